@@ -1,0 +1,1 @@
+"""One invented coach, her invented clients and some weeks of theirs, played through the real bot."""

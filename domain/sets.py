@@ -1,0 +1,41 @@
+"""One set: as done, as to be beaten, or as aimed for. The smallest value of the house."""
+
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from typing import Literal
+
+from domain.units import Unit, to_kg
+
+LoadKind = Literal["total", "each", "added", "assist", "body"]
+"""How a load is counted: the whole, per hand, on top of body weight, help that takes weight off, none."""
+
+
+@dataclass(frozen=True, slots=True)
+class TrainingSet:
+    """A set of `reps` or, for a static hold, of `seconds`; the other one is None.
+
+    `load` is in `unit`, never negative, and 0 where `load_kind` is "body". `rir` is reps in reserve.
+    `on` is the local day of the set; None where a set is only aimed for.
+    """
+
+    exercise: str
+    load: Decimal
+    unit: Unit
+    load_kind: LoadKind
+    reps: int | None = None
+    seconds: int | None = None
+    lowering_only: bool = False
+    to_failure: bool | None = None
+    rir: Decimal | None = None
+    on: date | None = None
+
+    @property
+    def kg(self) -> Decimal:
+        """The load in kilograms, counted as `load_kind` says."""
+        return to_kg(self.load, self.unit)
+
+    @property
+    def amount(self) -> int:
+        """Reps, or seconds for a hold: what is to be beaten at the same load."""
+        return self.seconds if self.seconds is not None else self.reps or 0

@@ -1,0 +1,1 @@
+"""The tests, laid out as the rooms are."""
