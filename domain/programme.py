@@ -14,9 +14,6 @@ from domain.units import Unit
 
 Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 
-FORMAT = 1
-"""The version of this structure, written into every stored programme."""
-
 
 class Frozen(BaseModel):
     """A value that cannot be changed and knows no fields but its own."""
@@ -129,7 +126,8 @@ class Review(Frozen):
 class Programme(Frozen):
     """A whole programme. Joints of the alternatives are checked where the sheet is read."""
 
-    format: Literal[1] = FORMAT
+    format: Literal[1] = 1
+    """The version of this structure, kept with every stored programme."""
     name: str
     schedule: Annotated[Rotation | FixedDays, Field(discriminator="kind")]
     workouts: Annotated[tuple[Workout, ...], Field(min_length=1)]
