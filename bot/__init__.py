@@ -1,1 +1,1 @@
-"""The edges: Telegram, the local chat, the clock that wakes people, delivery, wording and the command line."""
+"""The edges: Telegram, the local chat, the clock that wakes people, delivery, wording, the commands."""

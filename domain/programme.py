@@ -6,19 +6,14 @@ The text of a sheet is read and written in `domain.sheet`; nothing here knows ho
 from decimal import Decimal
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
 from domain.exercises import Joint
+from domain.frozen import Frozen
 from domain.sets import LoadKind
 from domain.units import Unit
 
 Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
-
-
-class Frozen(BaseModel):
-    """A value that cannot be changed and knows no fields but its own."""
-
-    model_config = ConfigDict(frozen=True, extra="forbid")
 
 
 class Range(Frozen):

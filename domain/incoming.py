@@ -1,0 +1,127 @@
+"""What comes in: from a chat, or from a coach's decision on a client.
+
+These are the values that stand in the inbox. Whatever platform they came from is no longer to be seen.
+"""
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from domain.actions import Action, Remedy
+from domain.frozen import Frozen
+
+
+class Text(Frozen):
+    """Something typed. `key` names the message on its platform, `replies_to` the one it answers."""
+
+    kind: Literal["text"] = "text"
+    text: str
+    key: str = ""
+    replies_to: str | None = None
+
+
+class Edited(Frozen):
+    """A message typed anew. `original` is the inbox number of what it replaces, filled in by the store."""
+
+    kind: Literal["edited"] = "edited"
+    text: str
+    key: str
+    original: int | None = None
+
+
+class Pressed(Frozen):
+    """A button press: the `button`'s data as sent. The store fills in the `action` it stands for.
+
+    `action` stays None where the button is unknown, or was sent to somebody else.
+    """
+
+    kind: Literal["pressed"] = "pressed"
+    button: str
+    query: str = ""
+    action: Action | None = None
+
+
+class Document(Frozen):
+    """A text file. `text` is None where it was too large or not text, and `fault` then says which."""
+
+    kind: Literal["document"] = "document"
+    name: str
+    text: str | None = None
+    fault: Literal["too large", "not text"] | None = None
+
+
+class Started(Frozen):
+    """The chat was opened, with an invitation's `code` or with none."""
+
+    kind: Literal["started"] = "started"
+    code: str = ""
+
+
+class Unsupported(Frozen):
+    """Something that is neither words, a button nor a text file: `what` is its usual name."""
+
+    kind: Literal["unsupported"] = "unsupported"
+    what: str
+
+
+class Reachable(Frozen):
+    """The person has blocked the bot (`reachable` false) or let it in again."""
+
+    kind: Literal["reachable"] = "reachable"
+    reachable: bool
+
+
+class Decided(Frozen):
+    """A coach's decision on an alert of this client."""
+
+    kind: Literal["decided"] = "decided"
+    coach: int
+    alert: int
+    remedy: Remedy
+
+
+class Told(Frozen):
+    """Words of the coach for this client."""
+
+    kind: Literal["told"] = "told"
+    coach: int
+    text: str
+
+
+class Assigned(Frozen):
+    """The coach put this client on another programme, by its number."""
+
+    kind: Literal["assigned"] = "assigned"
+    coach: int
+    programme: int
+
+
+class CardWanted(Frozen):
+    """The coach wants to see how this client is doing."""
+
+    kind: Literal["card wanted"] = "card wanted"
+    coach: int
+
+
+class SendingFailed(Frozen):
+    """A message to person `person` could not be delivered, for good."""
+
+    kind: Literal["sending failed"] = "sending failed"
+    person: int
+    why: str
+
+
+FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
+FromCoach = Decided | Told | Assigned | CardWanted
+Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """One thing that came in: its number in the inbox, when (aware, UTC), and what."""
+
+    number: int
+    at: datetime
+    incoming: FromChat | FromCoach | SendingFailed

@@ -1,0 +1,59 @@
+"""A client's journal: recorded sets, workouts, exercises on hold, alerts. What was, not what will be.
+
+Every record is numbered within its client, counting up from 1, by the decision that made it.
+"""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any, Literal
+
+from domain.sets import TrainingSet
+
+WorkoutState = Literal["open", "done", "missed", "skipped"]
+AlertReason = Literal["stall", "review", "pain", "urgent", "missed", "question", "unreachable"]
+
+
+@dataclass(frozen=True, slots=True)
+class WorkoutRecord:
+    """A workout begun, done, missed or skipped on the local day `on`."""
+
+    number: int
+    programme: int
+    name: str
+    on: date
+    state: WorkoutState
+    round: int
+    skipped: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One recorded set, the workout it belongs to, and the inbox number of the message it came from."""
+
+    number: int
+    workout: int
+    message: int
+    set: TrainingSet
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseHold:
+    """An exercise set aside because of pain, until someone lifts that."""
+
+    number: int
+    exercise: str
+    where: str
+    side: str | None
+    since: date
+
+
+@dataclass(frozen=True, slots=True)
+class Alert:
+    """A matter that needs the coach. `evidence` is plain JSON: numbers, texts, lists and objects of them."""
+
+    number: int
+    reason: AlertReason
+    exercise: str | None
+    evidence: dict[str, Any]
+    at: datetime

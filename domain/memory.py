@@ -1,0 +1,79 @@
+"""What is remembered of a conversation between two messages; the journal keeps what lasts."""
+
+from datetime import date, datetime
+from decimal import Decimal
+from typing import Any
+
+from pydantic import Field
+
+from domain.frozen import Frozen
+from domain.parts import Slot
+
+
+class Waiting(Frozen):
+    """A question that waits for its answer.
+
+    `about` is what the answer completes, as plain JSON; `message` is the inbox number of what raised it.
+    """
+
+    number: int
+    slot: Slot
+    message: int
+    asked_at: datetime
+    about: dict[str, Any] = Field(default_factory=dict)
+
+
+class Easing(Frozen):
+    """A load eased by the coach: the next target is `factor` times the last load, then built back."""
+
+    exercise: str
+    factor: Decimal
+    since: date
+
+
+class Swap(Frozen):
+    """An exercise replaced by another of the sheet's, until the coach says otherwise."""
+
+    exercise: str
+    instead: str
+
+
+class Quiet(Frozen):
+    """A stall that the coach has chosen to leave until `until_exposures` exposures stand in the journal."""
+
+    exercise: str
+    until_exposures: int
+
+
+class ClientMemory(Frozen):
+    """The small things to remember of a client. The counters number what this client's decisions make."""
+
+    last_workout: int = 0
+    last_entry: int = 0
+    last_hold: int = 0
+    last_alert: int = 0
+    last_question: int = 0
+    waiting: Waiting | None = None
+    due_on: date | None = None
+    """The day of the next workout as last reckoned, for the coach's overview."""
+    moved_to: date | None = None
+    extra_rest_days: int = 0
+    reminded_on: date | None = None
+    nudged_on: date | None = None
+    asked_missed_on: date | None = None
+    missed_in_a_row: int = 0
+    paused: bool = False
+    paused_until: date | None = None
+    reminders_off: bool = False
+    last_reported_at: datetime | None = None
+    easings: tuple[Easing, ...] = ()
+    swaps: tuple[Swap, ...] = ()
+    quiet: tuple[Quiet, ...] = ()
+    reviewed_round: int = 0
+
+
+class CoachMemory(Frozen):
+    """The small things to remember of a coach."""
+
+    last_question: int = 0
+    waiting: Waiting | None = None

@@ -1,0 +1,135 @@
+"""What a decision comes to: what to record, what to say and to whom, when to be woken next."""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from domain.actions import Remedy
+from domain.incoming import FromCoach, SendingFailed
+from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.memory import ClientMemory, CoachMemory
+from domain.parts import Say
+from domain.programme import Programme
+from domain.state import Client, Invitation
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """A new entry. `instead_of` is the entry that it supersedes, which is kept but no longer counts."""
+
+    entry: Entry
+    instead_of: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class TakenBack:
+    """An entry that no longer counts."""
+
+    entry: int
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class WorkoutKept:
+    """A workout begun or changed: the record with this number is as given."""
+
+    workout: WorkoutRecord
+
+
+@dataclass(frozen=True, slots=True)
+class HoldPlaced:
+    """An exercise set aside."""
+
+    hold: ExerciseHold
+
+
+@dataclass(frozen=True, slots=True)
+class HoldLifted:
+    """An exercise back in the plan, by person `by`."""
+
+    hold: int
+    on: date
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
+class AlertRaised:
+    """A matter for the coach."""
+
+    alert: Alert
+
+
+@dataclass(frozen=True, slots=True)
+class AlertSettled:
+    """A matter settled by person `by` with `remedy`."""
+
+    alert: int
+    remedy: Remedy
+    by: int
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class SettingsKept:
+    """The client's settings, own names and programme are as given."""
+
+    client: Client
+
+
+@dataclass(frozen=True, slots=True)
+class SheetStored:
+    """A coach's programme, in its next version, with the sheet it was read from."""
+
+    programme: Programme
+    sheet: str
+
+
+@dataclass(frozen=True, slots=True)
+class Invited:
+    """An invitation made by this coach."""
+
+    invitation: Invitation
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """This stranger takes up `invitation`."""
+
+    invitation: Invitation
+    at: datetime
+
+
+Change = (
+    Recorded
+    | TakenBack
+    | WorkoutKept
+    | HoldPlaced
+    | HoldLifted
+    | AlertRaised
+    | AlertSettled
+    | SettingsKept
+    | SheetStored
+    | Invited
+    | Joined
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """Something for another person's inbox, committed with the decision that made it."""
+
+    to: int
+    incoming: FromCoach | SendingFailed
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """A whole decision; it is saved whole or not at all.
+
+    `memory` None leaves the memory as it is. `wake_at` is aware and UTC; None: nothing to be woken for.
+    """
+
+    changes: tuple[Change, ...] = ()
+    says: tuple[Say, ...] = ()
+    orders: tuple[Order, ...] = ()
+    memory: ClientMemory | CoachMemory | None = None
+    wake_at: datetime | None = None

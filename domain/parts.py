@@ -1,0 +1,190 @@
+"""What the bot says, as values. Words are made of them in one place, `bot.wording`.
+
+A message is a tuple of parts. Each part has a `kind`; loads are `Decimal` in the unit beside them.
+"""
+
+from datetime import date, time
+from decimal import Decimal
+from typing import Annotated, Any, Literal
+
+from pydantic import Field
+
+from domain.actions import Action
+from domain.frozen import Frozen
+from domain.journal import AlertReason
+from domain.programme import Range
+from domain.sets import LoadKind, TrainingSet
+from domain.units import Unit
+
+Slot = Literal[
+    "exercise", "load", "reps", "seconds", "unit", "date", "confirm", "missed", "trouble", "sheet", "who"
+]
+"""What a question asks for: something of a set, or what became of a missed workout, whether a joint is in
+trouble, whether a sheet is right, which client is meant."""
+
+
+class PlanLine(Frozen):
+    """One exercise of today's workout: what to aim for, what to beat, and how."""
+
+    exercise: str
+    range: Range
+    sets: int = 1
+    lowering_only: bool = False
+    stop_short: int | None = None
+    straight_into_next: bool = False
+    target: TrainingSet | None = None
+    to_beat: TrainingSet | None = None
+    plates_per_side: tuple[Decimal, ...] | None = None
+    cues: tuple[str, ...] = ()
+    instead_of: str | None = None
+    held_for: str | None = None
+    """The place that hurts, where the exercise is on hold; such a line has no target."""
+    find_first_load: bool = False
+
+
+class Plan(Frozen):
+    """A workout and what to aim for in it."""
+
+    kind: Literal["plan"] = "plan"
+    workout: str
+    on: date
+    lines: tuple[PlanLine, ...]
+
+
+class VerdictPart(Frozen):
+    """This exposure against the last one of its kind, and the echo of the sets just `recorded`."""
+
+    kind: Literal["verdict"] = "verdict"
+    exercise: str
+    result: Literal["beat", "level", "below", "first", "not comparable"]
+    set: TrainingSet
+    before: TrainingSet | None = None
+    recorded: tuple[TrainingSet, ...] = ()
+    corrected: bool = False
+    personal_best: bool = False
+    reason: dict[str, Any] = Field(default_factory=dict)
+
+
+class TargetPart(Frozen):
+    """What to aim for next time."""
+
+    kind: Literal["target"] = "target"
+    exercise: str
+    load: Decimal
+    unit: Unit
+    load_kind: LoadKind
+    reps: int | None = None
+    seconds: int | None = None
+    lowering_only: bool = False
+    plates_per_side: tuple[Decimal, ...] | None = None
+    reason: dict[str, Any] = Field(default_factory=dict)
+
+
+class Question(Frozen):
+    """A question to the person. `facts` hold what it is about, for the words."""
+
+    kind: Literal["question"] = "question"
+    slot: Slot
+    facts: dict[str, Any] = Field(default_factory=dict)
+
+
+class Safety(Frozen):
+    """Pain or joint trouble: leave the exercise, see a qualified professional before loading it again.
+
+    `where` is None where it is only asked about. `also` are exercises that load the same joint.
+    """
+
+    kind: Literal["safety"] = "safety"
+    where: str | None
+    side: str | None = None
+    exercise: str | None = None
+    also: tuple[str, ...] = ()
+
+
+class Urgent(Frozen):
+    """A warning sign: stop, call the local emergency number, tell someone near."""
+
+    kind: Literal["urgent"] = "urgent"
+
+
+class AlertPart(Frozen):
+    """A matter for the coach, with its evidence."""
+
+    kind: Literal["alert"] = "alert"
+    reason: AlertReason
+    client: str
+    exercise: str | None = None
+    evidence: dict[str, Any] = Field(default_factory=dict)
+
+
+class Reminder(Frozen):
+    """It is a training day."""
+
+    kind: Literal["reminder"] = "reminder"
+    workout: str
+    on: date
+
+
+class Nudge(Frozen):
+    """Nothing was reported yet of the workout due on that day."""
+
+    kind: Literal["nudge"] = "nudge"
+    workout: str
+    on: date
+
+
+class ClientLine(Frozen):
+    """One client in a coach's overview."""
+
+    name: str
+    programme: str | None
+    last_workout: date | None
+    due_on: date | None
+    remind_at: time | None = None
+    open_alerts: tuple[tuple[AlertReason, str | None], ...] = ()
+    held: tuple[str, ...] = ()
+    paused: bool = False
+
+
+class Digest(Frozen):
+    """A coach's overview: who needs her, then who trains when."""
+
+    kind: Literal["digest"] = "digest"
+    today: date
+    clients: tuple[ClientLine, ...]
+
+
+class Notice(Frozen):
+    """Anything else that is to be known. `topic` chooses the words, `facts` fill them."""
+
+    kind: Literal["notice"] = "notice"
+    topic: str
+    facts: dict[str, Any] = Field(default_factory=dict)
+
+
+Part = Annotated[
+    Plan
+    | VerdictPart
+    | TargetPart
+    | Question
+    | Safety
+    | Urgent
+    | AlertPart
+    | Reminder
+    | Nudge
+    | Digest
+    | Notice,
+    Field(discriminator="kind"),
+]
+
+Weight = Literal["answer", "alert", "nudge"]
+"""How a message is treated where it is unclear whether it was sent: answers and alerts go again."""
+
+
+class Say(Frozen):
+    """One message to person `to` (a person's number), with buttons in order."""
+
+    to: int
+    parts: tuple[Part, ...]
+    buttons: tuple[Action, ...] = ()
+    weight: Weight = "answer"

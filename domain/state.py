@@ -1,0 +1,105 @@
+"""One person's whole state, as a frozen value: what `hear` and `wake` decide from."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime, time
+from decimal import Decimal
+
+from domain.equipment import Equipment
+from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.memory import ClientMemory, CoachMemory
+from domain.parts import ClientLine
+from domain.programme import Programme
+from domain.units import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Coach:
+    """A coach. `number` is the person's number; `zone` an IANA name."""
+
+    number: int
+    name: str
+    zone: str
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class StoredProgramme:
+    """A programme as stored. A sheet of the same name makes the next `version`."""
+
+    number: int
+    version: int
+    programme: Programme
+
+
+@dataclass(frozen=True, slots=True)
+class Client:
+    """A client and the client's settings. `zone` is an IANA name, `remind_at` a local time."""
+
+    number: int
+    name: str
+    coach: Coach
+    unit: Unit
+    zone: str
+    remind_at: time
+    starts: date
+    equipment: Equipment
+    programme: StoredProgramme | None = None
+    body_mass: Decimal | None = None
+    """In the client's own unit."""
+    own_names: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class ClientState:
+    """A client with journal and memory.
+
+    `workouts` and `entries` are oldest first and bounded to the recent past; entries that were superseded or
+    taken back are not among them. `alerts` are the open ones.
+    """
+
+    client: Client
+    memory: ClientMemory
+    workouts: tuple[WorkoutRecord, ...] = ()
+    entries: tuple[Entry, ...] = ()
+    holds: tuple[ExerciseHold, ...] = ()
+    alerts: tuple[Alert, ...] = ()
+    programmes: tuple[StoredProgramme, ...] = ()
+    """The coach's programmes, the newest version of each name."""
+
+
+@dataclass(frozen=True, slots=True)
+class Invitation:
+    """An invitation for one person to become a client, or where `as_coach`, a coach."""
+
+    code: str
+    name: str
+    expires: datetime
+    coach: Coach | None = None
+    programme: StoredProgramme | None = None
+    used: bool = False
+    as_coach: bool = False
+    person: int | None = None
+    """The number of the person prepared for this chat (from a roster), where there is one."""
+
+
+@dataclass(frozen=True, slots=True)
+class CoachState:
+    """A coach with an overview of own clients. `fresh_code` is an unused invitation code of 128 bits."""
+
+    coach: Coach
+    memory: CoachMemory
+    clients: tuple[tuple[int, ClientLine], ...] = ()
+    programmes: tuple[StoredProgramme, ...] = ()
+    fresh_code: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class StrangerState:
+    """Somebody without a role. `invitation` is the one whose code has just come in, if there is such."""
+
+    number: int
+    invitation: Invitation | None = None
+
+
+State = ClientState | CoachState | StrangerState
