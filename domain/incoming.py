@@ -23,12 +23,17 @@ class Text(Frozen):
 
 
 class Edited(Frozen):
-    """A message typed anew. `original` is the inbox number of what it replaces, filled in by the store."""
+    """A message typed anew.
+
+    The store fills in `original`, the inbox number of the message as first sent, and `before`, its text as it
+    last stood; both stay None where that message is unknown.
+    """
 
     kind: Literal["edited"] = "edited"
     text: str
     key: str
     original: int | None = None
+    before: str | None = None
 
 
 class Pressed(Frozen):

@@ -66,10 +66,11 @@ class VerdictPart(Frozen):
 
 
 class TargetPart(Frozen):
-    """What to aim for next time."""
+    """What to aim for, in the next set of today or the next time."""
 
     kind: Literal["target"] = "target"
     exercise: str
+    when: Literal["next set", "next time"] = "next time"
     load: Decimal
     unit: Unit
     load_kind: LoadKind
