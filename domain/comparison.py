@@ -1,0 +1,302 @@
+"""One set against one set: which is the better, by which rule and on which numbers.
+
+1. The same load: reps (seconds) decide.
+2. One set has the higher load and at least as many reps, or the same the other way round: that settles it.
+3. The higher load with fewer reps: full reps by estimated 1RM, where less than one rep is worth is `level`;
+   holds by published endurance times, where the joints' models must agree; lowering-only reps by nothing,
+   since no published relation is known.
+4. Outside the range for which the relation was tested nothing is claimed, unless the set would settle it
+   even if it counted for no more (no less) than the nearest tested number.
+
+Swapping the two sets swaps `beat` and `below`, and more reps at the same load never worsen the result.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Literal
+
+from domain.endurance import endurance_seconds, strength_ratios
+from domain.sets import LoadKind, TrainingSet
+from domain.strength import Equation, one_rep_max, tested_reps
+
+Result = Literal["beat", "level", "below", "first", "not comparable"]
+
+_BETWEEN_UNITS = Decimal("0.0025")
+"""Loads said in different units are the same if they differ by less than a disc may be off: 0.25% (IPF)."""
+_ROUNDING = Decimal("1e-9")
+_TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
+"""22 to 341 s: up to the maximum, and down to a quarter of it, above which most of the data lie."""
+
+
+@dataclass(frozen=True, slots=True)
+class FirstOfKind:
+    """There is nothing of this kind to compare with."""
+
+
+@dataclass(frozen=True, slots=True)
+class SameLoad:
+    """At the same load, so many more (fewer, where negative) reps or seconds."""
+
+    difference: int
+
+
+@dataclass(frozen=True, slots=True)
+class LoadAndAmount:
+    """More load and no fewer reps or seconds; or the reverse, with differences of 0 and below."""
+
+    load_difference_kg: Decimal
+    difference: int
+
+
+@dataclass(frozen=True, slots=True)
+class ByEstimate:
+    """Different loads compared by estimated 1RM; one rep is worth `one_rep_kg` at the heavier load."""
+
+    equation: Equation
+    now_kg: float
+    before_kg: float
+    one_rep_kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class ByEndurance:
+    """Holds of different loads: strength now over strength before, by the least and the most kind joint."""
+
+    least_ratio: float
+    greatest_ratio: float
+
+
+@dataclass(frozen=True, slots=True)
+class UpTheLadder:
+    """Full reps, where the last time were lowering-only reps."""
+
+    reps: int
+
+
+@dataclass(frozen=True, slots=True)
+class OutsideTested:
+    """The relation between load and reps (seconds) was tested from `lowest` to `highest` only."""
+
+    lowest: int
+    highest: int
+
+
+@dataclass(frozen=True, slots=True)
+class CountedDifferently:
+    """The loads are counted in two ways (per hand and in total, say), so neither is the heavier."""
+
+    now: LoadKind
+    before: LoadKind
+
+
+@dataclass(frozen=True, slots=True)
+class BodyMassUnknown:
+    """More load and fewer reps, or the reverse, in an exercise where the body is part of the load."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoRelation:
+    """Different loads and reps of lowering-only work: no published relation between them is known."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoRep:
+    """Not one full rep was done."""
+
+
+Reason = (
+    FirstOfKind
+    | SameLoad
+    | LoadAndAmount
+    | ByEstimate
+    | ByEndurance
+    | UpTheLadder
+    | OutsideTested
+    | CountedDifferently
+    | BodyMassUnknown
+    | NoRelation
+    | NoRep
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """One set against one set."""
+
+    result: Result
+    now: TrainingSet
+    before: TrainingSet
+    reason: Reason
+
+
+@dataclass(frozen=True, slots=True)
+class BodyMassUnknown:
+    """More load and fewer reps, or the reverse, in an exercise where the body is part of the load."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoRelation:
+    """Different loads and reps of lowering-only work: no published relation between them is known."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoRep:
+    """Not one full rep was done."""
+
+
+Reason = (
+    FirstOfKind
+    | SameLoad
+    | LoadAndAmount
+    | ByEstimate
+    | ByEndurance
+    | UpTheLadder
+    | OutsideTested
+    | CountedDifferently
+    | BodyMassUnknown
+    | NoRelation
+    | NoRep
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """One set against one set."""
+
+    result: Result
+    now: TrainingSet
+    before: TrainingSet
+    reason: Reason
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """This exposure against the last one of its kind.
+
+    `set` is the deciding set of now and `before` its opposite number. `in_order` is set against set in the
+    order done, to say where something was gained or lost. `personal_best`: better than every exposure of
+    its kind so far.
+    """
+
+    result: Result
+    exercise: str
+    set: TrainingSet
+    before: TrainingSet | None
+    reason: Reason
+    personal_best: bool
+    in_order: tuple[Comparison, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """What is known of the client's body as a load: its mass, and the share of it that the exercise moves."""
+
+    mass_kg: Decimal | None = None
+    share: Decimal | None = None
+
+    def system_kg(self, one: TrainingSet) -> Decimal | None:
+        """Return what a set really moves, with the body's share; None where that is not known."""
+        match one.load_kind:
+            case "total" | "each":
+                return one.kg
+            case _:
+                if self.mass_kg is None or self.share is None:
+                    return None
+                system = self.mass_kg * self.share + extra_kg(one)
+                return system if system > 0 else None
+
+
+def extra_kg(one: TrainingSet) -> Decimal:
+    """Return the load in kilograms with help counted as negative: body weight is 0, 20 kg of help is -20."""
+    return -one.kg if one.load_kind == "assist" else one.kg
+
+
+def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:
+    """Compare one set with one set: see the rules at the top."""
+
+    def is_(result: Result, reason: Reason) -> Comparison:
+        return Comparison(result, now, before, reason)
+
+    if _family(now.load_kind) != _family(before.load_kind):
+        return is_("not comparable", CountedDifferently(now.load_kind, before.load_kind))
+    if now.amount == before.amount == 0:
+        return is_("level", NoRep())
+    difference = now.amount - before.amount
+    if _same_load(now, before):
+        return is_(_sign(difference), SameLoad(difference))
+    heavier = extra_kg(now) - extra_kg(before)
+    if heavier > 0 <= difference or heavier < 0 >= difference:
+        return is_(_sign(heavier), LoadAndAmount(heavier, difference))
+    if now.seconds is not None:
+        return is_(*_by_endurance(now, before, body))
+    if now.lowering_only:
+        return is_("not comparable", NoRelation())
+    return is_(*_by_estimate(now, before, body))
+
+
+def _by_estimate(now: TrainingSet, before: TrainingSet, body: Body) -> tuple[Result, Reason]:
+    now_kg, before_kg = body.system_kg(now), body.system_kg(before)
+    if now_kg is None or before_kg is None or not (now_kg > 0 and before_kg > 0):
+        return "not comparable", BodyMassUnknown()
+    equation: Equation = "epley"
+    tested = tested_reps(equation)
+
+    def decide(reps_now: int, reps_before: int) -> tuple[Result, Reason]:
+        maximum_now = one_rep_max(now_kg, reps_now, equation)
+        maximum_before = one_rep_max(before_kg, reps_before, equation)
+        heavier_kg, reps = max((now_kg, reps_now), (before_kg, reps_before))
+        one_rep = one_rep_max(heavier_kg, reps + 1, equation) - one_rep_max(heavier_kg, reps, equation)
+        gained = maximum_now - maximum_before
+        # A gain of exactly one rep's worth must not turn on how a float was rounded.
+        result: Result = "level" if abs(gained) < one_rep * (1 - 1e-9) else _sign(gained)
+        return result, ByEstimate(equation, maximum_now, maximum_before, one_rep)
+
+    return _inside(now.amount, before.amount, tested[0], tested[-1], decide)
+
+
+def _by_endurance(now: TrainingSet, before: TrainingSet, body: Body) -> tuple[Result, Reason]:
+    now_kg, before_kg = body.system_kg(now), body.system_kg(before)
+    if now_kg is None or before_kg is None or not (now_kg > 0 and before_kg > 0):
+        return "not comparable", BodyMassUnknown()
+
+    def decide(seconds_now: int, seconds_before: int) -> tuple[Result, Reason]:
+        least, greatest = strength_ratios(float(now_kg / before_kg), seconds_now / seconds_before)
+        result: Result = "beat" if least > 1 else "below" if greatest < 1 else "level"
+        return result, ByEndurance(least, greatest)
+
+    return _inside(now.amount, before.amount, *_TESTED_SECONDS, decide)
+
+
+def _inside(
+    now: int,
+    before: int,
+    lowest: int,
+    highest: int,
+    decide: Callable[[int, int], tuple[Result, Reason]],
+) -> tuple[Result, Reason]:
+    """Decide inside the tested range, and outside it only what holds whatever the true relation is.
+
+    Fifteen reps prove at least what ten prove; a set cut short below the range at most what its end proves.
+    """
+    result, reason = decide(min(max(now, lowest), highest), min(max(before, lowest), highest))
+    shown_too_weak = now > highest or before < lowest
+    shown_too_strong = now < lowest or before > highest
+    if (shown_too_weak and result != "beat") or (shown_too_strong and result != "below"):
+        return "not comparable", OutsideTested(lowest, highest)
+    return result, reason
+
+
+def _family(kind: LoadKind) -> LoadKind:
+    """Body weight, with something added or taken off, is one way of counting."""
+    return kind if kind in ("total", "each") else "body"
+
+
+def _same_load(now: TrainingSet, before: TrainingSet) -> bool:
+    mine, theirs = extra_kg(now), extra_kg(before)
+    tolerance = _ROUNDING if now.unit == before.unit else _BETWEEN_UNITS
+    return abs(mine - theirs) <= tolerance * max(abs(mine), abs(theirs))
+
+
+def _sign(difference: Decimal | float) -> Literal["beat", "level", "below"]:
+    return "beat" if difference > 0 else "below" if difference < 0 else "level"

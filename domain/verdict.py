@@ -1,0 +1,115 @@
+"""Whether an exposure beat the last one of its kind.
+
+A set that beats all sets of the other side decides. Where there is none, the best sets are level, and the
+sets are gone through in order; the first that differs decides. How set is compared with set stands in
+`domain.comparison`.
+"""
+
+from decimal import Decimal
+
+from domain.comparison import (
+    Body,
+    Comparison,
+    FirstOfKind,
+    NoRep,
+    UpTheLadder,
+    compare,
+    extra_kg,
+)
+from domain.endurance import GENERAL
+from domain.exposure import Exposure
+from domain.sets import TrainingSet
+
+_NOMINAL_BODY_KG = Decimal(70)
+"""Only ranks the sets of one exposure among themselves where the body mass is not known."""
+
+
+def judge(
+    now: Exposure,
+    before: Exposure | None,
+    earlier: tuple[Exposure, ...] = (),
+    *,
+    body_mass_kg: Decimal | None = None,
+    body_share: Decimal | None = None,
+) -> Verdict:
+    """Return the verdict on `now` against `before`, the last exposure of the same exercise and workout.
+
+    `earlier` are exposures before that, oldest first: they tell a personal best, and where the client went
+    down from full to lowering-only reps, the last lowering-only ones are taken from there. An exposure of
+    another kind (an alternative, another workout) is nothing to compare with. `body_mass_kg` is the latest
+    one, used for both.
+    """
+    body = Body(body_mass_kg, body_share)
+    if before is not None and now.lowering_only and not before.lowering_only:
+        before = next((each for each in reversed(earlier) if each.kind == now.kind), None)
+    if before is None or now.kind._replace(lowering_only=before.lowering_only) != before.kind:
+        return Verdict("first", now.exercise, _best(now, body), None, FirstOfKind(), personal_best=False)
+
+    in_order = tuple(
+        compare(mine, theirs, body) for mine, theirs in zip(now.counting, before.counting, strict=False)
+    )
+    if before.lowering_only and not now.lowering_only:
+        decided = _up_the_ladder(_best(now, body), _best(before, body))
+        in_order = ()
+    else:
+        decided = _decide(now, before, body, in_order)
+    rivals = [each for each in (*earlier, before) if each.kind == now.kind]
+    return Verdict(
+        decided.result,
+        now.exercise,
+        decided.now,
+        decided.before,
+        decided.reason,
+        personal_best=decided.result == "beat"
+        and all(_decide(now, rival, body).result == "beat" for rival in rivals),
+        in_order=in_order,
+    )
+
+
+def _up_the_ladder(now: TrainingSet, before: TrainingSet) -> Comparison:
+    if now.amount == 0:
+        return Comparison("not comparable", now, before, NoRep())
+    return Comparison("beat", now, before, UpTheLadder(now.amount))
+
+
+def _decide(
+    now: Exposure, before: Exposure, body: Body, in_order: tuple[Comparison, ...] | None = None
+) -> Comparison:
+    """Return the comparison that decides between two exposures of one kind."""
+    mine, theirs = now.counting, before.counting
+    best_mine, best_theirs = _best(now, body), _best(before, body)
+    best = compare(best_mine, best_theirs, body)
+    if best.result in ("beat", "below") and _settles(best, mine, theirs, body):
+        return best
+    for one in mine:
+        if all(compare(one, other, body).result == "beat" for other in theirs):
+            return compare(one, best_theirs, body)
+    for other in theirs:
+        if all(compare(one, other, body).result == "below" for one in mine):
+            return compare(best_mine, other, body)
+    if in_order is None:
+        in_order = tuple(compare(one, other, body) for one, other in zip(mine, theirs, strict=False))
+    return next((each for each in in_order if each.result in ("beat", "below")), best)
+
+
+def _settles(
+    best: Comparison, mine: tuple[TrainingSet, ...], theirs: tuple[TrainingSet, ...], body: Body
+) -> bool:
+    """Whether the winning set beats every set of the other side."""
+    if best.result == "beat":
+        return all(compare(best.now, other, body).result == "beat" for other in theirs)
+    return all(compare(one, best.before, body).result == "below" for one in mine)
+
+
+def _best(exposure: Exposure, body: Body) -> TrainingSet:
+    """Return the best of the sets that count; of equals the first. This ranks sets, it claims no strength."""
+
+    def rank(one: TrainingSet) -> tuple[float, int]:
+        system = body.system_kg(one)
+        if system is None:
+            system = max(Decimal(0), _NOMINAL_BODY_KG + extra_kg(one))
+        if one.seconds is not None:
+            return float(system) * one.seconds ** (-1 / GENERAL.exponent), one.seconds
+        return float(system) * (1 + one.amount / 30) if one.amount else 0.0, one.amount
+
+    return max(exposure.counting, key=rank)
