@@ -131,64 +131,6 @@ class Comparison:
 
 
 @dataclass(frozen=True, slots=True)
-class BodyMassUnknown:
-    """More load and fewer reps, or the reverse, in an exercise where the body is part of the load."""
-
-
-@dataclass(frozen=True, slots=True)
-class NoRelation:
-    """Different loads and reps of lowering-only work: no published relation between them is known."""
-
-
-@dataclass(frozen=True, slots=True)
-class NoRep:
-    """Not one full rep was done."""
-
-
-Reason = (
-    FirstOfKind
-    | SameLoad
-    | LoadAndAmount
-    | ByEstimate
-    | ByEndurance
-    | UpTheLadder
-    | OutsideTested
-    | CountedDifferently
-    | BodyMassUnknown
-    | NoRelation
-    | NoRep
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Comparison:
-    """One set against one set."""
-
-    result: Result
-    now: TrainingSet
-    before: TrainingSet
-    reason: Reason
-
-
-@dataclass(frozen=True, slots=True)
-class Verdict:
-    """This exposure against the last one of its kind.
-
-    `set` is the deciding set of now and `before` its opposite number. `in_order` is set against set in the
-    order done, to say where something was gained or lost. `personal_best`: better than every exposure of
-    its kind so far.
-    """
-
-    result: Result
-    exercise: str
-    set: TrainingSet
-    before: TrainingSet | None
-    reason: Reason
-    personal_best: bool
-    in_order: tuple[Comparison, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class Body:
     """What is known of the client's body as a load: its mass, and the share of it that the exercise moves."""
 

@@ -144,7 +144,7 @@ def _loadable(implement: str, step: Decimal, equipment: Equipment, kind: LoadKin
             return tuple(sorted(_singly(equipment.plates, step, limit)))
         case _, "barbell":
             sides = _stacks(equipment.plates, _side_limit(equipment))
-            return tuple(sorted(equipment.bar + 2 * each for each in sides))
+            return tuple(sorted(_plain(equipment.bar + 2 * each) for each in sides))
         case _, "dumbbell":
             return _stepped(equipment.dumbbells or usual, limit)
         case _, "machine" | "cable":
@@ -165,11 +165,11 @@ def _stepped(steps: Steps, limit: Decimal) -> tuple[Decimal, ...]:
     last = limit if steps.last is None else steps.last
     plain = [steps.first + steps.step * n for n in range(int((last - steps.first) / steps.step) + 1)]
     extra = [each + steps.extra for each in plain] if steps.extra is not None else []
-    return tuple(sorted({*plain, *extra}))
+    return tuple(sorted({_plain(each) for each in (*plain, *extra)}))
 
 
 def _singly(plates: tuple[Plate, ...], step: Decimal, limit: Decimal) -> tuple[Decimal, ...]:
-    """Return 0 and all loads of plates taken one by one, on a belt or in the hands, by the usual step at least.
+    """Return 0 and all loads of plates taken one by one, on a belt or in the hands.
 
     A pair is two single plates. The step keeps out loads that nobody would bother to hang on.
     """
@@ -178,8 +178,9 @@ def _singly(plates: tuple[Plate, ...], step: Decimal, limit: Decimal) -> tuple[D
     )
     sums = sorted(_stacks(singles, limit))
     kept = [Decimal(0)]
+    least = min([step, *(plate.mass for plate in plates)])
     for each in sums:
-        if each - kept[-1] >= min(step, min(plate.mass for plate in plates)):
+        if each - kept[-1] >= least:
             kept.append(each)
     return tuple(kept)
 
@@ -206,7 +207,14 @@ def _stacks(plates: tuple[Plate, ...], limit: Decimal) -> dict[Decimal, tuple[De
                 if known is None or len(longer) < len(known):
                     with_this[total] = longer
         best = with_this
-    return {total / scale: tuple(each / scale for each in stack) for total, stack in best.items()}
+    return {
+        _plain(total / scale): tuple(_plain(each / scale) for each in stack) for total, stack in best.items()
+    }
+
+
+def _plain(mass: Decimal) -> Decimal:
+    """Return the mass without trailing zeros: 82.5, 100."""
+    return mass.quantize(Decimal(1)) if mass == mass.to_integral_value() else mass.normalize()
 
 
 def _own(load: Decimal, unit: Unit, equipment: Equipment) -> Decimal:
@@ -216,4 +224,4 @@ def _own(load: Decimal, unit: Unit, equipment: Equipment) -> Decimal:
 def _said(load: Decimal, unit: Unit, equipment: Equipment) -> Decimal:
     if unit == equipment.unit:
         return load
-    return round(convert(load, equipment.unit, unit), 2)
+    return _plain(round(convert(load, equipment.unit, unit), 2))

@@ -5,6 +5,7 @@ sets are gone through in order; the first that differs decides. How set is compa
 `domain.comparison`.
 """
 
+from dataclasses import dataclass
 from decimal import Decimal
 
 from domain.comparison import (
@@ -12,6 +13,8 @@ from domain.comparison import (
     Comparison,
     FirstOfKind,
     NoRep,
+    Reason,
+    Result,
     UpTheLadder,
     compare,
     extra_kg,
@@ -22,6 +25,24 @@ from domain.sets import TrainingSet
 
 _NOMINAL_BODY_KG = Decimal(70)
 """Only ranks the sets of one exposure among themselves where the body mass is not known."""
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """This exposure against the last one of its kind.
+
+    `set` is the deciding set of now and `before` its opposite number. `in_order` is set against set in the
+    order done, to say where something was gained or lost. `personal_best`: better than every exposure of
+    its kind so far.
+    """
+
+    result: Result
+    exercise: str
+    set: TrainingSet
+    before: TrainingSet | None
+    reason: Reason
+    personal_best: bool
+    in_order: tuple[Comparison, ...] = ()
 
 
 def judge(
