@@ -11,12 +11,13 @@
 Swapping the two sets swaps `beat` and `below`, and more reps at the same load never worsen the result.
 """
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
-from domain.endurance import endurance_seconds, strength_ratios
+from domain.endurance import GENERAL, endurance_seconds, strength_ratios
 from domain.sets import LoadKind, TrainingSet
 from domain.strength import Equation, one_rep_max, tested_reps
 
@@ -25,6 +26,7 @@ Result = Literal["beat", "level", "below", "first", "not comparable"]
 _BETWEEN_UNITS = Decimal("0.0025")
 """Loads said in different units are the same if they differ by less than a disc may be off: 0.25% (IPF)."""
 _ROUNDING = Decimal("1e-9")
+_NOMINAL_BODY_KG = Decimal(70)
 _TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
 """22 to 341 s: up to the maximum, and down to a quarter of it, above which most of the data lie."""
 
@@ -152,6 +154,23 @@ class Body:
 def extra_kg(one: TrainingSet) -> Decimal:
     """Return the load in kilograms with help counted as negative: body weight is 0, 20 kg of help is -20."""
     return -one.kg if one.load_kind == "assist" else one.kg
+
+
+def strength_shown(one: TrainingSet, body: Body) -> float:
+    """Return a number that orders sets counted in one way, whatever their loads and reps; 0 for no rep.
+
+    The estimated 1RM (Epley) for reps, load times seconds to the pooled endurance exponent for holds. It is
+    taken outside the tested ranges too, and with a nominal body where the client's is not known: good enough
+    to rank, not to claim a strength.
+    """
+    if one.amount == 0:
+        return 0.0
+    system = body.system_kg(one)
+    if system is None:
+        system = max(Decimal(1), _NOMINAL_BODY_KG + extra_kg(one))
+    if one.seconds is not None:
+        return float(system) * math.pow(one.seconds, -1 / GENERAL.exponent)
+    return float(system) * (1 + one.amount / 30)
 
 
 def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:

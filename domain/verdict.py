@@ -17,14 +17,10 @@ from domain.comparison import (
     Result,
     UpTheLadder,
     compare,
-    extra_kg,
+    strength_shown,
 )
-from domain.endurance import GENERAL
 from domain.exposure import Exposure
 from domain.sets import TrainingSet
-
-_NOMINAL_BODY_KG = Decimal(70)
-"""Only ranks the sets of one exposure among themselves where the body mass is not known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,13 +120,4 @@ def _settles(
 
 def _best(exposure: Exposure, body: Body) -> TrainingSet:
     """Return the best of the sets that count; of equals the first. This ranks sets, it claims no strength."""
-
-    def rank(one: TrainingSet) -> tuple[float, int]:
-        system = body.system_kg(one)
-        if system is None:
-            system = max(Decimal(0), _NOMINAL_BODY_KG + extra_kg(one))
-        if one.seconds is not None:
-            return float(system) * one.seconds ** (-1 / GENERAL.exponent), one.seconds
-        return float(system) * (1 + one.amount / 30) if one.amount else 0.0, one.amount
-
-    return max(exposure.counting, key=rank)
+    return max(exposure.counting, key=lambda one: (strength_shown(one, body), one.amount))
