@@ -20,9 +20,9 @@ _MOST_EXACT_PAIRS = 1000
 
 @dataclass(frozen=True, slots=True)
 class Trend:
-    """Kendall's S over all series, its variance under no trend, and the chances of an S as far up, or as far off.
+    """Kendall's S over all series, its variance under no trend, and the chances of an S as great.
 
-    `slope` is the median of all slopes between two values of one series, per step; None without a pair.
+    `p_rising` is the chance of an S as far up, `p_two_sided` of one as far from 0 on either side. `slope` is the median of all slopes between two values of one series, per step; None without a pair.
     """
 
     s: int
@@ -64,7 +64,7 @@ def kendall_variance(values: Series) -> float:
 
 
 def theil_sen(series: tuple[Series, ...]) -> float | None:
-    """Return the median slope per step over all pairs of values within a series; None where there is no pair."""
+    """Return the median slope per step over all pairs of values of one series; None without a pair."""
     slopes = [
         (values[later] - values[earlier]) / (later - earlier)
         for values in series
@@ -98,7 +98,7 @@ def _exact(s: int, ties: tuple[tuple[int, ...], ...]) -> tuple[float, float]:
 
 
 @lru_cache(maxsize=512)
-def _inversions(ties: tuple[int, ...]) -> list[int]:
+def _inversions(ties: tuple[int, ...]) -> tuple[int, ...]:
     """Return in how many orders of these values there are 0, 1, 2, … inversions.
 
     The counts are the coefficients of the q-multinomial n!_q / (t1!_q t2!_q …) (MacMahon); without ties those
@@ -109,7 +109,7 @@ def _inversions(ties: tuple[int, ...]) -> list[int]:
         for step in range(1, size + 1):
             ways = _divide(_times_one_less(ways, placed + step), step)
         placed += size
-    return ways
+    return tuple(ways)
 
 
 def _times_one_less(ways: list[int], power: int) -> list[int]:
@@ -128,7 +128,7 @@ def _divide(ways: list[int], power: int) -> list[int]:
     return quotient[: len(ways) - power]
 
 
-def _convolve(left: list[int], right: list[int]) -> list[int]:
+def _convolve(left: list[int], right: tuple[int, ...]) -> list[int]:
     product = [0] * (len(left) + len(right) - 1)
     for at, count in enumerate(left):
         for further, other in enumerate(right):
