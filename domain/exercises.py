@@ -212,11 +212,14 @@ def _guess(name: str) -> Exercise:
 
 
 def _longest_known(words: tuple[str, ...]) -> Exercise | None:
-    """Return the exercise that the longest run of `words` names; of equally long runs, the last."""
+    """Return the exercise that the longest run of `words` names; of equally long runs, the last.
+
+    A single word counts only at the end: a "chin tuck" is no chin-up.
+    """
     known = _by_key()
     for length in range(min(len(words), 8), 0, -1):
         for start in range(len(words) - length, -1, -1):
             found = known.get("".join(words[start : start + length]))
-            if found:
+            if found and (length > 1 or start == len(words) - 1):
                 return found
     return None

@@ -4,9 +4,9 @@ The text of a sheet is read and written in `domain.sheet`; nothing here knows ho
 """
 
 from decimal import Decimal
-from typing import Annotated, Literal
+from typing import Annotated, Literal, Self
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from domain.exercises import Joint
 from domain.frozen import Frozen
@@ -22,6 +22,12 @@ class Range(Frozen):
     low: int = Field(ge=1)
     high: int = Field(ge=1)
     of: Literal["reps", "seconds"] = "reps"
+
+    @model_validator(mode="after")
+    def _the_right_way_up(self) -> Self:
+        if self.low > self.high:
+            raise ValueError("a range has its lower end first")
+        return self
 
     @property
     def middle(self) -> int:
@@ -94,6 +100,12 @@ class Workout(Frozen):
     name: str
     prescriptions: Annotated[tuple[Prescription, ...], Field(min_length=1)]
 
+    @model_validator(mode="after")
+    def _no_superset_is_left_open(self) -> Self:
+        if self.prescriptions[-1].straight_into_next:
+            raise ValueError("nothing comes after the last exercise of a workout")
+        return self
+
 
 class Rotation(Frozen):
     """The workouts in turn, one every `every_days` days counted from the day of the last one done."""
@@ -104,11 +116,22 @@ class Rotation(Frozen):
 
 
 class FixedDays(Frozen):
-    """The workouts in turn on fixed days of the week."""
+    """The workouts in turn on fixed days of the week.
+
+    Where `by_day` is set each day has its own workout, the one at its place in `order`, and keeps it though
+    another is missed.
+    """
 
     kind: Literal["weekdays"] = "weekdays"
     days: Annotated[tuple[Weekday, ...], Field(min_length=1)]
     order: Annotated[tuple[str, ...], Field(min_length=1)]
+    by_day: bool = False
+
+    @model_validator(mode="after")
+    def _each_day_has_its_own(self) -> Self:
+        if self.by_day and len(self.days) != len(self.order):
+            raise ValueError("there must be as many workouts as days")
+        return self
 
 
 class Review(Frozen):
