@@ -1,0 +1,151 @@
+"""Training days and local time: when the next workout is due, and which moment a local hour is.
+
+Days are the client's local calendar days, hours the local time of day, moments aware and in UTC. Nothing here
+knows what day it is now, and reminders, pauses and missed workouts are decided elsewhere.
+"""
+
+from collections.abc import Sequence
+from datetime import UTC, date, datetime, time, timedelta
+from itertools import count as counting
+from itertools import islice, takewhile
+from typing import assert_never, get_args
+from zoneinfo import ZoneInfo
+
+from domain.programme import FixedDays, Rotation, Weekday
+
+Schedule = Rotation | FixedDays
+
+DAY = timedelta(days=1)
+WEEK = timedelta(weeks=1)
+
+
+def next_day(schedule: Schedule, *, last_done: date | None, starts: date, today: date) -> date:
+    """Return the first day on which the next workout is due, which lies in the past where it is overdue.
+
+    A rotation counts from `last_done`, the day of the last workout, however late that one was; fixed weekdays
+    stay where they are. Where none was done the first workout is due on `starts`, or on the first of the fixed
+    weekdays from then on; nothing is ever due before `starts`. Of the fixed weekdays that went by, those of the
+    last seven days before `today` are still due; older ones are not caught up on.
+    """
+    match schedule:
+        case Rotation():
+            return starts if last_done is None else max(starts, last_done + schedule.every_days * DAY)
+        case FixedDays():
+            free = starts if last_done is None else max(starts, last_done + DAY)
+            return _first_fixed_day(schedule, max(free, today - WEEK))
+        case _:
+            assert_never(schedule)
+
+
+def following_days(schedule: Schedule, from_day: date, count: int) -> tuple[date, ...]:
+    """Return the `count` training days that come after `from_day` if every workout is done on its day."""
+    match schedule:
+        case Rotation():
+            return tuple(from_day + turn * schedule.every_days * DAY for turn in range(1, count + 1))
+        case FixedDays():
+            days = (from_day + distance * DAY for distance in counting(1))
+            return tuple(islice((day for day in days if _is_fixed_day(schedule, day)), count))
+        case _:
+            assert_never(schedule)
+
+
+def earliest_ok(schedule: Schedule, last_done: date) -> date:
+    """Return the first day after `last_done` with all the rest days of the sheet behind it.
+
+    Between fixed weekdays the rest is the shortest that the week has; a fixed weekday itself is always rest
+    enough, even after a workout that was done late.
+    """
+    match schedule:
+        case Rotation():
+            return last_done + schedule.every_days * DAY
+        case FixedDays():
+            return min(last_done + _shortest_gap(schedule), _first_fixed_day(schedule, last_done + DAY))
+        case _:
+            assert_never(schedule)
+
+
+def workout_in_turn(order: Sequence[str], last_name: str | None, earlier: Sequence[str] = ()) -> str:
+    """Return the workout that follows `last_name` in `order`, the first where there is none or it is unknown.
+
+    Where a workout comes twice in the order, `earlier`, the names of those done before the last one, oldest
+    first, tells which of its places it was: the one whose forerunners match the furthest back.
+    """
+    places = [place for place, name in enumerate(order) if name == last_name]
+    if not places:
+        return order[0]
+
+    def matching(place: int) -> int:
+        forerunners = (order[(place - back) % len(order)] for back in range(1, len(order)))
+        pairs = zip(forerunners, reversed(earlier), strict=False)
+        return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], pairs))
+
+    return order[(max(places, key=matching) + 1) % len(order)]
+
+
+def at_local(day: date, hour: time, zone: ZoneInfo) -> datetime:
+    """Return the first moment, in UTC, at which clocks in `zone` show `hour` of `day`, or a later time.
+
+    So an hour that comes twice is its first coming, and one that the clocks leap over, when they go forward,
+    is the first moment after the leap.
+    """
+    wall = datetime.combine(day, hour)
+    with_offset_before, with_offset_after = (
+        wall.replace(tzinfo=zone, fold=fold).astimezone(UTC) for fold in (0, 1)
+    )
+    if _wall_time(with_offset_before, zone) == wall:
+        return with_offset_before
+    # The clocks leap over it. Reckoned with the offset from after the leap it lies before the leap, and the
+    # other way about (PEP 495), so the leap is between the two, and it happens on a whole second.
+    too_early, late_enough = with_offset_after, with_offset_before
+    while late_enough - too_early > timedelta(seconds=1):
+        between = too_early + timedelta(seconds=(late_enough - too_early) // timedelta(seconds=2))
+        if _wall_time(between, zone) < wall:
+            too_early = between
+        else:
+            late_enough = between
+    return late_enough
+
+
+def local_day(moment: datetime, zone: ZoneInfo) -> date:
+    """Return the calendar day in `zone` at `moment`. Raises ValueError where `moment` has no offset."""
+    return _wall_time(moment, zone).date()
+
+
+def not_before(
+    moment: datetime, zone: ZoneInfo, earliest: time = time(7), latest: time = time(22)
+) -> datetime:
+    """Return `moment` if it lies from `earliest` to before `latest` local time, else the next `earliest`, in UTC.
+
+    Where `earliest` comes twice in a night, its first coming ends the quiet hours.
+    Raises ValueError where `moment` has no offset, or `earliest` is not before `latest`.
+    """
+    if earliest >= latest:
+        raise ValueError(f"quiet hours must lie around midnight: {earliest} is not before {latest}")
+    wall = _wall_time(moment, zone)
+    if earliest <= wall.time() < latest:
+        return moment.astimezone(UTC)
+    day = wall.date() if wall.time() < earliest else wall.date() + DAY
+    return max(moment.astimezone(UTC), at_local(day, earliest, zone))
+
+
+def _wall_time(moment: datetime, zone: ZoneInfo) -> datetime:
+    """Return what clocks in `zone` show at `moment`, without an offset."""
+    if moment.utcoffset() is None:
+        raise ValueError(f"a moment must have an offset: {moment}")
+    return moment.astimezone(zone).replace(tzinfo=None, fold=0)
+
+
+def _is_fixed_day(schedule: FixedDays, day: date) -> bool:
+    return get_args(Weekday)[day.weekday()] in schedule.days
+
+
+def _first_fixed_day(schedule: FixedDays, from_day: date) -> date:
+    week = (from_day + distance * DAY for distance in range(7))
+    return next(day for day in week if _is_fixed_day(schedule, day))
+
+
+def _shortest_gap(schedule: FixedDays) -> timedelta:
+    """Return the shortest distance between two training days of the week; a week where there is only one."""
+    places = sorted({get_args(Weekday).index(day) for day in schedule.days})
+    following = [*places[1:], places[0] + 7]
+    return min(after - before for before, after in zip(places, following, strict=True)) * DAY
