@@ -155,11 +155,86 @@ class Digest(Frozen):
     clients: tuple[ClientLine, ...]
 
 
+Topic = Literal[
+    "no file wanted",
+    "already here",
+    "words only",
+    "cut",
+    "read again",
+    "button is old",
+    "button is not yours",
+    "no set found",
+    "heard",
+    "nothing to read",
+    "say it again",
+    "no trouble",
+    "moved",
+    "missed noted",
+    "trained after all",
+    "help",
+    "reminders off",
+    "nothing to leave out",
+    "left out",
+    "nothing to move",
+    "day is past",
+    "rest of it moved",
+    "paused",
+    "back",
+    "nothing to take back",
+    "taken back",
+    "passed on",
+    "no workout planned",
+    "no history",
+    "history",
+    "no such hour",
+    "hour kept",
+    "unit kept",
+    "body mass unlikely",
+    "body mass kept",
+    "zone kept",
+    "stall",
+    "review",
+    "workout done",
+    "from coach",
+    "rest more",
+    "lighter",
+    "swapped",
+    "keep on",
+    "hold lifted",
+    "new programme",
+    "passed to client",
+    "already settled",
+    "settled",
+    "remedy not possible",
+    "no such programme",
+    "programme given",
+    "card",
+    "coach already here",
+    "file not taken",
+    "not your client",
+    "sheet faults",
+    "sheet stored",
+    "sheet left",
+    "programmes",
+    "coach help",
+    "invited",
+    "which programme",
+    "name is taken",
+    "unknown client",
+    "client joined",
+    "stranger",
+    "invitation is over",
+    "welcome coach",
+    "welcome",
+]
+"""What a notice can be about; `bot.wording` has the words for each."""
+
+
 class Notice(Frozen):
     """Anything else that is to be known. `topic` chooses the words, `facts` fill them."""
 
     kind: Literal["notice"] = "notice"
-    topic: str
+    topic: Topic
     facts: dict[str, Any] = Field(default_factory=dict)
 
 

@@ -1,0 +1,45 @@
+"""What a change makes of a client's state. The store must come to the same; a test holds them together."""
+
+from dataclasses import replace
+
+from domain.outcome import (
+    AlertRaised,
+    AlertSettled,
+    Change,
+    HoldLifted,
+    HoldPlaced,
+    Invited,
+    Joined,
+    Recorded,
+    SettingsKept,
+    SheetStored,
+    TakenBack,
+    WorkoutKept,
+)
+from domain.state import ClientState
+
+
+def apply(state: ClientState, change: Change) -> ClientState:
+    """Return the client's `state` after `change`. Changes of other people's records leave it as it is."""
+    match change:
+        case Recorded(entry, instead_of):
+            kept = tuple(old for old in state.entries if old.number != instead_of)
+            return replace(state, entries=(*kept, entry))
+        case TakenBack(number):
+            return replace(state, entries=tuple(old for old in state.entries if old.number != number))
+        case WorkoutKept(workout):
+            others = tuple(old for old in state.workouts if old.number != workout.number)
+            in_order = sorted((*others, workout), key=lambda each: (each.on, each.number))
+            return replace(state, workouts=tuple(in_order))
+        case HoldPlaced(hold):
+            return replace(state, holds=(*state.holds, hold))
+        case HoldLifted(number):
+            return replace(state, holds=tuple(old for old in state.holds if old.number != number))
+        case AlertRaised(alert):
+            return replace(state, alerts=(*state.alerts, alert))
+        case AlertSettled(number):
+            return replace(state, alerts=tuple(old for old in state.alerts if old.number != number))
+        case SettingsKept(client):
+            return replace(state, client=client)
+        case SheetStored() | Invited() | Joined():
+            return state

@@ -1,0 +1,157 @@
+"""What a client's message comes to. One message in, one answer out."""
+
+from typing import assert_never
+
+from domain.actions import Answer, Treat, Words
+from domain.client import orders
+from domain.client.draft import Draft
+from domain.client.pain import hold_for_pain, warn
+from domain.client.questions import ask_about, take_answer
+from domain.client.recording import correct, record, take_back
+from domain.client.settings import take_setting
+from domain.client.understanding import known, request_for
+from domain.client.waking import next_wake
+from domain.client.wants import do, reopen
+from domain.incoming import (
+    Assigned,
+    CardWanted,
+    Decided,
+    Document,
+    Edited,
+    Heard,
+    Pressed,
+    Reachable,
+    SendingFailed,
+    Started,
+    Text,
+    Told,
+    Unsupported,
+)
+from domain.journal import Entry
+from domain.outcome import Outcome
+from domain.reading import Reading, read
+from domain.sets import TrainingSet
+from domain.state import ClientState
+
+
+def hear(state: ClientState, heard: Heard) -> Outcome:
+    """Decide on one thing that came in for this client."""
+    draft = Draft(state, heard.at, heard.number)
+    match heard.incoming:
+        case Text(text=text):
+            hear_words(draft, text)
+        case Edited() as edited:
+            hear_edit(draft, edited)
+        case Pressed(action=action):
+            press(draft, action)
+        case Document():
+            draft.notice("no file wanted")
+        case Started():
+            draft.notice("already here")
+        case Unsupported(what=what):
+            draft.notice("words only", what=what)
+        case Reachable(reachable=reachable):
+            orders.reachable(draft, reachable=reachable)
+        case Decided() | Told() | Assigned() | CardWanted() as order:
+            orders.carry_out(draft, order)
+        case SendingFailed():
+            orders.reachable(draft, reachable=False)
+        case _:
+            assert_never(heard.incoming)
+    return draft.outcome(next_wake(draft.state, draft.at))
+
+
+def hear_words(draft: Draft, text: str) -> None:
+    """Decide on something typed: a warning sign first, then an answer awaited, then everything else."""
+    reading = read(request_for(draft, text))
+    waiting = draft.memory.waiting
+    if waiting is not None and not (reading.urgent or reading.pain) and take_answer(draft, waiting, text):
+        return
+    if take_setting(draft, text):
+        return
+    if waiting is not None:
+        draft.remember(waiting=None)
+    act_on(draft, reading, text, draft.message)
+    if draft.is_empty:
+        answer_nothing(draft, reading, text)
+
+
+def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
+    """Do all that a reading holds, the urgent first. A warning sign gets no talk of training beside it."""
+    named = tuple(dict.fromkeys(each.exercise for each in reading.sets))
+    if reading.urgent:
+        quiet = Draft(draft.state, draft.at, draft.message)
+        keep_sets(quiet, reading, message)
+        draft.take_changes_of(quiet)
+        warn(draft, text, reading.pain)
+        return
+    keep_sets(draft, reading, message)
+    if reading.pain:
+        hold_for_pain(draft, text, reading.pain, named or reading.skips)
+    for want in reading.wants:
+        do(draft, want, reading, text, named or reading.about)
+    if reading.asks and draft.memory.waiting is None:
+        ask_about(draft, reading, text)
+    if reading.cut:
+        draft.notice("cut")
+
+
+def keep_sets(draft: Draft, reading: Reading, message: int) -> None:
+    """Record the sets of a reading, or put recorded ones right with them."""
+    if "correct" in reading.wants:
+        correct(draft, corrected(draft, reading), message)
+    elif reading.sets:
+        record(draft, reading.sets, message)
+
+
+def corrected(draft: Draft, reading: Reading) -> list[tuple[Entry, TrainingSet]]:
+    """Return each recorded entry that a correction points at, with the set to stand in its place."""
+    entries = known(draft.state)
+    return [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+
+
+def hear_edit(draft: Draft, edited: Edited) -> None:
+    """Read an edited message again; what it had recorded gives way to what it says now."""
+    if edited.original is None:
+        hear_words(draft, edited.text)
+        return
+    if edited.before == edited.text:
+        return
+    waiting = draft.memory.waiting
+    if waiting is not None and waiting.message == edited.original:
+        draft.remember(waiting=None)
+    replaced = [entry for entry in draft.state.entries if entry.message == edited.original]
+    take_back(draft, replaced)
+    reopen(draft, {entry.workout for entry in replaced})
+    reading = read(request_for(draft, edited.text))
+    draft.message = edited.original
+    if replaced:
+        draft.notice("read again")
+    act_on(draft, reading, edited.text, edited.original)
+    if draft.is_empty:
+        answer_nothing(draft, reading, edited.text)
+
+
+def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
+    """Decide on a button; one whose question is no longer open is answered kindly."""
+    match action:
+        case Words(text=text):
+            hear_words(draft, text)
+        case Answer(question=question, text=text):
+            waiting = draft.memory.waiting
+            if waiting is None or waiting.number != question or not take_answer(draft, waiting, text):
+                draft.notice("button is old")
+        case Treat() | None:
+            draft.notice("button is not yours")
+        case _:
+            assert_never(action)
+
+
+def answer_nothing(draft: Draft, reading: Reading, text: str) -> None:
+    """Answer a message in which there was nothing to do."""
+    if any(letter.isalnum() for letter in text) and reading.has_unread_numbers:
+        draft.notice("no set found", text=text[:200])
+    elif any(letter.isalnum() for letter in text):
+        draft.notice("heard")
+    else:
+        draft.notice("nothing to read")

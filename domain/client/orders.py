@@ -1,0 +1,199 @@
+"""What a coach's decision comes to for the client: carried out here, told to the client, and reported."""
+
+from dataclasses import replace
+from decimal import Decimal
+from typing import assert_never
+
+from domain.client.draft import Draft
+from domain.client.exposures import history
+from domain.client.plan import plan_of
+from domain.client.remedies import next_programme
+from domain.client.rotation import current_workout, due
+from domain.incoming import Assigned, CardWanted, Decided, Told
+from domain.journal import Alert, ExerciseHold
+from domain.memory import Easing, Quiet, Swap
+from domain.outcome import AlertSettled, HoldLifted, SettingsKept
+from domain.parts import ClientLine, Digest, Notice, Topic
+from domain.state import ClientState
+
+LIGHTEN_TO = Decimal("0.9")
+"""The share of the last load an eased exercise starts from. The house's own rule, no published figure."""
+
+KEEP_ON_EXPOSURES = 3
+"""For how many exposures a stall is left alone after "keep on". The house's own choice."""
+
+
+def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> None:
+    """Carry out an order, if it comes from this client's own coach."""
+    if order.coach != draft.client.coach.number:
+        return
+    match order:
+        case Decided():
+            decided(draft, order)
+        case Told(text=text):
+            draft.notice("from coach", coach=draft.client.coach.name, text=text)
+            report(draft, "passed to client", text=text)
+        case Assigned(programme=number):
+            assign(draft, number)
+        case CardWanted():
+            show_card(draft)
+        case _:
+            assert_never(order)
+
+
+def report(draft: Draft, topic: Topic, **facts: object) -> None:
+    """Tell the coach what came of the order."""
+    draft.tell_coach(Notice(topic=topic, facts={"client": draft.client.name, **facts}), weight="answer")
+
+
+def decided(draft: Draft, order: Decided) -> None:
+    """Settle an alert with the coach's remedy; one already settled is only said to be so."""
+    alert = next((each for each in draft.state.alerts if each.number == order.alert), None)
+    if alert is None:
+        report(draft, "already settled")
+        return
+    draft.change(AlertSettled(alert.number, order.remedy, order.coach, draft.at))
+    done = True
+    match order.remedy:
+        case "lighten":
+            lighten(draft, alert)
+        case "swap":
+            done = swap(draft, alert)
+        case "rest more":
+            draft.remember(extra_rest_days=draft.memory.extra_rest_days + 1)
+            draft.notice("rest more", coach=draft.client.coach.name)
+        case "next programme":
+            number = next_programme(draft.state)
+            done = number is not None
+            if number is not None:
+                assign(draft, number)
+        case "keep on":
+            keep_on(draft, alert)
+        case "lift hold":
+            lift(draft, alert)
+        case "keep held" | "seen":
+            pass
+        case _:
+            assert_never(order.remedy)
+    report(
+        draft,
+        "settled" if done else "remedy not possible",
+        remedy=order.remedy,
+        exercise=alert.exercise,
+        reason=alert.reason,
+    )
+
+
+def lighten(draft: Draft, alert: Alert) -> None:
+    """Ease the load of the exercise, to be built back."""
+    if alert.exercise is None:
+        return
+    others = tuple(each for each in draft.memory.easings if each.exercise != alert.exercise)
+    easing = Easing(exercise=alert.exercise, factor=LIGHTEN_TO, since=draft.today)
+    draft.remember(easings=(*others, easing))
+    draft.notice("lighter", coach=draft.client.coach.name, exercise=alert.exercise)
+
+
+def swap(draft: Draft, alert: Alert) -> bool:
+    """Put the sheet's alternative in place of the exercise; return whether there is one."""
+    stored = draft.client.programme
+    if stored is None:
+        return False
+    for workout in stored.programme.workouts:
+        for line in workout.prescriptions:
+            if line.exercise == alert.exercise and line.alternatives:
+                instead = line.alternatives[0].exercise
+                chosen = Swap(exercise=line.exercise, instead=instead)
+                draft.remember(swaps=(*draft.memory.swaps, chosen))
+                draft.notice(
+                    "swapped", coach=draft.client.coach.name, exercise=line.exercise, instead=instead
+                )
+                return True
+    return False
+
+
+def keep_on(draft: Draft, alert: Alert) -> None:
+    """Leave a stall alone for some exposures."""
+    if alert.reason != "stall" or alert.exercise is None:
+        return
+    stands = sum(
+        len(history(draft.state, name, alert.exercise))
+        for name in dict.fromkeys(record.name for record in draft.state.workouts)
+    )
+    quiet = Quiet(exercise=alert.exercise, until_exposures=stands + KEEP_ON_EXPOSURES)
+    others = tuple(each for each in draft.memory.quiet if each.exercise != alert.exercise)
+    draft.remember(quiet=(*others, quiet))
+    draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
+
+
+def lift(draft: Draft, alert: Alert) -> None:
+    """Put the exercises that this pain had set aside back into the plan."""
+    held = set(alert.evidence.get("held", ())) | ({alert.exercise} if alert.exercise else set())
+    lifted: list[ExerciseHold] = [hold for hold in draft.state.holds if hold.exercise in held]
+    for hold in lifted:
+        draft.change(HoldLifted(hold.number, draft.today, draft.client.coach.number))
+    if lifted:
+        draft.notice(
+            "hold lifted",
+            coach=draft.client.coach.name,
+            exercises=[hold.exercise for hold in lifted],
+            where=lifted[0].where,
+        )
+
+
+def assign(draft: Draft, number: int) -> None:
+    """Put the client on another programme, and show its first workout."""
+    stored = next((each for each in draft.state.programmes if each.number == number), None)
+    if stored is None:
+        report(draft, "no such programme")
+        return
+    draft.change(SettingsKept(replace(draft.client, programme=stored)))
+    draft.remember(easings=(), swaps=(), quiet=(), reviewed_round=0, moved_to=None)
+    draft.notice("new programme", coach=draft.client.coach.name, programme=stored.programme.name)
+    coming = due(draft.state, draft.today)
+    if coming is not None:
+        draft.say(plan_of(draft.state, coming.workout, coming.on))
+    report(draft, "programme given", programme=stored.programme.name)
+
+
+def show_card(draft: Draft) -> None:
+    """Show the coach how this client is doing."""
+    state = draft.state
+    last = state.entries[-6:]
+    draft.tell_coach(
+        Digest(today=draft.today, clients=(client_line(state, draft),)),
+        Notice(
+            topic="card",
+            facts={
+                "client": state.client.name,
+                "workout": current_workout(state, draft.today),
+                "last": [
+                    {"on": entry.set.on and entry.set.on.isoformat(), "exercise": entry.set.exercise}
+                    for entry in last
+                ],
+            },
+        ),
+        weight="answer",
+    )
+
+
+def client_line(state: ClientState, draft: Draft) -> ClientLine:
+    """Return this client as one line of a coach's overview."""
+    done = [record.on for record in state.workouts if record.state in {"open", "done"}]
+    stored = state.client.programme
+    coming = due(state, draft.today)
+    return ClientLine(
+        name=state.client.name,
+        programme=stored.programme.name if stored else None,
+        last_workout=done[-1] if done else None,
+        due_on=coming.on if coming else None,
+        open_alerts=tuple((alert.reason, alert.exercise) for alert in state.alerts),
+        held=tuple(hold.exercise for hold in state.holds),
+        paused=state.memory.paused,
+    )
+
+
+def reachable(draft: Draft, *, reachable: bool) -> None:
+    """Tell the coach once where a client can no longer be reached."""
+    if not reachable and draft.open_alert("unreachable") is None:
+        draft.alert("unreachable", None, {})

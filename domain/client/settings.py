@@ -1,0 +1,123 @@
+"""Settings changed in plain words: the hour of the reminder, the unit, the zone, body mass, coming back."""
+
+import re
+from dataclasses import replace
+from datetime import time
+from decimal import Decimal
+from functools import cache
+from zoneinfo import ZoneInfo, available_timezones
+
+from domain.client.draft import Draft
+from domain.client.wants import come_back
+from domain.equipment import default_equipment
+from domain.outcome import SettingsKept
+from domain.units import Unit, convert
+
+_HOUR = re.compile(
+    r"(?:please )?(?:remind me|reminders?|my reminder|send (?:it|my reminder))(?: to| at| for| is| now)* "
+    r"(?:at )?(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
+)
+_UNIT = re.compile(
+    r"(?:please )?(?:i use|use|i train in|my unit is|switch to|in) "
+    r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)(?: please| now)?"
+)
+_ZONE = re.compile(
+    r"(?:please )?(?:i'm|im|i am|i live|i'm now|my (?:time ?)?zone is|time ?zone)(?: now| back)?(?: in)? "
+    r"(?P<place>[a-z][a-z_/ .'-]{2,40}?)(?: now| time)?"
+)
+_MASS = re.compile(
+    r"(?:i weigh|my body ?(?:weight|mass) is|bodyweight is|body ?mass)(?: now| about)* "
+    r"(?P<mass>\d{2,3}(?:[.,]\d)?) ?(?P<unit>kg|kilos?|lb|lbs|pounds?)?"
+)
+_BACK = re.compile(
+    r"(?:i'm|im|i am) back(?: again)?|back(?: again)?|i'm (?:well|healthy|better) again|resume|"
+    r"(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?"
+)
+
+
+def take_setting(draft: Draft, text: str) -> bool:
+    """Change a setting where `text` as a whole says so; return whether it did."""
+    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
+    if len(said) > 80:
+        return False
+    if _BACK.fullmatch(said):
+        come_back(draft)
+        return True
+    if found := _HOUR.fullmatch(said):
+        return set_hour(draft, int(found["hour"]), int(found["minute"] or 0), found["half"])
+    if found := _UNIT.fullmatch(said):
+        set_unit(draft, unit_of(found["unit"]))
+        return True
+    if found := _MASS.fullmatch(said):
+        unit = unit_of(found["unit"]) if found["unit"] else draft.client.unit
+        set_body_mass(draft, Decimal(found["mass"].replace(",", ".")), unit)
+        return True
+    if (found := _ZONE.fullmatch(said)) and (zone := zone_of(found["place"])):
+        set_zone(draft, zone)
+        return True
+    return False
+
+
+def set_hour(draft: Draft, hour: int, minute: int, half: str | None) -> bool:
+    """Set the local hour of the reminder; say so where there is no such hour."""
+    if half is not None and 1 <= hour <= 12:
+        hour = hour % 12 + (12 if half.startswith("p") else 0)
+    if hour > 23 or minute > 59:
+        draft.notice("no such hour")
+        return True
+    draft.change(SettingsKept(replace(draft.client, remind_at=time(hour, minute))))
+    draft.remember(reminders_off=False)
+    draft.notice("hour kept", at=f"{hour:02d}:{minute:02d}")
+    return True
+
+
+def set_unit(draft: Draft, unit: Unit) -> None:
+    """Set the usual unit; recorded sets keep theirs, body mass is converted, equipment becomes usual."""
+    client = draft.client
+    if unit != client.unit:
+        mass = client.body_mass
+        changed = replace(
+            client,
+            unit=unit,
+            body_mass=None if mass is None else round(convert(mass, client.unit, unit), 1),
+            equipment=default_equipment(unit).model_copy(update={"lacking": client.equipment.lacking}),
+        )
+        draft.change(SettingsKept(changed))
+    draft.notice("unit kept", unit=unit)
+
+
+def set_body_mass(draft: Draft, mass: Decimal, unit: Unit) -> None:
+    """Keep the body mass, in the client's own unit."""
+    kept = round(convert(mass, unit, draft.client.unit), 1)
+    if not 25 <= convert(kept, draft.client.unit, "kg") <= 350:
+        draft.notice("body mass unlikely")
+        return
+    draft.change(SettingsKept(replace(draft.client, body_mass=kept)))
+    draft.notice("body mass kept", mass=str(kept), unit=draft.client.unit)
+
+
+def set_zone(draft: Draft, zone: str) -> None:
+    """Set where the client is, and say the local time back."""
+    draft.change(SettingsKept(replace(draft.client, zone=zone)))
+    draft.zone = ZoneInfo(zone)
+    draft.notice("zone kept", zone=zone, local=draft.local.strftime("%H:%M"))
+
+
+def unit_of(word: str) -> Unit:
+    """Return the unit that a word names."""
+    return "kg" if word.startswith("k") else "lb"
+
+
+def zone_of(place: str) -> str | None:
+    """Return the IANA zone of a city or zone name, or None where it is not one of the zone data's."""
+    return _zones().get(place.strip().casefold().replace(" ", "_"))
+
+
+@cache
+def _zones() -> dict[str, str]:
+    named: dict[str, str] = {}
+    for zone in sorted(available_timezones()):
+        if "/" in zone and not zone.startswith(("Etc/", "posix/", "right/", "SystemV/", "US/")):
+            named.setdefault(zone.rsplit("/", 1)[1].casefold(), zone)
+            named[zone.casefold()] = zone
+    return named

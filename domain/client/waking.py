@@ -1,0 +1,138 @@
+"""What the passing of time comes to for a client: reminders, a nudge, a missed workout, an end of the day.
+
+Every event that lies ahead follows from the state alone, so there is no list of jobs to fall out of step:
+`next_wake` gives the earliest, and `wake` does all that are due.
+"""
+
+from collections.abc import Iterator
+from datetime import date, datetime, time, timedelta
+from typing import Literal
+from zoneinfo import ZoneInfo
+
+from domain.calendar import at_local, local_day
+from domain.client.draft import Draft
+from domain.client.plan import plan_of
+from domain.client.recording import close
+from domain.client.rotation import due, open_workout
+from domain.journal import WorkoutRecord
+from domain.outcome import Outcome, WorkoutKept
+from domain.parts import Nudge, Reminder
+from domain.state import ClientState
+
+Event = Literal["remind", "nudge", "missed", "close"]
+
+NUDGE_AFTER = timedelta(hours=6)
+"""How long after the reminder the nudge comes, where nothing was reported. The house's own choice."""
+
+LAST_HOUR = time(21)
+"""No nudge comes later than this, local time. The house's own choice."""
+
+
+def next_wake(state: ClientState, after: datetime) -> datetime | None:
+    """Return the moment of the next event (aware, UTC), or None. Events that are past are due at `after`."""
+    moments = [moment for moment, _ in events(state, after)]
+    return max(after, min(moments)) if moments else None
+
+
+def wake(state: ClientState, now: datetime) -> Outcome:
+    """Do all that is due at `now`."""
+    draft = Draft(state, now)
+    for _ in range(4):
+        ripe = sorted((each for each in events(draft.state, now) if each[0] <= now), key=lambda each: each[0])
+        if not ripe:
+            break
+        happen(draft, ripe[0][1])
+    return draft.outcome(next_wake(draft.state, now), weight="nudge")
+
+
+def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]]:
+    """Give each event that still lies ahead of this client, or was not yet done, with its moment."""
+    zone = ZoneInfo(state.client.zone)
+    today = local_day(now, zone)
+    memory = state.memory
+    under_way = open_workout(state)
+    if under_way is not None:
+        yield at_local(under_way.on + timedelta(days=2), time(0), zone), "close"
+    coming = due(state, today)
+    if coming is None or memory.reminders_off:
+        return
+    remind_at = state.client.remind_at
+    if memory.reminded_on is None or memory.reminded_on < coming.on:
+        yield at_local(coming.on, remind_at, zone), "remind"
+        return
+    if memory.nudged_on != coming.on and (nudge := nudge_moment(coming.on, remind_at, zone)):
+        yield nudge, "nudge"
+    yield at_local(coming.on + timedelta(days=1), remind_at, zone), "missed"
+
+
+def nudge_moment(on: date, remind_at: time, zone: ZoneInfo) -> datetime | None:
+    """Return when to nudge on that day; None where the reminder already comes late in the evening."""
+    reminded = at_local(on, remind_at, zone)
+    latest = at_local(on, LAST_HOUR, zone)
+    moment = min(reminded + NUDGE_AFTER, latest)
+    return moment if moment - reminded >= timedelta(hours=1) else None
+
+
+def happen(draft: Draft, event: Event) -> None:
+    """Do one event."""
+    match event:
+        case "remind":
+            remind(draft)
+        case "nudge":
+            nudge(draft)
+        case "missed":
+            miss(draft)
+        case "close":
+            under_way = open_workout(draft.state)
+            if under_way is not None:
+                close(draft, under_way)
+
+
+def remind(draft: Draft) -> None:
+    """Say what today's workout is; one whose day has gone by while the bot was away comes today."""
+    coming = due(draft.state, draft.today)
+    if coming is None:
+        return
+    if coming.on < draft.today:
+        draft.remember(moved_to=draft.today)
+    draft.remember(reminded_on=draft.today, due_on=draft.today)
+    draft.say(
+        Reminder(workout=coming.workout, on=draft.today),
+        plan_of(draft.state, coming.workout, draft.today),
+    )
+
+
+def nudge(draft: Draft) -> None:
+    """Ask once, kindly, where nothing was reported; one that is long past is left out."""
+    coming = due(draft.state, draft.today)
+    if coming is None:
+        return
+    draft.remember(nudged_on=coming.on)
+    if coming.on == draft.today:
+        draft.say(Nudge(workout=coming.workout, on=coming.on))
+
+
+def miss(draft: Draft) -> None:
+    """Count the workout as missed for that day, and ask what became of it; it stays the next in turn."""
+    coming = due(draft.state, draft.today)
+    stored = draft.client.programme
+    if coming is None or stored is None:
+        return
+    record = WorkoutRecord(
+        number=draft.number("last_workout"),
+        programme=stored.number,
+        name=coming.workout,
+        on=coming.on,
+        state="missed",
+        round=0,
+    )
+    draft.change(WorkoutKept(record))
+    draft.remember(moved_to=None, extra_rest_days=0, missed_in_a_row=draft.memory.missed_in_a_row + 1)
+    draft.ask(
+        "missed",
+        {"workout": record.number},
+        {"workout": record.name, "on": record.on.isoformat()},
+        ("Trained", "Today instead", "Missed it"),
+    )
+    if draft.memory.missed_in_a_row >= 2 and draft.open_alert("missed") is None:
+        draft.alert("missed", None, {"in_a_row": draft.memory.missed_in_a_row, "workout": record.name})

@@ -1,0 +1,88 @@
+"""A coach's decision while it is being made; it belongs to one call of `hear`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date, datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from domain.actions import Action, Answer
+from domain.calendar import local_day
+from domain.incoming import FromCoach
+from domain.memory import CoachMemory, Waiting
+from domain.outcome import Change, Order, Outcome
+from domain.parts import ClientLine, Notice, Part, Question, Say, Slot, Topic
+from domain.state import CoachState
+
+
+class Draft:
+    """The growing decision on one coach's message at the moment `at` (aware, UTC)."""
+
+    def __init__(self, state: CoachState, at: datetime, message: int) -> None:
+        """Begin with `state`; `message` is the inbox number of what is being answered."""
+        self.state = state
+        self.at = at
+        self.message = message
+        self._before = state.memory
+        self._changes: list[Change] = []
+        self._parts: list[Part] = []
+        self._buttons: list[Action] = []
+        self._orders: list[Order] = []
+
+    @property
+    def memory(self) -> CoachMemory:
+        """The memory as changed so far."""
+        return self.state.memory
+
+    @property
+    def today(self) -> date:
+        """The coach's local day."""
+        return local_day(self.at, ZoneInfo(self.state.coach.zone))
+
+    def change(self, change: Change) -> None:
+        """Decide on a change."""
+        self._changes.append(change)
+
+    def remember(self, **updates: Any) -> None:
+        """Change the memory."""
+        self.state = replace(self.state, memory=self.memory.model_copy(update=updates))
+
+    def say(self, *parts: Part) -> None:
+        """Add parts to the one answer that the coach gets."""
+        self._parts.extend(parts)
+
+    def notice(self, topic: Topic, **facts: Any) -> None:
+        """Add a notice to the answer."""
+        self.say(Notice(topic=topic, facts=facts))
+
+    def order(self, client: int, incoming: FromCoach) -> None:
+        """Put a decision on a client into that client's inbox; the client's own decision carries it out."""
+        self._orders.append(Order(client, incoming))
+
+    def ask(self, slot: Slot, about: dict[str, Any], facts: dict[str, Any], choices: Sequence[str]) -> None:
+        """Ask the coach something; one question waits at a time."""
+        number = self.memory.last_question + 1
+        waiting = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
+        self.remember(last_question=number, waiting=waiting)
+        self.say(Question(slot=slot, facts=facts))
+        self._buttons.extend(Answer(question=number, text=choice) for choice in choices)
+
+    def client_named(self, name: str) -> tuple[int, ClientLine] | None:
+        """Return this coach's client of that name, whatever the case, or None."""
+        wanted = " ".join(name.casefold().split())
+        for number, line in self.state.clients:
+            if line.name.casefold() == wanted:
+                return number, line
+        return None
+
+    def outcome(self) -> Outcome:
+        """Return the finished decision."""
+        says: tuple[Say, ...] = ()
+        if self._parts:
+            says = (Say(to=self.state.coach.number, parts=tuple(self._parts), buttons=tuple(self._buttons)),)
+        return Outcome(
+            changes=tuple(self._changes),
+            says=says,
+            orders=tuple(self._orders),
+            memory=None if self.memory == self._before else self.memory,
+        )

@@ -1,0 +1,89 @@
+"""What a coach's message comes to. Whatever concerns a client goes through `permitted`, and only there."""
+
+from typing import assert_never
+
+from domain.actions import Answer, Treat, Words
+from domain.coach.draft import Draft
+from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
+from domain.coach.words import obey
+from domain.incoming import (
+    Assigned,
+    CardWanted,
+    Decided,
+    Document,
+    Edited,
+    Heard,
+    Pressed,
+    Reachable,
+    SendingFailed,
+    Started,
+    Text,
+    Told,
+    Unsupported,
+)
+from domain.outcome import Outcome
+from domain.state import CoachState
+
+
+def hear(state: CoachState, heard: Heard) -> Outcome:
+    """Decide on one thing that came in for this coach."""
+    draft = Draft(state, heard.at, heard.number)
+    match heard.incoming:
+        case Text(text=text) | Edited(text=text):
+            hear_words(draft, text)
+        case Pressed(action=action):
+            press(draft, action)
+        case Document() as document:
+            hear_document(draft, document)
+        case Started():
+            draft.notice("coach already here", name=state.coach.name)
+        case Unsupported(what=what):
+            draft.notice("words only", what=what)
+        case Reachable() | SendingFailed() | Decided() | Told() | Assigned() | CardWanted():
+            pass
+        case _:
+            assert_never(heard.incoming)
+    return draft.outcome()
+
+
+def hear_words(draft: Draft, text: str) -> None:
+    """Decide on something typed: a sheet, an answer awaited, or one of the coach's requests."""
+    waiting = draft.memory.waiting
+    if looks_like_sheet(text):
+        take_sheet(draft, text)
+    elif waiting is None or waiting.slot != "sheet" or not answer_sheet(draft, waiting, text):
+        obey(draft, text)
+
+
+def hear_document(draft: Draft, document: Document) -> None:
+    """Take a text file as a sheet."""
+    if document.text is None:
+        draft.notice("file not taken", name=document.name, fault=document.fault)
+    else:
+        take_sheet(draft, document.text)
+
+
+def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
+    """Decide on a button."""
+    match action:
+        case Words(text=text):
+            hear_words(draft, text)
+        case Answer(question=question, text=text):
+            waiting = draft.memory.waiting
+            fits = waiting is not None and waiting.number == question
+            if not fits or waiting is None or not answer_sheet(draft, waiting, text):
+                draft.notice("button is old")
+        case Treat(client=client, alert=alert, remedy=remedy):
+            if permitted(draft.state, client):
+                draft.order(client, Decided(coach=draft.state.coach.number, alert=alert, remedy=remedy))
+            else:
+                draft.notice("not your client")
+        case None:
+            draft.notice("button is not yours")
+        case _:
+            assert_never(action)
+
+
+def permitted(state: CoachState, client: int) -> bool:
+    """Return whether this coach may decide on that client: own clients only."""
+    return any(number == client for number, _ in state.clients)

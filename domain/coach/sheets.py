@@ -1,0 +1,52 @@
+"""Sheets that a coach sends: read, said back, and stored only once the coach agrees."""
+
+from domain.coach.draft import Draft
+from domain.memory import Waiting
+from domain.outcome import SheetStored
+from domain.sheet import read_sheet
+from domain.values import facts_of
+
+AGREE = "Store it"
+REFUSE = "Leave it"
+
+
+def looks_like_sheet(text: str) -> bool:
+    """Return whether a typed text is a sheet: several lines, one of which says when to train."""
+    lines = [line for line in text.splitlines() if line.strip()]
+    return len(lines) >= 3 and any("train" in line.casefold() for line in lines[:8])
+
+
+def take_sheet(draft: Draft, text: str) -> None:
+    """Read a sheet; say its faults, or what was understood, and ask whether to store it."""
+    result = read_sheet(text)
+    programme = result.programme
+    if programme is None:
+        draft.notice("sheet faults", faults=[facts_of(fault) for fault in result.faults])
+        return
+    same = [stored for stored in draft.state.programmes if stored.programme.name == programme.name]
+    facts = {
+        "programme": facts_of(programme),
+        "notes": [facts_of(note) for note in result.notes],
+        "version": same[0].version + 1 if same else 1,
+    }
+    draft.ask("sheet", {"sheet": text}, facts, (AGREE, REFUSE))
+
+
+def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
+    """Take the answer to whether a sheet is right; return False where it is none."""
+    if waiting.slot != "sheet":
+        return False
+    said = text.strip().casefold().rstrip(".!")
+    if said in {AGREE.casefold(), "yes", "y", "ok", "store", "right"}:
+        sheet = str(waiting.about["sheet"])
+        programme = read_sheet(sheet).programme
+        draft.remember(waiting=None)
+        if programme is not None:
+            draft.change(SheetStored(programme, sheet))
+            draft.notice("sheet stored", programme=programme.name)
+        return True
+    if said in {REFUSE.casefold(), "no", "n"}:
+        draft.remember(waiting=None)
+        draft.notice("sheet left")
+        return True
+    return False

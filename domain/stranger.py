@@ -1,0 +1,52 @@
+"""Somebody without a role: one polite line, and no data, unless an invitation comes in."""
+
+from domain.incoming import Heard, Started, Text
+from domain.outcome import Joined, Outcome
+from domain.parts import Notice, Say
+from domain.state import Invitation, StrangerState
+
+
+def hear(state: StrangerState, heard: Heard) -> Outcome:
+    """Let in whoever brings a valid invitation; answer everybody else politely."""
+    match heard.incoming:
+        case Started() | Text():
+            pass
+        case _:
+            return _answer(state, Notice(topic="stranger"))
+    invitation = state.invitation
+    if invitation is None:
+        return _answer(state, Notice(topic="stranger"))
+    if invitation.used or invitation.expires <= heard.at:
+        return _answer(state, Notice(topic="invitation is over"))
+    return _let_in(state, invitation, heard)
+
+
+def _answer(state: StrangerState, notice: Notice) -> Outcome:
+    return Outcome(says=(Say(to=state.number, parts=(notice,)),))
+
+
+def _let_in(state: StrangerState, invitation: Invitation, heard: Heard) -> Outcome:
+    joined = Joined(invitation, heard.at)
+    to = invitation.person if invitation.person is not None else state.number
+    if invitation.as_coach or invitation.coach is None:
+        welcome = Notice(topic="welcome coach", facts={"name": invitation.name})
+        return Outcome(changes=(joined,), says=(Say(to=to, parts=(welcome,)),))
+    welcome = Notice(
+        topic="welcome",
+        facts={
+            "name": invitation.name,
+            "coach": invitation.coach.name,
+            "programme": invitation.programme.programme.name if invitation.programme else None,
+            "unit": invitation.coach.unit,
+            "zone": invitation.coach.zone,
+        },
+    )
+    news = Notice(topic="client joined", facts={"client": invitation.name})
+    return Outcome(
+        changes=(joined,),
+        says=(
+            Say(to=to, parts=(welcome,)),
+            Say(to=invitation.coach.number, parts=(news,)),
+        ),
+        wake_at=heard.at,
+    )
