@@ -49,12 +49,12 @@ class Pressed(Frozen):
 
 
 class Document(Frozen):
-    """A text file. `text` is None where it was too large or not text, and `fault` then says which."""
+    """A text file. `text` is None where it was too large, not text or out of reach; `fault` says which."""
 
     kind: Literal["document"] = "document"
     name: str
     text: str | None = None
-    fault: Literal["too large", "not text"] | None = None
+    fault: Literal["too large", "not text", "not fetched"] | None = None
 
 
 class Started(Frozen):
