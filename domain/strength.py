@@ -28,7 +28,7 @@ _MOST_TESTED_REPS = 10
 linear equations; Mayhew et al. 1995 likewise found the equations best at 10 reps and fewer."""
 
 
-class OutOfReach(ValueError):  # noqa: N818 - it tells of a number out of an equation's reach, not of a mistake
+class OutOfReach(ValueError):
     """No estimate can be made from these numbers: below one rep, no load, or beyond an equation's pole."""
 
     def __init__(self, equation: Equation, **numbers: float) -> None:

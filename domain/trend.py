@@ -22,7 +22,8 @@ _MOST_EXACT_PAIRS = 1000
 class Trend:
     """Kendall's S over all series, its variance under no trend, and the chances of an S as great.
 
-    `p_rising` is the chance of an S as far up, `p_two_sided` of one as far from 0 on either side. `slope` is the median of all slopes between two values of one series, per step; None without a pair.
+    `p_rising` is the chance of an S as far up, `p_two_sided` of one as far from 0 on either side. `slope` is
+    the median of all slopes between two values of one series, per step; None without a pair.
     """
 
     s: int

@@ -1,0 +1,215 @@
+"""Double progression: reps (seconds) up within the range, then load, then again; and down where it was too much.
+
+At or over the top of the range: more load, by the smallest step that exists within 2 to 10% of what is moved
+(American College of Sports Medicine, Progression Models in Resistance Training for Healthy Adults, Med Sci
+Sports Exerc 2009;41:687-708); for the lower body by 4% at least, since it is usually raised by about twice as
+much as the upper (the NSCA's table of load increases, from memory). Inside the range: the same load and a
+little more. Under it twice running: a load from which the middle of the range is to be expected. Far above
+it: the load for the middle, by 20% at most. What stands in the sheet goes before all of these. The numbers
+without a source are the project's own rules.
+"""
+
+import math
+from dataclasses import dataclass
+
+from domain.comparison import strength_shown
+from domain.exposure import Exposure
+from domain.loading import Load, Loading
+from domain.programme import Prescription
+from domain.sets import TrainingSet
+from domain.target_reasons import (
+    AddLoad,
+    BackIntoRange,
+    LowerLoad,
+    MoreFirst,
+    MuchTooLight,
+    NothingHeavier,
+    OneMore,
+    OtherSets,
+    TargetReason,
+)
+from domain.units import convert
+
+LEAST_RAISE = {"upper": 0.02, "trunk": 0.02, "lower": 0.04}
+MOST_RAISE = 0.10
+MOST_CORRECTION = 0.20
+"""The most that is added at once where a load proved much too light."""
+_FAR_ABOVE = 2
+"""The position stand adds 2 to 10% for one or two reps above the range; more than that is a load too light."""
+_HOLD_STEP = 0.10
+"""A hold is lengthened by a tenth, as a rep more is about a tenth more work."""
+_ROUNDING = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Aim:
+    """A load, and how many reps or seconds with it. `expected` is rounded down, None where nothing is known."""
+
+    load: Load
+    amount: int
+    reason: TargetReason
+    expected: int | None = None
+
+
+def double_progression(past: tuple[Exposure, ...], prescription: Prescription, loading: Loading) -> Aim:
+    """Return what to aim for after the exposures `past`, oldest first and of one kind; at least one."""
+    best = best_set(past[-1], loading)
+    least = min(each.amount for each in _working_sets(past[-1], best, prescription.sets))
+    ready = ready_at(prescription)
+    if least >= ready:
+        return _above(best, least, ready, prescription, loading)
+    here = loading.of(best)
+    if best.amount >= ready:
+        return Aim(here, ready, OtherSets(least, ready))
+    if best.amount >= prescription.range.low:
+        return Aim(here, min(a_little_more(best), ready), OneMore(best.amount))
+    return _below(past, best, prescription, loading)
+
+
+def ready_at(prescription: Prescription) -> int:
+    """Return the reps or seconds at which load is added: the top of the range unless the sheet says otherwise."""
+    return prescription.range.high if prescription.add_load is None else prescription.add_load.over + 1
+
+
+def best_set(exposure: Exposure, loading: Loading) -> TrainingSet:
+    """Return the set that shows the most strength; of equals the first."""
+    return max(exposure.counting, key=lambda one: (strength_shown(one, loading.body), one.amount))
+
+
+def a_little_more(done: TrainingSet) -> int:
+    """Return one rep more, or for a hold a tenth more, rounded up to whole seconds."""
+    return done.amount + (1 if done.seconds is None else max(1, math.ceil(done.amount * _HOLD_STEP)))
+
+
+def aim_at(
+    done: TrainingSet, load: Load, prescription: Prescription, loading: Loading
+) -> tuple[int, int | None]:
+    """Return what to aim for at another load, inside the range, and what is to be expected there."""
+    expected = loading.expected(done, load) if loading.is_tested(done) else None
+    if expected is None:
+        return prescription.range.low, None
+    whole = max(0, math.floor(expected + 1e-9))
+    return min(max(whole, prescription.range.low), prescription.range.high), whole
+
+
+def _working_sets(exposure: Exposure, best: TrainingSet, sets: int) -> tuple[TrainingSet, ...]:
+    """Return the prescribed sets at the load of the best one: lighter sets after them do not count."""
+    same = tuple(
+        each
+        for each in exposure.counting
+        if (each.load, each.unit, each.load_kind) == (best.load, best.unit, best.load_kind)
+    )
+    return same[:sets] if sets > 1 else (best,)
+
+
+def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription, loading: Loading) -> Aim:
+    """Return the next load up, or more at this one where there is none or the step would be too great."""
+    here = loading.of(best)
+    rule = prescription.add_load
+    following = next(loading.heavier(here), None)
+    if following is None or (here.kind == "body" and rule is None):
+        return Aim(here, a_little_more(best), NothingHeavier(best.amount))
+    if rule is not None and rule.by is not None:
+        by = convert(rule.by.amount, rule.by.unit, loading.unit)
+        return _raised_to(
+            loading.raised_by(here, by) or following, best, ready, prescription, loading, by_sheet=True
+        )
+    if least - max(prescription.range.high, ready) > _FAR_ABOVE and not best.lowering_only:
+        corrected = _corrected(best, prescription, loading)
+        if corrected is not None:
+            return corrected
+    raised = smallest_raise(here, loading)
+    if raised is None:
+        percent = loading.step(here, following) or 0.0
+        until = max(ready + 1, loading.amount_needed(here, following, prescription.range))
+        if least < until:
+            aim = min(a_little_more(best), until)
+            return Aim(here, aim, MoreFirst(best.amount, following.amount, 100 * percent, until))
+    return _raised_to(raised or following, best, ready, prescription, loading)
+
+
+def smallest_raise(here: Load, loading: Loading) -> Load | None:
+    """Return the smallest heavier load within 2 to 10% (4 to 10% for the lower body) of what is moved.
+
+    Where none lies there, the greatest below it; where what is moved is not known, the next one. None where
+    even the next load is more than 10% heavier.
+    """
+    least = LEAST_RAISE[loading.exercise.region]
+    below = None
+    for load in loading.heavier(here):
+        step = loading.step(here, load)
+        if step is None:
+            return load
+        if step > MOST_RAISE + _ROUNDING:
+            return below
+        if step >= least - _ROUNDING:
+            return load
+        below = load
+    return below
+
+
+def _raised_to(
+    load: Load,
+    best: TrainingSet,
+    ready: int,
+    prescription: Prescription,
+    loading: Loading,
+    *,
+    by_sheet: bool = False,
+) -> Aim:
+    amount, expected = aim_at(best, load, prescription, loading)
+    percent = _percent(loading.step(loading.of(best), load))
+    return Aim(load, amount, AddLoad(best.amount, ready, percent, by_sheet), expected)
+
+
+def _corrected(best: TrainingSet, prescription: Prescription, loading: Loading) -> Aim | None:
+    """Return the load for the middle of the range, within the cap; None where no such load is a real raise."""
+    here = loading.of(best)
+    wanted = loading.for_amount(best, prescription.range.middle)
+    if wanted is None:
+        return None
+    capped = (loading.step(here, wanted) or 0.0) > MOST_CORRECTION + _ROUNDING
+    found = None
+    for load in loading.heavier(here):
+        step = loading.step(here, load)
+        if step is None or step > MOST_CORRECTION + _ROUNDING:
+            break
+        found = load
+        if load == wanted:
+            break
+    if found is None or (loading.step(here, wanted) or 0.0) <= 0:
+        return None
+    amount, expected = aim_at(best, found, prescription, loading)
+    reason = MuchTooLight(best.amount, prescription.range.high, _percent(loading.step(here, found)), capped)
+    return Aim(found, amount, reason, expected)
+
+
+def _below(
+    past: tuple[Exposure, ...], best: TrainingSet, prescription: Prescription, loading: Loading
+) -> Aim:
+    """Return the same load once more, or after the second time running (or the first of all) a lower one."""
+    low = prescription.range.low
+    bests = [best_set(each, loading) for each in past]
+    running = next((at for at, each in enumerate(reversed(bests)) if each.amount >= low), len(bests))
+    here = loading.of(best)
+    if running > 1 or len(past) == 1:
+        load = _lowered(here, best, prescription, loading)
+        if load is not None:
+            _, expected = aim_at(best, load, prescription, loading)
+            middle = prescription.range.middle
+            amount = middle if expected is None else min(max(expected, low), middle)
+            return Aim(load, amount, LowerLoad(best.amount, low, running), expected)
+    amount = min(a_little_more(best), low) if here.kind == "body" else low
+    return Aim(here, amount, BackIntoRange(best.amount, low))
+
+
+def _lowered(here: Load, best: TrainingSet, prescription: Prescription, loading: Loading) -> Load | None:
+    """Return the load for the middle of the range, or the next lighter one where that is not known."""
+    wanted = None if best.lowering_only else loading.for_amount(best, prescription.range.middle)
+    if wanted is not None and (loading.step(here, wanted) or 0.0) < 0:
+        return wanted
+    return loading.lighter(here)
+
+
+def _percent(step: float | None) -> float | None:
+    return None if step is None else round(100 * step, 1)

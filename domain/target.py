@@ -1,0 +1,195 @@
+"""What to aim for next time in one exercise of one workout, or why there is nothing to aim for yet.
+
+The sheet goes first: a hold because of pain, a load reckoned from another exercise, the ladder from
+lowering-only to full reps. Then a deload or time away. The rest is double progression
+(`domain.progression`), with loads that exist (`domain.loading`).
+"""
+
+import math
+from dataclasses import dataclass
+from decimal import Decimal
+
+from domain.comparison import Body
+from domain.equipment import Equipment
+from domain.exercises import Exercise
+from domain.exposure import Exposure
+from domain.loading import Load, Loading
+from domain.programme import Ladder, Prescription, RelativeLoad
+from domain.progression import Aim, a_little_more, aim_at, best_set, double_progression
+from domain.sets import LoadKind, TrainingSet
+from domain.target_reasons import (
+    DownTheLadder,
+    Eased,
+    FirstTime,
+    FirstWithBody,
+    Held,
+    NoTargetReason,
+    OneMore,
+    OtherNotDone,
+    Relative,
+    TargetReason,
+    UpTheLadder,
+)
+from domain.units import Unit, convert
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """What to aim for: `reps`, or `seconds` of a hold, with `load` counted as `load_kind` says.
+
+    `expected` is how many are to be expected at a new load, rounded down, so that nobody is surprised by
+    fewer; None at a load already done and where no tested relation tells.
+    """
+
+    exercise: str
+    load: Decimal
+    unit: Unit
+    load_kind: LoadKind
+    reps: int | None
+    seconds: int | None
+    lowering_only: bool
+    reason: TargetReason
+    expected: int | None = None
+
+    def as_set(self) -> TrainingSet:
+        """Return it as a set without a day."""
+        return TrainingSet(
+            self.exercise, self.load, self.unit, self.load_kind, self.reps, self.seconds, self.lowering_only
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class NoTarget:
+    """Nothing can be aimed for, and why."""
+
+    exercise: str
+    reason: NoTargetReason
+
+
+def next_target(
+    prescription: Prescription,
+    history: tuple[Exposure, ...],
+    *,
+    unit: Unit,
+    equipment: Equipment,
+    exercise: Exercise,
+    body_mass_kg: Decimal | None = None,
+    last_of_other: TrainingSet | None = None,
+    held: bool = False,
+    easing: Decimal | None = None,
+) -> Target | NoTarget:
+    """Return what to aim for in `prescription` after `history`, or why nothing can be aimed for.
+
+    `history` holds exposures of this exercise in this workout, oldest first. `exercise` is what the catalogue
+    says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on hold
+    because of pain. `easing` is the share of the usual load (0 to 1) that a deload or time away asks for.
+    """
+    name = prescription.exercise
+    if held:
+        return NoTarget(name, Held())
+    loading = Loading(
+        exercise,
+        equipment,
+        unit,
+        Body(body_mass_kg, exercise.body_share),
+        reserve=prescription.stop_short or 0,
+    )
+    is_hold = prescription.range.of == "seconds"
+    past = tuple(each for each in history if each.is_hold == is_hold)
+
+    if prescription.load_from is not None:
+        if last_of_other is None:
+            return NoTarget(name, OtherNotDone(prescription.load_from.exercise))
+        aim = _relative(prescription.load_from, last_of_other, past, prescription, loading)
+        return _target(prescription, _lightened(aim, easing, loading), unit)
+    if not past:
+        return _first_time(prescription, unit)
+    if easing is not None and easing < 1:
+        return _target(prescription, _eased(past[-1], easing, prescription, loading), unit)
+    if prescription.ladder is not None:
+        rung = _on_the_ladder(prescription.ladder, past, loading)
+        if rung is not None:
+            aim, lowering_only = rung
+            return _target(prescription, aim, unit, lowering_only=lowering_only)
+        alike = tuple(each for each in past if not each.lowering_only)
+    else:
+        alike = tuple(each for each in past if each.lowering_only == prescription.lowering_only)
+    if not alike:
+        return _first_time(prescription, unit)
+    return _target(prescription, double_progression(alike, prescription, loading), unit)
+
+
+def _target(prescription: Prescription, aim: Aim, unit: Unit, *, lowering_only: bool | None = None) -> Target:
+    is_hold = prescription.range.of == "seconds"
+    return Target(
+        exercise=prescription.exercise,
+        load=aim.load.amount,
+        unit=unit,
+        load_kind=aim.load.kind,
+        reps=None if is_hold else aim.amount,
+        seconds=aim.amount if is_hold else None,
+        lowering_only=prescription.lowering_only if lowering_only is None else lowering_only,
+        reason=aim.reason,
+        expected=aim.expected,
+    )
+
+
+def _first_time(prescription: Prescription, unit: Unit) -> Target | NoTarget:
+    if prescription.counted not in ("body", "added"):
+        return NoTarget(prescription.exercise, FirstTime())
+    aim = Aim(Load(Decimal(0), "body"), prescription.range.low, FirstWithBody())
+    return _target(prescription, aim, unit)
+
+
+def _relative(
+    rule: RelativeLoad,
+    other: TrainingSet,
+    past: tuple[Exposure, ...],
+    prescription: Prescription,
+    loading: Loading,
+) -> Aim:
+    """Return the load that the sheet reckons from another exercise, and more than last time where it is the same."""
+    other_load = convert(other.load, other.unit, loading.unit)
+    difference = convert(rule.difference.amount, rule.difference.unit, loading.unit)
+    wanted = other_load + difference if rule.side == "above" else max(Decimal(0), other_load - difference)
+    load = loading.nearest(Load(wanted, prescription.counted))
+    reason = Relative(rule.exercise, other_load)
+    if not past:
+        return Aim(load, prescription.range.low, reason)
+    best = best_set(past[-1], loading)
+    if loading.of(best) == load:
+        aimed = max(prescription.range.low, min(a_little_more(best), prescription.range.high))
+        return Aim(load, aimed, reason)
+    amount, expected = aim_at(best, load, prescription, loading)
+    return Aim(load, amount, reason, expected)
+
+
+def _eased(last: Exposure, easing: Decimal, prescription: Prescription, loading: Loading) -> Aim:
+    """Return a lighter load than the last, for the middle of the range; of the body alone, fewer reps."""
+    best = best_set(last, loading)
+    aim = Aim(loading.of(best), prescription.range.middle, Eased(easing))
+    if aim.load.kind == "body":
+        return Aim(aim.load, max(1, math.floor(best.amount * easing)), aim.reason)
+    return _lightened(aim, easing, loading)
+
+
+def _lightened(aim: Aim, easing: Decimal | None, loading: Loading) -> Aim:
+    """Return the aim at the greatest load that exists and is at most `easing` of it; more help, where it is help."""
+    if easing is None or easing >= 1 or aim.load.kind == "body":
+        return aim
+    return Aim(loading.scaled(aim.load, easing), aim.amount, Eased(easing))
+
+
+def _on_the_ladder(ladder: Ladder, past: tuple[Exposure, ...], loading: Loading) -> tuple[Aim, bool] | None:
+    """Return the aim on the ladder, and whether it is of lowering-only reps; None among full reps that are enough."""
+    best = best_set(past[-1], loading)
+    here = loading.of(best)
+    if best.lowering_only:
+        if best.amount >= ladder.up_to:
+            return Aim(here, ladder.below, UpTheLadder(best.amount, ladder.up_to)), False
+        return Aim(here, best.amount + 1, OneMore(best.amount)), True
+    if best.amount >= ladder.below:
+        return None
+    lowered = [best_set(each, loading).amount for each in past if each.lowering_only]
+    amount = min(lowered[-1] + 1, ladder.up_to) if lowered else (ladder.up_to + 1) // 2
+    return Aim(Load(Decimal(0), "body"), amount, DownTheLadder(best.amount, ladder.below)), True
