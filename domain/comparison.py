@@ -8,6 +8,7 @@
 4. Outside the range for which the relation was tested nothing is claimed, unless the set would settle it
    even if it counted for no more (no less) than the nearest tested number.
 
+Each reason names its `rule`, so that it can be told apart once it has been turned into plain facts.
 Swapping the two sets swaps `beat` and `below`, and more reps at the same load never worsen the result.
 """
 
@@ -35,12 +36,15 @@ _TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
 class FirstOfKind:
     """There is nothing of this kind to compare with."""
 
+    rule: Literal["first of its kind"] = "first of its kind"
+
 
 @dataclass(frozen=True, slots=True)
 class SameLoad:
     """At the same load, so many more (fewer, where negative) reps or seconds."""
 
     difference: int
+    rule: Literal["same load"] = "same load"
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +53,7 @@ class LoadAndAmount:
 
     load_difference_kg: Decimal
     difference: int
+    rule: Literal["load and amount"] = "load and amount"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +64,7 @@ class ByEstimate:
     now_kg: float
     before_kg: float
     one_rep_kg: float
+    rule: Literal["by estimated 1RM"] = "by estimated 1RM"
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +73,7 @@ class ByEndurance:
 
     least_ratio: float
     greatest_ratio: float
+    rule: Literal["by endurance"] = "by endurance"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +81,7 @@ class UpTheLadder:
     """Full reps, where the last time were lowering-only reps."""
 
     reps: int
+    rule: Literal["up the ladder"] = "up the ladder"
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +90,7 @@ class OutsideTested:
 
     lowest: int
     highest: int
+    rule: Literal["outside the tested range"] = "outside the tested range"
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,21 +99,28 @@ class CountedDifferently:
 
     now: LoadKind
     before: LoadKind
+    rule: Literal["counted differently"] = "counted differently"
 
 
 @dataclass(frozen=True, slots=True)
 class BodyMassUnknown:
     """More load and fewer reps, or the reverse, in an exercise where the body is part of the load."""
 
+    rule: Literal["body mass unknown"] = "body mass unknown"
+
 
 @dataclass(frozen=True, slots=True)
 class NoRelation:
     """Different loads and reps of lowering-only work: no published relation between them is known."""
 
+    rule: Literal["no known relation"] = "no known relation"
+
 
 @dataclass(frozen=True, slots=True)
 class NoRep:
     """Not one full rep was done."""
+
+    rule: Literal["no rep"] = "no rep"
 
 
 Reason = (

@@ -1,4 +1,4 @@
-"""Double progression: reps (seconds) up within the range, then load, then again; and down where it was too much.
+"""Double progression: reps (seconds) up within the range, then load, and again; down where it is too much.
 
 At or over the top of the range: more load, by the smallest step that exists within 2 to 10% of what is moved
 (American College of Sports Medicine, Progression Models in Resistance Training for Healthy Adults, Med Sci
@@ -35,7 +35,7 @@ MOST_RAISE = 0.10
 MOST_CORRECTION = 0.20
 """The most that is added at once where a load proved much too light."""
 _FAR_ABOVE = 2
-"""The position stand adds 2 to 10% for one or two reps above the range; more than that is a load too light."""
+"""The position stand adds 2 to 10% for one or two reps above the range; more is a load too light."""
 _HOLD_STEP = 0.10
 """A hold is lengthened by a tenth, as a rep more is about a tenth more work."""
 _ROUNDING = 1e-9
@@ -43,7 +43,7 @@ _ROUNDING = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Aim:
-    """A load, and how many reps or seconds with it. `expected` is rounded down, None where nothing is known."""
+    """A load, and how many reps or seconds with it. `expected` is rounded down, None where not known."""
 
     load: Load
     amount: int
@@ -67,7 +67,7 @@ def double_progression(past: tuple[Exposure, ...], prescription: Prescription, l
 
 
 def ready_at(prescription: Prescription) -> int:
-    """Return the reps or seconds at which load is added: the top of the range unless the sheet says otherwise."""
+    """Return the reps or seconds at which load is added: the top of the range, or what the sheet says."""
     return prescription.range.high if prescription.add_load is None else prescription.add_load.over + 1
 
 
@@ -163,7 +163,7 @@ def _raised_to(
 
 
 def _corrected(best: TrainingSet, prescription: Prescription, loading: Loading) -> Aim | None:
-    """Return the load for the middle of the range, within the cap; None where no such load is a real raise."""
+    """Return the load for the middle of the range, within the cap; None where that is no real raise."""
     here = loading.of(best)
     wanted = loading.for_amount(best, prescription.range.middle)
     if wanted is None:

@@ -81,8 +81,8 @@ def next_target(
     """Return what to aim for in `prescription` after `history`, or why nothing can be aimed for.
 
     `history` holds exposures of this exercise in this workout, oldest first. `exercise` is what the catalogue
-    says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on hold
-    because of pain. `easing` is the share of the usual load (0 to 1) that a deload or time away asks for.
+    says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on
+    hold because of pain. `easing` is the share of the usual load (0 to 1) that a deload or time away asks for.
     """
     name = prescription.exercise
     if held:
@@ -148,7 +148,7 @@ def _relative(
     prescription: Prescription,
     loading: Loading,
 ) -> Aim:
-    """Return the load that the sheet reckons from another exercise, and more than last time where it is the same."""
+    """Return the load that the sheet reckons from another exercise; at the same load, more than last time."""
     other_load = convert(other.load, other.unit, loading.unit)
     difference = convert(rule.difference.amount, rule.difference.unit, loading.unit)
     wanted = other_load + difference if rule.side == "above" else max(Decimal(0), other_load - difference)
@@ -174,14 +174,14 @@ def _eased(last: Exposure, easing: Decimal, prescription: Prescription, loading:
 
 
 def _lightened(aim: Aim, easing: Decimal | None, loading: Loading) -> Aim:
-    """Return the aim at the greatest load that exists and is at most `easing` of it; more help, where it is help."""
+    """Return the aim with its load at most `easing` of what it was."""
     if easing is None or easing >= 1 or aim.load.kind == "body":
         return aim
     return Aim(loading.scaled(aim.load, easing), aim.amount, Eased(easing))
 
 
 def _on_the_ladder(ladder: Ladder, past: tuple[Exposure, ...], loading: Loading) -> tuple[Aim, bool] | None:
-    """Return the aim on the ladder, and whether it is of lowering-only reps; None among full reps that are enough."""
+    """Return the aim on the ladder, and whether it is lowering-only; None where the full reps are enough."""
     best = best_set(past[-1], loading)
     here = loading.of(best)
     if best.lowering_only:

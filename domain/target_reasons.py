@@ -32,7 +32,7 @@ class AddLoad:
 
 @dataclass(frozen=True, slots=True)
 class MuchTooLight:
-    """`done` is far above the range: the load for the middle of it, `capped` where that was too great a jump."""
+    """`done` is far above the range: the load for the middle of it, `capped` where that is too great."""
 
     done: int
     high: int
@@ -62,7 +62,7 @@ class NothingHeavier:
 
 @dataclass(frozen=True, slots=True)
 class OtherSets:
-    """The best set has reached `ready`, the weakest of the prescribed sets only `least`: bring it up first."""
+    """The best set has reached `ready`, the weakest prescribed one only `least`: bring it up first."""
 
     least: int
     ready: int
