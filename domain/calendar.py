@@ -22,10 +22,10 @@ WEEK = timedelta(weeks=1)
 def next_day(schedule: Schedule, *, last_done: date | None, starts: date, today: date) -> date:
     """Return the first day on which the next workout is due, which lies in the past where it is overdue.
 
-    A rotation counts from `last_done`, the day of the last workout, however late that one was; fixed weekdays
-    stay where they are. Where none was done the first workout is due on `starts`, or on the first of the fixed
-    weekdays from then on; nothing is ever due before `starts`. Of the fixed weekdays that went by, those of the
-    last seven days before `today` are still due; older ones are not caught up on.
+    A rotation counts from `last_done`, the day of the last workout, however late that was; fixed days stay
+    where they are. Where none was done the first workout is due on `starts`, or on the first of the fixed
+    days from then on; nothing is ever due before `starts`. Of fixed days gone by, those of the last seven
+    days before `today` are still due; older ones are not caught up on.
     """
     match schedule:
         case Rotation():
@@ -74,10 +74,11 @@ def workout_in_turn(order: Sequence[str], last_name: str | None, earlier: Sequen
     if not places:
         return order[0]
 
-    def matching(place: int) -> int:
+    def matching(place: int) -> tuple[int, bool]:
         forerunners = (order[(place - back) % len(order)] for back in range(1, len(order)))
         pairs = zip(forerunners, reversed(earlier), strict=False)
-        return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], pairs))
+        in_step = sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], pairs))
+        return in_step, place == len(earlier)  # of equals, the one reached from the start of the order
 
     return order[(max(places, key=matching) + 1) % len(order)]
 
@@ -114,7 +115,7 @@ def local_day(moment: datetime, zone: ZoneInfo) -> date:
 def not_before(
     moment: datetime, zone: ZoneInfo, earliest: time = time(7), latest: time = time(22)
 ) -> datetime:
-    """Return `moment` if it lies from `earliest` to before `latest` local time, else the next `earliest`, in UTC.
+    """Return `moment` in UTC, put off to the next `earliest` where it is before that, or from `latest` on.
 
     Where `earliest` comes twice in a night, its first coming ends the quiet hours.
     Raises ValueError where `moment` has no offset, or `earliest` is not before `latest`.

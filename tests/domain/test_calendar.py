@@ -1,0 +1,360 @@
+"""Training days and local hours: cases by name, and the laws that hold for every schedule and zone.
+
+Clock changes of named places are checked here; whole decades against other implementations in
+`tests/reference/test_calendar.py`.
+"""
+
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from domain.calendar import (
+    Schedule,
+    at_local,
+    earliest_ok,
+    following_days,
+    local_day,
+    next_day,
+    not_before,
+    workout_in_turn,
+)
+from domain.programme import FixedDays, Rotation, Weekday
+
+THIRD_DAY = Rotation(every_days=3, order=("Pull", "Push", "Legs"))
+MON_WED_FRI = FixedDays(days=("monday", "wednesday", "friday"), order=("A", "B"))
+MON_TUE_THU = FixedDays(days=("thursday", "monday", "tuesday"), order=("A", "B"))
+SUNDAYS = FixedDays(days=("sunday",), order=("A",))
+
+MONDAY = date(2025, 6, 2)
+TUESDAY, WEDNESDAY, THURSDAY, FRIDAY, SATURDAY, SUNDAY = (MONDAY + timedelta(n) for n in range(1, 7))
+NEXT_MONDAY = date(2025, 6, 9)
+
+weekdays: tuple[Weekday, ...] = (
+    "monday",
+    "tuesday",
+    "wednesday",
+    "thursday",
+    "friday",
+    "saturday",
+    "sunday",
+)
+rotations = st.builds(Rotation, every_days=st.integers(1, 30), order=st.just(("A", "B", "C")))
+fixed_days = st.builds(
+    FixedDays,
+    days=st.lists(st.sampled_from(weekdays), min_size=1, unique=True).map(tuple),
+    order=st.just(("A", "B", "C")),
+)
+schedules = st.one_of(rotations, fixed_days)
+days = st.dates(date(1995, 1, 1), date(2060, 12, 31))
+delays = st.lists(st.integers(0, 40), min_size=1, max_size=30)
+
+ZONES = (
+    "Africa/Cairo",
+    "Africa/Casablanca",
+    "America/New_York",
+    "America/Sao_Paulo",
+    "America/Santiago",
+    "Antarctica/Troll",
+    "Asia/Beirut",
+    "Asia/Kathmandu",
+    "Australia/Lord_Howe",
+    "Europe/Dublin",
+    "Pacific/Apia",
+    "Pacific/Chatham",
+)
+zones = st.sampled_from(ZONES).map(ZoneInfo)
+moments = st.datetimes(datetime(1995, 1, 1), datetime(2060, 12, 31), timezones=st.just(UTC))  # noqa: DTZ001 - bounds
+
+
+@pytest.mark.parametrize(
+    ("schedule", "last_done", "starts", "today", "expected"),
+    [
+        # A rotation counts from the day of the last workout done.
+        (THIRD_DAY, None, TUESDAY, MONDAY, TUESDAY),
+        (THIRD_DAY, None, TUESDAY, SUNDAY, TUESDAY),  # not begun: overdue since its start
+        (THIRD_DAY, MONDAY, MONDAY, TUESDAY, THURSDAY),
+        (THIRD_DAY, TUESDAY, MONDAY, TUESDAY, FRIDAY),  # a day late, and so is the next one
+        (THIRD_DAY, MONDAY, MONDAY, NEXT_MONDAY, THURSDAY),  # overdue
+        (THIRD_DAY, MONDAY, SUNDAY, MONDAY, SUNDAY),  # a new programme starts later
+        (Rotation(every_days=1, order=("A",)), MONDAY, MONDAY, MONDAY, TUESDAY),
+        # Fixed days stay where they are.
+        (MON_WED_FRI, None, TUESDAY, MONDAY, WEDNESDAY),
+        (MON_WED_FRI, None, WEDNESDAY, MONDAY, WEDNESDAY),
+        (MON_WED_FRI, MONDAY, MONDAY, MONDAY, WEDNESDAY),
+        (MON_WED_FRI, TUESDAY, MONDAY, TUESDAY, WEDNESDAY),  # Monday's workout, a day late
+        (MON_WED_FRI, FRIDAY, MONDAY, FRIDAY, NEXT_MONDAY),
+        (MON_WED_FRI, MONDAY, MONDAY, FRIDAY, WEDNESDAY),  # overdue
+        (MON_WED_FRI, MONDAY, FRIDAY, MONDAY, FRIDAY),  # a new programme starts later
+        (SUNDAYS, SUNDAY, MONDAY, SUNDAY, date(2025, 6, 15)),
+        # Fixed days more than a week gone by are not caught up on.
+        (MON_WED_FRI, MONDAY, MONDAY, date(2025, 6, 11), WEDNESDAY),
+        (MON_WED_FRI, MONDAY, MONDAY, date(2025, 6, 12), FRIDAY),
+        (SUNDAYS, SUNDAY, MONDAY, date(2025, 12, 30), date(2025, 12, 28)),
+    ],
+)
+def test_the_next_workout_is_due(
+    schedule: Schedule, last_done: date | None, starts: date, today: date, expected: date
+) -> None:
+    assert next_day(schedule, last_done=last_done, starts=starts, today=today) == expected
+
+
+@pytest.mark.parametrize(
+    ("schedule", "from_day", "expected"),
+    [
+        (THIRD_DAY, MONDAY, (THURSDAY, SUNDAY, date(2025, 6, 11))),
+        (MON_WED_FRI, MONDAY, (WEDNESDAY, FRIDAY, NEXT_MONDAY)),
+        (MON_WED_FRI, SATURDAY, (NEXT_MONDAY, date(2025, 6, 11), date(2025, 6, 13))),
+        (MON_TUE_THU, SUNDAY, (NEXT_MONDAY, date(2025, 6, 10), date(2025, 6, 12))),
+        (THIRD_DAY, date(2024, 2, 27), (date(2024, 3, 1), date(2024, 3, 4), date(2024, 3, 7))),  # a leap year
+    ],
+)
+def test_a_plan_ahead_names_the_days_to_come(
+    schedule: Schedule, from_day: date, expected: tuple[date, ...]
+) -> None:
+    assert following_days(schedule, from_day, 3) == expected
+    assert following_days(schedule, from_day, 0) == ()
+
+
+@pytest.mark.parametrize(
+    ("schedule", "last_done", "expected"),
+    [
+        (THIRD_DAY, MONDAY, THURSDAY),
+        (Rotation(every_days=1, order=("A",)), MONDAY, TUESDAY),
+        (MON_WED_FRI, MONDAY, WEDNESDAY),
+        (MON_WED_FRI, TUESDAY, WEDNESDAY),  # late, but Wednesday stays
+        (MON_WED_FRI, FRIDAY, SUNDAY),  # one day of rest is what the week has elsewhere
+        (MON_TUE_THU, THURSDAY, FRIDAY),  # Monday and Tuesday have no rest between them either
+        (SUNDAYS, SUNDAY, date(2025, 6, 15)),
+        (SUNDAYS, TUESDAY, SUNDAY),
+    ],
+)
+def test_earlier_than_the_rest_days_allow_is_too_early(
+    schedule: Schedule, last_done: date, expected: date
+) -> None:
+    assert earliest_ok(schedule, last_done) == expected
+
+
+@given(rotations, days, delays)
+def test_rest_days_in_a_rotation_are_never_fewer_than_the_sheet_says(
+    schedule: Rotation, starts: date, late: list[int]
+) -> None:
+    last_done: date | None = None
+    for delay in late:
+        due = next_day(schedule, last_done=last_done, starts=starts, today=starts)
+        if last_done is not None:
+            assert (due - last_done).days - 1 >= schedule.every_days - 1
+            assert due == earliest_ok(schedule, last_done)
+        last_done = due + timedelta(delay)
+
+
+@given(schedules, days, days, st.integers(-400, 400))
+def test_a_workout_is_due_neither_before_the_start_nor_within_the_rest_days(
+    schedule: Schedule, last_done: date, starts: date, ahead: int
+) -> None:
+    due = next_day(schedule, last_done=last_done, starts=starts, today=last_done + timedelta(ahead))
+    assert due >= starts
+    assert due >= earliest_ok(schedule, last_done) > last_done
+
+
+@given(fixed_days, days, days, days)
+def test_fixed_days_are_the_only_ones_that_are_due(
+    schedule: FixedDays, last_done: date, starts: date, today: date
+) -> None:
+    due = next_day(schedule, last_done=last_done, starts=starts, today=today)
+    assert f"{due:%A}".lower() in schedule.days
+    assert due >= today - timedelta(days=7)
+
+
+@given(schedules, days, st.integers(1, 40))
+def test_a_client_who_is_never_late_trains_on_the_days_planned_ahead(
+    schedule: Schedule, starts: date, count: int
+) -> None:
+    first = next_day(schedule, last_done=None, starts=starts, today=starts)
+    done = [first]
+    for _ in range(count):
+        done.append(next_day(schedule, last_done=done[-1], starts=starts, today=done[-1]))
+    assert tuple(done[1:]) == following_days(schedule, first, count)
+
+
+@pytest.mark.parametrize(
+    ("order", "last_name", "earlier", "expected"),
+    [
+        (("Pull", "Push", "Legs"), None, (), "Pull"),
+        (("Pull", "Push", "Legs"), "Pull", (), "Push"),
+        (("Pull", "Push", "Legs"), "Legs", ("Pull", "Push"), "Pull"),
+        (("Pull", "Push", "Legs"), "Arms", (), "Pull"),  # of another programme
+        (("Pull", "Push", "Legs"), "Push", ("Legs", "Legs", "Pull"), "Legs"),  # done out of turn
+        (("Whole body",), "Whole body", (), "Whole body"),
+        (("Push", "Legs", "Pull", "Legs"), "Legs", (), "Pull"),
+        (("Push", "Legs", "Pull", "Legs"), "Legs", ("Push",), "Pull"),
+        (("Push", "Legs", "Pull", "Legs"), "Legs", ("Push", "Legs", "Pull"), "Push"),
+        (("Push", "Legs", "Pull", "Legs"), "Legs", ("Pull",), "Push"),
+    ],
+)
+def test_workouts_come_in_turn(
+    order: tuple[str, ...], last_name: str | None, earlier: tuple[str, ...], expected: str
+) -> None:
+    assert workout_in_turn(order, last_name, earlier) == expected
+
+
+@given(st.lists(st.sampled_from("ABC"), min_size=1, max_size=8), st.integers(1, 30))
+def test_the_order_never_changes_even_where_a_workout_comes_twice(order: list[str], count: int) -> None:
+    done: list[str] = []
+    for place in range(count):
+        turn = workout_in_turn(order, done[-1] if done else None, done[:-1])
+        assert turn == order[place % len(order)]
+        done.append(turn)
+
+
+@given(st.lists(st.text(max_size=3), min_size=1, max_size=8, unique=True), st.integers(0, 7))
+def test_the_last_workout_alone_tells_the_turn_where_each_comes_once(order: list[str], place: int) -> None:
+    place %= len(order)
+    assert workout_in_turn(order, order[place]) == order[(place + 1) % len(order)]
+
+
+def utc(text: str) -> datetime:
+    return datetime.fromisoformat(text).replace(tzinfo=UTC)
+
+
+# The clock changes are those of the IANA time zone database.
+@pytest.mark.parametrize(
+    ("zone", "local", "expected"),
+    [
+        ("Europe/Berlin", "2025-01-15 08:00", "2025-01-15 07:00"),
+        ("Europe/Berlin", "2025-07-15 08:00", "2025-07-15 06:00"),
+        ("Asia/Kathmandu", "2025-07-15 08:00", "2025-07-15 02:15"),
+        ("Pacific/Kiritimati", "2025-07-15 08:00", "2025-07-14 18:00"),
+        ("Pacific/Pago_Pago", "2025-07-15 20:00", "2025-07-16 07:00"),
+        ("America/St_Johns", "2025-07-15 08:00", "2025-07-15 10:30"),
+    ],
+)
+def test_a_local_hour_is_a_moment(zone: str, local: str, expected: str) -> None:
+    wall = datetime.fromisoformat(local)
+    assert at_local(wall.date(), wall.time(), ZoneInfo(zone)) == utc(expected)
+
+
+@pytest.mark.parametrize(
+    ("zone", "local", "expected"),
+    [
+        ("Europe/Berlin", "2025-03-30 02:30", "2025-03-30 01:00"),  # 02:00 to 03:00
+        ("Europe/Berlin", "2025-03-30 02:00", "2025-03-30 01:00"),
+        ("Europe/Berlin", "2025-03-30 02:59:59", "2025-03-30 01:00"),
+        ("America/New_York", "2025-03-09 02:30", "2025-03-09 07:00"),  # 02:00 to 03:00
+        ("America/Santiago", "2025-09-07 00:30", "2025-09-07 04:00"),  # 00:00 to 01:00
+        ("America/Sao_Paulo", "2018-11-04 00:15", "2018-11-04 03:00"),  # 00:00 to 01:00
+        ("Africa/Cairo", "2025-04-25 00:30", "2025-04-24 22:00"),  # 00:00 to 01:00
+        ("Asia/Beirut", "2025-03-30 00:45", "2025-03-29 22:00"),  # 00:00 to 01:00
+        ("Australia/Lord_Howe", "2025-10-05 02:15", "2025-10-04 15:30"),  # 02:00 to 02:30
+        ("Pacific/Auckland", "2025-09-28 02:10", "2025-09-27 14:00"),  # 02:00 to 03:00
+        ("Antarctica/Troll", "2025-03-30 02:30", "2025-03-30 01:00"),  # 01:00 to 03:00
+        ("Pacific/Apia", "2011-12-30 08:00", "2011-12-30 10:00"),  # the whole day, leapt over the date line
+    ],
+)
+def test_an_hour_that_does_not_exist_is_the_first_moment_after_the_gap(
+    zone: str, local: str, expected: str
+) -> None:
+    wall = datetime.fromisoformat(local)
+    assert at_local(wall.date(), wall.time(), ZoneInfo(zone)) == utc(expected)
+
+
+@pytest.mark.parametrize(
+    ("zone", "local", "expected"),
+    [
+        ("Europe/Berlin", "2025-10-26 02:30", "2025-10-26 00:30"),  # 03:00 to 02:00
+        ("Europe/Berlin", "2025-10-26 03:00", "2025-10-26 02:00"),
+        ("America/New_York", "2025-11-02 01:30", "2025-11-02 05:30"),  # 02:00 to 01:00
+        ("America/Santiago", "2025-04-05 23:30", "2025-04-06 02:30"),  # 24:00 to 23:00
+        ("Africa/Cairo", "2025-10-30 23:30", "2025-10-30 20:30"),  # 24:00 to 23:00
+        ("Asia/Beirut", "2025-10-25 23:30", "2025-10-25 20:30"),  # 24:00 to 23:00
+        ("Australia/Lord_Howe", "2025-04-06 01:45", "2025-04-05 14:45"),  # 02:00 to 01:30
+        ("Pacific/Auckland", "2025-04-06 02:30", "2025-04-05 13:30"),  # 03:00 to 02:00
+        ("Antarctica/Troll", "2025-10-26 01:30", "2025-10-25 23:30"),  # 03:00 to 01:00
+    ],
+)
+def test_an_hour_that_comes_twice_is_its_first_coming(zone: str, local: str, expected: str) -> None:
+    wall = datetime.fromisoformat(local)
+    assert at_local(wall.date(), wall.time(), ZoneInfo(zone)) == utc(expected)
+
+
+@given(days, st.times(), zones)
+def test_a_local_hour_is_the_first_moment_at_which_clocks_have_reached_it(
+    day: date, hour: time, zone: ZoneInfo
+) -> None:
+    moment = at_local(day, hour, zone)
+    wall = datetime.combine(day, hour)
+    assert moment.astimezone(zone).replace(tzinfo=None) >= wall
+    just_before = (moment - timedelta(microseconds=1)).astimezone(zone).replace(tzinfo=None)
+    assert just_before < wall
+
+
+@given(moments, zones)
+def test_a_moment_comes_back_from_its_local_day_and_hour(moment: datetime, zone: ZoneInfo) -> None:
+    local = moment.astimezone(zone)
+    back = at_local(local.date(), local.time(), zone)
+    assert back <= moment
+    assert back == moment if local.fold == 0 else back < moment
+    assert local_day(moment, zone) == local_day(back, zone) == local.date()
+
+
+@pytest.mark.parametrize(
+    ("zone", "moment", "expected"),
+    [
+        ("Europe/Berlin", "2025-07-15 21:59", date(2025, 7, 15)),
+        ("Europe/Berlin", "2025-07-15 22:00", date(2025, 7, 16)),
+        ("Pacific/Kiritimati", "2025-07-15 10:00", date(2025, 7, 16)),
+        ("Pacific/Pago_Pago", "2025-07-15 10:00", date(2025, 7, 14)),
+        ("Pacific/Apia", "2011-12-30 09:59", date(2011, 12, 29)),
+        ("Pacific/Apia", "2011-12-30 10:00", date(2011, 12, 31)),
+    ],
+)
+def test_the_local_day_is_what_the_client_calls_today(zone: str, moment: str, expected: date) -> None:
+    assert local_day(utc(moment), ZoneInfo(zone)) == expected
+
+
+@pytest.mark.parametrize(
+    ("zone", "moment", "expected"),
+    [
+        ("Europe/Berlin", "2025-07-15 12:00", "2025-07-15 12:00"),
+        ("Europe/Berlin", "2025-07-15 05:00", "2025-07-15 05:00"),  # 07:00 sharp
+        ("Europe/Berlin", "2025-07-15 04:59", "2025-07-15 05:00"),
+        ("Europe/Berlin", "2025-07-15 19:59", "2025-07-15 19:59"),
+        ("Europe/Berlin", "2025-07-15 20:00", "2025-07-16 05:00"),  # 22:00 sharp
+        ("Europe/Berlin", "2025-07-15 22:30", "2025-07-16 05:00"),  # past midnight
+        ("Europe/Berlin", "2025-03-29 23:00", "2025-03-30 05:00"),  # the night that is an hour short
+        ("Australia/Sydney", "2025-01-15 12:00", "2025-01-15 20:00"),
+    ],
+)
+def test_quiet_hours_put_a_message_off_to_the_morning(zone: str, moment: str, expected: str) -> None:
+    assert not_before(utc(moment), ZoneInfo(zone)) == utc(expected)
+
+
+@given(moments, zones, st.integers(4, 11), st.integers(12, 23))
+def test_nothing_is_said_in_the_quiet_hours(moment: datetime, zone: ZoneInfo, opens: int, shuts: int) -> None:
+    earliest, latest = time(opens), time(shuts)
+    put_off = not_before(moment, zone, earliest, latest)
+    assert moment <= put_off <= moment + timedelta(hours=24 - shuts + opens + 1)
+    assert earliest <= put_off.astimezone(zone).time() < latest
+    assert not_before(put_off, zone, earliest, latest) == put_off
+
+
+def test_in_a_night_whose_morning_comes_twice_the_first_one_ends_the_quiet_hours() -> None:
+    second_half_past_two = utc("2025-10-26 01:30")
+    assert second_half_past_two.astimezone(ZoneInfo("Europe/Berlin")).fold == 1
+    put_off = not_before(second_half_past_two, ZoneInfo("Europe/Berlin"), earliest=time(2, 45))
+    assert put_off == second_half_past_two
+
+
+def test_quiet_hours_that_leave_no_day_are_refused() -> None:
+    with pytest.raises(ValueError, match="22:00:00 is not before 07:00:00"):
+        not_before(utc("2025-07-15 12:00"), ZoneInfo("UTC"), earliest=time(22), latest=time(7))
+
+
+def test_a_moment_without_an_offset_is_refused() -> None:
+    naive = datetime(2025, 7, 15, 12)  # noqa: DTZ001 - that is the case
+    with pytest.raises(ValueError, match="must have an offset"):
+        local_day(naive, ZoneInfo("UTC"))
+    with pytest.raises(ValueError, match="must have an offset"):
+        not_before(naive, ZoneInfo("UTC"))
