@@ -1,30 +1,12 @@
-"""What every chat platform has in common: what comes in from one, what goes out to one, and how that ended.
+"""What every chat platform has in common: what goes out to one, and how that ended.
 
 Telegram, the local chat and the played scripts all speak in these values. A chat is named by a string with
 the platform before the colon (`telegram:1234`). Text going out is HTML with the few tags of `bot.markup`.
-Nothing here knows a platform, a database or the time.
+Nothing here knows a platform or a database. What comes in from a platform is `persistence.inbox.Received`.
 """
 
 from dataclasses import dataclass
-from datetime import datetime
 from typing import Literal, Protocol
-
-from domain.incoming import FromChat
-
-
-@dataclass(frozen=True, slots=True)
-class Received:
-    """One thing from a chat, ready for the inbox.
-
-    `source` and `key` together are unique for all time, so that what comes again is known again. `at` is when
-    the person said it (aware, UTC), which may be long before it was fetched.
-    """
-
-    source: str
-    key: str
-    chat: str
-    at: datetime
-    incoming: FromChat
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,134 @@
+"""One outgoing message to the Bot API, in as many requests as its limits ask for.
+
+Whether to try again, and when, is decided in delivery. Here it is only found out what became of a message.
+"""
+
+import asyncio
+import logging
+from dataclasses import dataclass, replace
+
+from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, LinkPreviewOptions, Message
+from telegram.constants import ParseMode
+from telegram.error import TelegramError
+
+from bot.channel import Attachment, Delivered, Final, Rendered, Sent, TryAgain
+from bot.telegram.errors import meaning
+from bot.telegram.incoming import PLATFORM
+from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
+
+_log = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """What goes out in one request. A `file` is a picture (bytes) or a document."""
+
+    text_html: str
+    file: bytes | Attachment | None = None
+    keyboard: InlineKeyboardMarkup | None = None
+
+
+class TelegramSender:
+    """Sends through `bot`, which is open.
+
+    A message in several parts is finished in one go where it can be: a later part that fails is tried again
+    here for up to `patience_seconds`, since the earlier ones cannot be taken back.
+    """
+
+    def __init__(self, bot: Bot, patience_seconds: float = 20) -> None:
+        self._bot = bot
+        self._patience_seconds = patience_seconds
+
+    async def send(self, chat: str, message: Rendered) -> Delivered:
+        """Send `message` to `chat`. A picture or file that is refused goes missing, its text does not."""
+        number = _number(chat)
+        parts = _parts(message)
+        if number is None or not parts:
+            _log.error("a message of %d parts for chat %r cannot be sent", len(parts), chat)
+            return Final("refused")
+        result = await self._send_all(number, parts)
+        if result == Final("refused") and parts[0].file is not None and length(message.text_html):
+            _log.error("a file was refused, its text goes without")
+            return await self._send_all(number, _parts(replace(message, photo=None, document=None)))
+        return result
+
+    async def _send_all(self, chat: int, parts: tuple[_Part, ...]) -> Delivered:
+        keys: list[str] = []
+        left_seconds = self._patience_seconds
+        while len(keys) < len(parts):
+            result = await self._send_one(chat, parts[len(keys)])
+            match result:
+                case Message():
+                    keys.append(str(result.message_id))
+                case TryAgain(after_seconds) if keys:
+                    if not result.surely_not_sent or after_seconds > left_seconds:
+                        return TryAgain(after_seconds, surely_not_sent=False)
+                    left_seconds -= after_seconds
+                    await asyncio.sleep(after_seconds)
+                case _:
+                    return result
+        return Sent(tuple(keys))
+
+    async def _send_one(self, chat: int, part: _Part) -> Message | TryAgain | Final:
+        try:
+            match part.file:
+                case None:
+                    return await self._bot.send_message(
+                        chat,
+                        part.text_html,
+                        parse_mode=ParseMode.HTML,
+                        reply_markup=part.keyboard,
+                        link_preview_options=LinkPreviewOptions(is_disabled=True),
+                    )
+                case Attachment(name, content):
+                    return await self._bot.send_document(
+                        chat,
+                        content,
+                        filename=name,
+                        caption=part.text_html or None,
+                        parse_mode=ParseMode.HTML,
+                        reply_markup=part.keyboard,
+                    )
+                case picture:
+                    return await self._bot.send_photo(
+                        chat,
+                        picture,
+                        caption=part.text_html or None,
+                        parse_mode=ParseMode.HTML,
+                        reply_markup=part.keyboard,
+                    )
+        except TelegramError as error:
+            result = meaning(error)
+            _log.warning("sending failed (%s: %s): %s", type(error).__name__, error, result)
+            return result
+
+
+def _parts(message: Rendered) -> tuple[_Part, ...]:
+    """Return what to send, in order. The buttons stand under the last of it."""
+    files = [file for file in (message.photo, message.document) if file is not None]
+    if files and length(message.text_html) <= CAPTION_LIMIT:
+        caption = "".join(pieces(message.text_html))
+        parts = [_Part("" if at else caption, file) for at, file in enumerate(files)]
+    else:
+        parts = [_Part("", file) for file in files] + [_Part(text) for text in pieces(message.text_html)]
+    if parts and message.buttons:
+        parts[-1] = replace(parts[-1], keyboard=_keyboard(message.buttons))
+    return tuple(parts)
+
+
+def _keyboard(buttons: tuple[tuple[str, str], ...]) -> InlineKeyboardMarkup | None:
+    """Return the buttons. One whose data no message can carry is left out, and said in the log."""
+    fitting = [(label, data) for label, data in buttons if 1 <= len(data.encode()) <= BUTTON_DATA_LIMIT]
+    if len(fitting) < len(buttons):
+        _log.error("%d buttons with too much data, or none, are left out", len(buttons) - len(fitting))
+    laid = [[InlineKeyboardButton(label, callback_data=data) for label, data in row] for row in rows(fitting)]
+    return InlineKeyboardMarkup(laid) if laid else None
+
+
+def _number(chat: str) -> int | None:
+    """Return Telegram's identifier of a chat, or None where it is not one of Telegram's."""
+    platform, _, number = chat.partition(":")
+    try:
+        return int(number) if platform == PLATFORM else None
+    except ValueError:
+        return None
