@@ -15,6 +15,7 @@ from domain.memory import Easing, Quiet, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
 from domain.parts import ClientLine, Digest, Notice, Topic
 from domain.state import ClientState
+from domain.values import facts_of
 
 LIGHTEN_TO = Decimal("0.9")
 """The share of the last load an eased exercise starts from. The house's own rule, no published figure."""
@@ -167,10 +168,7 @@ def show_card(draft: Draft) -> None:
             facts={
                 "client": state.client.name,
                 "workout": current_workout(state, draft.today),
-                "last": [
-                    {"on": entry.set.on and entry.set.on.isoformat(), "exercise": entry.set.exercise}
-                    for entry in last
-                ],
+                "last": [facts_of(entry.set) for entry in last],
             },
         ),
         weight="answer",

@@ -2,14 +2,18 @@
 
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from typing import get_args
 
-from domain.calendar import next_day, workout_in_turn
+from domain.calendar import Schedule, next_day, workout_in_turn
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import lines_of
 from domain.journal import WorkoutRecord
 from domain.outcome import WorkoutKept
+from domain.programme import FixedDays, Weekday
 from domain.state import ClientState
+
+WEEKDAYS: tuple[Weekday, ...] = get_args(Weekday)
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,16 +32,23 @@ def due(state: ClientState, today: date) -> Due | None:
     schedule = stored.programme.schedule
     own = [record for record in state.workouts if record.programme == stored.number]
     turned = [record for record in own if record.state != "missed"]
-    name = workout_in_turn(schedule.order, turned[-1].name if turned else None)
     reckoned = [record for record in state.workouts if record.state != "skipped"]
     last = max((record.on for record in reckoned), default=None)
-    day = next_day(schedule, last_done=last, starts=state.client.starts, today=today)
-    day += timedelta(days=memory.extra_rest_days)
+    computed = next_day(schedule, last_done=last, starts=state.client.starts, today=today)
+    day = computed + timedelta(days=memory.extra_rest_days)
     if memory.moved_to is not None:
         day = memory.moved_to
     if memory.paused_until is not None:
         day = max(day, memory.paused_until)
-    return Due(workout=name, on=day)
+    return Due(workout=name_on(schedule, computed, [record.name for record in turned]), on=day)
+
+
+def name_on(schedule: Schedule, day: date, turned: list[str]) -> str:
+    """Return the workout that comes after those `turned`, or that is fixed for the weekday of `day`."""
+    if isinstance(schedule, FixedDays) and schedule.by_day:
+        weekday = WEEKDAYS[day.weekday()]
+        return schedule.order[schedule.days.index(weekday) if weekday in schedule.days else 0]
+    return workout_in_turn(schedule.order, turned[-1] if turned else None, turned[:-1])
 
 
 def open_workout(state: ClientState) -> WorkoutRecord | None:

@@ -1,0 +1,1 @@
+"""Scripts of what people do, played in virtual time through the real desk, store, clock and delivery."""

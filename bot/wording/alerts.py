@@ -1,0 +1,171 @@
+"""Words for a coach's alerts and overview, and the labels of buttons."""
+
+from datetime import date
+from typing import Any, assert_never
+
+from pydantic import TypeAdapter
+
+from bot.markup import bold, escape, italic
+from bot.wording.reader import day_words, listed, set_words
+from bot.wording.safety import place_words
+from domain.actions import Action, Answer, Remedy, Treat, Words
+from domain.parts import AlertPart, ClientLine, Digest
+from domain.sets import TrainingSet
+
+_SET = TypeAdapter(TrainingSet)
+
+REMEDIES: dict[Remedy, str] = {
+    "lighten": "Load down, build back",
+    "swap": "Use the alternative",
+    "rest more": "One rest day more",
+    "next programme": "Next programme",
+    "keep on": "Leave it for now",
+    "lift hold": "Put it back",
+    "keep held": "Keep it aside",
+    "seen": "Seen",
+}
+
+
+def label(action: Action) -> str:
+    """Return the words on a button."""
+    match action:
+        case Answer(text=text) | Words(text=text):
+            return text
+        case Treat(remedy=remedy):
+            return REMEDIES[remedy]
+        case _:
+            assert_never(action)
+
+
+def alert_words(part: AlertPart) -> str:
+    """Say a matter to the coach, with its evidence."""
+    client, evidence = bold(part.client), part.evidence
+    of = bold(part.exercise) if part.exercise else ""
+    match part.reason:
+        case "stall":
+            shown = evidence_lines(evidence.get("exposures", []))
+            times = evidence.get("without_beat")
+            return f"{client} has stalled on {of}: {times} in a row without a beat.\n{shown}"
+        case "review":
+            return review_words(part)
+        case "pain":
+            return pain_words(part)
+        case "urgent":
+            return (
+                f"{bold('Urgent')}: {client} wrote: {quoted(evidence)}\n"
+                "The bot said to stop and to call the local emergency number. Please get in touch now."
+            )
+        case "missed":
+            return (
+                f"{client} has missed {evidence.get('in_a_row')} workouts in a row; "
+                f"{bold(str(evidence.get('workout')))} is next."
+            )
+        case "question":
+            about = f" about {of}" if of else ""
+            return (
+                f"{client} asks{about}: {quoted(evidence)}{last_sets(evidence)}\n"
+                f"Answer with: tell {escape(part.client)}: …"
+            )
+        case "unreachable":
+            return f"{client} can no longer be reached: the chat is blocked or gone."
+        case _:
+            assert_never(part.reason)
+
+
+def quoted(evidence: dict[str, Any]) -> str:
+    """Return the client's own words, cut where they are long."""
+    said = str(evidence.get("said", ""))
+    return italic(said if len(said) <= 600 else said[:600] + " …")
+
+
+def evidence_lines(exposures: list[dict[str, Any]]) -> str:
+    """Return one line for each exposure: its day and its sets."""
+    return "\n".join(
+        f"{day_words(each['on'])}: " + "; ".join(set_words(_SET.validate_python(one)) for one in each["sets"])
+        for each in exposures
+    )
+
+
+def last_sets(evidence: dict[str, Any]) -> str:
+    """Return the client's last sets, for a question."""
+    sets = [_SET.validate_python(each) for each in evidence.get("last", [])]
+    if not sets:
+        return ""
+    return "\nLast sets: " + "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+
+
+def review_words(part: AlertPart) -> str:
+    """Say what the look back over some rounds found."""
+    evidence = part.evidence
+    rounds, gain = evidence.get("rounds"), float(evidence.get("gain_per_round", 0)) * 100
+    found = "strength has risen" if evidence.get("risen") else "strength has not clearly risen"
+    text = (
+        f"Review of {bold(part.client)} after {rounds} rounds: {found}, "
+        f"{gain:+.1f}% a round over all exercises together."
+    )
+    if not evidence.get("risen") and evidence.get("switch_to"):
+        text += f"\nThe sheet then goes to {bold(str(evidence['switch_to']))}."
+        if not evidence.get("can_switch"):
+            text += " I do not have that sheet yet."
+    return text
+
+
+def pain_words(part: AlertPart) -> str:
+    """Say where it hurts, what was set aside, and what else loads the place."""
+    evidence = part.evidence
+    pain = evidence.get("pain", {})
+    place = place_words(str(pain.get("where", "other")), pain.get("side"))
+    score = f", {pain['score']} out of 10" if pain.get("score") is not None else ""
+    held = evidence.get("held", [])
+    text = f"{bold(part.client)} has pain: {place}{score}. {quoted(evidence)}"
+    if held:
+        text += f"\nSet aside until you put it back: {escape(listed(held))}."
+    if evidence.get("also"):
+        text += f"\nLoads the same place: {escape(listed(evidence['also']))}."
+    return text + (
+        "\nA qualified professional (a doctor or a physiotherapist) should see it before it is loaded again."
+    )
+
+
+def digest_words(part: Digest) -> str:
+    """Say who needs the coach first, then who trains when."""
+    if not part.clients:
+        return "No clients yet. Say «invite NAME to PROGRAMME» to bring one in."
+    needing = [line for line in part.clients if line.open_alerts]
+    lines = []
+    if needing:
+        lines.append(bold("Needs you"))
+        lines.extend(
+            f"{escape(line.name)}: {escape(listed([matter(*each) for each in line.open_alerts]))}"
+            for line in needing
+        )
+    elif len(part.clients) > 1:
+        lines.append("Nobody needs you right now.")
+    lines.append(bold("Training") if needing or len(part.clients) > 1 else bold(part.clients[0].name))
+    lines.extend(client_words(line, part.today) for line in sorted(part.clients, key=_when))
+    return "\n".join(lines)
+
+
+def _when(line: ClientLine) -> tuple[bool, date, str]:
+    return (line.due_on is None, line.due_on or date.max, line.name)
+
+
+def client_words(line: ClientLine, today: date) -> str:
+    """Say one client's next and last workout."""
+    if line.paused:
+        coming = "paused"
+    elif line.due_on is None:
+        coming = "nothing planned"
+    elif line.due_on < today:
+        coming = f"due since {day_words(line.due_on)}"
+    else:
+        coming = f"next {day_words(line.due_on, today)}"
+    last = f", last {day_words(line.last_workout, today)}" if line.last_workout else ""
+    held = f"; aside: {escape(listed(line.held))}" if line.held else ""
+    programme = f" ({escape(line.programme)})" if line.programme else ""
+    return f"{escape(line.name)}{programme}: {coming}{last}{held}"
+
+
+def matter(reason: str, exercise: str | None) -> str:
+    """Say an open alert in a word or two."""
+    return f"{reason} ({exercise})" if exercise else reason

@@ -1,0 +1,81 @@
+"""Words for the questions that the bot asks."""
+
+from typing import Any, assert_never
+
+from pydantic import TypeAdapter
+
+from bot.markup import bold, escape
+from bot.wording.programme import programme_words
+from bot.wording.reader import day_words, set_words
+from domain.parts import Question
+from domain.sets import TrainingSet
+
+_SET = TypeAdapter(TrainingSet)
+
+
+def question_words(part: Question) -> str:
+    """Ask for one thing."""
+    facts = part.facts
+    match part.slot:
+        case "exercise":
+            return f"Which exercise was that{said(facts)}?"
+        case "load":
+            return f"What load was that{of(facts)}? I do not want to guess it."
+        case "reps":
+            return f"How many reps was that{of(facts)}?"
+        case "seconds":
+            return f"How many seconds was that{of(facts)}?"
+        case "unit":
+            return f"Was that kg or lb{said(facts)}?"
+        case "date":
+            return f"On which day was that{said(facts)}? A date or a weekday will do."
+        case "confirm":
+            return confirm_words(facts)
+        case "missed":
+            return (
+                f"I heard nothing of {bold(str(facts.get('workout')))} on "
+                f"{day_words(str(facts.get('on')))}. What became of it? It stays the next in turn."
+            )
+        case "trouble":
+            return "Tap one, or tell me in your own words."
+        case "sheet":
+            return sheet_words(facts)
+        case "who":
+            return "Which client do you mean?"
+        case _:
+            assert_never(part.slot)
+
+
+def said(facts: dict[str, Any]) -> str:
+    """Return what the question is about, in the person's own words."""
+    text = " ".join(str(facts.get("text", "")).split())
+    if not text:
+        return ""
+    return f", in «{escape(text if len(text) <= 80 else text[:79] + '…')}»"
+
+
+def of(facts: dict[str, Any]) -> str:
+    """Return the exercise that the question is about, where that is known, else the words."""
+    names = [each.get("exercise") for each in facts.get("open", []) if each.get("exercise")]
+    return f" on {bold(str(names[0]))}" if names else said(facts)
+
+
+def confirm_words(facts: dict[str, Any]) -> str:
+    """Ask whether a set is meant as it would be recorded; of several readings, which."""
+    candidates = [
+        _SET.validate_python(one) for each in facts.get("open", []) for one in each.get("candidates") or []
+    ]
+    if not candidates:
+        return f"How is that meant{said(facts)}? Send it once more, say as «80 kg x 8»."
+    if len(candidates) == 1:
+        only = candidates[0]
+        return f"Do I have that right: {bold(only.exercise)}, {set_words(only)}?"
+    named = " or ".join(set_words(each) for each in candidates)
+    return f"Which is it on {bold(candidates[0].exercise)}: {named}?"
+
+
+def sheet_words(facts: dict[str, Any]) -> str:
+    """Say back a programme as understood, and ask whether to store it."""
+    version = int(facts.get("version", 1))
+    again = f"\nThis will be version {version}; who is under way keeps the old one." if version > 1 else ""
+    return f"{programme_words(facts)}{again}\nIs that right?"

@@ -1,0 +1,140 @@
+"""Words for the plan, the verdict and the target."""
+
+from bot.markup import bold, escape
+from bot.wording.reader import (
+    day_words,
+    plates_words,
+    set_words,
+    sets_words,
+)
+from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
+from domain.sets import TrainingSet
+
+
+def reminder_words(part: Reminder) -> str:
+    """Say that it is a training day."""
+    return f"Training day: {bold(part.workout)}."
+
+
+def nudge_words(part: Nudge) -> str:
+    """Ask, without blame, after a workout of which nothing was reported."""
+    return (
+        f"How did {bold(part.workout)} go? Send your sets as they were, or say «can't today» and I move it."
+    )
+
+
+def plan_words(part: Plan) -> str:
+    """Say a workout: each exercise with what to aim for and what to beat."""
+    head = f"{bold(part.workout)}, {day_words(part.on)}"
+    lines = []
+    for place, line in enumerate(part.lines, start=1):
+        paired = place > 1 and part.lines[place - 2].straight_into_next
+        lines.append(plan_line_words(place, line, paired=paired))
+    pairs = [line for line in part.lines if line.straight_into_next and not line.held_for]
+    advice = (
+        "\nIn a pair there is no rest between the two, so warm up for the second one before you start."
+        if pairs
+        else ""
+    )
+    return "\n".join([head, *lines]) + advice
+
+
+def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
+    """Say one exercise of a plan, over a few short lines."""
+    into = "straight into " if paired else ""
+    head = f"{place}. {into}{bold(line.exercise)}, {range_words(line)}"
+    details = []
+    if line.instead_of:
+        details.append(f"in place of {escape(line.instead_of)}")
+    if line.held_for:
+        details.append(
+            f"set aside because of your {escape(line.held_for)}; leave it until your coach puts it back"
+        )
+    elif line.target is not None:
+        plates = plates_words(line.plates_per_side)
+        details.append(f"aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
+    elif line.find_first_load:
+        details.append(
+            "first time: start light, add a little from set to set, and stop at the first load that is "
+            "hard for the reps"
+        )
+    if line.to_beat is not None and not line.held_for:
+        details.append(f"last time {set_words(line.to_beat)}")
+    details.extend(escape(cue) for cue in line.cues)
+    return "\n".join([head, *(f"    {detail}" for detail in details)])
+
+
+def range_words(line: PlanLine) -> str:
+    """Say the sets, the range and the effort of a prescription."""
+    low, high = line.range.low, line.range.high
+    span = f"{low}" if low == high else f"{low}–{high}"
+    if line.range.of == "seconds":
+        amount = f"hold {span} s"
+    else:
+        amount = f"{span} lowering-only reps" if line.lowering_only else f"{span} reps"
+    sets = f"{line.sets} sets of " if line.sets > 1 else ""
+    match line.stop_short:
+        case None:
+            effort = ""
+        case 0:
+            effort = ", to failure"
+        case 1:
+            effort = ", stop one short of failure"
+        case short:
+            effort = f", stop {short} short of failure"
+    return sets + amount + effort
+
+
+def verdict_words(part: VerdictPart) -> str:
+    """Echo the sets just recorded and say whether they beat last time."""
+    echo = sets_words(part.recorded) if part.recorded else set_words(part.set)
+    head = f"{bold(part.exercise)}: {echo}."
+    if part.corrected:
+        head = f"Put right. {head}"
+    before = f" ({set_words(part.before)})" if part.before is not None else ""
+    match part.result:
+        case "beat":
+            said = f"Beat last time{before}{margin_words(part)}."
+            if part.personal_best:
+                said += " Your best ever."
+        case "level":
+            said = f"Level with last time{before}."
+        case "below":
+            said = f"Below last time{before}{margin_words(part)}."
+        case "first":
+            said = "First one of its kind: that is the mark to beat."
+        case "not comparable":
+            said = f"Last time it was {set_words(part.before)}." if part.before is not None else ""
+            said += " The two cannot fairly be compared, so I leave it at that."
+    return f"{head}\n{said.strip()}"
+
+
+def margin_words(part: VerdictPart) -> str:
+    """Say by how much, where that is plain."""
+    reason, is_hold = part.reason, part.set.seconds is not None
+    difference = reason.get("difference")
+    if reason.get("rule") == "SameLoad" and isinstance(difference, int):
+        many = abs(difference)
+        unit = "second" if is_hold else "rep"
+        return f" by {many} {unit}{'' if many == 1 else 's'}"
+    if reason.get("rule") == "LoadAndAmount":
+        return ", with more load" if part.result == "beat" else ", with less load"
+    if reason.get("rule") == "ByEstimate":
+        return ", load and reps taken together"
+    return ""
+
+
+def target_words(part: TargetPart) -> str:
+    """Say what to aim for."""
+    aim = TrainingSet(
+        exercise=part.exercise,
+        load=part.load,
+        unit=part.unit,
+        load_kind=part.load_kind,
+        reps=part.reps,
+        seconds=part.seconds,
+        lowering_only=part.lowering_only,
+    )
+    plates = plates_words(part.plates_per_side)
+    when = "Next set" if part.when == "next set" else "Next time"
+    return f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + "."
