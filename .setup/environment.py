@@ -1,4 +1,4 @@
-"""Make the checkout's own environment, `.venv`, or bring it up to date; do nothing where it is as it should be.
+"""Make the checkout's own environment, `.venv`, or do nothing where it is as it should be.
 
 Run by `.setup/environment`, which has found a Python that will do. With the argument `test` the tools of the
 tests are installed too. Every release is pinned by `constraints.txt`, those that build the project included.
@@ -88,7 +88,7 @@ def set_up(wanted: AbstractSet[str], lock: int) -> None:
         tell(f"adding to .venv: {', '.join(sorted(wanted - extras))}")
     extras |= wanted
     install(lock, *tomllib.loads(PROJECT.read_text("utf-8"))["build-system"]["requires"])
-    install(lock, "--no-build-isolation", "--editable", f".[{','.join(sorted(extras))}]")
+    install(lock, "--no-build-isolation", "--editable", f".[{','.join(sorted(extras))}]" if extras else ".")
     unfinished = STAMP.with_suffix(".new")
     unfinished.write_text(" ".join([fingerprint(), *sorted(extras)]), "utf-8")
     unfinished.replace(STAMP)
@@ -107,7 +107,7 @@ def install(lock: int, *what: str) -> None:
 
     pip keeps the lock open as well: were this process killed, nobody would touch `.venv` before pip ends.
     """
-    command = [PYTHON, "-m", "pip", "install", "--retries=2", f"--constraint={CONSTRAINTS}", *what]
+    command = [str(PYTHON), "-m", "pip", "install", "--retries=2", f"--constraint={CONSTRAINTS}", *what]
     pip = subprocess.run(  # noqa: S603 - the words are those above and pyproject's, and no shell reads them
         command,
         cwd=ROOT,
@@ -122,9 +122,10 @@ def install(lock: int, *what: str) -> None:
     if pip.returncode == 0:
         return
     if any(sign in pip.stdout for sign in NO_ANSWER):
-        raise SetupError("the package registry could not be reached; .venv is not finished, run this again later")
+        raise SetupError("the package registry could not be reached; run this again when it can be")
     errors = [line for line in pip.stdout.splitlines() if line.startswith("ERROR:")]
-    raise SetupError(f"pip could not install the dependencies: {errors[0] if errors else pip.stdout[-200:]!r}")
+    reason = errors[0].removeprefix("ERROR: ") if errors else " ".join(pip.stdout[-300:].split())
+    raise SetupError(f"pip could not install the dependencies: {reason}")
 
 
 def tell(line: str) -> None:

@@ -1,0 +1,51 @@
+"""What every test stands on: a local time zone that is nobody's, the pinned time zone data, a PostgreSQL."""
+
+import os
+import time
+import zoneinfo
+from collections.abc import Iterator
+from uuid import uuid4
+
+import pytest
+from hypothesis import settings
+
+from tests.postgres import Server, find_programs, running
+
+NO_POSTGRES = "no PostgreSQL can be had here, so its tests are left out"
+IN_CI = "CI" in os.environ
+
+# Whatever reads this machine's zone instead of the client's gives itself away: this is +12:45 or +13:45.
+os.environ["TZ"] = "Pacific/Chatham"
+time.tzset()
+
+# The data of the pinned package tzdata, not of this machine, so that each run tests the same clock changes.
+zoneinfo.reset_tzpath(to=())
+
+# A slow machine is no failure; in CI every run tries the same cases, so that a red one can be had again.
+settings.register_profile("kilopost", deadline=None, derandomize=IN_CI, print_blob=True)
+settings.load_profile("kilopost")
+
+
+@pytest.fixture(scope="session")
+def postgres_server() -> Iterator[Server]:
+    """A private PostgreSQL for this session; without one the test is left out, or fails in CI."""
+    programs = find_programs()
+    if programs is None:
+        if IN_CI:
+            pytest.fail("no PostgreSQL can be had here, and CI must test with it")
+        pytest.skip(NO_POSTGRES)
+    with running(programs) as server:
+        yield server
+
+
+@pytest.fixture
+def postgres_url(postgres_server: Server) -> Iterator[str]:
+    """The SQLAlchemy URL of a fresh, empty PostgreSQL database."""
+    with postgres_server.database(f"test_{uuid4().hex}") as url:
+        yield url
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Say in one line that tests were left out."""
+    if find_programs() is None:
+        terminalreporter.write_line(NO_POSTGRES, yellow=True)
