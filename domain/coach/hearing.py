@@ -22,6 +22,7 @@ from domain.incoming import (
     Unsupported,
 )
 from domain.outcome import Outcome
+from domain.parts import AlertPart
 from domain.state import CoachState
 
 
@@ -39,7 +40,9 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             draft.notice("coach already here", name=state.coach.name)
         case Unsupported(what=what):
             draft.notice("words only", what=what)
-        case Reachable() | SendingFailed() | Decided() | Told() | Assigned() | CardWanted():
+        case SendingFailed(person=person):
+            say_unreachable(draft, person)
+        case Reachable() | Decided() | Told() | Assigned() | CardWanted():
             pass
         case _:
             assert_never(heard.incoming)
@@ -82,6 +85,13 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)
+
+
+def say_unreachable(draft: Draft, person: int) -> None:
+    """Say that nothing can be sent to a client any more."""
+    for number, line in draft.state.clients:
+        if number == person:
+            draft.say(AlertPart(reason="unreachable", client=line.name))
 
 
 def permitted(state: CoachState, client: int) -> bool:

@@ -1,0 +1,50 @@
+"""The desk: the one shell around the pure decisions. It takes one person at a time, and one thing of theirs.
+
+Each step is one transaction of the store; nothing here knows a chat, and nothing sleeps. Time comes in as an
+argument, so that a played script and the running bot go through the very same steps.
+"""
+
+import logging
+from datetime import datetime
+
+from domain.decide import hear, wake
+from domain.incoming import Heard
+from domain.outcome import Outcome
+from domain.state import State
+from persistence.faults import Undecided
+from persistence.store import Store
+
+LEASE_SECONDS = 60.0
+
+log = logging.getLogger(__name__)
+
+
+class Desk:
+    """Handles what has come in and what is due."""
+
+    def __init__(self, store: Store) -> None:
+        """Work on what stands in `store`."""
+        self._store = store
+
+    def clear(self, now: datetime) -> int:
+        """Do all there is to do at `now` (aware); return the number of steps done."""
+        steps = 0
+        while (lease := self._store.claim_person(now, LEASE_SECONDS)) is not None:
+            more = True
+            while more:
+                try:
+                    more = self._store.work(lease, now, decider(now))
+                except Undecided as fault:
+                    log.error("set aside: %s", fault)
+                    more = self._store.set_aside(lease, fault, now)
+                steps += 1
+        return steps
+
+
+def decider(now: datetime):  # type: ignore[no-untyped-def]
+    """Return the decision for a step at `now`: on what was heard, or on nothing, which is a wake."""
+
+    def decide(state: State, heard: Heard | None) -> Outcome:
+        return wake(state, now) if heard is None else hear(state, heard)
+
+    return decide

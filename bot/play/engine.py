@@ -1,0 +1,63 @@
+"""Playing a script on a stage."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from bot.channel import Rendered
+from bot.play.script import Script, ScriptFault, Step
+from bot.stage import NoSuchButtonError, NothingToEditError, Stage
+from bot.textfile import read_document
+from persistence.outbox import Outgoing
+from persistence.store import Store
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A message of the bot: when (aware, UTC), and to whom."""
+
+    at: datetime
+    outgoing: Outgoing
+    rendered: Rendered
+
+
+Audience = Callable[[Step | Said], None]
+"""Called with everything that happens, in order: what people do, and what the bot says."""
+
+
+async def play(script: Script, store: Store, audience: Audience) -> Stage:
+    """Play all steps; return the stage as it stands at the end. Raises ScriptFault for a step that cannot be."""
+
+    def watch(at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
+        audience(Said(at.astimezone(UTC), outgoing, rendered))
+
+    stage = Stage(store, script.steps[0].at, watch)
+    for step in script.steps:
+        await stage.wait_until(step.at)
+        if step.who is None:
+            await stage.settle()
+            continue
+        audience(step)
+        await _do(stage, script, step, step.who)
+    return stage
+
+
+async def _do(stage: Stage, script: Script, step: Step, who: str) -> None:
+    try:
+        match step.deed:
+            case "says" | None:
+                await stage.say(who, step.what)
+            case "edits":
+                await stage.edit(who, step.what)
+            case "presses":
+                await stage.press(who, step.what)
+            case "sends":
+                path = script.folder / step.what
+                await stage.bring(who, read_document(path.name, path.read_bytes()))
+    except NoSuchButtonError as fault:
+        there = f"; there are: {', '.join(fault.labels)}" if fault.labels else ""
+        raise ScriptFault(step.line, f"{who} has no button «{fault.wanted}»{there}") from None
+    except NothingToEditError:
+        raise ScriptFault(step.line, f"{who} has said nothing that could be edited") from None
+    except OSError as fault:
+        raise ScriptFault(step.line, f"cannot read {step.what}: {fault.strerror}") from None

@@ -1,0 +1,125 @@
+"""A stage: the real desk, store and delivery under a clock that is moved by hand.
+
+Played scripts, the local chat and the demo all stand on one. People are known by name; whoever is not in the
+store is a stranger with a local chat of that name.
+"""
+
+import uuid
+from collections.abc import Callable
+from datetime import datetime
+
+from bot.channel import Received, Rendered, Sent
+from bot.delivery import Delivery
+from bot.desk import Desk
+from bot.markup import plain
+from domain.incoming import Edited, FromChat, Pressed, Started, Text
+from persistence.outbox import Outgoing
+from persistence.store import Store
+
+PLATFORM = "local"
+
+Watcher = Callable[[datetime, Outgoing, Rendered], None]
+"""Called with each message that the bot says: when, what, and in which words."""
+
+
+class NoSuchButtonError(Exception):
+    """There is no message with that button; `labels` are those of the latest message that has any."""
+
+    def __init__(self, wanted: str, labels: tuple[str, ...]) -> None:
+        """`wanted` is the label that was looked for."""
+        super().__init__(wanted)
+        self.wanted = wanted
+        self.labels = labels
+
+
+class NothingToEditError(Exception):
+    """The person has not said anything yet."""
+
+
+class Stage:
+    """People, and the time it is for them."""
+
+    def __init__(self, store: Store, now: datetime, watcher: Watcher) -> None:
+        """Begin at the moment `now` (aware)."""
+        self.now = now
+        self._store = store
+        self._watcher = watcher
+        self._desk = Desk(store)
+        self._delivery = Delivery(store, self, clock=lambda: self.now, watcher=self._heard)
+        self._last_said: dict[str, str] = {}
+
+    async def send(self, chat: str, message: Rendered) -> Sent:  # noqa: ARG002 - a Sender's form
+        """Take a message as delivered: here everybody is always reachable."""
+        return Sent((uuid.uuid4().hex,))
+
+    def _heard(self, outgoing: Outgoing, rendered: Rendered) -> None:
+        self._watcher(self.now, outgoing, rendered)
+
+    async def settle(self) -> None:
+        """Do all that is to be done at this moment."""
+        while self._desk.clear(self.now) + await self._delivery.clear():
+            pass
+
+    async def wait_until(self, moment: datetime) -> None:
+        """Let time pass until `moment`; all that falls due on the way happens at its time."""
+        await self.settle()
+        while (due := self._store.next_due(self.now)) is not None and due <= moment:
+            self.now = max(due, self.now)
+            await self.settle()
+        self.now = max(self.now, moment)
+
+    async def say(self, who: str, text: str) -> None:
+        """Somebody types something."""
+        words = text.strip().split(maxsplit=1)
+        if words and words[0] == "/start":
+            await self.bring(who, Started(code=words[1].strip() if len(words) > 1 else ""))
+            return
+        key = uuid.uuid4().hex
+        self._last_said[who] = key
+        await self.bring(who, Text(text=text, key=key))
+
+    async def edit(self, who: str, text: str) -> None:
+        """Somebody types the last message anew. Raises NothingToEditError where there is none."""
+        if who not in self._last_said:
+            raise NothingToEditError(who)
+        await self.bring(who, Edited(text=text, key=self._last_said[who]))
+
+    async def press(self, who: str, label: str) -> None:
+        """Somebody presses a button of the latest message that has it; raises NoSuchButtonError."""
+        await self.bring(who, Pressed(button=self._button(who, label)))
+
+    async def bring(self, who: str, incoming: FromChat) -> None:
+        """Something comes in from somebody's chat, now."""
+        received = Received(PLATFORM, uuid.uuid4().hex, self.chat_of(who), self.now, incoming)
+        self._store.receive([received])
+        await self.settle()
+
+    def chat_of(self, who: str) -> str:
+        """Return the chat of the person of that name, whatever the case."""
+        for person in self._store.people():
+            if person.name.casefold() == who.casefold() and person.chat is not None:
+                return person.chat
+        return f"{PLATFORM}:{who}"
+
+    def buttons(self, who: str) -> tuple[tuple[str, str], ...]:
+        """Return the buttons, as label and data, of the latest message to somebody that has any."""
+        person = self._store.person_of_chat(self.chat_of(who))
+        if person is None:
+            return ()
+        messages = self._store.sent_with_buttons(person.number, 1)
+        return messages[0].buttons if messages else ()
+
+    def _button(self, who: str, label: str) -> str:
+        person = self._store.person_of_chat(self.chat_of(who))
+        messages = [] if person is None else self._store.sent_with_buttons(person.number, 50)
+        for message in messages:
+            for text, data in message.buttons:
+                if text.casefold() == label.casefold():
+                    return data
+        labels = tuple(text for text, _ in messages[0].buttons) if messages else ()
+        raise NoSuchButtonError(label, labels)
+
+
+def words_of(rendered: Rendered) -> str:
+    """Return a message's words without markup."""
+    return plain(rendered.text_html)
