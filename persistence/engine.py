@@ -1,0 +1,105 @@
+"""Opens a database by its URL: SQLite (one file, one process) or PostgreSQL by psycopg 3.
+
+SQLite runs in WAL mode with synchronous FULL, so that what was committed survives a power cut. A unit that
+writes begins with BEGIN IMMEDIATE: with a deferred transaction, two writers that have both read first cannot
+both go on, and one of them fails at once, whatever the busy time-out.
+"""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import URL, Connection, Engine, QueuePool, create_engine, event, make_url
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+
+from persistence.faults import BadDatabaseUrl, DatabaseFolderMissing, DatabaseUnreachable, NotOurDatabase
+
+BUSY_SECONDS = 10
+
+
+def open_engine(url: str) -> Engine:
+    """Return an engine for the database at `url`, after having reached it once.
+
+    Raises BadDatabaseUrl, DatabaseFolderMissing, DatabaseUnreachable or NotOurDatabase.
+    """
+    parsed = _parse(url)
+    match parsed.get_backend_name():
+        case "sqlite":
+            engine = _sqlite(parsed)
+        case "postgresql":
+            engine = create_engine(parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True)
+        case _:
+            raise BadDatabaseUrl(_shown(parsed))
+    try:
+        with engine.connect():
+            pass
+    except DBAPIError as error:
+        engine.dispose()
+        why = str(error.orig).strip().partition("\n")[0]
+        if "file is not a database" in why:
+            raise NotOurDatabase(_shown(parsed), why) from error
+        raise DatabaseUnreachable(_shown(parsed), why) from error
+    return engine
+
+
+@contextmanager
+def writing(engine: Engine) -> Iterator[Connection]:
+    """One unit that may write: committed at the end, rolled back where anything is raised."""
+    with engine.begin() as connection:
+        yield connection
+
+
+@contextmanager
+def reading(engine: Engine) -> Iterator[Connection]:
+    """One unit that only reads, from one moment's view of the database. On SQLite it waits for no writer."""
+    with engine.connect() as connection:
+        yield connection.execution_options(only_reads=True)
+
+
+def shown_url(engine: Engine) -> str:
+    """Return the engine's URL with its password left out."""
+    return _shown(engine.url)
+
+
+def _parse(url: str) -> URL:
+    try:
+        parsed = make_url(url)
+        parsed.get_dialect()
+    except (ArgumentError, NoSuchModuleError, ValueError) as error:
+        raise BadDatabaseUrl(url.rpartition("@")[2]) from error
+    return parsed
+
+
+def _shown(url: URL) -> str:
+    return url.render_as_string(hide_password=True)
+
+
+def _sqlite(url: URL) -> Engine:
+    url = url.set(drivername="sqlite+pysqlite")
+    in_memory = url.database in (None, "", ":memory:")
+    if not in_memory:
+        folder = Path(str(url.database)).parent
+        if not folder.is_dir():
+            raise DatabaseFolderMissing(str(folder))
+    pool: dict[str, Any] = {"poolclass": QueuePool}
+    if in_memory:  # one connection is the database, and one unit at a time has it
+        pool |= {"pool_size": 1, "max_overflow": 0}
+    engine = create_engine(
+        url,
+        connect_args={"check_same_thread": False, "timeout": BUSY_SECONDS, "isolation_level": None},
+        **pool,
+    )
+    event.listen(engine, "connect", _prepare_sqlite)
+    event.listen(engine, "begin", _begin_sqlite)
+    return engine
+
+
+def _prepare_sqlite(connection: Any, _record: object) -> None:
+    for pragma in ("journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON"):
+        connection.execute(f"PRAGMA {pragma}")
+
+
+def _begin_sqlite(connection: Connection) -> None:
+    only_reads = connection.get_execution_options().get("only_reads", False)
+    connection.exec_driver_sql("BEGIN" if only_reads else "BEGIN IMMEDIATE")

@@ -1,0 +1,80 @@
+"""What can go wrong with the store, as facts. Words for people are made of them in `bot`."""
+
+from dataclasses import dataclass
+
+
+class StoreFault(Exception):
+    """Anything that the store reports by an exception of its own."""
+
+
+@dataclass(eq=False)
+class BadDatabaseUrl(StoreFault):
+    """The URL cannot be read, or names a database of another kind. It stands here without a password."""
+
+    url: str
+
+
+@dataclass(eq=False)
+class DatabaseFolderMissing(StoreFault):
+    """The folder that is to hold the SQLite file does not exist."""
+
+    folder: str
+
+
+@dataclass(eq=False)
+class DatabaseUnreachable(StoreFault):
+    """The database cannot be opened. `why` is the driver's own first line."""
+
+    url: str
+    why: str
+
+
+@dataclass(eq=False)
+class NotOurDatabase(StoreFault):
+    """The file is not a database, or the database holds other tables than ours. `why` says which."""
+
+    url: str
+    why: str
+
+
+@dataclass(eq=False)
+class DatabaseNewer(StoreFault):
+    """The database is at `revision`, which this version of the program does not know."""
+
+    url: str
+    revision: str
+
+
+@dataclass(eq=False)
+class DatabaseOlder(StoreFault):
+    """The database is at `revision` (None: empty) and has to be migrated first."""
+
+    url: str
+    revision: str | None
+
+
+@dataclass(eq=False)
+class Undecided(StoreFault):
+    """Nothing came of a message (`message`, its inbox number) or of a wake (None); all of it was rolled back.
+
+    `why` is the name of the class of what was raised, which is also the cause.
+    """
+
+    person: int
+    message: int | None
+    why: str
+
+
+@dataclass(eq=False)
+class NoProgress(StoreFault):
+    """Somebody woken asks to be woken again for the same moment, or an earlier one."""
+
+    person: int
+
+
+@dataclass(eq=False)
+class RecordMissing(StoreFault):
+    """A decision speaks of a record that is not there, or no longer counts: its table and number."""
+
+    table: str
+    number: int

@@ -1,0 +1,167 @@
+"""What came in: stored once however often it comes, then taken one at a time for each person."""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection, or_, select, update
+
+from domain.actions import Action
+from domain.incoming import (
+    Edited,
+    FromChat,
+    FromCoach,
+    Heard,
+    Pressed,
+    SendingFailed,
+    Text,
+)
+from persistence.leases import Lease, fresh_token
+from persistence.people import numbers_of_chats
+from persistence.statements import insert_or
+from persistence.tables import CursorRow, InboxRow, OutboxRow, PersonRow
+
+
+@dataclass(frozen=True, slots=True)
+class Received:
+    """One thing from a chat. `source` and `key` together are unique for all time.
+
+    `at` is when the person said it (aware), which may be long before it was fetched.
+    """
+
+    source: str
+    key: str
+    chat: str
+    at: datetime
+    incoming: FromChat
+
+
+def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str, str] | None) -> None:
+    """Store what is new among `items`, and how far the platform has been read."""
+    if items:
+        numbers = numbers_of_chats(connection, {item.chat for item in items}, items[0].at)
+        rows = [
+            {
+                "source": item.source,
+                "key": item.key,
+                "person": numbers[item.chat],
+                "chat": item.chat,
+                "message_key": _message_key(item.incoming),
+                "incoming": item.incoming,
+                "received_at": item.at,
+            }
+            for item in items
+        ]
+        connection.execute(insert_or(connection, InboxRow).on_conflict_do_nothing(), rows)
+    if cursor is not None:
+        name, value = cursor
+        keep = insert_or(connection, CursorRow).values(name=name, value=value)
+        connection.execute(keep.on_conflict_do_update(index_elements=["name"], set_={"value": value}))
+
+
+def cursor(connection: Connection, name: str) -> str | None:
+    """Return how far `name` was read; None where it never was."""
+    return connection.execute(select(CursorRow.value).where(CursorRow.name == name)).scalar()
+
+
+def claim_people(connection: Connection, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:
+    """Lease up to `most` people who have something to do: who wrote, longest ago first, then who is due.
+
+    Whoever typed something thus never waits behind a crowd that is only to be reminded.
+    """
+    free = or_(PersonRow.lease_until.is_(None), PersonRow.lease_until <= now)
+    wrote = (
+        select(PersonRow.number)
+        .join(InboxRow, InboxRow.person == PersonRow.number)
+        .where(InboxRow.done_at.is_(None), free)
+        .order_by(InboxRow.number)
+        .limit(most)
+        .with_for_update(of=PersonRow, key_share=True, skip_locked=True)
+    )
+    found = list(dict.fromkeys(connection.execute(wrote).scalars()))
+    if len(found) < most:
+        due = (
+            select(PersonRow.number)
+            .where(PersonRow.wake_at <= now, free, PersonRow.number.not_in(found))
+            .order_by(PersonRow.wake_at)
+            .limit(most - len(found))
+            .with_for_update(key_share=True, skip_locked=True)
+        )
+        found += connection.execute(due).scalars()
+    leases = tuple(Lease(person, fresh_token(), lease_seconds) for person in found)
+    until = now + timedelta(seconds=lease_seconds)
+    for lease in leases:
+        taken = {"lease_token": lease.token, "lease_until": until}
+        connection.execute(update(PersonRow).where(PersonRow.number == lease.person).values(taken))
+    return leases
+
+
+def waiting(connection: Connection, person: int) -> tuple[Heard | None, bool]:
+    """Return the person's oldest waiting message, and whether there are more behind it."""
+    rows = connection.execute(
+        select(InboxRow.number, InboxRow.received_at, InboxRow.incoming, InboxRow.chat, InboxRow.message_key)
+        .where(InboxRow.person == person, InboxRow.done_at.is_(None))
+        .order_by(InboxRow.number)
+        .limit(2)
+    ).all()
+    if not rows:
+        return None, False
+    number, at, incoming, chat, message_key = rows[0]
+    match incoming:
+        case Edited():
+            incoming = _with_original(connection, incoming, number, chat, message_key)
+        case Pressed():
+            incoming = incoming.model_copy(update={"action": _action(connection, incoming.button, person)})
+        case _:
+            pass
+    return Heard(number, at, incoming), len(rows) > 1
+
+
+def done(connection: Connection, message: int, now: datetime, fault: str | None = None) -> None:
+    """Mark a message as done; with a `fault`, as one of which nothing came."""
+    connection.execute(update(InboxRow).where(InboxRow.number == message).values(done_at=now, fault=fault))
+
+
+def order(
+    connection: Connection, to: int, incoming: FromCoach | SendingFailed, key: str, now: datetime
+) -> None:
+    """Put what another person's decision ordered into the inbox of person `to`."""
+    row = {"source": "desk", "key": key, "person": to, "incoming": incoming, "received_at": now}
+    connection.execute(insert_or(connection, InboxRow).on_conflict_do_nothing(), [row])
+
+
+def _message_key(incoming: FromChat) -> str | None:
+    match incoming:
+        case Text(key=key) | Edited(key=key):
+            return key or None
+        case _:
+            return None
+
+
+def _with_original(
+    connection: Connection, edited: Edited, number: int, chat: str | None, message_key: str | None
+) -> Edited:
+    """Return the edit with the message as first sent, and its text as it last stood."""
+    versions = connection.execute(
+        select(InboxRow.number, InboxRow.incoming)
+        .where(InboxRow.chat == chat, InboxRow.message_key == message_key, InboxRow.number < number)
+        .order_by(InboxRow.number)
+    ).all()
+    if not versions:
+        return edited
+    last = versions[-1].incoming
+    before = last.text if isinstance(last, Text | Edited) else None
+    return edited.model_copy(update={"original": versions[0].number, "before": before})
+
+
+def _action(connection: Connection, button: str, person: int) -> Action | None:
+    """Return what a button stands for; None where there is none such, or it was sent to somebody else."""
+    data = re.fullmatch(r"(\d{1,18}):(\d{1,3})", button, re.ASCII)
+    if data is None:
+        return None
+    number, index = map(int, data.groups())
+    actions = connection.execute(
+        select(OutboxRow.actions).where(OutboxRow.number == number, OutboxRow.person == person)
+    ).scalar()
+    return actions[index] if actions and index < len(actions) else None

@@ -1,0 +1,116 @@
+"""Writes to a client's journal. All that ever changes of an entry is whether it counts."""
+
+from sqlalchemy import Connection, CursorResult, Update, insert, update
+
+from domain.journal import Alert, ExerciseHold, WorkoutRecord
+from domain.outcome import AlertSettled, HoldLifted, Recorded, TakenBack
+from persistence.faults import RecordMissing
+from persistence.statements import insert_or
+from persistence.tables import AlertRow, EntryRow, HoldRow, WorkoutRow
+
+
+def record(connection: Connection, client: int, recorded: Recorded) -> None:
+    """Add an entry; the one that it stands instead of no longer counts."""
+    entry, done = recorded.entry, recorded.entry.set
+    connection.execute(
+        insert(EntryRow).values(
+            client=client,
+            number=entry.number,
+            workout=entry.workout,
+            message=entry.message,
+            at=entry.at,
+            exercise=done.exercise,
+            load=done.load,
+            unit=done.unit,
+            load_kind=done.load_kind,
+            reps=done.reps,
+            seconds=done.seconds,
+            lowering_only=done.lowering_only,
+            to_failure=done.to_failure,
+            rir=done.rir,
+            day=done.on,
+        )
+    )
+    if recorded.instead_of is not None:
+        superseded = _counting(client, recorded.instead_of).values(superseded_by=entry.number)
+        _one(connection, superseded, "entries", recorded.instead_of)
+
+
+def take_back(connection: Connection, client: int, change: TakenBack) -> None:
+    """Let an entry no longer count."""
+    _one(connection, _counting(client, change.entry).values(taken_back_at=change.at), "entries", change.entry)
+
+
+def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) -> None:
+    """Add a workout, or bring the one of this number to what is given."""
+    kept = {
+        "programme": workout.programme,
+        "name": workout.name,
+        "day": workout.on,
+        "state": workout.state,
+        "round": workout.round,
+        "skipped": workout.skipped,
+    }
+    row = insert_or(connection, WorkoutRow).values(client=client, number=workout.number, **kept)
+    connection.execute(row.on_conflict_do_update(index_elements=["client", "number"], set_=kept))
+
+
+def place_hold(connection: Connection, client: int, hold: ExerciseHold) -> None:
+    """Set an exercise aside."""
+    connection.execute(
+        insert(HoldRow).values(
+            client=client,
+            number=hold.number,
+            exercise=hold.exercise,
+            place=hold.where,
+            side=hold.side,
+            since=hold.since,
+        )
+    )
+
+
+def lift_hold(connection: Connection, client: int, change: HoldLifted) -> None:
+    """Put an exercise back into the plan."""
+    held = update(HoldRow).where(
+        HoldRow.client == client, HoldRow.number == change.hold, HoldRow.lifted_on.is_(None)
+    )
+    _one(connection, held.values(lifted_on=change.on, lifted_by=change.by), "exercise_holds", change.hold)
+
+
+def raise_alert(connection: Connection, client: int, coach: int, alert: Alert) -> None:
+    """Open a matter for the coach."""
+    connection.execute(
+        insert(AlertRow).values(
+            client=client,
+            number=alert.number,
+            coach=coach,
+            reason=alert.reason,
+            exercise=alert.exercise,
+            evidence=alert.evidence,
+            opened_at=alert.at,
+        )
+    )
+
+
+def settle_alert(connection: Connection, client: int, change: AlertSettled) -> None:
+    """Close a matter."""
+    still_open = update(AlertRow).where(
+        AlertRow.client == client, AlertRow.number == change.alert, AlertRow.settled_at.is_(None)
+    )
+    settled = still_open.values(settled_at=change.at, settled_by=change.by, remedy=change.remedy)
+    _one(connection, settled, "alerts", change.alert)
+
+
+def _counting(client: int, entry: int) -> Update:
+    return update(EntryRow).where(
+        EntryRow.client == client,
+        EntryRow.number == entry,
+        EntryRow.superseded_by.is_(None),
+        EntryRow.taken_back_at.is_(None),
+    )
+
+
+def _one(connection: Connection, statement: Update, table: str, number: int) -> None:
+    result: CursorResult[object] = connection.execute(statement)
+    if result.rowcount != 1:
+        raise RecordMissing(table, number)

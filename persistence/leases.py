@@ -1,0 +1,31 @@
+"""Leases: the right to act for one person, or to send into one chat, until a moment that is soon.
+
+Whoever holds one shows its token with every step. A worker that was slow or lost finds that the token is no
+longer the person's, and changes nothing.
+"""
+
+import secrets
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class Lease:
+    """The right to decide for `person`; each step renews it for `seconds`."""
+
+    person: int
+    token: str = field(repr=False)
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class ChatLease:
+    """The right to send to `person`; each step renews it for `seconds`."""
+
+    person: int
+    token: str = field(repr=False)
+    seconds: float
+
+
+def fresh_token() -> str:
+    """Return a token that was never used."""
+    return secrets.token_hex(16)

@@ -1,0 +1,1 @@
+"""One file a step; each names the one before it."""

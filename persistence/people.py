@@ -1,0 +1,82 @@
+"""People as the edges need them: who writes in a chat, who has a name, how a code is kept."""
+
+import hashlib
+from collections.abc import Collection
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, Row, select
+
+from domain.units import Unit
+from persistence.statements import insert_or
+from persistence.tables import PersonRow
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """Somebody, in whatever role. `chat` is the platform and its name for the chat, as in `telegram:1234`."""
+
+    number: int
+    name: str
+    chat: str | None
+    zone: str
+    unit: Unit
+    is_coach: bool
+    is_client: bool
+    coach: int | None
+
+
+_PERSON = (
+    PersonRow.number,
+    PersonRow.name,
+    PersonRow.chat,
+    PersonRow.zone,
+    PersonRow.unit,
+    PersonRow.is_coach,
+    PersonRow.is_client,
+    PersonRow.coach,
+)
+
+
+def people(connection: Connection) -> tuple[Person, ...]:
+    """Return every coach and client, in the order in which they came."""
+    found = select(*_PERSON).where(PersonRow.is_coach | PersonRow.is_client).order_by(PersonRow.number)
+    return tuple(map(_person, connection.execute(found)))
+
+
+def person(connection: Connection, number: int) -> Person | None:
+    """Return the person of that number."""
+    row = connection.execute(select(*_PERSON).where(PersonRow.number == number)).first()
+    return row and _person(row)
+
+
+def person_of_chat(connection: Connection, chat: str) -> Person | None:
+    """Return the person who writes in `chat`; None where nobody ever did."""
+    row = connection.execute(select(*_PERSON).where(PersonRow.chat == chat)).first()
+    return row and _person(row)
+
+
+def numbers_of_chats(connection: Connection, chats: Collection[str], now: datetime) -> dict[str, int]:
+    """Return the number of each chat's person; whoever is new becomes a stranger first."""
+    found = select(PersonRow.chat, PersonRow.number).where(PersonRow.chat.in_(chats))
+    known = {str(chat): number for chat, number in connection.execute(found)}
+    unknown = sorted(set(chats) - known.keys())
+    if not unknown:
+        return known
+    strangers = [{"chat": chat, "name": "", "created_at": now} for chat in unknown]
+    connection.execute(insert_or(connection, PersonRow).on_conflict_do_nothing(), strangers)
+    return {str(chat): number for chat, number in connection.execute(found)}
+
+
+def platform_of(chat: str | None) -> str:
+    """Return the platform of a chat; "none" where the person has none yet."""
+    return (chat or "none").partition(":")[0]
+
+
+def code_hash(code: str) -> str:
+    """Return what is kept of an invitation's code: its SHA-256, in hexadecimal."""
+    return hashlib.sha256(code.encode()).hexdigest()
+
+
+def _person(row: Row[int, str, str | None, str, Unit, bool, bool, int | None]) -> Person:
+    return Person(*row)

@@ -1,0 +1,123 @@
+"""Saves one decision whole: what it records, says, orders, remembers, and when to wake the person next.
+
+Everything runs in the caller's transaction. A record that does not fit what is stored raises, so that the
+whole decision is rolled back.
+"""
+
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any, assert_never
+from uuid import uuid4
+
+from sqlalchemy import Connection, Row, update
+
+from domain.incoming import Heard, Reachable
+from domain.memory import ClientMemory, CoachMemory
+from domain.outcome import (
+    AlertRaised,
+    AlertSettled,
+    Change,
+    HoldLifted,
+    HoldPlaced,
+    Invited,
+    Joined,
+    Outcome,
+    Recorded,
+    SettingsKept,
+    SheetStored,
+    TakenBack,
+    WorkoutKept,
+)
+from domain.state import Client
+from persistence import inbox, joining, journal, outbox
+from persistence.programmes import store_sheet
+from persistence.tables import PersonRow
+
+
+def save(
+    connection: Connection,
+    person: Row[Any],
+    heard: Heard | None,
+    outcome: Outcome,
+    lease: Mapping[str, Any],
+    now: datetime,
+) -> int:
+    """Save what was decided for the person whose row this is; return the person's number.
+
+    It is another number than before where a stranger turned out to be somebody prepared by a roster. `lease`
+    holds the columns of the person's lease as they are to be.
+    """
+    number: int = person.number
+    kept: dict[str, Any] = {**lease, "wake_at": outcome.wake_at}
+    if outcome.memory is not None:
+        kept[_memory_column(outcome.memory)] = outcome.memory
+    if heard is not None and isinstance(heard.incoming, Reachable):
+        kept["unreachable_since"] = None if heard.incoming.reachable else heard.at
+    for change in outcome.changes:
+        if isinstance(change, Joined):
+            number, kept = joining.join(connection, person, change, kept)
+        else:
+            _change(connection, person, change, now)
+    about = outbox.About(heard.number if heard else None, None if heard else person.wake_at)
+    says = [say.model_copy(update={"to": number}) if say.to == person.number else say for say in outcome.says]
+    cause = str(heard.number) if heard else uuid4().hex
+    for place, order in enumerate(outcome.orders):
+        inbox.order(connection, order.to, order.incoming, f"{number}:{cause}:{place}", now)
+    connection.execute(update(PersonRow).where(PersonRow.number == number).values(kept))
+    outbox.put(connection, says, about, now)
+    return number
+
+
+def settings(client: Client) -> dict[str, Any]:
+    """Return a client's settings as the columns that hold them."""
+    return {
+        "name": client.name,
+        "coach": client.coach.number,
+        "unit": client.unit,
+        "zone": client.zone,
+        "remind_at": client.remind_at,
+        "starts": client.starts,
+        "equipment": client.equipment,
+        "programme": client.programme.number if client.programme else None,
+        "body_mass": client.body_mass,
+        "own_names": dict(client.own_names),
+    }
+
+
+def _memory_column(memory: ClientMemory | CoachMemory) -> str:
+    match memory:
+        case ClientMemory():
+            return "client_memory"
+        case CoachMemory():
+            return "coach_memory"
+        case _:
+            assert_never(memory)
+
+
+def _change(connection: Connection, person: Row[Any], change: Change, now: datetime) -> None:
+    number: int = person.number
+    match change:
+        case Recorded():
+            journal.record(connection, number, change)
+        case TakenBack():
+            journal.take_back(connection, number, change)
+        case WorkoutKept(workout):
+            journal.keep_workout(connection, number, workout)
+        case HoldPlaced(hold):
+            journal.place_hold(connection, number, hold)
+        case HoldLifted():
+            journal.lift_hold(connection, number, change)
+        case AlertRaised(alert):
+            journal.raise_alert(connection, number, person.coach, alert)
+        case AlertSettled():
+            journal.settle_alert(connection, number, change)
+        case SettingsKept(client):
+            connection.execute(update(PersonRow).where(PersonRow.number == number).values(settings(client)))
+        case SheetStored(programme, sheet):
+            store_sheet(connection, number, programme, sheet, now)
+        case Invited(invitation):
+            joining.invite(connection, invitation, now)
+        case Joined():
+            raise TypeError(change)  # it may change who the person is, so `save` sees to it
+        case _:
+            assert_never(change)

@@ -1,0 +1,249 @@
+"""Loads one person's whole state, as the domain takes it.
+
+Every query goes by an index and is bounded, so that the time does not grow with the years: the newest
+`ENTRIES` sets that count and `WORKOUTS` workouts. That is several years of a rotation with rest days, and far
+more than any comparison looks back.
+"""
+
+import secrets
+from collections import defaultdict
+from typing import Any
+
+from sqlalchemy import Connection, Row, select
+
+from domain.incoming import Heard, Started
+from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
+from domain.memory import ClientMemory, CoachMemory
+from domain.parts import ClientLine
+from domain.sets import TrainingSet
+from domain.state import (
+    Client,
+    ClientState,
+    Coach,
+    CoachState,
+    Invitation,
+    State,
+    StrangerState,
+)
+from persistence.people import code_hash
+from persistence.programmes import Programmes
+from persistence.tables import (
+    AlertRow,
+    EntryRow,
+    HoldRow,
+    InvitationRow,
+    PersonRow,
+    ProgrammeRow,
+    WorkoutRow,
+)
+
+ENTRIES = 1_000
+WORKOUTS = 400
+
+
+def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
+    """Return the state of the person whose row this is, for the decision on `heard`."""
+    if person.is_coach:
+        return _coach_state(connection, person, programmes)
+    if person.is_client:
+        return client_state(connection, person, programmes)
+    invitation = None
+    if heard is not None and isinstance(heard.incoming, Started):
+        invitation = _invitation(connection, heard.incoming.code, programmes)
+    return StrangerState(person.number, invitation)
+
+
+def client_state(connection: Connection, person: Row[Any], programmes: Programmes) -> ClientState:
+    """Return the state of a client."""
+    number: int = person.number
+    return ClientState(
+        client=_client(connection, person, programmes),
+        memory=person.client_memory or ClientMemory(),
+        workouts=_workouts(connection, number),
+        entries=_entries(connection, number),
+        holds=tuple(hold for _, hold in _holds(connection, number)),
+        alerts=_alerts(connection, number),
+        programmes=programmes.newest(connection, person.coach),
+    )
+
+
+def coach_of(connection: Connection, number: int) -> Coach:
+    """Return the coach of that number."""
+    return Coach(
+        *connection.execute(
+            select(PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit).where(
+                PersonRow.number == number
+            )
+        ).one()
+    )
+
+
+def _client(connection: Connection, person: Row[Any], programmes: Programmes) -> Client:
+    programme = None
+    if person.programme is not None:
+        programme = programmes.find(connection, {person.programme})[person.programme]
+    return Client(
+        number=person.number,
+        name=person.name,
+        coach=coach_of(connection, person.coach),
+        unit=person.unit,
+        zone=person.zone,
+        remind_at=person.remind_at,
+        starts=person.starts,
+        equipment=person.equipment,
+        programme=programme,
+        body_mass=person.body_mass,
+        own_names=person.own_names,
+    )
+
+
+def _workouts(connection: Connection, client: int) -> tuple[WorkoutRecord, ...]:
+    rows = connection.execute(
+        select(
+            WorkoutRow.number,
+            WorkoutRow.programme,
+            WorkoutRow.name,
+            WorkoutRow.day,
+            WorkoutRow.state,
+            WorkoutRow.round,
+            WorkoutRow.skipped,
+        )
+        .where(WorkoutRow.client == client)
+        .order_by(WorkoutRow.number.desc())
+        .limit(WORKOUTS)
+    ).all()
+    return tuple(WorkoutRecord(*row) for row in reversed(rows))
+
+
+def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
+    rows = connection.execute(
+        select(
+            EntryRow.number,
+            EntryRow.workout,
+            EntryRow.message,
+            EntryRow.at,
+            EntryRow.exercise,
+            EntryRow.load,
+            EntryRow.unit,
+            EntryRow.load_kind,
+            EntryRow.reps,
+            EntryRow.seconds,
+            EntryRow.lowering_only,
+            EntryRow.to_failure,
+            EntryRow.rir,
+            EntryRow.day,
+        )
+        .where(EntryRow.client == client, EntryRow.superseded_by.is_(None), EntryRow.taken_back_at.is_(None))
+        .order_by(EntryRow.number.desc())
+        .limit(ENTRIES)
+    ).all()
+    return tuple(
+        Entry(number, workout, message, TrainingSet(*done), at)
+        for number, workout, message, at, *done in reversed(rows)
+    )
+
+
+def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHold]]:
+    rows = connection.execute(
+        select(HoldRow.client, HoldRow.number, HoldRow.exercise, HoldRow.place, HoldRow.side, HoldRow.since)
+        .where(HoldRow.client.in_(clients), HoldRow.lifted_on.is_(None))
+        .order_by(HoldRow.client, HoldRow.number)
+    )
+    return [
+        (client, ExerciseHold(number, exercise, place, side, since))
+        for client, number, exercise, place, side, since in rows
+    ]
+
+
+def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
+    rows = connection.execute(
+        select(AlertRow.number, AlertRow.reason, AlertRow.exercise, AlertRow.evidence, AlertRow.opened_at)
+        .where(AlertRow.client == client, AlertRow.settled_at.is_(None))
+        .order_by(AlertRow.number)
+    )
+    return tuple(Alert(*row) for row in rows)
+
+
+def _coach_state(connection: Connection, person: Row[Any], programmes: Programmes) -> CoachState:
+    return CoachState(
+        coach=Coach(person.number, person.name, person.zone, person.unit),
+        memory=person.coach_memory or CoachMemory(),
+        clients=_client_lines(connection, person.number),
+        programmes=programmes.newest(connection, person.number),
+        fresh_code=secrets.token_urlsafe(16),
+    )
+
+
+def _client_lines(connection: Connection, coach: int) -> tuple[tuple[int, ClientLine], ...]:
+    last_workout = (
+        select(WorkoutRow.day)
+        .where(WorkoutRow.client == PersonRow.number, WorkoutRow.state.in_(("open", "done")))
+        .order_by(WorkoutRow.number.desc())
+        .limit(1)
+        .scalar_subquery()
+    )
+    clients = connection.execute(
+        select(
+            PersonRow.number,
+            PersonRow.name,
+            PersonRow.remind_at,
+            PersonRow.client_memory,
+            ProgrammeRow.name.label("programme"),
+            last_workout.label("last_workout"),
+        )
+        .outerjoin(ProgrammeRow, ProgrammeRow.number == PersonRow.programme)
+        .where(PersonRow.coach == coach, PersonRow.is_client)
+        .order_by(PersonRow.number)
+    ).all()
+    numbers = [client.number for client in clients]
+    alerts: defaultdict[int, list[tuple[AlertReason, str | None]]] = defaultdict(list)
+    for number, reason, exercise in connection.execute(
+        select(AlertRow.client, AlertRow.reason, AlertRow.exercise)
+        .where(AlertRow.client.in_(numbers), AlertRow.settled_at.is_(None))
+        .order_by(AlertRow.client, AlertRow.number)
+    ):
+        alerts[number].append((reason, exercise))
+    held: defaultdict[int, list[str]] = defaultdict(list)
+    for number, hold in _holds(connection, *numbers):
+        held[number].append(hold.exercise)
+    return tuple((client.number, _client_line(client, alerts, held)) for client in clients)
+
+
+def _client_line(
+    client: Any, alerts: dict[int, list[tuple[AlertReason, str | None]]], held: dict[int, list[str]]
+) -> ClientLine:
+    memory: ClientMemory = client.client_memory or ClientMemory()
+    return ClientLine(
+        name=client.name,
+        programme=client.programme,
+        last_workout=client.last_workout,
+        due_on=memory.due_on,
+        remind_at=client.remind_at,
+        open_alerts=tuple(alerts.get(client.number, ())),
+        held=tuple(held.get(client.number, ())),
+        paused=memory.paused,
+    )
+
+
+def _invitation(connection: Connection, code: str, programmes: Programmes) -> Invitation | None:
+    """Return the invitation of this code, locked: of two who take it up at once, one sees it used."""
+    row = connection.execute(
+        select(InvitationRow)
+        .where(InvitationRow.code_hash == code_hash(code), InvitationRow.revoked_at.is_(None))
+        .with_for_update()
+    ).first()
+    if row is None:
+        return None
+    programme = None
+    if row.programme is not None:
+        programme = programmes.find(connection, {row.programme})[row.programme]
+    return Invitation(
+        code=code,
+        name=row.name,
+        expires=row.expires,
+        coach=None if row.coach is None else coach_of(connection, row.coach),
+        programme=programme,
+        used=row.used_by is not None,
+        as_coach=row.as_coach,
+        person=row.person,
+    )

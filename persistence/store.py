@@ -1,0 +1,162 @@
+"""The store: every unit of work on the database, each in a transaction of its own.
+
+The units are short and synchronous. A caller on an event loop runs each whole in a thread, and never cancels
+one half-way. What a unit does is told where it is done, in the module of the same matter; here is only where
+it begins and ends.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from sqlalchemy import Engine
+
+from persistence import inbox, outbox, people, work
+from persistence.engine import reading, writing
+from persistence.inbox import Received
+from persistence.leases import ChatLease, Lease
+from persistence.outbox import Outgoing, SentMessage
+from persistence.people import Person
+from persistence.programmes import Programmes
+from persistence.work import Decide
+
+_RECENT = 200
+"""How many of a person's newest messages are searched for a button."""
+
+
+class Store:
+    """One database. It may be used by several threads at once."""
+
+    def __init__(self, engine: Engine) -> None:
+        """Use an engine of `persistence.engine.open_engine` whose database has been migrated."""
+        self._engine = engine
+        self._programmes = Programmes()
+
+    def close(self) -> None:
+        """Close every connection."""
+        self._engine.dispose()
+
+    # What comes in
+
+    def receive(self, items: Sequence[Received], cursor: tuple[str, str] | None = None) -> None:
+        """Store what is new among `items`, and how far the platform was read, as (name, value)."""
+        with writing(self._engine) as connection:
+            inbox.receive(connection, items, cursor)
+
+    def cursor(self, name: str) -> str | None:
+        """Return how far `name` was read; None where it never was."""
+        with reading(self._engine) as connection:
+            return inbox.cursor(connection, name)
+
+    # Deciding
+
+    def claim_people(self, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:
+        """Lease up to `most` people who have something to do; whoever wrote comes before whoever is due."""
+        with writing(self._engine) as connection:
+            return inbox.claim_people(connection, now, lease_seconds, most)
+
+    def claim_person(self, now: datetime, lease_seconds: float) -> Lease | None:
+        """Lease one person who has something to do, as `claim_people` does; None where nobody has."""
+        return next(iter(self.claim_people(now, lease_seconds, 1)), None)
+
+    def work(self, lease: Lease, now: datetime, decide: Decide) -> bool:
+        """Do what is next for a person, whole or not at all; return whether there is more, on the same lease.
+
+        Raises Undecided where `decide` raised, or its outcome does not fit what is stored.
+        """
+        with writing(self._engine) as connection:
+            return work.work(connection, lease, now, decide, self._programmes)
+
+    def set_aside(self, lease: Lease, message: int | None, fault: str, now: datetime) -> None:
+        """Let a message be that was Undecided, or (None) a wake for an hour. The lease goes on."""
+        with writing(self._engine) as connection:
+            work.set_aside(connection, lease, message, fault, now)
+
+    def let_go(self, lease: Lease) -> None:
+        """End a lease before its time."""
+        with writing(self._engine) as connection:
+            work.let_go(connection, lease)
+
+    # Sending
+
+    def claim_chat(
+        self, now: datetime, lease_seconds: float, platform: str | None = None
+    ) -> ChatLease | None:
+        """Lease a chat in which something waits to be sent, on this `platform` (None: any); None: no such."""
+        with writing(self._engine) as connection:
+            return outbox.claim_chat(connection, now, lease_seconds, platform)
+
+    def next_message(self, lease: ChatLease, now: datetime) -> Outgoing | None:
+        """Return the chat's first waiting message if it is due; None: nothing is, and the lease has ended."""
+        with writing(self._engine) as connection:
+            return outbox.next_message(connection, lease, now)
+
+    def sending(self, lease: ChatLease, number: int, now: datetime) -> bool:
+        """Note that a try to send begins. False: the lease was lost, do not send."""
+        with writing(self._engine) as connection:
+            return outbox.sending(connection, lease, number, now)
+
+    def sent(
+        self,
+        lease: ChatLease,
+        number: int,
+        words: str,
+        message_keys: Sequence[str],
+        labels: Sequence[str],
+        now: datetime,
+    ) -> bool:
+        """Note that a message was sent: its words, its keys on the platform, its buttons' labels in order."""
+        with writing(self._engine) as connection:
+            return outbox.sent(connection, lease, number, words, message_keys, labels, now)
+
+    def try_again(self, lease: ChatLease, number: int, not_before: datetime, now: datetime) -> bool:
+        """Let a message, and all behind it in its chat, wait until `not_before`. The lease ends."""
+        with writing(self._engine) as connection:
+            return outbox.try_again(connection, lease, number, not_before, now)
+
+    def failed(self, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool) -> bool:
+        """Give a message up. The coach hears once of a client who has become `unreachable`."""
+        with writing(self._engine) as connection:
+            return outbox.failed(connection, lease, number, why, now, unreachable=unreachable)
+
+    # Looking
+
+    def next_due(self, now: datetime) -> datetime | None:
+        """Return the first moment after `now` at which somebody is to be woken, or something to be sent."""
+        with reading(self._engine) as connection:
+            moments = (work.next_due(connection, now), outbox.next_due(connection, now))
+        return min((moment for moment in moments if moment is not None), default=None)
+
+    def people(self) -> tuple[Person, ...]:
+        """Return every coach and client."""
+        with reading(self._engine) as connection:
+            return people.people(connection)
+
+    def person(self, number: int) -> Person | None:
+        """Return the person of that number."""
+        with reading(self._engine) as connection:
+            return people.person(connection, number)
+
+    def person_of_chat(self, chat: str) -> Person | None:
+        """Return the person who writes in `chat`; None where nobody ever did."""
+        with reading(self._engine) as connection:
+            return people.person_of_chat(connection, chat)
+
+    def latest_buttons(self, person: int) -> tuple[tuple[str, str], ...]:
+        """Return (label, data) of each button under the newest message to this person that has some."""
+        return next((message.buttons for message in self._with_buttons(person)), ())
+
+    def button(self, person: int, label: str) -> str | None:
+        """Return the data of the button of that label on the newest message to this person that has one."""
+        return next(
+            (
+                data
+                for message in self._with_buttons(person)
+                for known, data in message.buttons
+                if known == label
+            ),
+            None,
+        )
+
+    def _with_buttons(self, person: int) -> list[SentMessage]:
+        with reading(self._engine) as connection:
+            return outbox.sent_with_buttons(connection, person, _RECENT)

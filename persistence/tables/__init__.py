@@ -1,0 +1,21 @@
+"""Every table. The constraints refuse states that cannot be; `persistence.migrations` builds the same."""
+
+from persistence.tables.base import Base
+from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
+from persistence.tables.mail import CursorRow, DeliveryRow, InboxRow, OutboxRow
+from persistence.tables.people import InvitationRow, PersonRow, ProgrammeRow
+
+__all__ = [
+    "AlertRow",
+    "Base",
+    "CursorRow",
+    "DeliveryRow",
+    "EntryRow",
+    "HoldRow",
+    "InboxRow",
+    "InvitationRow",
+    "OutboxRow",
+    "PersonRow",
+    "ProgrammeRow",
+    "WorkoutRow",
+]

@@ -1,0 +1,129 @@
+"""What came in, what goes out, and how far each platform was read.
+
+The state of a message is told by the columns that are filled: an inbox row without `done_at` waits, an outbox
+row is pending, sent or failed. Partial indexes hold only what waits, so that a long past costs nothing.
+"""
+
+from datetime import datetime
+from typing import Literal
+
+from pydantic import TypeAdapter
+from sqlalchemy import CheckConstraint, ForeignKey, Text, UniqueConstraint, text
+from sqlalchemy.orm import Mapped, mapped_column
+
+from domain.actions import Action
+from domain.incoming import FromChat, FromCoach, Incoming, SendingFailed
+from domain.parts import Part, Weight
+from persistence.columns import AsJson
+from persistence.tables.base import Base, Number, OwnNumber, all_or_none, one_of, only
+
+SendingState = Literal["pending", "sent", "failed"]
+
+_TEXTS: TypeAdapter[tuple[str, ...]] = TypeAdapter(tuple[str, ...])
+_INCOMING: TypeAdapter[FromChat | FromCoach | SendingFailed] = TypeAdapter(Incoming)
+_PARTS: TypeAdapter[tuple[Part, ...]] = TypeAdapter(tuple[Part, ...])
+_ACTIONS: TypeAdapter[tuple[Action, ...]] = TypeAdapter(tuple[Action, ...])
+
+
+class InboxRow(Base):
+    """One thing that came in. `source` and `key` together come only once.
+
+    `source` is a platform, or `desk` for what another person's decision ordered. `chat` and `message_key`
+    name the message on its platform. `fault` says why nothing came of it: the name of an error's class.
+    """
+
+    __tablename__ = "inbox"
+
+    number: Mapped[OwnNumber]
+    source: Mapped[str]
+    key: Mapped[str]
+    person: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
+    chat: Mapped[str | None]
+    message_key: Mapped[str | None]
+    incoming: Mapped[FromChat | FromCoach | SendingFailed] = mapped_column(AsJson(_INCOMING))
+    received_at: Mapped[datetime]
+    done_at: Mapped[datetime | None]
+    fault: Mapped[str | None]
+
+    __table_args__ = (
+        UniqueConstraint("source", "key", name="inbox_key_once"),
+        CheckConstraint("(source = 'desk') = (chat IS NULL)", name="chat_known"),
+        CheckConstraint("fault IS NULL OR done_at IS NOT NULL", name="fault_is_done"),
+        only("inbox_waiting", "number", where="done_at IS NULL"),
+        only("inbox_waiting_of_person", "person", "number", where="done_at IS NULL"),
+        only("inbox_by_message", "chat", "message_key", where="message_key IS NOT NULL"),
+        {"sqlite_autoincrement": True},
+    )
+
+
+class OutboxRow(Base):
+    """One message to a person: what it says as values, and once sent, in words.
+
+    `about_message` is the inbox number, `about_wake` the moment of the wake that it came of. `trying_since`
+    is filled while a try has begun of which nothing is known yet.
+    """
+
+    __tablename__ = "outbox"
+
+    number: Mapped[OwnNumber]
+    person: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
+    weight: Mapped[Weight] = mapped_column(Text)
+    parts: Mapped[tuple[Part, ...]] = mapped_column(AsJson(_PARTS))
+    actions: Mapped[tuple[Action, ...]] = mapped_column(AsJson(_ACTIONS))
+    about_message: Mapped[Number | None] = mapped_column(ForeignKey("inbox.number"), index=True)
+    about_wake: Mapped[datetime | None]
+    created_at: Mapped[datetime]
+    state: Mapped[SendingState] = mapped_column(Text, server_default="pending")
+    attempts: Mapped[int] = mapped_column(server_default=text("0"))
+    trying_since: Mapped[datetime | None]
+    not_before: Mapped[datetime | None]
+    sent_at: Mapped[datetime | None]
+    words: Mapped[str | None]
+    labels: Mapped[tuple[str, ...] | None] = mapped_column(AsJson(_TEXTS))
+    message_keys: Mapped[tuple[str, ...] | None] = mapped_column(AsJson(_TEXTS))
+    fault: Mapped[str | None]
+
+    __table_args__ = (
+        one_of("weight", Weight),
+        one_of("state", SendingState),
+        CheckConstraint("attempts >= 0", name="attempts_count"),
+        CheckConstraint("about_message IS NULL OR about_wake IS NULL", name="about_one"),
+        CheckConstraint("(state = 'sent') = (sent_at IS NOT NULL)", name="sent_whole"),
+        CheckConstraint("(state = 'failed') = (fault IS NOT NULL)", name="fault_is_failed"),
+        CheckConstraint("state = 'pending' OR trying_since IS NULL", name="trying_is_pending"),
+        all_or_none("words_whole", "sent_at", "words", "labels", "message_keys"),
+        only("outbox_waiting", "person", "number", where="state = 'pending'"),
+        {"sqlite_autoincrement": True},
+    )
+
+
+class DeliveryRow(Base):
+    """Whether a person's chat has something to be sent, from when on, and which worker is sending.
+
+    `due_at` is the moment of the first waiting message, None where none waits; `nudges_only` where nothing
+    weightier waits. One row a chat, so that finding who is next is one step in one index.
+    """
+
+    __tablename__ = "deliveries"
+
+    person: Mapped[Number] = mapped_column(ForeignKey("people.number"), primary_key=True, autoincrement=False)
+    platform: Mapped[str]
+    due_at: Mapped[datetime | None]
+    nudges_only: Mapped[bool]
+    lease_token: Mapped[str | None]
+    lease_until: Mapped[datetime | None]
+
+    __table_args__ = (
+        all_or_none("lease_whole", "lease_token", "lease_until"),
+        only("deliveries_due", "platform", "nudges_only", "due_at", where="due_at IS NOT NULL"),
+        only("deliveries_next", "due_at", where="due_at IS NOT NULL"),
+    )
+
+
+class CursorRow(Base):
+    """How far something outside was read, such as a platform's updates."""
+
+    __tablename__ = "cursors"
+
+    name: Mapped[str] = mapped_column(primary_key=True)
+    value: Mapped[str]
