@@ -78,3 +78,11 @@ class RecordMissing(StoreFault):
 
     table: str
     number: int
+
+
+@dataclass(eq=False)
+class ChatTaken(StoreFault):
+    """The chat that somebody is to have belongs to somebody else, `name`."""
+
+    chat: str
+    name: str

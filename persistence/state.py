@@ -11,7 +11,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, select
 
-from domain.incoming import Heard, Started
+from domain.incoming import Heard, Started, Text
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
 from domain.memory import ClientMemory, CoachMemory
 from domain.parts import ClientLine
@@ -40,6 +40,8 @@ from persistence.tables import (
 ENTRIES = 1_000
 WORKOUTS = 400
 
+_LONGEST_CODE = 100
+
 
 def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
     """Return the state of the person whose row this is, for the decision on `heard`."""
@@ -47,10 +49,8 @@ def load(connection: Connection, person: Row[Any], heard: Heard | None, programm
         return _coach_state(connection, person, programmes)
     if person.is_client:
         return client_state(connection, person, programmes)
-    invitation = None
-    if heard is not None and isinstance(heard.incoming, Started):
-        invitation = _invitation(connection, heard.incoming.code, programmes)
-    return StrangerState(person.number, invitation)
+    code = _code(heard)
+    return StrangerState(person.number, _invitation(connection, code, programmes) if code else None)
 
 
 def client_state(connection: Connection, person: Row[Any], programmes: Programmes) -> ClientState:
@@ -223,6 +223,17 @@ def _client_line(
         held=tuple(held.get(client.number, ())),
         paused=memory.paused,
     )
+
+
+def _code(heard: Heard | None) -> str | None:
+    """Return what may be an invitation's code: a link's, or a single word typed by hand."""
+    match heard.incoming if heard else None:
+        case Started(code=code):
+            return code
+        case Text(text=text) if len(text) <= _LONGEST_CODE and len(text.split()) == 1:
+            return text.strip()
+        case _:
+            return None
 
 
 def _invitation(connection: Connection, code: str, programmes: Programmes) -> Invitation | None:

@@ -10,12 +10,14 @@ from datetime import datetime
 
 from sqlalchemy import Engine
 
-from persistence import inbox, outbox, people, work
-from persistence.engine import reading, writing
+from persistence import inbox, outbox, people, prepared, work
+from persistence.engine import open_engine, reading, writing
 from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
+from persistence.migrate import migrate
 from persistence.outbox import Outgoing, SentMessage
 from persistence.people import Person
+from persistence.prepared import Loaded, Roster
 from persistence.programmes import Programmes
 from persistence.work import Decide
 
@@ -118,6 +120,18 @@ class Store:
         with writing(self._engine) as connection:
             return outbox.failed(connection, lease, number, why, now, unreachable=unreachable)
 
+    # Preparing people
+
+    def load_roster(self, roster: Roster, now: datetime) -> tuple[Loaded, ...]:
+        """Put a roster's people and sheets into the database, once. Who is new is due `now`. Raises ChatTaken."""
+        with writing(self._engine) as connection:
+            return prepared.load_roster(connection, roster, self._programmes, now)
+
+    def invite(self, person: int, now: datetime) -> str:
+        """Return a fresh code with which a prepared person opens a chat of a platform."""
+        with writing(self._engine) as connection:
+            return prepared.invite(connection, person, now)
+
     # Looking
 
     def next_due(self, now: datetime) -> datetime | None:
@@ -160,3 +174,14 @@ class Store:
     def _with_buttons(self, person: int) -> list[SentMessage]:
         with reading(self._engine) as connection:
             return outbox.sent_with_buttons(connection, person, _RECENT)
+
+
+def open_store(url: str) -> Store:
+    """Return the store at a database URL, migrated to what this program wants. Raises a StoreFault."""
+    engine = open_engine(url)
+    try:
+        migrate(engine)
+    except BaseException:
+        engine.dispose()
+        raise
+    return Store(engine)
