@@ -2,8 +2,8 @@
 
 import logging
 from typing import Any, Final
+from urllib.parse import urlsplit
 
-import httpx
 from telegram import Bot, Update
 from telegram.request import HTTPXRequest
 
@@ -35,10 +35,11 @@ def make_bot(token: str, api_url: str = API_URL) -> Bot:
 def fault_of(url: str) -> str | None:
     """Return what is wrong with a Bot API server's address, or None."""
     try:
-        parsed = httpx.URL(url)
-    except httpx.InvalidURL as error:
+        parsed = urlsplit(url)
+        usable = parsed.scheme in {"http", "https"} and parsed.hostname and parsed.port != 0
+    except ValueError as error:
         return str(error)
-    if parsed.scheme not in {"http", "https"} or not parsed.host:
+    if not usable:
         return "it has to begin with http:// or https:// and name a host"
     return None
 

@@ -28,6 +28,7 @@ LONG_POLL_SECONDS: Final = 30
 LONGEST_PAUSE_SECONDS: Final = 30.0
 CONFLICT_PAUSE_SECONDS: Final = 5.0
 FETCH_TRIES: Final = 3
+FETCH_PAUSE_SECONDS: Final = 1.0
 
 _log = logging.getLogger(__name__)
 
@@ -66,19 +67,12 @@ class Polling:
             await self._insist(self._begin)
             offset = await asyncio.to_thread(self._load_offset)
             while True:
-                offset = await self._insist(partial(self._step, offset))
+                offset = await self._insist(partial(self.step, offset))
         finally:
             for aside in self._asides:
                 aside.cancel()
 
-    async def _begin(self) -> None:
-        """Make ourselves known; a webhook that stands would forbid polling."""
-        await self._bot.initialize()
-        await self._bot.delete_webhook()
-        if self._commands:
-            await self._bot.set_my_commands(self._commands)
-
-    async def _step(self, offset: int) -> int:
+    async def step(self, offset: int) -> int:
         """Fetch what waits beyond `offset`, store it, and return the next offset."""
         updates = await self._bot.get_updates(
             offset=offset, timeout=LONG_POLL_SECONDS, allowed_updates=KINDS_OF_UPDATE
@@ -104,6 +98,13 @@ class Polling:
                 self._aside(self._answer(one.incoming.query))
         return after
 
+    async def _begin(self) -> None:
+        """Make ourselves known; a webhook that stands would forbid polling."""
+        await self._bot.initialize()
+        await self._bot.delete_webhook()
+        if self._commands:
+            await self._bot.set_my_commands(self._commands)
+
     def _understood(self, update: Update, now: datetime) -> Received | WithFile | InGroup | None:
         """Translate; what we fail on is passed over, since it would come again and hold up everybody."""
         try:
@@ -125,7 +126,7 @@ class Polling:
         return f"{PLATFORM}:{self._bot.id}"
 
     async def _whole(self, document: WithFile) -> Received:
-        """Return the document with what it says. One that cannot be had is stored as such, and holds up nothing."""
+        """Return the document with what it says, or with the fault that it could not be had."""
         incoming = Document(name=document.name, fault="not fetched")
         for tries_left in reversed(range(FETCH_TRIES)):
             try:
@@ -138,7 +139,7 @@ class Polling:
             except TelegramError as error:
                 _log.warning("fetching a file failed, %d tries left: %s", tries_left, error)
                 if tries_left:
-                    await asyncio.sleep(1)
+                    await asyncio.sleep(FETCH_PAUSE_SECONDS)
         before = document.received
         return Received(before.source, before.key, before.chat, before.at, incoming)
 

@@ -1,0 +1,43 @@
+"""A Bot API server, a client for it, a person who has opened the chat, and a migrated SQLite file."""
+
+from collections.abc import AsyncIterator, Iterator
+from pathlib import Path
+
+import pytest
+from sqlalchemy import Engine
+from telegram import Bot
+
+from bot.telegram.connection import make_bot
+from persistence.engine import open_engine
+from persistence.migrate import migrate
+from tests.botapi.people import Person
+from tests.botapi.server import BotApi
+
+
+@pytest.fixture
+def api() -> Iterator[BotApi]:
+    with BotApi() as running:
+        yield running
+
+
+@pytest.fixture
+async def bot(api: BotApi) -> AsyncIterator[Bot]:
+    client = make_bot(api.token, api.url)
+    yield client
+    await client.initialize()  # a client never opened is never closed
+    await client.shutdown()
+
+
+@pytest.fixture
+def anna(api: BotApi) -> Person:
+    person = api.person(1001, "Anna")
+    api.world.started.add(person.number)
+    return person
+
+
+@pytest.fixture
+def engine(tmp_path: Path) -> Iterator[Engine]:
+    opened = open_engine(f"sqlite:///{tmp_path / 'kilopost.sqlite3'}")
+    migrate(opened)
+    yield opened
+    opened.dispose()
