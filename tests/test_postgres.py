@@ -4,6 +4,7 @@ import os
 
 import pytest
 from sqlalchemy import create_engine, text
+from sqlalchemy.exc import OperationalError
 from sqlalchemy.pool import NullPool
 
 from tests.postgres import Server, find_programs, running
@@ -20,9 +21,9 @@ def test_each_database_is_fresh_and_its_own(postgres_server: Server) -> None:
 def test_a_database_goes_even_where_a_connection_was_left_open(postgres_server: Server) -> None:
     with postgres_server.database("left") as url:
         leaked = create_engine(url).connect()
-    with postgres_server.database("left"):
-        pass
-    leaked.invalidate()
+    with postgres_server.database("left"), pytest.raises(OperationalError):
+        leaked.execute(text("SELECT 1"))
+    leaked.close()
 
 
 def test_the_database_is_reached_by_url(postgres_url: str) -> None:
