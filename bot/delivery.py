@@ -111,4 +111,4 @@ def render(outgoing: Outgoing) -> Rendered:
 
 def wait(seconds: float, attempts: int) -> timedelta:
     """Return how long to wait before the next try: at least `seconds`, twice as long each time."""
-    return min(max(timedelta(seconds=seconds), timedelta(seconds=2**min(attempts, 11))), LONGEST_WAIT)
+    return min(max(timedelta(seconds=seconds), timedelta(seconds=2 ** min(attempts, 11))), LONGEST_WAIT)

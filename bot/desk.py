@@ -12,7 +12,9 @@ from domain.incoming import Heard
 from domain.outcome import Outcome
 from domain.state import State
 from persistence.faults import Undecided
+from persistence.leases import Lease
 from persistence.store import Store
+from persistence.work import Decide
 
 LEASE_SECONDS = 60.0
 
@@ -32,16 +34,21 @@ class Desk:
         while (lease := self._store.claim_person(now, LEASE_SECONDS)) is not None:
             more = True
             while more:
-                try:
-                    more = self._store.work(lease, now, decider(now))
-                except Undecided as fault:
-                    log.error("set aside: %s", fault)
-                    more = self._store.set_aside(lease, fault, now)
+                more = self._step(lease, now)
                 steps += 1
         return steps
 
+    def _step(self, lease: Lease, now: datetime) -> bool:
+        """Do one step; what nothing comes of is set aside, so that it does not hold up what comes after."""
+        try:
+            return self._store.work(lease, now, decider(now))
+        except Undecided as fault:
+            log.exception("person %s: message %s set aside: %s", fault.person, fault.message, fault.why)
+            self._store.set_aside(lease, fault.message, fault.why, now)
+            return True
 
-def decider(now: datetime):  # type: ignore[no-untyped-def]
+
+def decider(now: datetime) -> Decide:
     """Return the decision for a step at `now`: on what was heard, or on nothing, which is a wake."""
 
     def decide(state: State, heard: Heard | None) -> Outcome:

@@ -8,11 +8,12 @@ import uuid
 from collections.abc import Callable
 from datetime import datetime
 
-from bot.channel import Received, Rendered, Sent
+from bot.channel import Rendered, Sent
 from bot.delivery import Delivery
 from bot.desk import Desk
 from bot.markup import plain
 from domain.incoming import Edited, FromChat, Pressed, Started, Text
+from persistence.inbox import Received
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
@@ -106,18 +107,14 @@ class Stage:
         person = self._store.person_of_chat(self.chat_of(who))
         if person is None:
             return ()
-        messages = self._store.sent_with_buttons(person.number, 1)
-        return messages[0].buttons if messages else ()
+        return self._store.latest_buttons(person.number)
 
     def _button(self, who: str, label: str) -> str:
         person = self._store.person_of_chat(self.chat_of(who))
-        messages = [] if person is None else self._store.sent_with_buttons(person.number, 50)
-        for message in messages:
-            for text, data in message.buttons:
-                if text.casefold() == label.casefold():
-                    return data
-        labels = tuple(text for text, _ in messages[0].buttons) if messages else ()
-        raise NoSuchButtonError(label, labels)
+        data = None if person is None else self._store.button(person.number, label)
+        if data is None:
+            raise NoSuchButtonError(label, tuple(text for text, _ in self.buttons(who)))
+        return data
 
 
 def words_of(rendered: Rendered) -> str:

@@ -37,11 +37,8 @@ def next_wake(state: ClientState, after: datetime) -> datetime | None:
 def wake(state: ClientState, now: datetime) -> Outcome:
     """Do all that is due at `now`."""
     draft = Draft(state, now)
-    for _ in range(4):
-        ripe = sorted((each for each in events(draft.state, now) if each[0] <= now), key=lambda each: each[0])
-        if not ripe:
-            break
-        happen(draft, ripe[0][1])
+    while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
+        happen(draft, min(ripe)[1])
     return draft.outcome(next_wake(draft.state, now), weight="nudge")
 
 

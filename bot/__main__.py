@@ -1,0 +1,103 @@
+"""The command line: `kilopost`, or `python -m bot`. A command imports what it needs when it is asked for."""
+
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+app = typer.Typer(
+    name="kilopost",
+    help="The chat bot between a strength coach and the clients who train elsewhere.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
+
+
+@app.command()
+def read(
+    text: Annotated[str | None, typer.Argument(help="One message, to see what is understood.")] = None,
+    *,
+    jsonl: Annotated[bool, typer.Option("--jsonl", help="Requests on standard input, readings out.")] = False,
+    unit: Annotated[str, typer.Option(help="The usual unit: kg or lb.")] = "kg",
+) -> None:
+    """Read a client's message, or a stream of requests, and say what was understood."""
+    from bot.commands.read import read_command
+
+    raise typer.Exit(read_command(text, jsonl=jsonl, unit=unit))
+
+
+@app.command()
+def sheet(file: Annotated[Path, typer.Argument(help="A coach's programme as a plain text file.")]) -> None:
+    """Read a coach's sheet, and print what was understood or what is wrong with it."""
+    from bot.commands.sheet import sheet_command
+
+    raise typer.Exit(sheet_command(file))
+
+
+@app.command()
+def play(
+    file: Annotated[Path, typer.Argument(help="A script of JSON lines.")],
+    *,
+    json: Annotated[bool, typer.Option("--json", help="Print JSON lines.")] = False,
+    database: Annotated[str | None, typer.Option(help="A database URL, in place of a fresh file.")] = None,
+) -> None:
+    """Play a script of what people do, in virtual time, and print what the bot says."""
+    from bot.commands.play import play_command
+
+    raise typer.Exit(play_command(file, as_json=json, database=database))
+
+
+@app.command()
+def load(roster: Annotated[Path, typer.Argument(help="Coaches, sheets and clients as JSON.")]) -> None:
+    """Put the people of a roster into the database."""
+    from bot.commands.load import load_command
+
+    raise typer.Exit(load_command(roster))
+
+
+@app.command()
+def chat(
+    name: Annotated[str | None, typer.Option("--as", help="Who you are; a client where missing.")] = None,
+    *,
+    roster: Annotated[Path | None, typer.Option(help="People to try it with; nothing is kept.")] = None,
+) -> None:
+    """Chat with the bot in this terminal, as a client or the coach: no token, no network."""
+    from bot.commands.chat import chat_command
+
+    raise typer.Exit(chat_command(name, roster))
+
+
+@app.command()
+def serve() -> None:
+    """Run the bot on Telegram, with the settings from the environment."""
+    from bot.commands.serve import serve_command
+
+    raise typer.Exit(serve_command())
+
+
+@app.command()
+def coach(
+    name: Annotated[str, typer.Argument(help="The coach's name.")],
+    *,
+    zone: Annotated[str, typer.Option(help="Where the coach lives, as an IANA zone.")] = "UTC",
+    unit: Annotated[str, typer.Option(help="The coach's unit: kg or lb.")] = "kg",
+) -> None:
+    """Bring in a coach: prints the code with which the coach opens the chat."""
+    from bot.commands.coach import coach_command
+
+    raise typer.Exit(coach_command(name, zone, unit))
+
+
+def main() -> None:
+    """Run the command line; a reader that goes away early (as with `head`) is no fault."""
+    try:
+        app()
+    except BrokenPipeError:
+        sys.stderr.close()
+        sys.exit(141)
+
+
+if __name__ == "__main__":
+    main()

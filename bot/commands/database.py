@@ -1,0 +1,27 @@
+"""The database of a command: opened, brought up to date, and closed in the end."""
+
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from bot.wording.faults import store_fault_words
+from persistence.engine import open_engine
+from persistence.faults import StoreFault
+from persistence.migrate import migrate
+from persistence.store import Store
+
+
+@contextmanager
+def opened(url: str) -> Iterator[Store]:
+    """Open the database at `url`. A fault of the database is one line on standard error, and exit status 1."""
+    try:
+        engine = open_engine(url)
+        store = Store(engine)
+        try:
+            migrate(engine)
+            yield store
+        finally:
+            store.close()
+    except StoreFault as fault:
+        print(f"kilopost: {store_fault_words(fault)}", file=sys.stderr)
+        raise SystemExit(1) from None

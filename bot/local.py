@@ -1,0 +1,163 @@
+"""The local chat: one terminal in which you are a client or the coach, and can let time pass.
+
+What you type is what the person says; a line that begins with a colon is for the terminal itself.
+"""
+
+import asyncio
+import re
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from rich.console import Console
+from rich.padding import Padding
+from rich.text import Text
+
+from bot.channel import Rendered
+from bot.play.show import INDENT, formatted
+from bot.stage import NoSuchButtonError, NothingToEditError, Stage
+from bot.textfile import read_document
+from persistence.outbox import Outgoing
+from persistence.store import Store
+
+COMMANDS = """\
+:wait 3 days     let time pass (minutes, hours, days); :next goes to the next thing that happens
+:as NAME         be somebody else; :who lists the people
+:1               press the first button under the last message with buttons
+:edit TEXT       type your last message anew
+:send FILE       send a text file, such as a sheet
+:quit            leave\
+"""
+
+_SPAN = re.compile(
+    r"(?:(?P<count>\d{1,4}|an?|one) ?)?(?P<unit>minute|min|m|hour|h|day|d|week|w)s?", re.IGNORECASE
+)
+_SECONDS = {"m": 60, "h": 3600, "d": 86400, "w": 604800}
+
+
+class LocalChat:
+    """One terminal and the stage behind it."""
+
+    def __init__(self, store: Store, console: Console, me: str | None) -> None:
+        """`me` is the name of the person to be; without one, the first client."""
+        self._store = store
+        self._console = console
+        self._stage = Stage(store, datetime.now(UTC), self._heard)
+        self._me = me or next((person.name for person in store.people() if person.is_client), "You")
+
+    async def run(self) -> None:
+        """Read lines until the input ends."""
+        self._console.print(f"You are {self._me}. Type what {self._me} says; a line with a colon is for me:")
+        self._console.print(Padding(Text(COMMANDS, style="dim"), (0, 0, 1, INDENT)))
+        await self._stage.settle()
+        while True:
+            self._console.print(Text(self._clock(), style="dim"), end=" ")
+            try:
+                line = await asyncio.to_thread(self._console.input, Text(f"{self._me}> ", style="bold green"))
+            except (EOFError, KeyboardInterrupt):
+                self._console.print()
+                return
+            if line.strip() in {":quit", ":q", ":exit"}:
+                return
+            await self._take(line)
+
+    async def _take(self, line: str) -> None:
+        words = line.strip()
+        if not words:
+            return
+        if not words.startswith(":"):
+            await self._stage.say(self._me, line)
+            return
+        command, _, rest = words[1:].partition(" ")
+        rest = rest.strip()
+        match command.casefold():
+            case "wait":
+                await self._wait(rest)
+            case "next":
+                await self._next()
+            case "as":
+                self._become(rest)
+            case "who":
+                self._who()
+            case "edit":
+                await self._edit(rest)
+            case "send":
+                await self._send(rest)
+            case _ if command.isdecimal():
+                await self._press(int(command))
+            case _:
+                self._note(COMMANDS)
+
+    async def _wait(self, span: str) -> None:
+        found = _SPAN.fullmatch(span)
+        if found is None:
+            self._note("Say how long, as in :wait 3 days or :wait 2 hours.")
+            return
+        count = found["count"] or "1"
+        many = int(count) if count.isdecimal() else 1
+        seconds = many * _SECONDS[found["unit"][0].casefold()]
+        await self._stage.wait_until(self._stage.now + timedelta(seconds=seconds))
+
+    async def _next(self) -> None:
+        due = self._store.next_due(self._stage.now)
+        if due is None:
+            self._note("Nothing lies ahead.")
+        else:
+            await self._stage.wait_until(due)
+
+    def _become(self, name: str) -> None:
+        known = {person.name.casefold(): person.name for person in self._store.people()}
+        self._me = known.get(name.casefold(), name or self._me)
+        if name and name.casefold() not in known:
+            self._note(f"{name} is not known to the bot: a stranger, who can only bring an invitation.")
+
+    def _who(self) -> None:
+        for person in self._store.people():
+            self._note(f"{person.name}, {'coach' if person.is_coach else 'client'}, {person.zone}")
+
+    async def _edit(self, text: str) -> None:
+        try:
+            await self._stage.edit(self._me, text)
+        except NothingToEditError:
+            self._note("You have not said anything yet.")
+
+    async def _send(self, name: str) -> None:
+        path = Path(name).expanduser()
+        try:
+            content = path.read_bytes()
+        except OSError as fault:
+            self._note(f"Cannot read {name}: {fault.strerror}.")
+            return
+        await self._stage.bring(self._me, read_document(path.name, content))
+
+    async def _press(self, place: int) -> None:
+        buttons = self._stage.buttons(self._me)
+        if not 1 <= place <= len(buttons):
+            self._note("There is no such button.")
+            return
+        try:
+            await self._stage.press(self._me, buttons[place - 1][0])
+        except NoSuchButtonError:
+            self._note("There is no such button.")
+
+    def _heard(self, at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
+        mine = outgoing.name.casefold() == self._me.casefold() or outgoing.chat.endswith(f":{self._me}")
+        local = at.astimezone(ZoneInfo(outgoing.zone))
+        self._console.print(
+            Text.assemble(
+                (f"{local:%a %d %b %H:%M}  ", "dim"),
+                (f"Kilopost to {outgoing.name or self._me}", "bold blue" if mine else "bold magenta"),
+            )
+        )
+        self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
+        for place, (label, _) in enumerate(rendered.buttons, start=1):
+            self._console.print(Padding(Text(f":{place} {label}", style="cyan"), (0, 0, 0, INDENT)))
+        self._console.print()
+
+    def _clock(self) -> str:
+        person = self._store.person_of_chat(self._stage.chat_of(self._me))
+        local = self._stage.now.astimezone(ZoneInfo(person.zone if person else "UTC"))
+        return f"{local:%a %d %b %H:%M}"
+
+    def _note(self, words: str) -> None:
+        self._console.print(Padding(Text(words, style="dim"), (0, 0, 0, INDENT)))

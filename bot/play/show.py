@@ -1,0 +1,90 @@
+"""A played script as a chat to read, or as JSON lines."""
+
+import json
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from rich.console import Console
+from rich.padding import Padding
+from rich.text import Text
+
+from bot.markup import runs
+from bot.play.about import about
+from bot.play.engine import Said
+from bot.play.script import Step
+
+INDENT = 4
+WIDTH = 92
+
+
+class JsonLines:
+    """Prints what the bot says, a JSON object a line, with times in the reader's zone."""
+
+    def __init__(self, console: Console) -> None:
+        """Print to `console`."""
+        self._console = console
+
+    def __call__(self, event: Step | Said) -> None:
+        """Print one event."""
+        if isinstance(event, Step):
+            return
+        outgoing, rendered = event.outgoing, event.rendered
+        line = {
+            "at": event.at.astimezone(ZoneInfo(outgoing.zone)).isoformat(),
+            "to": outgoing.name,
+            "text": "".join(run.text for run in runs(rendered.text_html)),
+            "buttons": [label for label, _ in rendered.buttons],
+            "image": None,
+            "about": [about(part) for part in outgoing.say.parts],
+        }
+        self._console.out(json.dumps(line, ensure_ascii=False), highlight=False)
+
+
+class Chat:
+    """Prints a chat, as one would read it over the shoulder of everybody at once."""
+
+    def __init__(self, console: Console, zones: dict[str, str]) -> None:
+        """`zones` are the people's IANA zones, by lower-case name."""
+        self._console = console
+        self._zones = zones
+        self._day = ""
+
+    def __call__(self, event: Step | Said) -> None:
+        """Print one event."""
+        match event:
+            case Step(at=at, who=who, deed=deed, what=what) if who is not None:
+                local = self._local(at, self._zones.get(who.casefold(), "UTC"))
+                did = {"edits": " edits", "presses": " presses", "sends": " sends"}.get(deed or "", "")
+                self._head(local, f"{who}{did}", "bold green")
+                shown = f"[{what}]" if deed == "presses" else what
+                self._console.print(Padding(Text(shown, style="green"), (0, 0, 1, INDENT)))
+            case Said(at=at, outgoing=outgoing, rendered=rendered):
+                local = self._local(at, outgoing.zone)
+                self._head(
+                    local,
+                    f"Kilopost to {outgoing.name}",
+                    "bold blue" if not outgoing.is_coach else "bold magenta",
+                )
+                self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
+                if rendered.buttons:
+                    labels = "  ".join(f"[{label}]" for label, _ in rendered.buttons)
+                    self._console.print(Padding(Text(labels, style="cyan"), (0, 0, 0, INDENT)))
+                self._console.print()
+            case _:
+                pass
+
+    def _local(self, at: datetime, zone: str) -> datetime:
+        return at.astimezone(ZoneInfo(zone))
+
+    def _head(self, local: datetime, name: str, style: str) -> None:
+        day = f"{local:%A} {local.day} {local:%B %Y}"
+        if day != self._day:
+            self._day = day
+            self._console.rule(Text(day, style="dim"), style="dim", align="left")
+        self._console.print(Text.assemble((f"{local:%H:%M}  ", "dim"), (name, style)))
+
+
+def formatted(text_html: str) -> Text:
+    """Return a message's words with their markup, for a terminal."""
+    styles = {"b": "bold", "i": "italic", "u": "underline", "s": "strike", "code": "cyan", "pre": "cyan"}
+    return Text.assemble(*((run.text, " ".join(styles[tag] for tag in run.tags)) for run in runs(text_html)))

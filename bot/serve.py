@@ -1,0 +1,91 @@
+"""The running bot: what comes in is stored, the desk decides, delivery sends, and a clock ticks.
+
+APScheduler ticks once a second; all that is due stands in the database, so a tick that is lost loses nothing.
+What has just come in does not wait for the tick. A step that has begun is always finished: stopping drains.
+"""
+
+import asyncio
+import contextlib
+import logging
+import signal
+from collections.abc import Awaitable, Callable
+from datetime import UTC, datetime
+
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from sqlalchemy.exc import SQLAlchemyError
+from telegram import Bot
+
+from bot.delivery import Delivery
+from bot.desk import Desk
+from bot.telegram.incoming import PLATFORM
+from bot.telegram.polling import Polling
+from bot.telegram.sending import TelegramSender
+from bot.wording.menu import FAREWELL, MENU
+from persistence.store import Store
+
+TICK_SECONDS = 1
+DRAIN_SECONDS = 8.0
+
+log = logging.getLogger(__name__)
+
+
+def utc_now() -> datetime:
+    """Return the moment, aware and in UTC: the one place that looks at the machine's clock."""
+    return datetime.now(UTC)
+
+
+async def serve(store: Store, bot: Bot) -> None:
+    """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError."""
+    deciding, sending = asyncio.Event(), asyncio.Event()
+    desk = Desk(store)
+    delivery = Delivery(store, TelegramSender(bot), platform=PLATFORM, clock=utc_now)
+    polling = Polling(bot, store, deciding.set, FAREWELL, MENU)
+
+    async def decide() -> None:
+        if await asyncio.to_thread(desk.clear, utc_now()):
+            sending.set()
+
+    async def send() -> None:
+        await delivery.clear()
+
+    def tick() -> None:
+        deciding.set()
+        sending.set()
+
+    clock = AsyncIOScheduler(timezone=UTC)
+    clock.add_job(tick, "interval", seconds=TICK_SECONDS, coalesce=True, misfire_grace_time=None)
+    stopping = asyncio.Event()
+    for each in (signal.SIGTERM, signal.SIGINT):
+        asyncio.get_running_loop().add_signal_handler(each, stopping.set)
+
+    async with bot:
+        clock.start()
+        poll = asyncio.create_task(polling.run())
+        work = asyncio.gather(_whenever(deciding, decide, stopping), _whenever(sending, send, stopping))
+        halt = asyncio.create_task(stopping.wait())
+        try:
+            done, _ = await asyncio.wait({poll, work, halt}, return_when=asyncio.FIRST_COMPLETED)
+        finally:
+            stopping.set()
+            tick()
+            clock.shutdown(wait=False)
+            poll.cancel()
+            with contextlib.suppress(asyncio.CancelledError):
+                await asyncio.gather(poll, return_exceptions=True)
+            await asyncio.wait({work}, timeout=DRAIN_SECONDS)
+        for task in done:
+            if not task.cancelled() and (error := task.exception()):
+                raise error
+
+
+async def _whenever(
+    event: asyncio.Event, step: Callable[[], Awaitable[None]], stopping: asyncio.Event
+) -> None:
+    """Do `step` each time `event` is set, until stopping; a database that is away is tried at the next tick."""
+    while not stopping.is_set():
+        await event.wait()
+        event.clear()
+        try:
+            await step()
+        except SQLAlchemyError as fault:
+            log.warning("the database is away: %s", type(fault).__name__)
