@@ -27,7 +27,8 @@ Result = Literal["beat", "level", "below", "first", "not comparable"]
 _BETWEEN_UNITS = Decimal("0.0025")
 """Loads said in different units are the same if they differ by less than a disc may be off: 0.25% (IPF)."""
 _ROUNDING = Decimal("1e-9")
-_NOMINAL_BODY_KG = Decimal(70)
+NOMINAL_BODY_KG = Decimal(70)
+"""Stands in for a body mass that is not known, to order loads or choose a step; never to claim a strength."""
 _TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
 """22 to 341 s: up to the maximum, and down to a quarter of it, above which most of the data lie."""
 
@@ -183,7 +184,7 @@ def strength_shown(one: TrainingSet, body: Body) -> float:
         return 0.0
     system = body.system_kg(one)
     if system is None:
-        system = max(Decimal(1), _NOMINAL_BODY_KG + extra_kg(one))
+        system = max(Decimal(1), NOMINAL_BODY_KG + extra_kg(one))
     if one.seconds is not None:
         return float(system) * math.pow(one.seconds, -1 / GENERAL.exponent)
     return float(system) * (1 + one.amount / 30)

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
-from domain.comparison import Body, extra_kg
+from domain.comparison import NOMINAL_BODY_KG, Body, extra_kg
 from domain.endurance import GENERAL
 from domain.equipment import Equipment, loadable, nearest_loadable, next_below, next_load_above
 from domain.exercises import Exercise
@@ -75,60 +75,64 @@ class Loading:
                 amount = next_below(load.amount, self.unit, self.exercise, self.equipment, load.kind)
                 return None if amount is None else _plain_body(Load(amount, load.kind))
 
-    def moved_kg(self, load: Load) -> Decimal | None:
-        """Return all that is moved, in kilograms, with the body's share; None where that is not known."""
-        moved = self.body.system_kg(self._as_set(load))
-        return moved if moved is not None and moved > 0 else None
+    def moved_kg(self, load: Load) -> Decimal:
+        """Return all that is moved, in kilograms, with the body's share; never less than 1.
 
-    def step(self, load: Load, other: Load) -> float | None:
-        """Return the step from one load to another as a fraction of what is moved; None where not known."""
-        here, there = self.moved_kg(load), self.moved_kg(other)
-        return None if here is None or there is None else float(there / here) - 1
+        Where the body mass is not known, it is reckoned with a nominal one: good enough to choose a step by.
+        """
+        one = self._as_set(load)
+        known = self.body.system_kg(one)
+        return max(Decimal(1), NOMINAL_BODY_KG + extra_kg(one) if known is None else known)
 
-    def expected(self, done: TrainingSet, load: Load) -> float | None:
+    def knows(self, load: Load) -> bool:
+        """Whether all that is moved is really known."""
+        return self.body.system_kg(self._as_set(load)) is not None
+
+    def step(self, load: Load, other: Load) -> float:
+        """Return the step from one load to another as a fraction of what is moved; negative downwards."""
+        return float(self.moved_kg(other) / self.moved_kg(load)) - 1
+
+    def expected(self, done: TrainingSet, load: Load) -> float:
         """Return the reps or seconds to be expected at `load` after the set `done`, with as much in reserve.
 
-        Epley's equation for reps, the pooled endurance model for holds. None where what is moved is not known
-        or nothing was done. It also answers outside the tested range: `is_tested` says so.
+        Epley's equation for reps, the pooled endurance model for holds. It answers outside the tested range
+        too, for choosing what to aim for; only where `is_tested` may it be told as what is to be expected.
         """
-        here, there = self.moved_kg(self.of(done)), self.moved_kg(load)
-        if here is None or there is None or done.amount < 1:
-            return None
+        here = self.of(done)
         if done.seconds is not None:
-            return done.seconds * math.pow(float(there / here), GENERAL.exponent)
+            return done.seconds * math.pow(1 + self.step(here, load), GENERAL.exponent)
         reserve = self._reserve(done)
-        return repetitions_at(there, one_rep_max(here, done.amount + reserve)) - reserve
+        maximum = one_rep_max(self.moved_kg(here), max(1, done.amount + reserve))
+        return repetitions_at(self.moved_kg(load), maximum) - reserve
 
     def is_tested(self, done: TrainingSet) -> bool:
-        """Whether the relation between loads has been tested for a set like this."""
+        """Whether the relation between loads has been tested for a set like this, and its load is known."""
         return (
             done.seconds is None
             and not done.lowering_only
+            and self.knows(self.of(done))
             and done.amount + self._reserve(done) in tested_reps("epley")
         )
 
-    def for_amount(self, done: TrainingSet, amount: int) -> Load | None:
+    def for_amount(self, done: TrainingSet, amount: int) -> Load:
         """Return the heaviest load that exists at which at least `amount` is to be expected after `done`.
 
-        Counted as in `done`; the lightest that exists where even that is too heavy. None where not known.
+        Counted as in `done`; the lightest that exists where even that is too heavy. A missed rep is taken as
+        one done, which still is too much.
         """
         load = self.of(done)
         here = self.moved_kg(load)
-        if here is None or done.amount < 1:
-            return None
         if done.seconds is not None:
-            wanted = float(here) * math.pow(amount / done.seconds, 1 / GENERAL.exponent)
+            wanted = float(here) * math.pow(amount / max(1, done.seconds), 1 / GENERAL.exponent)
         else:
             reserve = self._reserve(done)
-            wanted = one_rep_max(here, done.amount + reserve) / one_rep_max(1, amount + reserve)
+            wanted = one_rep_max(here, max(1, done.amount + reserve)) / one_rep_max(1, amount + reserve)
         extra = Decimal(round(wanted, 6)) - (here - extra_kg(self._as_set(load)))
         return self._at_most(extra, load.kind)
 
     def amount_needed(self, here: Load, there: Load, aimed: Range) -> int:
         """Return how many reps (seconds) at `here` let the bottom of the range be expected at `there`."""
         step = self.step(here, there)
-        if step is None:
-            return aimed.high
         if aimed.of == "seconds":
             return math.ceil(aimed.low * math.pow(1 + step, -GENERAL.exponent) - 1e-9)
         maximum = one_rep_max(1 + step, aimed.low + self.reserve)

@@ -11,6 +11,7 @@ without a source are the project's own rules.
 
 import math
 from dataclasses import dataclass
+from itertools import takewhile
 
 from domain.comparison import strength_shown
 from domain.exposure import Exposure
@@ -84,12 +85,15 @@ def a_little_more(done: TrainingSet) -> int:
 def aim_at(
     done: TrainingSet, load: Load, prescription: Prescription, loading: Loading
 ) -> tuple[int, int | None]:
-    """Return what to aim for at another load, inside the range, and what is to be expected there."""
-    expected = loading.expected(done, load) if loading.is_tested(done) else None
-    if expected is None:
-        return prescription.range.low, None
-    whole = max(0, math.floor(expected + 1e-9))
-    return min(max(whole, prescription.range.low), prescription.range.high), whole
+    """Return what to aim for at another load, inside the range, and what is to be expected, where known.
+
+    Of lowering-only reps no relation between load and reps is known: the bottom of the range.
+    """
+    low, high = prescription.range.low, prescription.range.high
+    if done.lowering_only:
+        return low, None
+    whole = max(0, math.floor(loading.expected(done, load) + _ROUNDING))
+    return min(max(whole, low), high), whole if loading.is_tested(done) else None
 
 
 def _working_sets(exposure: Exposure, best: TrainingSet, sets: int) -> tuple[TrainingSet, ...]:
@@ -120,26 +124,26 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
             return corrected
     raised = smallest_raise(here, loading)
     if raised is None:
-        percent = loading.step(here, following) or 0.0
         until = max(ready + 1, loading.amount_needed(here, following, prescription.range))
         if least < until:
             aim = min(a_little_more(best), until)
-            return Aim(here, aim, MoreFirst(best.amount, following.amount, 100 * percent, until))
+            return Aim(
+                here,
+                aim,
+                MoreFirst(best.amount, following.amount, 100 * loading.step(here, following), until),
+            )
     return _raised_to(raised or following, best, ready, prescription, loading)
 
 
 def smallest_raise(here: Load, loading: Loading) -> Load | None:
     """Return the smallest heavier load within 2 to 10% (4 to 10% for the lower body) of what is moved.
 
-    Where none lies there, the greatest below it; where what is moved is not known, the next one. None where
-    even the next load is more than 10% heavier.
+    Where none lies there, the greatest below it. None where even the next load is more than 10% heavier.
     """
     least = LEAST_RAISE[loading.exercise.region]
     below = None
     for load in loading.heavier(here):
         step = loading.step(here, load)
-        if step is None:
-            return load
         if step > MOST_RAISE + _ROUNDING:
             return below
         if step >= least - _ROUNDING:
@@ -158,7 +162,7 @@ def _raised_to(
     by_sheet: bool = False,
 ) -> Aim:
     amount, expected = aim_at(best, load, prescription, loading)
-    percent = _percent(loading.step(loading.of(best), load))
+    percent = _percent(loading.of(best), load, loading)
     return Aim(load, amount, AddLoad(best.amount, ready, percent, by_sheet), expected)
 
 
@@ -166,22 +170,15 @@ def _corrected(best: TrainingSet, prescription: Prescription, loading: Loading) 
     """Return the load for the middle of the range, within the cap; None where that is no real raise."""
     here = loading.of(best)
     wanted = loading.for_amount(best, prescription.range.middle)
-    if wanted is None:
+    highest = min(loading.step(here, wanted), MOST_CORRECTION) + _ROUNDING
+    within = list(takewhile(lambda load: loading.step(here, load) <= highest, loading.heavier(here)))
+    if not within:
         return None
-    capped = (loading.step(here, wanted) or 0.0) > MOST_CORRECTION + _ROUNDING
-    found = None
-    for load in loading.heavier(here):
-        step = loading.step(here, load)
-        if step is None or step > MOST_CORRECTION + _ROUNDING:
-            break
-        found = load
-        if load == wanted:
-            break
-    if found is None or (loading.step(here, wanted) or 0.0) <= 0:
-        return None
-    amount, expected = aim_at(best, found, prescription, loading)
-    reason = MuchTooLight(best.amount, prescription.range.high, _percent(loading.step(here, found)), capped)
-    return Aim(found, amount, reason, expected)
+    load = within[-1]
+    amount, expected = aim_at(best, load, prescription, loading)
+    capped = loading.step(here, wanted) > MOST_CORRECTION + _ROUNDING
+    reason = MuchTooLight(best.amount, prescription.range.high, _percent(here, load, loading), capped)
+    return Aim(load, amount, reason, expected)
 
 
 def _below(
@@ -195,21 +192,30 @@ def _below(
     if running > 1 or len(past) == 1:
         load = _lowered(here, best, prescription, loading)
         if load is not None:
-            _, expected = aim_at(best, load, prescription, loading)
-            middle = prescription.range.middle
-            amount = middle if expected is None else min(max(expected, low), middle)
-            return Aim(load, amount, LowerLoad(best.amount, low, running), expected)
+            amount, expected = aim_at(best, load, prescription, loading)
+            return Aim(
+                load, min(amount, prescription.range.middle), LowerLoad(best.amount, low, running), expected
+            )
     amount = min(a_little_more(best), low) if here.kind == "body" else low
     return Aim(here, amount, BackIntoRange(best.amount, low))
 
 
 def _lowered(here: Load, best: TrainingSet, prescription: Prescription, loading: Loading) -> Load | None:
-    """Return the load for the middle of the range, or the next lighter one where that is not known."""
-    wanted = None if best.lowering_only else loading.for_amount(best, prescription.range.middle)
-    if wanted is not None and (loading.step(here, wanted) or 0.0) < 0:
-        return wanted
-    return loading.lighter(here)
+    """Return the load for the middle of the range; None where there is nothing lighter.
+
+    A hold goes down by 20% at most, since the shortest ones lie outside the range of the endurance model; of
+    lowering-only reps no relation is known, so it goes down a step.
+    """
+    if best.lowering_only:
+        return loading.lighter(here)
+    wanted = loading.for_amount(best, prescription.range.middle)
+    if best.seconds is not None and loading.step(here, wanted) < -MOST_CORRECTION:
+        wanted = here
+        while (load := loading.lighter(wanted)) and loading.step(here, load) >= -MOST_CORRECTION - _ROUNDING:
+            wanted = load
+    return wanted if loading.step(here, wanted) < 0 else loading.lighter(here)
 
 
-def _percent(step: float | None) -> float | None:
-    return None if step is None else round(100 * step, 1)
+def _percent(here: Load, there: Load, loading: Loading) -> float | None:
+    """Return the step in percent of what is moved; None where that is not really known."""
+    return round(100 * loading.step(here, there), 1) if loading.knows(here) else None

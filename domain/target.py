@@ -82,7 +82,7 @@ def next_target(
 
     `history` holds exposures of this exercise in this workout, oldest first. `exercise` is what the catalogue
     says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on
-    hold because of pain. `easing` is the share of the usual load (0 to 1) that a deload or time away asks for.
+    hold because of pain. `easing` is the share of the last load (0 to 1) that a deload or time away asks for.
     """
     name = prescription.exercise
     if held:

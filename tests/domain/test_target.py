@@ -1,0 +1,228 @@
+"""Targets: the hand-worked table, and the laws that must hold for any history."""
+
+import re
+from decimal import Decimal
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from domain.equipment import Equipment, Plate, Steps, default_equipment, is_loadable
+from domain.exercises import describe
+from domain.exposure import Exposure
+from domain.programme import Ladder, Mass, Prescription, Raise, Range, RelativeLoad
+from domain.progression import MOST_CORRECTION, MOST_RAISE
+from domain.sets import TrainingSet
+from domain.target import NoTarget, Target, next_target
+from domain.target_reasons import AddLoad, MuchTooLight
+from domain.units import Unit, convert
+from domain.verdict import judge
+from tests.domain.tables import Case, exposures, read_cases, sets
+
+CASES = read_cases("targets.md")
+
+
+def mass(text: str) -> Mass:
+    amount, unit = text.split()
+    return Mass(amount=Decimal(amount), unit="lb" if unit == "lb" else "kg")
+
+
+def prescribed(sheet: str, exercise: str) -> tuple[Prescription, bool, Decimal | None]:
+    """Return what a sheet's cell means, whether the exercise is on hold, and by how much it is eased."""
+    numbers = re.search(r"(\d+)-(\d+)", sheet)
+    assert numbers, sheet
+    over = re.search(r"over (\d+) add (load|[\d.]+ (?:kg|lb))", sheet)
+    ladder = re.search(r"below (\d+) lowering-only up to (\d+)", sheet)
+    relative = re.search(r"([\d.]+ (?:kg|lb)) (above|below) ([A-Z][a-z ]+)", sheet)
+    several = re.search(r"(\d+) sets", sheet)
+    short = re.search(r"stop (\d+) short", sheet)
+    eased = re.search(r"eased to ([\d.]+)", sheet)
+    prescription = Prescription(
+        exercise=exercise,
+        counted=describe(exercise).counted,
+        range=Range(
+            low=int(numbers[1]),
+            high=int(numbers[2]),
+            of="seconds" if "hold " in sheet.split(",", maxsplit=1)[0] else "reps",
+        ),
+        sets=int(several[1]) if several else 1,
+        lowering_only=sheet.startswith("lowering-only"),
+        stop_short=int(short[1]) if short else None,
+        add_load=Raise(over=int(over[1]), by=None if over[2] == "load" else mass(over[2])) if over else None,
+        ladder=Ladder(below=int(ladder[1]), up_to=int(ladder[2])) if ladder else None,
+        load_from=RelativeLoad(
+            exercise=relative[3].strip(),
+            difference=mass(relative[1]),
+            side="above" if relative[2] == "above" else "below",
+        )
+        if relative
+        else None,
+    )
+    return prescription, "on hold" in sheet, Decimal(eased[1]) if eased else None
+
+
+def equipped(text: str | None, unit: Unit) -> Equipment:
+    """Return the usual equipment of that unit, with what the cell says in place of it."""
+    usual = default_equipment(unit)
+    if text is None:
+        return usual
+    word, rest = text.split(" ", 1)
+    if word == "plates":
+        return usual.model_copy(
+            update={"plates": tuple(Plate(mass=Decimal(each)) for each in rest.split(", "))}
+        )
+    if word == "bands":
+        return usual.model_copy(update={"bands": tuple(Decimal(each) for each in rest.split(", "))})
+    steps = re.fullmatch(r"([\d.]+) to ([\d.]+) by ([\d.]+)(?:, extra ([\d.]+))?", rest)
+    assert steps, text
+    first, last, step = (Decimal(steps[at]) for at in (1, 2, 3))
+    told = Steps(first=first, last=last, step=step, extra=Decimal(steps[4]) if steps[4] else None)
+    return usual.model_copy(update={word: told} if word == "dumbbells" else {"stack": told})
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: f"{case.place}: {case['situation']}")
+def test_target_is_the_one_worked_by_hand(case: Case) -> None:
+    exercise = case["exercise"]
+    unit: Unit = "lb" if " lb" in case["aim"] else "kg"
+    prescription, held, easing = prescribed(case["sheet"], exercise)
+    other = case.get("other")
+    body_mass = case.get("body mass")
+    target = next_target(
+        prescription,
+        exposures(case.get("done"), exercise, unit),
+        unit=unit,
+        equipment=equipped(case.get("equipment"), unit),
+        exercise=describe(exercise),
+        body_mass_kg=Decimal(body_mass) if body_mass else None,
+        last_of_other=sets(other)[-1] if other else None,
+        held=held,
+        easing=easing,
+    )
+    assert target.reason.rule == case["by"]
+    if case["aim"] == "none":
+        assert isinstance(target, NoTarget)
+        return
+    assert isinstance(target, Target)
+    assert target.as_set() == sets(case["aim"], exercise, unit)[0]
+    assert target.expected == (int(case["expected"]) if case["expected"] else None)
+
+
+EXERCISES = ("Bench press", "Back squat", "Hammer curl", "Leg press", "Lat pulldown", "Dip", "Pull-up")
+GRIDS = (
+    default_equipment("kg"),
+    equipped("plates 20, 10, 5", "kg"),
+    equipped("dumbbells 4 to 30 by 2", "kg"),
+    equipped("stack 7 to 98 by 7, extra 2.5", "kg"),
+)
+
+
+@st.composite
+def situations(draw: st.DrawFn) -> tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None]:
+    exercise = describe(draw(st.sampled_from(EXERCISES)))
+    low = draw(st.integers(1, 15))
+    prescription = Prescription(
+        exercise=exercise.name,
+        counted=exercise.counted,
+        range=Range(low=low, high=low + draw(st.integers(0, 5))),
+        sets=draw(st.integers(1, 3)),
+        add_load=draw(st.sampled_from([None, Raise(over=low + 5)])),
+        ladder=draw(st.sampled_from([None, Ladder(below=1, up_to=8)]))
+        if exercise.counted == "added"
+        else None,
+    )
+    equipment = draw(st.sampled_from(GRIDS))
+    past = []
+    for _ in range(draw(st.integers(0, 4))):
+        load = Decimal(draw(st.integers(1, 80))) * Decimal("1.25")
+        kind = draw(st.sampled_from(("added", "assist", "body"))) if exercise.counted == "added" else ""
+        text = {"added": f"+{load} kg", "assist": f"help {load} kg", "body": "body"}.get(
+            kind, f"each {load} kg" if exercise.counted == "each" else f"{load} kg"
+        )
+        reps = ", ".join(str(draw(st.integers(0, 25))) for _ in range(draw(st.integers(1, 3))))
+        past += [*exposures(f"{text} x {reps}", exercise.name)]
+    return prescription, tuple(past), equipment, draw(st.sampled_from([None, Decimal(80)]))
+
+
+def aimed(
+    situation: tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None], *, held: bool = False
+) -> Target | NoTarget:
+    prescription, past, equipment, body_mass_kg = situation
+    return next_target(
+        prescription,
+        past,
+        unit="kg",
+        equipment=equipment,
+        exercise=describe(prescription.exercise),
+        body_mass_kg=body_mass_kg,
+        held=held,
+    )
+
+
+@given(situations())
+def test_there_is_never_a_target_on_a_held_exercise(
+    situation: tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None],
+) -> None:
+    assert isinstance(aimed(situation, held=True), NoTarget)
+
+
+@given(situations())
+def test_a_target_can_be_loaded(
+    situation: tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None],
+) -> None:
+    """Its load is one that the client's equipment allows, or the one that was done last time."""
+    target = aimed(situation)
+    if isinstance(target, NoTarget):
+        return
+    prescription, past, equipment, _ = situation
+    done = {(one.load, one.load_kind) for each in past[-1:] for one in each.sets}
+    assert (target.load, target.load_kind) in done or is_loadable(
+        target.load, "kg", describe(prescription.exercise), equipment, target.load_kind
+    )
+
+
+@given(situations())
+def test_a_raise_stays_inside_its_cap(
+    situation: tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None],
+) -> None:
+    """10%, or more only once so many reps are done that the range is to be expected; 20% for a correction."""
+    target = aimed(situation)
+    if isinstance(target, NoTarget):
+        return
+    match target.reason:
+        case AddLoad(percent=float(percent)) if percent > 100 * MOST_RAISE + 0.05:
+            assert target.expected is None or target.expected >= situation[0].range.low
+        case MuchTooLight(percent=float(percent)):
+            assert 0 < percent <= 100 * MOST_CORRECTION + 0.05
+        case _:
+            pass
+
+
+@given(situations())
+def test_one_more_than_last_time_would_be_a_beat(
+    situation: tuple[Prescription, tuple[Exposure, ...], Equipment, Decimal | None],
+) -> None:
+    target = aimed(situation)
+    assume(isinstance(target, Target) and target.reason.rule in ("one more", "more first", "nothing heavier"))
+    assert isinstance(target, Target)
+    _, past, _, body_mass_kg = situation
+    assume(len(past[-1].sets) == 1)
+    now = Exposure("Push", target.exercise, past[-1].on, (target.as_set(),))
+    share = describe(target.exercise).body_share
+    assert judge(now, past[-1], body_mass_kg=body_mass_kg, body_share=share).result == "beat"
+
+
+@given(st.integers(16, 100), st.integers(4, 12))
+def test_a_history_told_in_the_other_unit_is_taken_to_a_load_that_exists(quarters: int, reps: int) -> None:
+    load = Decimal(quarters) * Decimal("1.25")
+    done = TrainingSet("Bench press", round(convert(load, "kg", "lb"), 1), "lb", "total", reps=reps)
+    past = exposures("80 kg x 8")
+    prescription, _, _ = prescribed("4-12", "Bench press")
+    target = next_target(
+        prescription,
+        (Exposure("Push", "Bench press", past[0].on, (done,)),),
+        unit="kg",
+        equipment=default_equipment("kg"),
+        exercise=describe("Bench press"),
+    )
+    assert isinstance(target, Target)
+    assert is_loadable(target.load, "kg", describe("Bench press"), default_equipment("kg"))
