@@ -122,13 +122,12 @@ class LocalChat:
             self._note("You have not said anything yet.")
 
     async def _send(self, name: str) -> None:
-        path = Path(name).expanduser()
         try:
-            content = path.read_bytes()
+            content = await asyncio.to_thread(_content, name)
         except OSError as fault:
             self._note(f"Cannot read {name}: {fault.strerror}.")
             return
-        await self._stage.bring(self._me, read_document(path.name, content))
+        await self._stage.bring(self._me, read_document(Path(name).name, content))
 
     async def _press(self, place: int) -> None:
         buttons = self._stage.buttons(self._me)
@@ -161,3 +160,7 @@ class LocalChat:
 
     def _note(self, words: str) -> None:
         self._console.print(Padding(Text(words, style="dim"), (0, 0, 0, INDENT)))
+
+
+def _content(name: str) -> bytes:
+    return Path(name).expanduser().read_bytes()

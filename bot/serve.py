@@ -61,8 +61,10 @@ async def serve(store: Store, bot: Bot) -> None:
     async with bot:
         clock.start()
         poll = asyncio.create_task(polling.run())
-        work = asyncio.gather(_whenever(deciding, decide, stopping), _whenever(sending, send, stopping))
-        halt = asyncio.create_task(stopping.wait())
+        work = asyncio.create_task(
+            _both(_whenever(deciding, decide, stopping), _whenever(sending, send, stopping))
+        )
+        halt = asyncio.create_task(_both(stopping.wait()))
         try:
             done, _ = await asyncio.wait({poll, work, halt}, return_when=asyncio.FIRST_COMPLETED)
         finally:
@@ -74,14 +76,17 @@ async def serve(store: Store, bot: Bot) -> None:
                 await asyncio.gather(poll, return_exceptions=True)
             await asyncio.wait({work}, timeout=DRAIN_SECONDS)
         for task in done:
-            if not task.cancelled() and (error := task.exception()):
-                raise error
+            task.result()
+
+
+async def _both(*steps: Awaitable[object]) -> None:
+    await asyncio.gather(*steps)
 
 
 async def _whenever(
     event: asyncio.Event, step: Callable[[], Awaitable[None]], stopping: asyncio.Event
 ) -> None:
-    """Do `step` each time `event` is set, until stopping; a database that is away is tried at the next tick."""
+    """Do `step` each time `event` is set, until stopping; a database that is away is tried again."""
     while not stopping.is_set():
         await event.wait()
         event.clear()

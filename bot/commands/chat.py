@@ -2,13 +2,12 @@
 
 import asyncio
 import sys
-import tempfile
 from datetime import UTC, datetime
 from pathlib import Path
 
 from rich.console import Console
 
-from bot.commands.database import opened
+from bot.commands.database import opened, passing
 from bot.local import LocalChat
 from bot.roster import RosterFault, read_roster
 from bot.settings import load_settings
@@ -20,14 +19,13 @@ def chat_command(me: str | None, roster: Path | None) -> int:
     if roster is None:
         with opened(load_settings().database) as store:
             return converse(store, me)
-    with tempfile.TemporaryDirectory(prefix="kilopost-") as folder:
-        with opened(f"sqlite:///{folder}/chat.sqlite3") as store:
-            try:
-                store.load_roster(read_roster(roster, roster.parent), datetime.now(UTC))
-            except RosterFault as fault:
-                print(f"kilopost: {fault}", file=sys.stderr)
-                return 1
-            return converse(store, me)
+    with passing() as store:
+        try:
+            store.load_roster(read_roster(roster, roster.parent), datetime.now(UTC))
+        except RosterFault as fault:
+            print(f"kilopost: {fault}", file=sys.stderr)
+            return 1
+        return converse(store, me)
 
 
 def converse(store: Store, me: str | None) -> int:

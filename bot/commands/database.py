@@ -1,6 +1,7 @@
 """The database of a command: opened, brought up to date, and closed in the end."""
 
 import sys
+import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 
@@ -13,7 +14,7 @@ from persistence.store import Store
 
 @contextmanager
 def opened(url: str) -> Iterator[Store]:
-    """Open the database at `url`. A fault of the database is one line on standard error, and exit status 1."""
+    """Open the database at `url`. A fault of it is one line on standard error, and exit status 1."""
     try:
         engine = open_engine(url)
         store = Store(engine)
@@ -25,3 +26,13 @@ def opened(url: str) -> Iterator[Store]:
     except StoreFault as fault:
         print(f"kilopost: {store_fault_words(fault)}", file=sys.stderr)
         raise SystemExit(1) from None
+
+
+@contextmanager
+def passing() -> Iterator[Store]:
+    """Open a fresh database that is gone again afterwards."""
+    with (
+        tempfile.TemporaryDirectory(prefix="kilopost-") as folder,
+        opened(f"sqlite:///{folder}/kilopost.sqlite3") as store,
+    ):
+        yield store

@@ -2,13 +2,12 @@
 
 import asyncio
 import sys
-import tempfile
 from pathlib import Path
 from typing import Any
 
 from rich.console import Console
 
-from bot.commands.database import opened
+from bot.commands.database import opened, passing
 from bot.play.engine import play
 from bot.play.script import Script, ScriptFault, read_script
 from bot.play.show import WIDTH, Chat, JsonLines
@@ -25,10 +24,9 @@ def play_command(path: Path, *, as_json: bool, database: str | None) -> int:
         return 1
     try:
         script = read_script(text, path.parent)
-        with tempfile.TemporaryDirectory(prefix="kilopost-") as folder:
-            with opened(database or f"sqlite:///{folder}/play.sqlite3") as store:
-                set_up(store, script)
-                asyncio.run(_played(store, script, as_json=as_json))
+        with opened(database) if database else passing() as store:
+            set_up(store, script)
+            asyncio.run(_played(store, script, as_json=as_json))
     except ScriptFault as fault:
         print(f"kilopost: {path}: {fault}", file=sys.stderr)
         return 1

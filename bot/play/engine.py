@@ -26,7 +26,7 @@ Audience = Callable[[Step | Said], None]
 
 
 async def play(script: Script, store: Store, audience: Audience) -> Stage:
-    """Play all steps; return the stage as it stands at the end. Raises ScriptFault for a step that cannot be."""
+    """Play all steps; return the stage as it stands at the end. Raises ScriptFault for an impossible step."""
 
     def watch(at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
         audience(Said(at.astimezone(UTC), outgoing, rendered))

@@ -126,6 +126,12 @@ def _settled(facts: Facts, _reader: Reader) -> str:
     )
 
 
+FILE_FAULTS: dict[str, str] = {
+    "too large": "it is too large.",
+    "not text": "it is not plain text.",
+    "out of reach": "the platform did not give it to me. Please send it again.",
+}
+
 SETTLED = {
     "lighten": "Settled: {client} starts {exercise} with a tenth less and builds back.",
     "swap": "Settled: {client} does the alternative for {exercise}.",
@@ -268,10 +274,4 @@ WORDS: dict[Topic, str | Callable[[Facts, Reader], str]] = {
     "invitation is over": "This invitation is used or has run out. Please ask your coach for a new one.",
     "welcome coach": lambda facts, _: f"Welcome, {bold(str(facts['name']))}. {COACH_HELP}",
     "welcome": welcome_words,
-}
-
-FILE_FAULTS = {
-    "too large": "it is too large.",
-    "not text": "it is not plain text.",
-    "out of reach": "the platform did not give it to me. Please send it again.",
 }

@@ -33,6 +33,15 @@ from domain.reading import Reading, read
 from domain.sets import TrainingSet
 from domain.state import ClientState
 
+COMMANDS = {
+    "/plan": "what's the plan today?",
+    "/history": "show my history",
+    "/undo": "undo",
+    "/help": "help",
+    "/stop": "stop the reminders",
+}
+"""The chat's menu; each command is the same as saying the words beside it."""
+
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
@@ -63,6 +72,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
 
 def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a warning sign first, then an answer awaited, then everything else."""
+    text = COMMANDS.get(text.strip().casefold(), text)
     reading = read(request_for(draft, text))
     waiting = draft.memory.waiting
     if waiting is not None and not (reading.urgent or reading.pain) and take_answer(draft, waiting, text):

@@ -20,8 +20,8 @@ from domain.values import facts_of
 LIGHTEN_TO = Decimal("0.9")
 """The share of the last load an eased exercise starts from. The house's own rule, no published figure."""
 
-KEEP_ON_EXPOSURES = 3
-"""For how many exposures a stall is left alone after "keep on". The house's own choice."""
+EXPOSURES_LEFT_ALONE = 3
+"""For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
 
 def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> None:
@@ -54,6 +54,8 @@ def decided(draft: Draft, order: Decided) -> None:
         report(draft, "already settled")
         return
     draft.change(AlertSettled(alert.number, order.remedy, order.coach, draft.at))
+    if alert.reason == "stall":
+        leave_alone(draft, alert)
     done = True
     match order.remedy:
         case "lighten":
@@ -69,7 +71,7 @@ def decided(draft: Draft, order: Decided) -> None:
             if number is not None:
                 assign(draft, number)
         case "keep on":
-            keep_on(draft, alert)
+            draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
         case "lift hold":
             lift(draft, alert)
         case "keep held" | "seen":
@@ -113,18 +115,17 @@ def swap(draft: Draft, alert: Alert) -> bool:
     return False
 
 
-def keep_on(draft: Draft, alert: Alert) -> None:
-    """Leave a stall alone for some exposures."""
-    if alert.reason != "stall" or alert.exercise is None:
+def leave_alone(draft: Draft, alert: Alert) -> None:
+    """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
+    if alert.exercise is None:
         return
     stands = sum(
         len(history(draft.state, name, alert.exercise))
         for name in dict.fromkeys(record.name for record in draft.state.workouts)
     )
-    quiet = Quiet(exercise=alert.exercise, until_exposures=stands + KEEP_ON_EXPOSURES)
+    quiet = Quiet(exercise=alert.exercise, until_exposures=stands + EXPOSURES_LEFT_ALONE)
     others = tuple(each for each in draft.memory.quiet if each.exercise != alert.exercise)
     draft.remember(quiet=(*others, quiet))
-    draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
 
 
 def lift(draft: Draft, alert: Alert) -> None:

@@ -101,9 +101,18 @@ def answer(
     if line is None or line.held is not None:
         return
     complete = sets_done(draft.state, workout, exercise) >= line.prescription.sets
+    if complete:
+        end_easing(draft, exercise)
     aim_for_next(draft, line, past if complete else earlier, complete=complete)
     if complete:
         look_for_stall(draft, line, past)
+
+
+def end_easing(draft: Draft, exercise: str) -> None:
+    """Once the lighter load was done, build back from it: the easing is spent."""
+    left = tuple(each for each in draft.memory.easings if each.exercise != exercise)
+    if left != draft.memory.easings:
+        draft.remember(easings=left)
 
 
 def line_named(draft: Draft, workout: WorkoutRecord, exercise: str) -> Line | None:
