@@ -12,7 +12,6 @@ from datetime import UTC, datetime
 from functools import partial
 from typing import Any, Final, TypeVar
 
-from sqlalchemy import Engine
 from sqlalchemy.exc import SQLAlchemyError
 from telegram import Bot, Update
 from telegram.error import BadRequest, Conflict, InvalidToken, RetryAfter, TelegramError
@@ -21,8 +20,8 @@ from bot.telegram.errors import wait_seconds
 from bot.telegram.incoming import KINDS_OF_UPDATE, PLATFORM, InGroup, WithFile, translate
 from bot.textfile import read_document
 from domain.incoming import Document, Pressed
-from persistence.engine import reading, writing
-from persistence.inbox import Received, cursor, receive
+from persistence.inbox import Received
+from persistence.store import Store
 
 LONG_POLL_SECONDS: Final = 30
 LONGEST_PAUSE_SECONDS: Final = 30.0
@@ -40,7 +39,7 @@ class TokenRefusedError(Exception):
 
 
 class Polling:
-    """The polling loop of one bot over one database.
+    """The polling loop of one bot over one store.
 
     `on_received` is called after each commit that brought something new. `farewell` is said in a group that
     the bot is brought into, before it leaves; `commands` (name, description) are shown in the chat's menu.
@@ -49,13 +48,13 @@ class Polling:
     def __init__(
         self,
         bot: Bot,
-        engine: Engine,
+        store: Store,
         on_received: Callable[[], None],
         farewell: str = "",
         commands: Sequence[tuple[str, str]] = (),
     ) -> None:
         self._bot = bot
-        self._engine = engine
+        self._store = store
         self._on_received = on_received
         self._farewell = farewell
         self._commands = tuple(commands)
@@ -65,7 +64,8 @@ class Polling:
         """Poll until cancelled. Raises TokenRefusedError; every other trouble is waited out."""
         try:
             await self._insist(self._begin)
-            offset = await asyncio.to_thread(self._load_offset)
+            read = await asyncio.to_thread(self._store.cursor, self._cursor_name)
+            offset = int(read or 0)
             while True:
                 offset = await self._insist(partial(self.step, offset))
         finally:
@@ -88,7 +88,7 @@ class Polling:
         ]
         after = updates[-1].update_id + 1
         # A unit of work is never left half-way: when cancelled, wait for it.
-        await _to_its_end(asyncio.to_thread(self._keep, received, after))
+        await _to_its_end(asyncio.to_thread(self._store.receive, received, (self._cursor_name, str(after))))
         if received:
             self._on_received()
         for group in {one.chat for one in found if isinstance(one, InGroup)}:
@@ -112,14 +112,6 @@ class Polling:
         except Exception:  # noqa: BLE001 one odd update must not stop the rest
             _log.exception("update %d is not understood, and is passed over", update.update_id)
             return None
-
-    def _load_offset(self) -> int:
-        with reading(self._engine) as connection:
-            return int(cursor(connection, self._cursor_name) or 0)
-
-    def _keep(self, received: Sequence[Received], offset: int) -> None:
-        with writing(self._engine) as connection:
-            receive(connection, received, (self._cursor_name, str(offset)))
 
     @property
     def _cursor_name(self) -> str:

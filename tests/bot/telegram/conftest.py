@@ -10,6 +10,7 @@ from telegram import Bot
 from bot.telegram.connection import make_bot
 from persistence.engine import open_engine
 from persistence.migrate import migrate
+from persistence.store import Store
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
@@ -36,8 +37,18 @@ def anna(api: BotApi) -> Person:
 
 
 @pytest.fixture
-def engine(tmp_path: Path) -> Iterator[Engine]:
-    opened = open_engine(f"sqlite:///{tmp_path / 'kilopost.sqlite3'}")
+def database(tmp_path: Path) -> str:
+    return f"sqlite:///{tmp_path / 'kilopost.sqlite3'}"
+
+
+@pytest.fixture
+def engine(database: str) -> Iterator[Engine]:
+    opened = open_engine(database)
     migrate(opened)
     yield opened
     opened.dispose()
+
+
+@pytest.fixture
+def store(engine: Engine) -> Store:
+    return Store(engine)

@@ -6,7 +6,7 @@ from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 
 import pytest
-from sqlalchemy import Connection, Engine, select
+from sqlalchemy import Engine, select
 from sqlalchemy.exc import OperationalError
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 
@@ -15,7 +15,8 @@ from bot.telegram.connection import make_bot
 from bot.telegram.polling import Polling, TokenRefusedError
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text
 from persistence.engine import reading
-from persistence.inbox import Received, cursor, receive
+from persistence.inbox import Received
+from persistence.store import Store
 from persistence.tables import InboxRow
 from tests.botapi.errors import Broken, Cut, Nonsense, TooMany
 from tests.botapi.people import Person
@@ -55,11 +56,11 @@ async def until(true: Callable[[], bool], seconds: float = 5) -> None:
 
 
 async def test_everything_reaches_the_inbox_and_is_then_acknowledged(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     commits: list[int] = []
     loop = Polling(
-        bot, engine, lambda: commits.append(len(inbox(engine))), commands=[("today", "Today's plan")]
+        bot, store, lambda: commits.append(len(inbox(engine))), commands=[("today", "Today's plan")]
     )
     async with running(loop):
         anna.says("/start a-Code")
@@ -81,55 +82,59 @@ async def test_everything_reaches_the_inbox_and_is_then_acknowledged(
 
 
 async def test_an_update_is_acknowledged_only_after_it_is_committed(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine, monkeypatch: pytest.MonkeyPatch
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     troubles = 2
+    receive = store.receive
 
-    def full_disk(connection: Connection, items: Sequence[Received], cursor: tuple[str, str]) -> None:
+    def full_disk(items: Sequence[Received], read: tuple[str, str]) -> None:
         nonlocal troubles
-        receive(connection, items, cursor)
         if troubles:
             troubles -= 1
             raise OperationalError("COMMIT", {}, Exception("disk full"))
+        receive(items, read)
 
-    monkeypatch.setattr(f"{polling.__name__}.receive", full_disk)
+    monkeypatch.setattr(store, "receive", full_disk)
     anna.says("row 60 x 8")
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: not troubles)
         await until(lambda: api.world.waiting == 0)
     assert texts(engine) == ["row 60 x 8"]
     assert set(api.world.handed_out.values()) == {3}
 
 
-async def test_what_comes_again_is_stored_once(api: BotApi, anna: Person, engine: Engine) -> None:
+async def test_what_comes_again_is_stored_once(
+    api: BotApi, anna: Person, store: Store, engine: Engine
+) -> None:
     """After a crash between the commit and the next request, the server hands the same updates out again."""
     anna.says("one")
     anna.says("two")
     for _ in range(2):
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await Polling(bot, engine, lambda: None).step(0)  # a crash is a step without the next one
+        await Polling(bot, store, lambda: None).step(0)  # a crash is a step without the next one
         await bot.shutdown()
     assert texts(engine) == ["one", "two"]
     assert api.world.acknowledged == []
 
 
-async def test_a_restart_goes_on_where_the_database_says(api: BotApi, anna: Person, engine: Engine) -> None:
+async def test_a_restart_goes_on_where_the_database_says(
+    api: BotApi, anna: Person, store: Store, engine: Engine
+) -> None:
     for text in ("one", "two"):
         bot = make_bot(api.token, api.url)
         anna.says(text)
-        async with running(Polling(bot, engine, lambda: None)):
+        async with running(Polling(bot, store, lambda: None)):
             await until(lambda text=text: text in texts(engine))  # type: ignore[misc]  # mypy wants it spelled out
         await bot.shutdown()
-    with reading(engine) as connection:
-        assert cursor(connection, "telegram:4242") is not None
+    assert store.cursor("telegram:4242") is not None
     assert texts(engine) == ["one", "two"]
 
 
 async def test_update_identifiers_may_start_anew_after_a_long_silence(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         anna.says("before")
         await until(lambda: texts(engine) == ["before"])
         await until(lambda: api.world.waiting == 0)
@@ -139,22 +144,22 @@ async def test_update_identifiers_may_start_anew_after_a_long_silence(
 
 
 async def test_lost_connections_and_server_errors_are_outlived(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     for failure in (Broken(), Cut(), Cut(done=True), Nonsense(), TooMany(1), Broken(502, done=True)):
         api.fail("getUpdates", failure)
     api.fail("getMe", Cut())
     api.fail("deleteWebhook", Broken(503))
     anna.says("row 60 x 8")
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: api.world.waiting == 0 and not api.world.failures)
     assert texts(engine) == ["row 60 x 8"]
 
 
 async def test_a_second_poller_is_said_clearly_and_outlived(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine, caplog: pytest.LogCaptureFixture
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, caplog: pytest.LogCaptureFixture
 ) -> None:
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: len(api.calls("getUpdates")) == 1)
         async with make_bot(api.token, api.url) as other:
             await other.get_updates(timeout=0)
@@ -163,22 +168,22 @@ async def test_a_second_poller_is_said_clearly_and_outlived(
         await until(lambda: texts(engine) == ["row 60 x 8"])
 
 
-async def test_a_refused_token_ends_it_without_showing_the_token(api: BotApi, engine: Engine) -> None:
+async def test_a_refused_token_ends_it_without_showing_the_token(api: BotApi, store: Store) -> None:
     bot = make_bot("4242:revoked-secret", api.url)
     with pytest.raises(TokenRefusedError) as refused:
-        await Polling(bot, engine, lambda: None).run()
+        await Polling(bot, store, lambda: None).run()
     await bot.shutdown()
     assert "revoked-secret" not in str(refused.value)
     assert refused.value.__suppress_context__
 
 
 async def test_a_press_is_stored_once_and_answered_and_a_stale_one_does_no_harm(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     await bot.initialize()
     keyboard = InlineKeyboardMarkup([[InlineKeyboardButton("Yes", callback_data="7:0")]])
     await bot.send_message(anna.number, "Right?", reply_markup=keyboard)
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         anna.presses("Yes")
         query = anna.presses("Yes")
         api.world.queries.discard(query)
@@ -200,28 +205,30 @@ async def test_a_press_is_stored_once_and_answered_and_a_stale_one_does_no_harm(
     ],
 )
 async def test_a_file_is_read_or_its_fault_told(
-    bot: Bot, anna: Person, engine: Engine, name: str, content: bytes, expected: Document
+    bot: Bot, anna: Person, store: Store, engine: Engine, name: str, content: bytes, expected: Document
 ) -> None:
     anna.sends_file(name, content)
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: bool(inbox(engine)))
     assert inbox(engine) == [expected]
 
 
 async def test_a_file_out_of_reach_holds_up_nobody(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     api.fail("getFile", Broken(), times=99)
     anna.sends_file("sheet.txt", b"Pull\n")
     anna.says("row 60 x 8")
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: len(inbox(engine)) == 2)
     assert inbox(engine)[0] == Document(name="sheet.txt", fault="not fetched")
 
 
-async def test_a_group_is_told_and_left(api: BotApi, bot: Bot, anna: Person, engine: Engine) -> None:
+async def test_a_group_is_told_and_left(
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
+) -> None:
     group = api.group(-5)
-    async with running(Polling(bot, engine, lambda: None, farewell="Only in private chats.")):
+    async with running(Polling(bot, store, lambda: None, farewell="Only in private chats.")):
         group.says("hello", anna)
         await until(lambda: group.left)
     assert [(message.chat, message.text) for message in api.sent] == [(-5, "Only in private chats.")]
@@ -229,10 +236,10 @@ async def test_a_group_is_told_and_left(api: BotApi, bot: Bot, anna: Person, eng
 
 
 async def test_an_update_that_cannot_be_read_is_passed_over(
-    api: BotApi, bot: Bot, anna: Person, engine: Engine, caplog: pytest.LogCaptureFixture
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, caplog: pytest.LogCaptureFixture
 ) -> None:
     api.world.add_update("message", {"message_id": "of a new kind"})
     anna.says("row 60 x 8")
-    async with running(Polling(bot, engine, lambda: None)):
+    async with running(Polling(bot, store, lambda: None)):
         await until(lambda: texts(engine) == ["row 60 x 8"])
     assert [r.levelno for r in caplog.records if "passed over" in r.getMessage()] == [logging.ERROR]

@@ -4,7 +4,6 @@ import logging
 import traceback
 
 import pytest
-from sqlalchemy import Engine
 from telegram.error import InvalidToken
 
 from bot.channel import Rendered
@@ -12,6 +11,7 @@ from bot.telegram.connection import fault_of, make_bot
 from bot.telegram.polling import Polling, TokenRefusedError
 from bot.telegram.secrecy import SHOWN, hidden_in_logs
 from bot.telegram.sending import TelegramSender
+from persistence.store import Store
 from tests.botapi.errors import Broken, Cut
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
@@ -36,7 +36,7 @@ def test_it_is_hidden_in_messages_arguments_and_tracebacks(caplog: pytest.LogCap
 
 
 async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
-    engine: Engine, caplog: pytest.LogCaptureFixture
+    store: Store, caplog: pytest.LogCaptureFixture
 ) -> None:
     caplog.set_level(logging.DEBUG)
     with BotApi(f"4242:{SECRET}") as api, hidden_in_logs(api.token):
@@ -47,7 +47,7 @@ async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
         person.sends_file("sheet.txt", b"Pull\n")
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await Polling(bot, engine, lambda: None).step(0)
+        await Polling(bot, store, lambda: None).step(0)
         for failure in (Broken(), Cut(), None):
             if failure is not None:
                 api.fail("sendMessage", failure)
@@ -55,7 +55,7 @@ async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
         await bot.shutdown()
         stranger = make_bot(f"4242:{SECRET}-else", api.url)
         with pytest.raises(TokenRefusedError) as refused:
-            await Polling(stranger, engine, lambda: None).run()
+            await Polling(stranger, store, lambda: None).run()
         await stranger.shutdown()
     assert "/sendMessage" in caplog.text  # the loggers were open indeed
     assert SECRET not in caplog.text
