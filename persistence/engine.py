@@ -11,9 +11,22 @@ from pathlib import Path
 from typing import Any
 
 from sqlalchemy import URL, Connection, Engine, QueuePool, create_engine, event, make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+from sqlalchemy.exc import (
+    ArgumentError,
+    DBAPIError,
+    InterfaceError,
+    NoSuchModuleError,
+    OperationalError,
+)
+from sqlalchemy.exc import TimeoutError as NoConnectionFree
 
-from persistence.faults import BadDatabaseUrl, DatabaseFolderMissing, DatabaseUnreachable, NotOurDatabase
+from persistence.faults import (
+    BadDatabaseUrl,
+    DatabaseFolderMissing,
+    DatabaseTrouble,
+    DatabaseUnreachable,
+    NotOurDatabase,
+)
 
 BUSY_SECONDS = 10
 
@@ -45,16 +58,28 @@ def open_engine(url: str) -> Engine:
 
 @contextmanager
 def writing(engine: Engine) -> Iterator[Connection]:
-    """One unit that may write: committed at the end, rolled back where anything is raised."""
-    with engine.begin() as connection:
+    """One unit that may write: committed at the end, rolled back where anything is raised.
+
+    Raises DatabaseTrouble where the database is locked, full, gone or deadlocked: it may be tried again.
+    """
+    with _trouble_told(), engine.begin() as connection:
         yield connection
 
 
 @contextmanager
 def reading(engine: Engine) -> Iterator[Connection]:
-    """One unit that only reads, from one moment's view of the database. On SQLite it waits for no writer."""
-    with engine.connect() as connection:
+    """One unit that only reads; on SQLite it waits for no writer. Raises DatabaseTrouble, as `writing`."""
+    with _trouble_told(), engine.connect() as connection:
         yield connection.execution_options(only_reads=True)
+
+
+@contextmanager
+def _trouble_told() -> Iterator[None]:
+    try:
+        yield
+    except (OperationalError, InterfaceError, NoConnectionFree) as error:
+        why = str(getattr(error, "orig", None) or error).strip().partition("\n")[0]
+        raise DatabaseTrouble(why) from error
 
 
 def shown_url(engine: Engine) -> str:

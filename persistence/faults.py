@@ -30,6 +30,13 @@ class DatabaseUnreachable(StoreFault):
 
 
 @dataclass(eq=False)
+class DatabaseTrouble(StoreFault):
+    """A unit was rolled back for the database's own reasons: locked, full, gone, a deadlock. It may go again."""
+
+    why: str
+
+
+@dataclass(eq=False)
 class NotOurDatabase(StoreFault):
     """The file is not a database, or the database holds other tables than ours. `why` says which."""
 

@@ -168,11 +168,11 @@ def _add(connection: Connection, chat: str | None, facts: dict[str, Any], now: d
         added = connection.execute(
             insert(PersonRow).values(created_at=now, **facts).returning(PersonRow.number)
         )
-        return added.scalar_one()
+        return int(added.scalar_one())
     if row.is_coach or row.is_client:
         raise ChatTaken(chat, row.name)
     connection.execute(update(PersonRow).where(PersonRow.number == row.number).values(facts))
-    return row.number
+    return int(row.number)
 
 
 def _sheets(

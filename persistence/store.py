@@ -123,7 +123,10 @@ class Store:
     # Preparing people
 
     def load_roster(self, roster: Roster, now: datetime) -> tuple[Loaded, ...]:
-        """Put a roster's people and sheets into the database, once. Who is new is due `now`. Raises ChatTaken."""
+        """Put a roster's people and sheets into the database, once; who is new is woken `now`.
+
+        Raises ChatTaken.
+        """
         with writing(self._engine) as connection:
             return prepared.load_roster(connection, roster, self._programmes, now)
 
