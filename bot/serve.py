@@ -17,6 +17,7 @@ from telegram import Bot
 
 from bot.delivery import Delivery
 from bot.desk import Desk
+from bot.telegram.connection import closing
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.polling import Polling
 from bot.telegram.sending import TelegramSender
@@ -58,7 +59,7 @@ async def serve(store: Store, bot: Bot) -> None:
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
 
-    async with bot:
+    async with closing(bot):  # polling opens it, and waits where there is no network yet
         clock.start()
         poll = asyncio.create_task(polling.run())
         work = asyncio.create_task(

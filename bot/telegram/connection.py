@@ -1,6 +1,8 @@
 """The library's client, set up: addresses, time-outs, and a reader that one odd update cannot stop."""
 
 import logging
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
 from typing import Any, Final
 from urllib.parse import urlsplit
 
@@ -30,6 +32,15 @@ def make_bot(token: str, api_url: str = API_URL) -> Bot:
         ),
         get_updates_request=UpdatesRequest(connection_pool_size=2, connect_timeout=5, read_timeout=10),
     )
+
+
+@asynccontextmanager
+async def closing(bot: Bot) -> AsyncIterator[Bot]:
+    """Close `bot` in the end. Unlike the library's own way, this does not ask the network first."""
+    try:
+        yield bot
+    finally:
+        await bot.shutdown()
 
 
 def fault_of(url: str) -> str | None:
