@@ -1,0 +1,73 @@
+"""The proper name of an exercise: the catalogue's where it has one, else the coach's own as first written."""
+
+import re
+from dataclasses import dataclass, field
+
+from rapidfuzz import fuzz, process
+
+from domain.exercises import catalogue, lookup
+from domain.names import name_key
+from domain.sheet.lines import Line
+from domain.sheet.result import Fault, Note
+
+LONGEST_NAME = 60
+
+_LIKE_ENOUGH = 82
+"""Of 100: how like a name of the catalogue a coach's own must be for the catalogue's to be mentioned."""
+
+_LOWERING = re.compile(
+    r"(?:lowering[-\s]only|negatives?|eccentrics?(?:[-\s]only)?)\s+(?P<after>\S.*)"
+    r"|(?P<before>\S.*?)\s+(?:lowering[-\s]only|negatives?|eccentrics?)",
+    re.IGNORECASE,
+)
+
+
+@dataclass(slots=True)
+class ExerciseNames:
+    """The names of one sheet, so that a coach's own exercise is spelled the same everywhere."""
+
+    own: dict[str, str] = field(default_factory=dict)
+    notes: list[Note] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+
+    def resolve(self, line: Line, written: str) -> tuple[str, bool] | None:
+        """Return the proper name, and whether `written` says that it is done lowering-only; None at a fault."""
+        if found := self.find(written):
+            self._note_other_name(line, written, found)
+            return found, False
+        lowering = _LOWERING.fullmatch(written)
+        if lowering and (found := self.find(lowering["after"] or lowering["before"])):
+            self.notes.append(Note(line.number, "lowering only from name", written, found))
+            return found, True
+        if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written):
+            self.faults.append(Fault(line.number, line.raw, "no exercise", written))
+            return None
+        self.own[name_key(written)] = written
+        self.notes.append(Note(line.number, "own exercise", written, most_like(written)))
+        return written, False
+
+    def find(self, written: str) -> str | None:
+        """Return the proper name of an exercise that the catalogue knows, or that the sheet has named before."""
+        known = lookup(written)
+        return known.name if known else self.own.get(name_key(written))
+
+    def _note_other_name(self, line: Line, written: str, found: str) -> None:
+        known = lookup(written)
+        if known and name_key(written) not in {name_key(known.name), name_key(known.plural)}:
+            self.notes.append(Note(line.number, "other name", written, found))
+
+
+def most_like(written: str) -> str:
+    """Return the catalogue's exercise whose name is so like `written` that a slip is likely; else nothing."""
+    names = {
+        name.casefold(): known.name
+        for known in catalogue()
+        for name in (known.name, *known.names)
+        if len(name) > 4
+    }
+    found = process.extractOne(
+        written.casefold(), names.keys(), scorer=fuzz.ratio, score_cutoff=_LIKE_ENOUGH
+    ) or process.extractOne(
+        written.casefold(), names.keys(), scorer=fuzz.token_sort_ratio, score_cutoff=_LIKE_ENOUGH
+    )
+    return names[found[0]] if found else ""

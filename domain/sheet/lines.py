@@ -1,0 +1,116 @@
+"""From the text of a sheet to its lines: what the writing of a line tells, and its words without the writing.
+
+Bullets, numbering, bold, odd dashes and quotes, and invisible characters are taken off here, so that nothing
+further on needs to know of them.
+"""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+from domain.sheet.result import Fault
+
+MAX_CHARACTERS = 30_000
+"""More than any programme needs; keeps the answer quick."""
+
+_SAME = str.maketrans(
+    {
+        **dict.fromkeys("\u2010\u2011\u2012\u2013\u2014\u2015\u2212", "-"),
+        **dict.fromkeys("\u2018\u2019\u201a\u2032\u00b4`", "'"),
+        **dict.fromkeys("\u201c\u201d\u201e\u2033\u00ab\u00bb", '"'),
+        **dict.fromkeys("\u00a0\u2007\u202f\u3000\u2009", " "),
+        "\u00d7": "x",
+        "\u2192": "->",
+        "\u21d2": "->",
+        "\u00bd": ".5",
+        "\u2026": "...",
+    }
+)
+_BULLET = re.compile(
+    r"(?:[-*+>\u2022\u25aa\u25cf\u25e6\u2023\u00b7]|\[[ xX]?\])\s+|[\u2022\u25aa\u25cf\u25e6\u2023\u00b7]"
+)
+_NUMBERING = re.compile(
+    r"\(?(?P<label>\d{1,2}[A-Da-d]?|[A-Za-z]\d?)(?:\)|\.(?!\d)|:(?=\s))\s*(?=\S)"
+    r"|#(?P<hash>\d{1,2})[.):]?\s+"
+    r"|(?P<pair>[A-Z]\d|\d[A-Da-d])\s+(?=[A-Za-z])"
+    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z])(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|minutes?|days?|workouts?|"
+    r"times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
+)
+_MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line that says something: its number from 1, as written, and its words.
+
+    `label` is its number or letter ("2", "A1"), `bulleted` whether it has that or a bullet, `indent` by how many
+    spaces it is set in, `marked` whether it is set apart as a heading is.
+    """
+
+    number: int
+    raw: str
+    words: str
+    label: str = ""
+    bulleted: bool = False
+    indent: int = 0
+    marked: bool = False
+
+    @property
+    def heading(self) -> str:
+        """The words as they would stand in a list of workouts, without the colon at the end."""
+        return self.words.rstrip(" :=-_*#.").strip()
+
+
+def split_lines(text: str) -> tuple[Line, ...] | Fault:
+    """Return the lines that say something, or the one fault that makes the whole text unreadable."""
+    if not text.strip("\ufeff \t\r\n\0"):
+        return Fault(None, "", "empty")
+    if len(text) > MAX_CHARACTERS:
+        return Fault(None, "", "too large", part=str(len(text)), hint=str(MAX_CHARACTERS))
+    odd = sum(1 for character in text if _is_odd(character))
+    if "\0" in text or odd * 20 > len(text):
+        return Fault(None, "", "not text")
+    lines = tuple(
+        _line(number, raw) for number, raw in enumerate(re.split(r"\r\n|[\n\r\u2028\u2029]", text), 1)
+    )
+    said = tuple(line for line in lines if any(character.isalnum() for character in line.words))
+    return said or Fault(None, "", "empty")
+
+
+def tidy(text: str) -> str:
+    """Return a piece of text with plain dashes, quotes and spaces, and nothing invisible in it."""
+    plain = "".join(
+        " " if character in "\t\v\f" else character
+        for character in unicodedata.normalize("NFC", text).translate(_SAME)
+        if character in "\t\v\f" or unicodedata.category(character) not in {"Cc", "Cf", "Co", "Cs", "Cn"}
+    )
+    return " ".join(plain.split())
+
+
+def _line(number: int, raw: str) -> Line:
+    words = tidy(raw.replace("\t", " | ") if re.search(r"\S\t+\S", raw) else raw)
+    words = re.sub(r"^(?:\|\s*)+", "", words)
+    marked = bool(_MARKED_UP.match(words))
+    words = re.sub(r"\*\*|__", "", words)
+    words = re.sub(r"^#{1,6}\s+|^={2,}\s*|\s*={2,}$|^-{2,}\s*|\s*-{2,}$", "", words).strip()
+    if len(words) > 1 and words[0] == words[-1] and words[0] in "*_":
+        words = words[1:-1]
+    label, bulleted = "", False
+    if bullet := _BULLET.match(words):
+        words, bulleted = words[bullet.end() :], True
+    if numbering := _NUMBERING.match(words):
+        label = next(group for group in numbering.groups() if group)
+        words, bulleted = words[numbering.end() :], True
+    return Line(
+        number=number,
+        raw=raw,
+        words=words.strip(),
+        label=label,
+        bulleted=bulleted,
+        indent=len(raw.expandtabs(4)) - len(raw.expandtabs(4).lstrip()),
+        marked=marked,
+    )
+
+
+def _is_odd(character: str) -> bool:
+    return character not in "\n\r\t\v\f" and unicodedata.category(character) in {"Cc", "Co", "Cs", "Cn"}

@@ -1,0 +1,181 @@
+"""From lines to a programme: which line heads a workout, which rule belongs to which exercise, and what is missing.
+
+Two walks: the first takes the lines beside the workouts, since the rotation tells which lines are headings and may
+stand at the end; the second takes the workouts. Neither stops at a fault. Faults are kept in the order of lines.
+"""
+
+import re
+from collections.abc import Sequence
+
+from domain.exercises import lookup
+from domain.names import name_key
+from domain.programme import Programme
+from domain.sheet.exercise_lines import Named, Part, read_line
+from domain.sheet.header import HeaderPart, read_header, weekday_heading
+from domain.sheet.lines import Line, split_lines
+from domain.sheet.phrases import Amount, Trouble
+from domain.sheet.result import Fault, FaultCode, Note, SheetResult
+from domain.sheet.schedule import SchedulePlan, plan_schedule
+from domain.sheet.workouts import WorkoutsReader
+
+_TITLE = re.compile(
+    r"(?:(?:training\s+)?programme|program|plan|name|title)(?:\s+name)?\s*:\s*(?=\S)", re.IGNORECASE
+)
+_AFFIXES = re.compile(
+    r"^(?:workout|session|day|training)\s*(?:\d+\s*)?[:.-]?\s+|\s+(?:workout|session|day)$", re.IGNORECASE
+)
+
+
+def read_sheet(text: str) -> SheetResult:
+    """Return the programme that a sheet means, or everything about it that cannot be taken."""
+    lines = split_lines(text)
+    if isinstance(lines, Fault):
+        return SheetResult(programme=None, faults=(lines,))
+    return _Reader(lines).read()
+
+
+class _Reader:
+    """One reading of one sheet: what has been found so far."""
+
+    def __init__(self, lines: tuple[Line, ...]) -> None:
+        self.lines = lines
+        self.faults: list[Fault] = []
+        self.notes: list[Note] = []
+        self.headings = frozenset(
+            key
+            for line in lines[1:]
+            for name in (line.heading, _bare(line.heading))
+            if (key := name_key(name))
+        )
+
+    def read(self) -> SheetResult:
+        """Return what the sheet comes to."""
+        name, body = self._title()
+        headers, body = self._headers(body)
+        plan = plan_schedule(headers)
+        read = self._workouts(body, plan)
+        schedule = plan.settle(read.sections)
+        workouts = read.finish()
+        if not read.sections and not self.faults:
+            self._fault(None, "no workouts")
+        faults = {*self.faults, *plan.faults, *read.faults}
+        if faults or schedule is None:
+            return SheetResult(programme=None, faults=tuple(sorted(faults, key=_by_line)))
+        programme = Programme(
+            name=name, schedule=schedule, workouts=workouts, review=plan.review, tell_after=plan.tell_after
+        )
+        notes = (*self.notes, *plan.notes, *read.notes)
+        return SheetResult(programme, notes=tuple(sorted(notes, key=lambda note: note.line_number)))
+
+    def _title(self) -> tuple[str, tuple[Line, ...]]:
+        """Return the name of the programme, and the other lines."""
+        first = self.lines[0]
+        if prefix := _TITLE.match(first.words):
+            return first.words[prefix.end() :], self.lines[1:]
+        parts = read_line(first.words)
+        begins_at_once = (_with_amount(parts) and any(isinstance(p, Named) and lookup(p.name) for p in parts)) or (
+            self._looks_like_exercise(1) and self._is_in_turn(first) and not self._has_twin(first)
+        )
+        if read_header(first.words, self.headings) or begins_at_once:
+            self._fault(first, "no name")
+            return "", self.lines
+        return first.words, self.lines[1:]
+
+    def _is_in_turn(self, heading: Line) -> bool:
+        """Whether the rotation names what this line says."""
+        turns = plan_schedule(
+            [(line, part) for line in self.lines for part in read_header(line.words, self.headings)]
+        )
+        return turns.finds(heading.heading) is not None
+
+    def _has_twin(self, first: Line) -> bool:
+        return any(name_key(line.heading) == name_key(first.heading) for line in self.lines[1:])
+
+    def _headers(self, body: Sequence[Line]) -> tuple[list[tuple[Line, HeaderPart]], list[Line]]:
+        """Return the parts beside the workouts with their lines, and the lines of the workouts."""
+        headers: list[tuple[Line, HeaderPart]] = []
+        rest: list[Line] = []
+        for line in body:
+            parts = read_header(line.words, self.headings)
+            if not parts or (
+                weekday_heading(line.heading) and self._looks_like_exercise(self.lines.index(line) + 1)
+            ):
+                rest.append(line)
+            headers.extend((line, part) for part in parts if rest[-1:] != [line])
+        for line, part in headers:
+            if isinstance(part, Trouble):
+                self._fault(line, part.what, part.part, part.hint)
+        return headers, rest
+
+    def _workouts(self, body: Sequence[Line], plan: SchedulePlan) -> WorkoutsReader:
+        """Return the workouts in the order of the sheet, as far as they go."""
+        read = WorkoutsReader()
+        for line in body:
+            if heading := self._heading(line, plan):
+                days = weekday_heading(line.heading)
+                read.open(heading, line, days[0] if days else ())
+                continue
+            parts = read_line(line.words)
+            if read.sections:
+                read.take(line, parts)
+            elif _with_amount(parts):
+                self._fault(line, "exercise before workout", line.words)
+            elif re.match(r"(?:notes?|nb|comments?)\b", line.words, re.IGNORECASE):
+                self.notes.append(Note(line.number, "left out", line.words))
+            else:
+                self._fault(line, "not understood", line.words)
+        return read
+
+    def _heading(self, line: Line, plan: SchedulePlan) -> str | None:
+        """Return the name of the workout that this line heads, if it heads one."""
+        words = line.heading
+        if days := weekday_heading(words):
+            words = days[1]
+        elif line.bulleted and not plan.finds(words):
+            return None
+        if name := plan.finds(words) or plan.finds(_bare(words)):
+            return name
+        parts = read_line(line.words)
+        if _with_amount(parts) or any(not isinstance(part, Named) or part.together for part in parts[:1]) or '"' in words:
+            return None
+        place = self.lines.index(line) + 1
+        plain = len(parts) <= 1 and (line.indent == 0 or line.marked)
+        if (
+            (plain or line.marked or line.words.endswith(":"))
+            and not line.bulleted
+            and self._looks_like_exercise(place)
+        ):
+            return words
+        return words if days else None
+
+    def _looks_like_exercise(self, place: int) -> bool:
+        """Whether the line at `place` begins an exercise: it has a name and reps, or reps come right after it."""
+        if place >= len(self.lines) or read_header(self.lines[place].words, self.headings):
+            return False
+        parts = read_line(self.lines[place].words)
+        if not parts or not isinstance(parts[0], Named):
+            return False
+        if _with_amount(parts) or (self.lines[place].bulleted and not self.lines[place].marked):
+            return True
+        if lookup(parts[0].name) is None or place + 1 >= len(self.lines):
+            return False
+        following = read_line(self.lines[place + 1].words)
+        return _with_amount(following) and not any(isinstance(part, Named) for part in following)
+
+    def _fault(self, line: Line | None, what: FaultCode, part: str = "", hint: str = "") -> None:
+        self.faults.append(Fault(line.number if line else None, line.raw if line else "", what, part, hint))
+
+
+def _with_amount(parts: Sequence[Part]) -> bool:
+    return any(
+        isinstance(part, Amount) or (isinstance(part, Trouble) and "range" in part.what) for part in parts
+    )
+
+
+def _bare(name: str) -> str:
+    """Return a heading without the words that only say that it is one ("Workout A", "Pull day")."""
+    return _AFFIXES.sub("", name).strip() or name
+
+
+def _by_line(fault: Fault) -> tuple[int, str]:
+    return (fault.line_number or 0, fault.what)

@@ -1,0 +1,313 @@
+"""From the parts of lines to workouts: each phrase finds its exercise, and each exercise what it still needs."""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+from typing import assert_never
+
+from domain.exercises import describe
+from domain.names import name_key
+from domain.programme import Alternative, Ladder, Prescription, Raise, Range, RelativeLoad, Weekday, Workout
+from domain.sets import LoadKind
+from domain.sheet.conditions import UnknownPlace, read_condition
+from domain.sheet.exercise_lines import Instead, Loose, Named, Part, split_name
+from domain.sheet.exercise_names import ExerciseNames, most_like
+from domain.sheet.lines import Line
+from domain.sheet.phrases import (
+    MOST_REPS,
+    AddLoad,
+    Amount,
+    Counted,
+    CueText,
+    Effort,
+    LadderRule,
+    LoadFrom,
+    LoweringOnly,
+    Sets,
+    Trouble,
+)
+from domain.sheet.result import Fault, FaultCode, Note
+
+_RULE_WORDS = re.compile(
+    r"\d|\b(?:add|increase|load|over|below|start|switch|if|unless|superset|review|failure|reserve|sets?|reps?|rpe|rir)\b",
+    re.IGNORECASE,
+)
+"""Words that a mere cue does not hold: with them a line that no rule takes is a rule that was misread."""
+
+_PAIR = re.compile(r"(?P<stem>[A-Za-z])(?P<place>\d)|(?P<stem2>\d{1,2})(?P<place2>[A-Da-d])")
+
+
+@dataclass(slots=True)
+class Draft:
+    """A prescription in the making. `amount` is None until the sheet says it."""
+
+    exercise: str
+    line: Line
+    amount: Amount | None = None
+    misread: bool = False
+    sets: int | None = None
+    lowering_only: bool = False
+    stop_short: int | None = None
+    straight_into_next: bool = False
+    add_load: tuple[Line, AddLoad] | None = None
+    load_from: tuple[Line, LoadFrom] | None = None
+    ladder: Ladder | None = None
+    counted: LoadKind | None = None
+    alternatives: list[tuple[Line, Instead]] = field(default_factory=list)
+    cues: list[str] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Section:
+    """One workout of the sheet in the making, its heading, and the days that the heading names."""
+
+    name: str
+    line: Line
+    days: tuple[Weekday, ...] = ()
+    drafts: list[Draft] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class WorkoutsReader:
+    """The workouts of one sheet, as far as it has been read."""
+
+    sections: list[Section] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+    notes: list[Note] = field(default_factory=list)
+    names: ExerciseNames = field(default_factory=ExerciseNames)
+
+    def open(self, name: str, line: Line, days: tuple[Weekday, ...]) -> None:
+        """Begin the workout `name`, headed by `line`."""
+        twin = next((known for known in self.sections if name_key(known.name) == name_key(name)), None)
+        if twin:
+            self._fault(line, "duplicate workout", name, str(twin.line.number))
+        self.sections.append(Section(name, line, days))
+
+    def take(self, line: Line, parts: Sequence[Part]) -> None:
+        """Put the parts of a line where they belong, in the workout begun last."""
+        drafts = self.sections[-1].drafts
+        if self._is_cue(line, parts, drafts):
+            self._loose(line, drafts[-1], Loose(line.words))
+            return
+        for part in parts:
+            if isinstance(part, Named):
+                self._begin(line, part, drafts)
+            elif not drafts:
+                self._fault(line, "nothing before", line.words)
+                return
+            else:
+                self._add(line, drafts[-1], part)
+
+    def finish(self) -> tuple[Workout, ...]:
+        """Return the workouts; those at fault are missing from them."""
+        known = {draft.exercise for section in self.sections for draft in section.drafts}
+        finished: list[Workout] = []
+        for section in self.sections:
+            prescriptions = [self._finish(draft, known) for draft in section.drafts]
+            if not section.drafts:
+                self._fault(section.line, "empty workout", section.name)
+            elif all(prescriptions):
+                finished.append(Workout(name=section.name, prescriptions=tuple(filter(None, prescriptions))))
+        self.faults += self.names.faults
+        self.notes += self.names.notes
+        return tuple(finished)
+
+    def _is_cue(self, line: Line, parts: Sequence[Part], drafts: Sequence[Draft]) -> bool:
+        """Whether a line below an exercise is but words for the client: no reps, no known name, nothing new begun."""
+        if (
+            not drafts
+            or not isinstance(parts[0], Named)
+            or parts[0].together
+            or self.names.find(parts[0].name)
+        ):
+            return False
+        if any(isinstance(part, Amount | Sets | Trouble) for part in parts):
+            return False
+        return not line.bulleted or line.indent > drafts[-1].line.indent
+
+    def _begin(self, line: Line, named: Named, drafts: list[Draft]) -> None:
+        """Begin an exercise, tied to the one before where the sheet says so."""
+        if named.together and not drafts:
+            self._fault(line, "superset alone", line.words)
+            return
+        if named.together and not named.name:
+            self._fault(line, "superset without exercise", line.words)
+            return
+        if named.together:
+            drafts[-1].straight_into_next = True
+        elif drafts and _are_pair(drafts[-1].line.label, line.label):
+            drafts[-1].straight_into_next = True
+            self.notes.append(Note(line.number, "superset from numbering", line.label, drafts[-1].exercise))
+        name = self.names.resolve(line, named.name)
+        exercise, lowering_only = name or (named.name, False)
+        drafts.append(Draft(exercise, line, lowering_only=lowering_only, misread=name is None))
+
+    def _add(self, line: Line, draft: Draft, part: Part) -> None:
+        """Add a part of a line to the exercise it belongs to."""
+        match part:
+            case Amount() if draft.amount:
+                self._fault(line, "two ranges", line.words)
+            case Amount():
+                draft.amount = part
+            case Sets() if draft.sets:
+                self._fault(line, "sets not one number", line.words)
+            case Sets(count=count):
+                draft.sets = count
+            case Effort(stop_short=short, vague=vague):
+                draft.stop_short = short
+                if vague:
+                    self.notes.append(Note(line.number, "one short", line.words))
+            case LoweringOnly():
+                draft.lowering_only = True
+            case AddLoad():
+                draft.add_load = (line, part)
+            case LoadFrom():
+                draft.load_from = (line, part)
+            case LadderRule(below=below, up_to=up_to):
+                draft.ladder = Ladder(below=below, up_to=up_to)
+            case Counted(kind=kind):
+                draft.counted = kind
+            case CueText(text=text):
+                draft.cues.append(text)
+            case Instead():
+                draft.alternatives.append((line, part))
+            case Loose():
+                self._loose(line, draft, part)
+            case Trouble(what=what, part=words, hint=hint):
+                draft.misread = True
+                self._fault(line, what, words.strip(), hint)
+            case Named():
+                raise AssertionError("an exercise is begun, not added")
+            case _:
+                assert_never(part)
+
+    def _loose(self, line: Line, draft: Draft, loose: Loose) -> None:
+        """Keep words that no rule takes as a cue where they can be nothing else."""
+        if not loose.bracketed and _RULE_WORDS.search(loose.text):
+            self._fault(line, "not understood", loose.text)
+            draft.misread = True
+            return
+        draft.cues.append(loose.text)
+        if not loose.bracketed:
+            self.notes.append(Note(line.number, "kept as cue", loose.text))
+
+    def _finish(self, draft: Draft, known: set[str]) -> Prescription | None:
+        """Return the prescription of a draft; None where something of it is at fault."""
+        before = len(self.faults)
+        reps = self._range(draft.line, draft.amount, draft.exercise)
+        if reps is None:
+            if not draft.misread and draft.amount is None:
+                self._fault(draft.line, "no range", draft.exercise)
+            return None
+        alternatives = [self._alternative(line, instead, reps) for line, instead in draft.alternatives]
+        add_load = self._raise(*draft.add_load, reps) if draft.add_load else None
+        load_from = self._relative(draft, known)
+        if len(self.faults) > before or draft.misread:
+            return None
+        return Prescription(
+            exercise=draft.exercise,
+            counted=draft.counted or describe(draft.exercise).counted,
+            range=reps,
+            sets=draft.sets or 1,
+            lowering_only=draft.lowering_only,
+            stop_short=draft.stop_short,
+            straight_into_next=draft.straight_into_next,
+            add_load=add_load,
+            load_from=load_from,
+            ladder=draft.ladder,
+            alternatives=tuple(filter(None, alternatives)),
+            cues=tuple(draft.cues),
+        )
+
+    def _range(self, line: Line, amount: Amount | None, exercise: str) -> Range | None:
+        """Return the range of an exercise: seconds where they are said or the exercise is a static hold."""
+        if amount is None:
+            return None
+        of = amount.of or ("seconds" if describe(exercise).is_hold else "reps")
+        if of == "reps" and amount.high > MOST_REPS:
+            self._fault(line, "too many reps", str(amount.high), str(MOST_REPS))
+            return None
+        return Range(low=amount.low, high=amount.high, of=of)
+
+    def _alternative(self, line: Line, instead: Instead, usual: Range) -> Alternative | None:
+        """Return the alternative, with the range of the exercise it stands in for where it has none of its own."""
+        if not instead.condition:
+            self._fault(line, "alternative without reason", instead.exercise)
+            return None
+        condition = read_condition(instead.condition)
+        if condition is None:
+            self._fault(line, "not understood", instead.condition)
+            return None
+        if isinstance(condition, UnknownPlace):
+            self._fault(line, "unknown joint", condition.place)
+            return None
+        named, *rest = split_name(instead.exercise)
+        assert isinstance(named, Named)  # noqa: S101  # for the type checker: a name always comes first
+        if not named.name:
+            self._fault(line, "alternative without exercise", instead.condition)
+            return None
+        resolved = self.names.resolve(line, named.name)
+        amount: Amount | None = None
+        for part in rest:
+            match part:
+                case Amount() if amount is None:
+                    amount = part
+                case Trouble(what=what, part=words, hint=hint):
+                    self._fault(line, what, words.strip(), hint)
+                    return None
+                case _:
+                    self.notes.append(Note(line.number, "left out", _words(part, instead.exercise)))
+        if resolved is None:
+            return None
+        reps = self._range(line, amount, resolved[0])
+        if amount is None and describe(resolved[0]).is_hold == (usual.of == "seconds"):
+            reps = usual
+        if reps is None:
+            if amount is None:
+                self._fault(line, "no range", resolved[0])
+            return None
+        why, without = condition
+        return Alternative(why=why, without=without, exercise=resolved[0], range=reps)
+
+    def _raise(self, line: Line, rule: AddLoad, reps: Range) -> Raise | None:
+        over = reps.high - 1 if rule.over is None else rule.over
+        if over < 1:
+            self._fault(line, "zero", line.words)
+            return None
+        return Raise(over=over, by=rule.by)
+
+    def _relative(self, draft: Draft, known: set[str]) -> RelativeLoad | None:
+        """Return the load reckoned from another exercise, which must be somewhere in the sheet."""
+        if draft.load_from is None:
+            return None
+        line, rule = draft.load_from
+        name = self.names.find(rule.name)
+        if name is None or name not in known:
+            like = most_like(rule.name)
+            self._fault(line, "reference missing", rule.name, like if like in known else "")
+            return None
+        if name == draft.exercise:
+            self._fault(line, "reference to itself", rule.name)
+            return None
+        return RelativeLoad(exercise=name, difference=rule.difference, side=rule.side)
+
+    def _fault(self, line: Line, what: FaultCode, part: str = "", hint: str = "") -> None:
+        self.faults.append(Fault(line.number, line.raw, what, part, hint))
+
+
+def _are_pair(before: str, after: str) -> bool:
+    """Whether two labels number a superset: A1 and A2, or 1a and 1b."""
+    labels = [_PAIR.fullmatch(label) for label in (before, after)]
+    pairs = [
+        (found["stem"] or found["stem2"], found["place"] or found["place2"]) for found in labels if found
+    ]
+    return len(pairs) == 2 and all(
+        one[0].casefold() == two[0].casefold() and ord(two[1].casefold()) - ord(one[1].casefold()) == 1
+        for one, two in pairwise(pairs)
+    )
+
+
+def _words(part: Part, whole: str) -> str:
+    """Return what a part of an alternative said, as far as it can be told."""
+    return part.text if isinstance(part, Loose | CueText) else whole
