@@ -33,7 +33,7 @@ _NUMBERING = re.compile(
     r"\(?(?P<label>\d{1,2}[A-Da-d]?|[A-Za-z]\d?)(?:\)|\.(?!\d)|:(?=\s))\s*(?=\S)"
     r"|#(?P<hash>\d{1,2})[.):]?\s+"
     r"|(?P<pair>[A-Z]\d|\d[A-Da-d])\s+(?=[A-Za-z])"
-    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z])(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|minutes?|days?|workouts?|"
+    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|minutes?|days?|workouts?|"
     r"times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
 )
 _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
