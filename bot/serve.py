@@ -12,16 +12,15 @@ from collections.abc import Awaitable, Callable
 from datetime import UTC, datetime
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
-from sqlalchemy.exc import SQLAlchemyError
-from telegram import Bot
 
 from bot.delivery import Delivery
 from bot.desk import Desk
-from bot.telegram.connection import closing
+from bot.telegram.connection import Connection, closing
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.polling import Polling
 from bot.telegram.sending import TelegramSender
 from bot.wording.menu import FAREWELL, MENU
+from persistence.faults import DatabaseTrouble
 from persistence.store import Store
 
 TICK_SECONDS = 1
@@ -35,7 +34,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-async def serve(store: Store, bot: Bot) -> None:
+async def serve(store: Store, bot: Connection) -> None:
     """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError."""
     deciding, sending = asyncio.Event(), asyncio.Event()
     desk = Desk(store)
@@ -93,5 +92,5 @@ async def _whenever(
         event.clear()
         try:
             await step()
-        except SQLAlchemyError as fault:
-            log.warning("the database is away: %s", type(fault).__name__)
+        except DatabaseTrouble as fault:
+            log.warning("the database is away: %s", fault.why)

@@ -3,13 +3,16 @@
 import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
-from typing import Any, Final
+from typing import Any, Final, TypeAlias
 from urllib.parse import urlsplit
 
 from telegram import Bot, Update
 from telegram.request import HTTPXRequest
 
 API_URL: Final = "https://api.telegram.org"
+
+Connection: TypeAlias = Bot
+"""One bot's line to its server, by the name under which the rest of the house knows it."""
 
 _SENDING_AT_ONCE: Final = 16
 

@@ -12,7 +12,6 @@ from datetime import UTC, datetime
 from functools import partial
 from typing import Any, Final, TypeVar
 
-from sqlalchemy.exc import SQLAlchemyError
 from telegram import Bot, Update
 from telegram.error import BadRequest, Conflict, InvalidToken, RetryAfter, TelegramError
 
@@ -20,6 +19,7 @@ from bot.telegram.errors import wait_seconds
 from bot.telegram.incoming import KINDS_OF_UPDATE, PLATFORM, InGroup, WithFile, translate
 from bot.textfile import read_document
 from domain.incoming import Document, Pressed
+from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 from persistence.store import Store
 
@@ -174,8 +174,8 @@ class Polling:
             except TelegramError as error:
                 _log.warning("no word from Telegram (%s), next try in %.0f s", error, pause_seconds)
                 await asyncio.sleep(pause_seconds)
-            except SQLAlchemyError:  # nothing is acknowledged, so nothing is lost
-                _log.exception("updates cannot be stored, next try in %.0f s", pause_seconds)
+            except DatabaseTrouble as trouble:  # nothing is acknowledged, so nothing is lost
+                _log.error("updates cannot be stored (%s), next try in %.0f s", trouble.why, pause_seconds)
                 await asyncio.sleep(pause_seconds)
 
 

@@ -7,7 +7,6 @@ from contextlib import asynccontextmanager
 
 import pytest
 from sqlalchemy import Engine, select
-from sqlalchemy.exc import OperationalError
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 
 from bot.telegram import polling
@@ -15,6 +14,7 @@ from bot.telegram.connection import make_bot
 from bot.telegram.polling import Polling, TokenRefusedError
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text
 from persistence.engine import reading
+from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 from persistence.store import Store
 from persistence.tables import InboxRow
@@ -91,7 +91,7 @@ async def test_an_update_is_acknowledged_only_after_it_is_committed(
         nonlocal troubles
         if troubles:
             troubles -= 1
-            raise OperationalError("COMMIT", {}, Exception("disk full"))
+            raise DatabaseTrouble("disk full")
         receive(items, read)
 
     monkeypatch.setattr(store, "receive", full_disk)
