@@ -64,8 +64,7 @@ class Polling:
         """Poll until cancelled. Raises TokenRefusedError; every other trouble is waited out."""
         try:
             await self._insist(self._begin)
-            read = await asyncio.to_thread(self._store.cursor, self._cursor_name)
-            offset = int(read or 0)
+            offset = await self._insist(self._stored_offset)
             while True:
                 offset = await self._insist(partial(self.step, offset))
         finally:
@@ -104,6 +103,9 @@ class Polling:
         await self._bot.delete_webhook()
         if self._commands:
             await self._bot.set_my_commands(self._commands)
+
+    async def _stored_offset(self) -> int:
+        return int(await asyncio.to_thread(self._store.cursor, self._cursor_name) or 0)
 
     def _understood(self, update: Update, now: datetime) -> Received | WithFile | InGroup | None:
         """Translate; what we fail on is passed over, since it would come again and hold up everybody."""
