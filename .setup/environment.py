@@ -24,8 +24,8 @@ VENV = ROOT / ".venv"
 PYTHON = VENV / "bin" / "python"
 STAMP = VENV / "kilopost-stamp"
 
-NO_ANSWER = ("ConnectionError", "ConnectTimeout", "Max retries", "ProxyError", "ReadTimeout", "SSLError")
-"""What pip writes where the registry does not answer."""
+NO_ANSWER = "connection broken by"
+"""What pip writes, before it tries again, where the registry does not answer."""
 
 
 class SetupError(Exception):
@@ -121,7 +121,7 @@ def install(lock: int, *what: str) -> None:
     )
     if pip.returncode == 0:
         return
-    if any(sign in pip.stdout for sign in NO_ANSWER):
+    if NO_ANSWER in pip.stdout:
         raise SetupError("the package registry could not be reached; run this again when it can be")
     errors = [line for line in pip.stdout.splitlines() if line.startswith("ERROR:")]
     reason = errors[0].removeprefix("ERROR: ") if errors else " ".join(pip.stdout[-300:].split())
