@@ -31,7 +31,7 @@ class DatabaseUnreachable(StoreFault):
 
 @dataclass(eq=False)
 class DatabaseTrouble(StoreFault):
-    """A unit was rolled back for the database's own reasons: locked, full, gone, a deadlock. It may go again."""
+    """A unit was rolled back for the database's own reasons (locked, full, gone). It may be tried again."""
 
     why: str
 

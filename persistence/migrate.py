@@ -45,7 +45,7 @@ def require_current(engine: Engine) -> None:
         revision = _revision(connection)
         if revision == HEAD:
             return
-        if revision is None or revision in _known():
+        if revision is None or revision in known_steps():
             _refuse_strange_tables(connection, revision, shown_url(engine))
             raise DatabaseOlder(shown_url(engine), revision)
         raise DatabaseNewer(shown_url(engine), revision)
@@ -56,7 +56,7 @@ def _run(connection: Connection, to: str, url: str) -> None:
 
     if connection.dialect.name == "postgresql":  # of several workers that start at once, one migrates
         connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _LOCK})
-    known, revision = _known(), _revision(connection)
+    known, revision = known_steps(), _revision(connection)
     if revision is not None and revision not in known:
         raise DatabaseNewer(url, revision)
     _refuse_strange_tables(connection, revision, url)
@@ -89,7 +89,7 @@ def _config(connection: Connection | None = None) -> "Config":
     return config
 
 
-def _known() -> list[str]:
+def known_steps() -> list[str]:
     """Return all steps, the first one first."""
     from alembic.script import ScriptDirectory  # noqa: PLC0415 - as above
 

@@ -112,7 +112,7 @@ def _workouts(connection: Connection, client: int) -> tuple[WorkoutRecord, ...]:
         .order_by(WorkoutRow.number.desc())
         .limit(WORKOUTS)
     ).all()
-    return tuple(WorkoutRecord(*row) for row in reversed(rows))
+    return tuple(sorted((WorkoutRecord(*row) for row in rows), key=lambda each: (each.on, each.number)))
 
 
 def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
