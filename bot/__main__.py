@@ -6,6 +6,8 @@ from typing import Annotated
 
 import typer
 
+from bot.faults import OperatorFault
+
 app = typer.Typer(
     name="kilopost",
     help="The chat bot between a strength coach and the clients who train elsewhere.",
@@ -94,6 +96,10 @@ def main() -> None:
     """Run the command line; a reader that goes away early (as with `head`) is no fault."""
     try:
         app()
+    except OperatorFault as fault:
+        for line in fault.faults:
+            print(f"kilopost: {line}", file=sys.stderr)
+        sys.exit(1)
     except BrokenPipeError:
         sys.stderr.close()
         sys.exit(141)

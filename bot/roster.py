@@ -7,7 +7,6 @@ sheet that it is about. Paths are relative to the roster's own folder.
 import json
 from collections import Counter
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date, time
 from decimal import Decimal
 from pathlib import Path
@@ -16,6 +15,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from pydantic import Field, ValidationError, field_validator
 
+from bot.faults import OperatorFault
 from bot.wording.sheet import fault_words
 from domain.equipment import Equipment
 from domain.frozen import Frozen
@@ -28,15 +28,8 @@ PLATFORM = "telegram"
 """The platform of a chat that is given by its number alone."""
 
 
-@dataclass
-class RosterFault(Exception):
-    """A roster that cannot be taken: what is wrong with it, one line each."""
-
-    faults: tuple[str, ...]
-
-    def __str__(self) -> str:
-        """Return all lines."""
-        return "\n".join(self.faults)
+class RosterFault(OperatorFault):
+    """A roster that cannot be taken."""
 
 
 class _Person(Frozen):

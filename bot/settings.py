@@ -1,25 +1,19 @@
 """The settings: from the environment, or a file `.env` in the working folder; all begin with KILOPOST_."""
 
-from dataclasses import dataclass
 from pathlib import Path
 
 import platformdirs
 from pydantic import Field, SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
+from bot.faults import OperatorFault
+
 PREFIX = "KILOPOST_"
 ENV_FILE = ".env"
 
 
-@dataclass
-class SettingsFault(Exception):
-    """Settings that cannot be used: one line for each, which never shows the value of a secret."""
-
-    faults: tuple[str, ...]
-
-    def __str__(self) -> str:
-        """Return all lines."""
-        return "\n".join(self.faults)
+class SettingsFault(OperatorFault):
+    """Settings that cannot be used. Never shows the value of a secret."""
 
 
 def default_database() -> str:

@@ -1,10 +1,10 @@
 """The database of a command: opened, brought up to date, and closed in the end."""
 
-import sys
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+from bot.faults import OperatorFault
 from bot.wording.faults import store_fault_words
 from persistence.engine import open_engine
 from persistence.faults import StoreFault
@@ -14,7 +14,7 @@ from persistence.store import Store
 
 @contextmanager
 def opened(url: str) -> Iterator[Store]:
-    """Open the database at `url`. A fault of it is one line on standard error, and exit status 1."""
+    """Open the database at `url`, brought up to date. Raises OperatorFault."""
     try:
         engine = open_engine(url)
         store = Store(engine)
@@ -24,8 +24,7 @@ def opened(url: str) -> Iterator[Store]:
         finally:
             store.close()
     except StoreFault as fault:
-        print(f"kilopost: {store_fault_words(fault)}", file=sys.stderr)
-        raise SystemExit(1) from None
+        raise OperatorFault((store_fault_words(fault),)) from fault
 
 
 @contextmanager

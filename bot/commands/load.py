@@ -1,29 +1,27 @@
 """`load`: the people of a roster, into the database."""
 
-import sys
 from datetime import UTC, datetime
 from pathlib import Path
 
 from bot.commands.database import opened
-from bot.roster import RosterFault, read_roster
-from bot.settings import SettingsFault, load_settings
-from persistence.prepared import Loaded
+from bot.roster import read_roster
+from bot.settings import load_settings
+from persistence.prepared import Loaded, Roster
 from persistence.store import Store
 
 
 def load_command(path: Path) -> int:
-    """Load the roster at `path`; return the exit status. Each fault is one line on standard error."""
-    try:
-        roster = read_roster(path)
-        now = datetime.now(UTC)
-        with opened(load_settings().database) as store:
-            for loaded in store.load_roster(roster, now):
-                print(_line(loaded, _code(store, loaded, now)))
-    except (RosterFault, SettingsFault) as fault:
-        for line in fault.faults:
-            print(f"kilopost: {line}", file=sys.stderr)
-        return 1
+    """Load the roster at `path`; return the exit status. Raises OperatorFault."""
+    bring_in(read_roster(path))
     return 0
+
+
+def bring_in(roster: Roster) -> None:
+    """Put the people of `roster` into the database, and print how each one opens the chat."""
+    now = datetime.now(UTC)
+    with opened(load_settings().database) as store:
+        for loaded in store.load_roster(roster, now):
+            print(_line(loaded, _code(store, loaded, now)))
 
 
 def _code(store: Store, loaded: Loaded, now: datetime) -> str | None:

@@ -2,9 +2,9 @@
 
 import asyncio
 import logging
-import sys
 
 from bot.commands.database import opened
+from bot.faults import OperatorFault
 from bot.serve import serve
 from bot.settings import load_settings
 from bot.telegram.connection import fault_of, make_bot
@@ -13,24 +13,18 @@ from bot.telegram.secrecy import hidden_in_logs
 
 
 def serve_command() -> int:
-    """Run until stopped; return the exit status."""
+    """Run until stopped; return the exit status. Raises OperatorFault."""
     settings = load_settings()
     token = settings.token.get_secret_value() if settings.token else ""
     if not token:
-        print("kilopost: KILOPOST_TOKEN is missing: put the bot's token there, or into .env", file=sys.stderr)
-        return 1
+        raise OperatorFault(("KILOPOST_TOKEN is missing: put the bot's token there, or into .env",))
     if fault := fault_of(settings.api_url):
-        print(f"kilopost: KILOPOST_API_URL: {fault}", file=sys.stderr)
-        return 1
+        raise OperatorFault((f"KILOPOST_API_URL: {fault}",))
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(name)s: %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
     try:
         with hidden_in_logs(token), opened(settings.database) as store:
             asyncio.run(serve(store, make_bot(token, settings.api_url)))
     except TokenRefusedError:
-        print(
-            "kilopost: Telegram does not know KILOPOST_TOKEN: check it for missing characters",
-            file=sys.stderr,
-        )
-        return 1
+        raise OperatorFault(("Telegram does not know KILOPOST_TOKEN: is it whole?",)) from None
     return 0
