@@ -204,7 +204,7 @@ def _stacks(plates: tuple[Plate, ...], limit: Decimal) -> dict[Decimal, tuple[De
             for count in range(1, most + 1):
                 total, longer = base + count * mass, (*stack, *(mass,) * count)
                 known = with_this.get(total)
-                if known is None or len(longer) < len(known):
+                if known is None or (-len(longer), longer) > (-len(known), known):
                     with_this[total] = longer
         best = with_this
     return {

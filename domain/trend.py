@@ -41,8 +41,7 @@ def trend(series: tuple[Series, ...]) -> Trend:
     if sum(_pairs(each) for each in ties) <= _MOST_EXACT_PAIRS:
         at_least, as_far = _exact(s, ties)
     else:
-        z = (s - math.copysign(1, s)) / math.sqrt(variance) if s and variance else 0.0
-        at_least, as_far = NormalDist().cdf(-z), min(1.0, 2 * NormalDist().cdf(-abs(z)))
+        at_least, as_far = normal_p(s, variance)
     return Trend(s, variance, at_least, as_far, theil_sen(series))
 
 
@@ -73,6 +72,12 @@ def theil_sen(series: tuple[Series, ...]) -> float | None:
         for later in range(earlier + 1, len(values))
     ]
     return median(slopes) if slopes else None
+
+
+def normal_p(s: int, variance: float) -> tuple[float, float]:
+    """Return P(S >= s) and P(|S| >= |s|) by the normal distribution, with the usual step of 1 towards 0."""
+    z = (s - math.copysign(1, s)) / math.sqrt(variance) if s and variance else 0.0
+    return NormalDist().cdf(-z), min(1.0, 2 * NormalDist().cdf(-abs(z)))
 
 
 def _ties(values: Series) -> tuple[int, ...]:
