@@ -68,9 +68,14 @@ def installed_extras() -> AbstractSet[str] | None:
 
 
 def fingerprint() -> str:
-    """Return a digest of all that an environment is made from: the pins, this Python, and the place."""
+    """Return a digest of what an environment is made from: what is asked for, the pins, the Python, the place.
+
+    The settings of tools in `pyproject.toml` are no part of it.
+    """
+    project = tomllib.loads(PROJECT.read_text(encoding="utf-8"))
+    asked_for = repr((project["build-system"], project["project"])).encode()
     digest = hashlib.sha256()
-    for part in (PROJECT.read_bytes(), CONSTRAINTS.read_bytes()):
+    for part in (asked_for, CONSTRAINTS.read_bytes()):
         digest.update(hashlib.sha256(part).digest())
     digest.update(repr((sys.version, sys.base_prefix, str(ROOT))).encode())
     return digest.hexdigest()
