@@ -68,7 +68,7 @@ def installed_extras() -> AbstractSet[str] | None:
 
 
 def fingerprint() -> str:
-    """Return a digest of what an environment is made from: what is asked for, the pins, the Python, the place.
+    """Return a digest of what `.venv` is made from: what is asked for, the pins, the Python, the place.
 
     The settings of tools in `pyproject.toml` are no part of it.
     """
