@@ -3,8 +3,8 @@
 1. The same load: reps (seconds) decide.
 2. One set has the higher load and at least as many reps, or the same the other way round: that settles it.
 3. The higher load with fewer reps: full reps by estimated 1RM, where less than one rep is worth is `level`;
-   holds by published endurance times, where the joints' models must agree; lowering-only reps by nothing,
-   since no published relation is known.
+   holds by published endurance times, where every joint's model must say the same even if a tenth of the
+   time is left out of account; lowering-only reps by nothing, since no published relation is known.
 4. Outside the range for which the relation was tested nothing is claimed, unless the set would settle it
    even if it counted for no more (no less) than the nearest tested number.
 
@@ -13,7 +13,7 @@ Swapping the two sets swaps `beat` and `below`, and more reps at the same load n
 """
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
@@ -31,6 +31,8 @@ NOMINAL_BODY_KG = Decimal(70)
 """Stands in for a body mass that is not known, to order loads or choose a step; never to claim a strength."""
 _TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
 """22 to 341 s: up to the maximum, and down to a quarter of it, above which most of the data lie."""
+_SECONDS_NOISE = 1.1
+"""Between holds of different loads a tenth of the time decides nothing, as a rep does not: a project rule."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +61,10 @@ class LoadAndAmount:
 
 @dataclass(frozen=True, slots=True)
 class ByEstimate:
-    """Different loads compared by estimated 1RM; one rep is worth `one_rep_kg` at the heavier load."""
+    """Different loads compared by estimated 1RM; one rep is worth `one_rep_kg` at the heavier load.
+
+    Reps outside the tested range are taken as the nearest inside it.
+    """
 
     equation: Equation
     now_kg: float
@@ -190,6 +195,11 @@ def strength_shown(one: TrainingSet, body: Body) -> float:
     return float(system) * (1 + one.amount / 30)
 
 
+def best_of(sets: Iterable[TrainingSet], body: Body) -> TrainingSet:
+    """Return the set that shows the most strength; of equals the one with more reps, then the first."""
+    return max(sets, key=lambda one: (strength_shown(one, body), one.amount))
+
+
 def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:
     """Compare one set with one set: see the rules at the top."""
 
@@ -239,9 +249,11 @@ def _by_endurance(now: TrainingSet, before: TrainingSet, body: Body) -> tuple[Re
         return "not comparable", BodyMassUnknown()
 
     def decide(seconds_now: int, seconds_before: int) -> tuple[Result, Reason]:
-        least, greatest = strength_ratios(float(now_kg / before_kg), seconds_now / seconds_before)
-        result: Result = "beat" if least > 1 else "below" if greatest < 1 else "level"
-        return result, ByEndurance(least, greatest)
+        load, seconds = float(now_kg / before_kg), seconds_now / seconds_before
+        stronger = strength_ratios(load, seconds / _SECONDS_NOISE)[0] > 1
+        weaker = strength_ratios(load, seconds * _SECONDS_NOISE)[1] < 1
+        result: Result = "beat" if stronger else "below" if weaker else "level"
+        return result, ByEndurance(*strength_ratios(load, seconds))
 
     return _inside(now.amount, before.amount, *_TESTED_SECONDS, decide)
 

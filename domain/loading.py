@@ -40,7 +40,7 @@ class Loading:
     def of(self, one: TrainingSet) -> Load:
         """Return the load of a set in the client's unit; where it was said in another, one that exists."""
         if one.unit == self.unit or one.load_kind == "body":
-            return Load(one.load, one.load_kind)
+            return _plain_body(Load(one.load, one.load_kind))
         return self.nearest(Load(convert(one.load, one.unit, self.unit), one.load_kind))
 
     def nearest(self, load: Load) -> Load:

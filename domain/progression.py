@@ -13,7 +13,8 @@ import math
 from dataclasses import dataclass
 from itertools import takewhile
 
-from domain.comparison import strength_shown
+from domain.comparison import best_of
+from domain.exercises import Region
 from domain.exposure import Exposure
 from domain.loading import Load, Loading
 from domain.programme import Prescription
@@ -31,7 +32,7 @@ from domain.target_reasons import (
 )
 from domain.units import convert
 
-LEAST_RAISE = {"upper": 0.02, "trunk": 0.02, "lower": 0.04}
+LEAST_RAISE: dict[Region, float] = {"upper": 0.02, "trunk": 0.02, "lower": 0.04}
 MOST_RAISE = 0.10
 MOST_CORRECTION = 0.20
 """The most that is added at once where a load proved much too light."""
@@ -54,7 +55,7 @@ class Aim:
 
 def double_progression(past: tuple[Exposure, ...], prescription: Prescription, loading: Loading) -> Aim:
     """Return what to aim for after the exposures `past`, oldest first and of one kind; at least one."""
-    best = best_set(past[-1], loading)
+    best = best_of(past[-1].counting, loading.body)
     least = min(each.amount for each in _working_sets(past[-1], best, prescription.sets))
     ready = ready_at(prescription)
     if least >= ready:
@@ -70,11 +71,6 @@ def double_progression(past: tuple[Exposure, ...], prescription: Prescription, l
 def ready_at(prescription: Prescription) -> int:
     """Return the reps or seconds at which load is added: the top of the range, or what the sheet says."""
     return prescription.range.high if prescription.add_load is None else prescription.add_load.over + 1
-
-
-def best_set(exposure: Exposure, loading: Loading) -> TrainingSet:
-    """Return the set that shows the most strength; of equals the first."""
-    return max(exposure.counting, key=lambda one: (strength_shown(one, loading.body), one.amount))
 
 
 def a_little_more(done: TrainingSet) -> int:
@@ -118,7 +114,7 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
         return _raised_to(
             loading.raised_by(here, by) or following, best, ready, prescription, loading, by_sheet=True
         )
-    if least - max(prescription.range.high, ready) > _FAR_ABOVE and not best.lowering_only:
+    if _is_far_above(least, max(prescription.range.high, ready), best):
         corrected = _corrected(best, prescription, loading)
         if corrected is not None:
             return corrected
@@ -126,13 +122,16 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
     if raised is None:
         until = max(ready + 1, loading.amount_needed(here, following, prescription.range))
         if least < until:
-            aim = min(a_little_more(best), until)
-            return Aim(
-                here,
-                aim,
-                MoreFirst(best.amount, following.amount, 100 * loading.step(here, following), until),
-            )
+            percent = round(100 * loading.step(here, following), 1)
+            reason = MoreFirst(best.amount, following.amount, percent, until)
+            return Aim(here, min(a_little_more(best), until), reason)
     return _raised_to(raised or following, best, ready, prescription, loading)
+
+
+def _is_far_above(least: int, top: int, best: TrainingSet) -> bool:
+    """Whether the load is much too light; of lowering-only reps that cannot be said."""
+    step = 1 if best.seconds is None else math.ceil(top * _HOLD_STEP)
+    return least - top > _FAR_ABOVE * step and not best.lowering_only
 
 
 def smallest_raise(here: Load, loading: Loading) -> Load | None:
@@ -186,7 +185,7 @@ def _below(
 ) -> Aim:
     """Return the same load once more, or after the second time running (or the first of all) a lower one."""
     low = prescription.range.low
-    bests = [best_set(each, loading) for each in past]
+    bests = [best_of(each.counting, loading.body) for each in past]
     running = next((at for at, each in enumerate(reversed(bests)) if each.amount >= low), len(bests))
     here = loading.of(best)
     if running > 1 or len(past) == 1:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from domain.comparison import Body, strength_shown
+from domain.comparison import Body, best_of, strength_shown
 from domain.exposure import Exposure
 from domain.programme import Prescription
 from domain.trend import trend
@@ -92,7 +92,7 @@ def strength_index(exposure: Exposure, body: Body) -> float | None:
     pooled endurance exponent. For lowering-only reps, and where the body mass is not known, the scale only
     orders. None where not one rep was done.
     """
-    best = max(strength_shown(each, body) for each in exposure.counting)
+    best = strength_shown(best_of(exposure.counting, body), body)
     return math.log(best) if best > 0 else None
 
 

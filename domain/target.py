@@ -9,13 +9,13 @@ import math
 from dataclasses import dataclass
 from decimal import Decimal
 
-from domain.comparison import Body
+from domain.comparison import Body, best_of
 from domain.equipment import Equipment
 from domain.exercises import Exercise
 from domain.exposure import Exposure
 from domain.loading import Load, Loading
 from domain.programme import Ladder, Prescription, RelativeLoad
-from domain.progression import Aim, a_little_more, aim_at, best_set, double_progression
+from domain.progression import Aim, a_little_more, aim_at, double_progression
 from domain.sets import LoadKind, TrainingSet
 from domain.target_reasons import (
     DownTheLadder,
@@ -156,7 +156,7 @@ def _relative(
     reason = Relative(rule.exercise, other_load)
     if not past:
         return Aim(load, prescription.range.low, reason)
-    best = best_set(past[-1], loading)
+    best = best_of(past[-1].counting, loading.body)
     if loading.of(best) == load:
         aimed = max(prescription.range.low, min(a_little_more(best), prescription.range.high))
         return Aim(load, aimed, reason)
@@ -166,7 +166,7 @@ def _relative(
 
 def _eased(last: Exposure, easing: Decimal, prescription: Prescription, loading: Loading) -> Aim:
     """Return a lighter load than the last, for the middle of the range; of the body alone, fewer reps."""
-    best = best_set(last, loading)
+    best = best_of(last.counting, loading.body)
     aim = Aim(loading.of(best), prescription.range.middle, Eased(easing))
     if aim.load.kind == "body":
         return Aim(aim.load, max(1, math.floor(best.amount * easing)), aim.reason)
@@ -182,14 +182,14 @@ def _lightened(aim: Aim, easing: Decimal | None, loading: Loading) -> Aim:
 
 def _on_the_ladder(ladder: Ladder, past: tuple[Exposure, ...], loading: Loading) -> tuple[Aim, bool] | None:
     """Return the aim on the ladder, and whether it is lowering-only; None where the full reps are enough."""
-    best = best_set(past[-1], loading)
+    best = best_of(past[-1].counting, loading.body)
     here = loading.of(best)
     if best.lowering_only:
         if best.amount >= ladder.up_to:
-            return Aim(here, ladder.below, UpTheLadder(best.amount, ladder.up_to)), False
+            return Aim(Load(Decimal(0), "body"), ladder.below, UpTheLadder(best.amount, ladder.up_to)), False
         return Aim(here, best.amount + 1, OneMore(best.amount)), True
     if best.amount >= ladder.below:
         return None
-    lowered = [best_set(each, loading).amount for each in past if each.lowering_only]
+    lowered = [best_of(each.counting, loading.body).amount for each in past if each.lowering_only]
     amount = min(lowered[-1] + 1, ladder.up_to) if lowered else (ladder.up_to + 1) // 2
     return Aim(Load(Decimal(0), "body"), amount, DownTheLadder(best.amount, ladder.below)), True

@@ -16,8 +16,8 @@ from domain.comparison import (
     Reason,
     Result,
     UpTheLadder,
+    best_of,
     compare,
-    strength_shown,
 )
 from domain.exposure import Exposure
 from domain.sets import TrainingSet
@@ -60,13 +60,15 @@ def judge(
     if before is not None and now.lowering_only and not before.lowering_only:
         before = next((each for each in reversed(earlier) if each.kind == now.kind), None)
     if before is None or now.kind._replace(lowering_only=before.lowering_only) != before.kind:
-        return Verdict("first", now.exercise, _best(now, body), None, FirstOfKind(), personal_best=False)
+        return Verdict(
+            "first", now.exercise, best_of(now.counting, body), None, FirstOfKind(), personal_best=False
+        )
 
     in_order = tuple(
         compare(mine, theirs, body) for mine, theirs in zip(now.counting, before.counting, strict=False)
     )
     if before.lowering_only and not now.lowering_only:
-        decided = _up_the_ladder(_best(now, body), _best(before, body))
+        decided = _up_the_ladder(best_of(now.counting, body), best_of(before.counting, body))
         in_order = ()
     else:
         decided = _decide(now, before, body, in_order)
@@ -94,7 +96,7 @@ def _decide(
 ) -> Comparison:
     """Return the comparison that decides between two exposures of one kind."""
     mine, theirs = now.counting, before.counting
-    best_mine, best_theirs = _best(now, body), _best(before, body)
+    best_mine, best_theirs = best_of(mine, body), best_of(theirs, body)
     best = compare(best_mine, best_theirs, body)
     if best.result in ("beat", "below") and _settles(best, mine, theirs, body):
         return best
@@ -116,8 +118,3 @@ def _settles(
     if best.result == "beat":
         return all(compare(best.now, other, body).result == "beat" for other in theirs)
     return all(compare(one, best.before, body).result == "below" for one in mine)
-
-
-def _best(exposure: Exposure, body: Body) -> TrainingSet:
-    """Return the best of the sets that count; of equals the first. This ranks sets, it claims no strength."""
-    return max(exposure.counting, key=lambda one: (strength_shown(one, body), one.amount))
