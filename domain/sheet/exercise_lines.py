@@ -74,7 +74,7 @@ _INSTEAD_UNSAID = re.compile(
     re.IGNORECASE,
 )
 _LEADING_VERB = re.compile(
-    r"(?:(?:do|use|try|then|go\s+for|go\s+to|swap\s+(?:for|to)|take|with)\s+)+", re.IGNORECASE
+    r"^(?:(?:do|use|try|then|go\s+for|go\s+to|swap\s+(?:for|to)|take|with)\s+)+", re.IGNORECASE
 )
 
 

@@ -184,7 +184,7 @@ def _add_load(found: re.Match[str]) -> Phrase:
 
 def _load_from(found: re.Match[str]) -> Phrase:
     groups = found.groupdict()
-    name = re.sub(r"(?:'s?)?(?:\s+(?:load|weight))?\s*$", "", found["name"]).strip()
+    name = found["name"].strip(" .")
     if not groups.get("mass"):
         return LoadFrom(name=name, difference=Mass(amount=Decimal(0), unit="kg"), side="above")
     if not groups.get("unit"):
@@ -290,7 +290,9 @@ RULES: tuple[Rule, ...] = (
     ),
     # words for the client that hold numbers of their own
     _rule(
-        r"(?:rest(?:ing)?|tempo|cadence|pause|lower(?:ing)?\s+(?:over|in|for)|count)\b[^,;]*"
+        r"(?:rest(?:ing)?\s+(?=\d|as|until|till|between|about|up|for|well|long|one|two|three|four|five)"
+        r"|(?:tempo|cadence|count)\s*:?\s*(?=\d)|pause\s+(?=\d|at|for|on|in|each|every|briefly)"
+        r"|lower(?:ing)?\s+(?:over|in|for)\b)[^,;]*"
         r"|\d(?:[-/]\d){2,3}(?:\s+(?:tempo|cadence))?"
         r"|\d+\s*(?:s|secs?|seconds?|-?\s*second)\s+(?:up|down|lowering|pause|eccentric|negative|rest|each\s+way)\b[^,;]*"
         r"|\d+\s*(?:min|mins|minutes)\s+rest(?:\s+[^,;]*)?",

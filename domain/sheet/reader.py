@@ -11,7 +11,7 @@ from domain.exercises import lookup
 from domain.names import name_key
 from domain.programme import Programme
 from domain.sheet.exercise_lines import Named, Part, read_line
-from domain.sheet.header import HeaderPart, read_header, weekday_heading
+from domain.sheet.header import DayWorkout, Every, HeaderPart, OnDays, read_header, weekday_heading
 from domain.sheet.lines import Line, split_lines
 from domain.sheet.phrases import Amount, Trouble
 from domain.sheet.result import Fault, FaultCode, Note, SheetResult
@@ -76,10 +76,16 @@ class _Reader:
         begins_at_once = (_with_amount(parts) and any(isinstance(p, Named) and lookup(p.name) for p in parts)) or (
             self._looks_like_exercise(1) and self._is_in_turn(first) and not self._has_twin(first)
         )
-        if read_header(first.words, self.headings) or begins_at_once:
+        if begins_at_once or self._is_needed_as_header(first):
             self._fault(first, "no name")
             return "", self.lines
         return first.words, self.lines[1:]
+
+    def _is_needed_as_header(self, first: Line) -> bool:
+        """Whether the first line tells of days or reviews; a name may sound so ("Every day stronger")."""
+        kinds = [{type(part) for part in read_header(line.words, self.headings)} for line in self.lines]
+        days = {Every, OnDays, DayWorkout}
+        return bool(kinds[0]) and not (kinds[0] & days and any(other & days for other in kinds[1:]))
 
     def _is_in_turn(self, heading: Line) -> bool:
         """Whether the rotation names what this line says."""

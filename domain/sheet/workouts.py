@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from typing import assert_never
 
@@ -34,6 +34,9 @@ _RULE_WORDS = re.compile(
     re.IGNORECASE,
 )
 """Words that a mere cue does not hold: with them a line that no rule takes is a rule that was misread."""
+
+_OF_LOAD = re.compile(r"(?:'s?)?(?:\s+(?:load|weight))?$", re.IGNORECASE)
+"""What may follow a name where its load is meant: "last Goblet squat's load"."""
 
 _PAIR = re.compile(r"(?P<stem>[A-Za-z])(?P<place>\d)|(?P<stem2>\d{1,2})(?P<place2>[A-Da-d])")
 
@@ -195,7 +198,10 @@ class WorkoutsReader:
     def _finish(self, draft: Draft, known: set[str]) -> Prescription | None:
         """Return the prescription of a draft; None where something of it is at fault."""
         before = len(self.faults)
-        reps = self._range(draft.line, draft.amount, draft.exercise)
+        amount = draft.amount
+        if amount and amount.of is None and draft.lowering_only:
+            amount = replace(amount, of="reps")
+        reps = self._range(draft.line, amount, draft.exercise)
         if reps is None:
             if not draft.misread and draft.amount is None:
                 self._fault(draft.line, "no range", draft.exercise)
@@ -282,7 +288,7 @@ class WorkoutsReader:
         if draft.load_from is None:
             return None
         line, rule = draft.load_from
-        name = self.names.find(rule.name)
+        name = self.names.find(rule.name) or self.names.find(_OF_LOAD.sub("", rule.name))
         if name is None or name not in known:
             like = most_like(rule.name)
             self._fault(line, "reference missing", rule.name, like if like in known else "")

@@ -1,7 +1,7 @@
 """The house's way of writing a programme: what is written here is read as the same programme.
 
-Only what differs from the usual is written: one set, the exercise's usual way of counting load, and the range of
-the exercise that an alternative stands in for go without saying.
+Only what differs from the usual is written: one set, and the exercise's usual way of counting load, go without
+saying.
 """
 
 from decimal import Decimal
@@ -84,19 +84,16 @@ def _rules(prescription: Prescription) -> list[str]:
         rules.append(f"below {ladder.below} do lowering-only reps up to {ladder.up_to}")
     if add := prescription.add_load:
         rules.append(f"over {add.over} add {_mass(add.by) if add.by else 'load'}")
-    rules.extend(_alternative(alternative, prescription.range) for alternative in prescription.alternatives)
+    rules.extend(_alternative(alternative) for alternative in prescription.alternatives)
     rules.extend(f"cue: {cue}" for cue in prescription.cues)
     return rules
 
 
-def _alternative(alternative: Alternative, usual: Range) -> str:
+def _alternative(alternative: Alternative) -> str:
     if alternative.why == "joint":
         condition = f"if the {alternative.without} is a problem"
     else:
         condition = f"no {alternative.without}"
-    goes_without_saying = describe(alternative.exercise).is_hold == (usual.of == "seconds")
-    if alternative.range == usual and goes_without_saying:
-        return f"{condition}: {alternative.exercise}"
     return f"{condition}: {alternative.exercise}, {_range(alternative.range)}"
 
 

@@ -361,9 +361,7 @@ MEANT: dict[str, Programme] = {
     "bare": Programme(
         name="Minimal",
         schedule=Rotation(every_days=1, order=("A",)),
-        workouts=(
-            workout("A", line("Push-up", reps(10), "added"), line("Plank", seconds(60), "added")),
-        ),
+        workouts=(workout("A", line("Push-up", reps(10), "added"), line("Plank", seconds(60), "added")),),
     ),
 }
 
