@@ -92,13 +92,15 @@ class Question(Frozen):
 class Safety(Frozen):
     """Pain or joint trouble: leave the exercise, see a qualified professional before loading it again.
 
-    `where` is None where it is only asked about. `also` are exercises that load the same joint.
+    `where` is None where it is only asked about. `exercise` is the likeliest cause, `held` are all that were
+    set aside, `also` others that load the same joint.
     """
 
     kind: Literal["safety"] = "safety"
     where: str | None
     side: str | None = None
     exercise: str | None = None
+    held: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
 
 
@@ -202,6 +204,8 @@ Topic = Literal[
     "keep on",
     "hold lifted",
     "new programme",
+    "barred",
+    "let train",
     "passed to client",
     "already settled",
     "settled",
