@@ -11,11 +11,19 @@ from pydantic import Field
 from domain.frozen import Frozen
 
 Remedy = Literal[
-    "lighten", "swap", "rest more", "next programme", "keep on", "lift hold", "keep held", "seen"
+    "lighten",
+    "swap",
+    "rest more",
+    "next programme",
+    "keep on",
+    "lift hold",
+    "keep held",
+    "let train",
+    "seen",
 ]
 """What a coach can decide about an alert: ease the load and build back, change to the alternative exercise,
 one rest day more, the programme that the sheet names next, leave it for a while, put a held exercise back,
-keep it held, or only take note."""
+keep it held, let the client train again after a warning sign, or only take note."""
 
 
 class Answer(Frozen):

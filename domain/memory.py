@@ -62,6 +62,8 @@ class ClientMemory(Frozen):
     nudged_on: date | None = None
     asked_missed_on: date | None = None
     missed_in_a_row: int = 0
+    barred: bool = False
+    """After a warning sign there is no training until the coach lets it go on."""
     paused: bool = False
     paused_until: date | None = None
     reminders_off: bool = False

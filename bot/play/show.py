@@ -12,6 +12,7 @@ from bot.markup import runs
 from bot.play.about import about
 from bot.play.engine import Said
 from bot.play.script import Step
+from persistence.outbox import Outgoing
 
 INDENT = 4
 WIDTH = 92
@@ -31,7 +32,7 @@ class JsonLines:
         outgoing, rendered = event.outgoing, event.rendered
         line = {
             "at": event.at.astimezone(ZoneInfo(outgoing.zone)).isoformat(),
-            "to": outgoing.name,
+            "to": named(outgoing),
             "text": "".join(run.text for run in runs(rendered.text_html)),
             "buttons": [label for label, _ in rendered.buttons],
             "image": None,
@@ -62,7 +63,7 @@ class Chat:
                 local = self._local(at, outgoing.zone)
                 self._head(
                     local,
-                    f"Kilopost to {outgoing.name}",
+                    f"Kilopost to {named(outgoing)}",
                     "bold blue" if not outgoing.is_coach else "bold magenta",
                 )
                 self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
@@ -82,6 +83,11 @@ class Chat:
             self._day = day
             self._console.rule(Text(day, style="dim"), style="dim", align="left")
         self._console.print(Text.assemble((f"{local:%H:%M}  ", "dim"), (name, style)))
+
+
+def named(outgoing: Outgoing) -> str:
+    """Return whom a message is to; a stranger goes by the name of the chat."""
+    return outgoing.name or outgoing.chat.partition(":")[2]
 
 
 def formatted(text_html: str) -> Text:

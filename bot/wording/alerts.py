@@ -22,6 +22,7 @@ REMEDIES: dict[Remedy, str] = {
     "keep on": "Leave it for now",
     "lift hold": "Put it back",
     "keep held": "Keep it aside",
+    "let train": "Let training go on",
     "seen": "Seen",
 }
 
@@ -53,7 +54,8 @@ def alert_words(part: AlertPart) -> str:
         case "urgent":
             return (
                 f"{bold('Urgent')}: {client} wrote: {quoted(evidence)}\n"
-                "The bot said to stop and to call the local emergency number. Please get in touch now."
+                "The bot said to stop and to call the local emergency number, and asks for no training until "
+                "you let it go on. Please get in touch now."
             )
         case "missed":
             return (

@@ -140,6 +140,7 @@ SETTLED = {
     "keep on": "Settled: I leave {client}'s {exercise} alone for a while.",
     "lift hold": "Settled: what was set aside is back in {client}'s plan.",
     "keep held": "Settled: it stays aside for {client}.",
+    "let train": "Settled: {client} trains again.",
     "seen": "Settled.",
 }
 
@@ -234,6 +235,14 @@ WORDS: dict[Topic, str | Callable[[Facts, Reader], str]] = {
     ),
     "new programme": lambda facts, _: (
         f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}. It begins with:"
+    ),
+    "barred": _by_coach(
+        "No training for now: after what you wrote, {coach} first has to let it go on. Have it looked at by a "
+        "doctor, and call your local emergency number if it comes back."
+    ),
+    "let train": _by_coach(
+        "{coach} lets your training go on. If anything of it comes back, stop and call your local emergency "
+        "number."
     ),
     "passed to client": _by_coach("Passed on to {client}."),
     "already settled": _by_coach("That matter of {client}'s is settled already."),

@@ -40,9 +40,11 @@ def safety_words(part: Safety, reader: Reader) -> str:
             + SEE_SOMEBODY
         )
     place = place_words(part.where, part.side)
+    aside = part.held or ((part.exercise,) if part.exercise else ())
     held = (
-        f"I have set {bold(part.exercise)} aside: leave it, and do not try it to see."
-        if part.exercise
+        f"I have set {bold(listed(aside))} aside: leave {'it' if len(aside) == 1 else 'them'}, "
+        "and do not try to see how it feels."
+        if aside
         else "Leave whatever brings it on."
     )
     also = (

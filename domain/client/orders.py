@@ -33,6 +33,7 @@ def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> No
             decided(draft, order)
         case Told(text=text):
             draft.notice("from coach", coach=draft.client.coach.name, text=text)
+            settle_questions(draft, order)
             report(draft, "passed to client", text=text)
         case Assigned(programme=number):
             assign(draft, number)
@@ -40,6 +41,13 @@ def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> No
             show_card(draft)
         case _:
             assert_never(order)
+
+
+def settle_questions(draft: Draft, order: Told) -> None:
+    """Whatever the client had asked is answered by the coach's words."""
+    for alert in draft.state.alerts:
+        if alert.reason == "question":
+            draft.change(AlertSettled(alert.number, "seen", order.coach, draft.at))
 
 
 def report(draft: Draft, topic: Topic, **facts: object) -> None:
@@ -74,6 +82,10 @@ def decided(draft: Draft, order: Decided) -> None:
             draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
         case "lift hold":
             lift(draft, alert)
+        case "let train":
+            lift(draft, alert)
+            draft.remember(barred=any(each.reason == "urgent" for each in draft.state.alerts))
+            draft.notice("let train", coach=draft.client.coach.name)
         case "keep held" | "seen":
             pass
         case _:

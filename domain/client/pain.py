@@ -18,9 +18,11 @@ from domain.values import facts_of
 def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
     """A warning sign: say what to do at once and nothing else; the coach hears of it at once.
 
-    Where a place hurts as well, what loads it is set aside silently.
+    There is no training, and no talk of any, until the coach lets it go on. Where a place hurts as well, what
+    loads it is set aside silently.
     """
     draft.say(Urgent())
+    draft.remember(barred=True, waiting=None)
     exercises = [
         name for each in pain for name in affected(draft, each.where, ()) if set_aside(draft, name, each)
     ]
@@ -39,7 +41,7 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
             for name in programme_exercises(draft)
             if name not in hurting and loads_place(name, each.where)
         )
-        draft.say(Safety(where=each.where, side=each.side, exercise=first, also=also))
+        draft.say(Safety(where=each.where, side=each.side, exercise=first, held=hurting, also=also))
         draft.alert(
             "pain",
             first,

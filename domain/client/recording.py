@@ -98,7 +98,7 @@ def answer(
         )
     )
     line = line_named(draft, workout, exercise)
-    if line is None or line.held is not None:
+    if line is None or line.held is not None or draft.memory.barred:
         return
     complete = sets_done(draft.state, workout, exercise) >= line.prescription.sets
     if complete:

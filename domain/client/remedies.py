@@ -16,7 +16,9 @@ def remedies_for(state: ClientState, reason: AlertReason, exercise: str | None) 
             return ("next programme", "keep on") if next_programme(state) else ("seen",)
         case "pain":
             return ("lift hold", "keep held") if exercise else ("seen",)
-        case "urgent" | "missed" | "question" | "unreachable":
+        case "urgent":
+            return ("let train",)
+        case "missed" | "question" | "unreachable":
             return ("seen",)
 
 

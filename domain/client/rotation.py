@@ -25,9 +25,9 @@ class Due:
 
 
 def due(state: ClientState, today: date) -> Due | None:
-    """Return the next workout; None without a programme, or during a pause without an end."""
+    """Return the next workout; None without a programme, in a pause without an end, or while barred."""
     stored, memory = state.client.programme, state.memory
-    if stored is None or (memory.paused and memory.paused_until is None):
+    if stored is None or memory.barred or (memory.paused and memory.paused_until is None):
         return None
     schedule = stored.programme.schedule
     own = [record for record in state.workouts if record.programme == stored.number]

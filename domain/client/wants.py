@@ -109,7 +109,10 @@ def pause(draft: Draft, until: date | None) -> None:
 
 
 def come_back(draft: Draft) -> None:
-    """End a pause, and switch reminders on again."""
+    """End a pause, and switch reminders on again; after a warning sign that is the coach's to do."""
+    if draft.memory.barred:
+        draft.notice("barred", coach=draft.client.coach.name)
+        return
     draft.remember(paused=False, paused_until=None, reminders_off=False)
     coming = due(draft.state, draft.today)
     if coming is not None and coming.on < draft.today:
@@ -154,6 +157,9 @@ def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
 
 def show_plan(draft: Draft) -> None:
     """Show the workout under way or in turn, and its day."""
+    if draft.memory.barred:
+        draft.notice("barred", coach=draft.client.coach.name)
+        return
     name = current_workout(draft.state, draft.today)
     coming = due(draft.state, draft.today)
     workout: WorkoutRecord | None = open_workout(draft.state)
