@@ -1,0 +1,156 @@
+"""Words for what a client, or somebody who is to become one, is to know."""
+
+from bot.markup import bold, escape
+from bot.wording.joining import CAUTIONS, welcome_words
+from bot.wording.notice_forms import SET, Facts, Words, filled
+from bot.wording.reader import Reader, day_words, listed, set_words
+from domain.parts import Topic
+
+HELP = (
+    "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
+    "«yesterday: squat 100x5».\n"
+    "Put something right: «make that 9», «undo», or edit your message.\n"
+    "Also: «what's next?», «history of rows», «skip calves today», «can't today», «move to Thursday», "
+    "«away till the 14th», «I'm back», «remind me at 7», «I use pounds», «I'm in Lisbon».\n"
+    "If something hurts, say so. A question for your coach: just ask it.\n"
+)
+
+
+def _coming(facts: Facts, lead: str) -> str:
+    if not facts.get("workout") and not facts.get("next"):
+        return ""
+    name = str(facts.get("workout") or facts.get("next"))
+    when = f", {day_words(str(facts['on']))}" if facts.get("on") else ""
+    return f"{lead} {bold(name)}{when}."
+
+
+def _workout_done(facts: Facts, _reader: Reader) -> str:
+    head = f"That completes {bold(str(facts['workout']))}. Well reported."
+    coming = f" Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}." if facts.get("next") else ""
+    return head + coming
+
+
+def _moved(facts: Facts, _reader: Reader) -> str:
+    return (
+        f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}. "
+        "It stays the next in turn, nothing is lost."
+    )
+
+
+def _taken_back(facts: Facts, _reader: Reader) -> str:
+    sets = [SET.validate_python(each) for each in facts["sets"]]
+    named = "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+    return f"Taken back: {named}."
+
+
+def _history(facts: Facts, _reader: Reader) -> str:
+    rows = [f"{day_words(row['on'])}: {set_words(SET.validate_python(row['set']))}" for row in facts["rows"]]
+    return "\n".join([bold(str(facts["exercise"])), *rows])
+
+
+def _no_history(facts: Facts, _reader: Reader) -> str:
+    of = f" of {bold(str(facts['exercise']))}" if facts.get("exercise") else ""
+    return f"Nothing{of} stands in your journal yet."
+
+
+def _left_out(facts: Facts, _reader: Reader) -> str:
+    return f"{escape(listed(facts['exercises']))} left out of {bold(str(facts['workout']))} this time."
+
+
+def _paused(facts: Facts, _reader: Reader) -> str:
+    until = f" until {day_words(str(facts['until']))}" if facts.get("until") else ""
+    return f"Paused{until}. No reminders; say «I'm back» whenever you are."
+
+
+def _stall(facts: Facts, _reader: Reader) -> str:
+    return (
+        f"{bold(str(facts['exercise']))} has not moved for {facts['without_beat']} times now. "
+        "That happens and is no fault of yours; your coach hears of it and will decide what to change."
+    )
+
+
+def _review(facts: Facts, _reader: Reader) -> str:
+    found = (
+        "you have become stronger over all"
+        if facts["risen"]
+        else "strength has not clearly risen over all, so your coach takes a look at the programme"
+    )
+    return f"That was round {facts['rounds']}. Looking back: {found}."
+
+
+CLIENT_WORDS: dict[Topic, Words] = {
+    "no file wanted": "I read files only from coaches. Type your sets as you would say them: «80 x 8».",
+    "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
+    "words only": filled("I can only read words, not a {what}. Type it as you would say it: «80 x 8»."),
+    "cut": "That was very long: I have read only its beginning. Please send the rest once more, in parts.",
+    "read again": "Read again after your edit.",
+    "button is old": "That button belongs to an earlier question. Just type what you mean.",
+    "button is not yours": "That button does nothing here. Just type what you mean.",
+    "no set found": "I found no set in that, so nothing is recorded. Say it as «80 kg x 8», or «help».",
+    "heard": "All right.",
+    "nothing to read": "I find no words in that. Send your sets as «80 x 8», or say «help».",
+    "say it again": "Then I record nothing. Send it once more as it was, say as «80 kg x 8».",
+    "no trouble": "Good to know. Should that change, leave the exercise and tell me.",
+    "moved": _moved,
+    "missed noted": lambda facts, _: (
+        f"All right. {bold(str(facts['workout']))} stays the next in turn"
+        + (f", {day_words(str(facts['on']))}." if facts.get("on") else ".")
+    ),
+    "trained after all": filled("Good. Send me the sets of {workout} as they were."),
+    "help": lambda _facts, _reader: HELP + CAUTIONS,
+    "reminders off": "No more reminders. Your journal stays; say «start reminders» to have them back.",
+    "nothing to leave out": "There is nothing to leave out: no workout is planned.",
+    "left out": _left_out,
+    "nothing to move": "There is nothing to move: no workout is planned.",
+    "day is past": lambda facts, _: (
+        f"{day_words(str(facts['on'])).capitalize()} is past. Which day do you mean?"
+    ),
+    "rest of it moved": lambda facts, _: (
+        f"The rest of {bold(str(facts['workout']))} on {day_words(str(facts['on']))}, then. "
+        "What you sent stands."
+    ),
+    "paused": _paused,
+    "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
+    "nothing to take back": "There is nothing to take back.",
+    "taken back": _taken_back,
+    "passed on": filled("I have passed that on to {coach}."),
+    "no workout planned": lambda facts, _: (
+        "You are paused. Say «I'm back» whenever you are."
+        if facts.get("paused")
+        else "No workout is planned: your coach has not put you on a programme yet."
+    ),
+    "no history": _no_history,
+    "history": _history,
+    "no such hour": "There is no such hour. Say it as «remind me at 7» or «remind me at 18:30».",
+    "hour kept": filled("Reminders come at {at} from now on."),
+    "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),
+    "body mass unlikely": "That body mass seems unlikely. Say it as «I weigh 72 kg».",
+    "body mass kept": filled("Noted: {mass} {unit}."),
+    "zone kept": filled("Noted: you are in {zone}, where it is {local} now."),
+    "stall": _stall,
+    "review": _review,
+    "workout done": _workout_done,
+    "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
+    "rest more": filled("{coach} gives you one rest day more before the next workout."),
+    "lighter": filled("{coach} takes the load down on {exercise}: you build back from there."),
+    "swapped": filled("{coach} changes {exercise} to {instead} from the next workout on."),
+    "keep on": filled("{coach} has seen {exercise} and lets you go on as you are."),
+    "hold lifted": lambda facts, _: (
+        f"{escape(str(facts['coach']))} has put {escape(listed(facts['exercises']))} back into your plan. "
+        "If it hurts again, leave it and tell me."
+    ),
+    "new programme": lambda facts, _: (
+        f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}. It begins with:"
+    ),
+    "barred": filled(
+        "No training for now: after what you wrote, {coach} first has to let it go on. Have it looked at by "
+        "a doctor, and call your local emergency number if it comes back."
+    ),
+    "let train": filled(
+        "{coach} lets your training go on. If anything of it comes back, stop and call your local emergency "
+        "number."
+    ),
+    "stranger": "Hello. This chat is for invited people only; ask your coach for an invitation.",
+    "invitation is over": "This invitation is used or has run out. Please ask your coach for a new one.",
+    "welcome": welcome_words,
+}

@@ -1,0 +1,109 @@
+"""Words for what a coach is to know."""
+
+from bot.markup import bold, escape
+from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
+from bot.wording.reader import Reader, day_words, set_words
+from bot.wording.sheet import fault_words
+from domain.parts import Topic
+
+COACH_HELP = (
+    "What you can say:\n"
+    "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
+    "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes».\n"
+    "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
+)
+
+
+FILE_FAULTS: dict[str, str] = {
+    "too large": "it is too large.",
+    "not text": "it is not plain text.",
+    "out of reach": "the platform did not give it to me. Please send it again.",
+}
+
+SETTLED = {
+    "lighten": "Settled: {client} starts {exercise} with a tenth less and builds back.",
+    "swap": "Settled: {client} does the alternative for {exercise}.",
+    "rest more": "Settled: {client} has one rest day more before the next workout.",
+    "next programme": "Settled: {client} goes on with the next programme.",
+    "keep on": "Settled: I leave {client}'s {exercise} alone for a while.",
+    "lift hold": "Settled: what was set aside is back in {client}'s plan.",
+    "keep held": "Settled: it stays aside for {client}.",
+    "let train": "Settled: {client} trains again.",
+    "seen": "Settled.",
+}
+
+
+def _invited(facts: Facts, _reader: Reader) -> str:
+    name, code = escape(str(facts["name"])), escape(str(facts["code"]))
+    return (
+        f"An invitation for {bold(str(facts['name']))} to {bold(str(facts['programme']))}, "
+        f"good for one person and {facts['days']} days. "
+        f"{name} opens the chat with me and sends:\n/start {code}"
+    )
+
+
+def _sheet_faults(facts: Facts, _reader: Reader) -> str:
+    faults = facts["faults"]
+    count = "one thing" if len(faults) == 1 else f"{len(faults)} things"
+    return "\n".join(
+        [
+            f"I could not take {count} in this sheet, so nothing is stored:",
+            *(fault_words(each) for each in faults),
+        ]
+    )
+
+
+def _settled(facts: Facts, _reader: Reader) -> str:
+    return SETTLED[str(facts["remedy"])].format(
+        client=escape(str(facts["client"])), exercise=escape(str(facts.get("exercise") or ""))
+    )
+
+
+def _card(facts: Facts, _reader: Reader) -> str:
+    rows = [SET.validate_python(each) for each in facts["last"]]
+    if not rows:
+        return "Nothing in the journal yet."
+    lines = [
+        f"{day_words(each.on) if each.on else ''}: {escape(each.exercise)} {set_words(each)}" for each in rows
+    ]
+    return "\n".join(["Last sets", *lines])
+
+
+COACH_WORDS: dict[Topic, Words] = {
+    "passed to client": filled("Passed on to {client}."),
+    "already settled": filled("That matter of {client}'s is settled already."),
+    "settled": _settled,
+    "remedy not possible": filled("That does not fit {client}'s sheet, so nothing is changed."),
+    "no such programme": filled("I do not have that programme, so nothing is changed for {client}."),
+    "programme given": filled("{client} is on {programme} now."),
+    "card": _card,
+    "coach already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{COACH_HELP}",
+    "file not taken": lambda facts, _: (
+        f"I could not take {escape(str(facts['name']))}: "
+        + FILE_FAULTS.get(str(facts.get("fault")), "I could not read it.")
+        + " A sheet is a plain .txt file."
+    ),
+    "not your client": "That is not one of your clients.",
+    "sheet stored": filled(
+        "Stored: {programme}. Say «put NAME on {programme}» or «invite NAME to {programme}»."
+    ),
+    "sheet faults": _sheet_faults,
+    "sheet left": "Left as it is; nothing is stored.",
+    "programmes": with_names(
+        "Your programmes: {names}.", "No programmes yet. Paste a sheet, or send it as a .txt file."
+    ),
+    "coach help": lambda facts, _: (
+        ("" if facts.get("understood") else "I did not understand that. ") + COACH_HELP
+    ),
+    "invited": _invited,
+    "which programme": with_names(
+        "Which programme? You have: {names}.",
+        "You have no programme yet. Paste a sheet, or send it as a .txt file.",
+    ),
+    "name is taken": filled("You already have a client called {name}. Use another name."),
+    "unknown client": with_names(
+        "I know no client called {name}. Yours are: {names}.", "You have no clients yet."
+    ),
+    "client joined": filled("{client} has joined."),
+    "welcome coach": lambda facts, _: f"Welcome, {bold(str(facts['name']))}. {COACH_HELP}",
+}

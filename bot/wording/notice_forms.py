@@ -1,0 +1,38 @@
+"""The forms that notices are written in: a text with places to fill, and one that lists names."""
+
+from collections.abc import Callable
+from typing import Any
+
+from pydantic import TypeAdapter
+
+from bot.markup import escape
+from bot.wording.reader import Reader, listed
+from domain.sets import TrainingSet
+
+Facts = dict[str, Any]
+Words = str | Callable[[Facts, Reader], str]
+
+SET = TypeAdapter(TrainingSet)
+
+
+def filled(text: str) -> Callable[[Facts, Reader], str]:
+    """Return words in which each {place} is filled by the fact of that name, escaped."""
+
+    def words(facts: Facts, _reader: Reader) -> str:
+        return text.format(**_texts(facts))
+
+    return words
+
+
+def with_names(text: str, empty: str) -> Callable[[Facts, Reader], str]:
+    """Return words that list the facts' `names` at {names}; `empty` where there are none."""
+
+    def words(facts: Facts, _reader: Reader) -> str:
+        names = facts.get("names") or []
+        return text.format(names=escape(listed(names)), **_texts(facts)) if names else empty
+
+    return words
+
+
+def _texts(facts: Facts) -> dict[str, str]:
+    return {key: escape(value) for key, value in facts.items() if isinstance(value, str)}
