@@ -13,6 +13,7 @@ from domain.comparison import Body, best_of
 from domain.equipment import Equipment
 from domain.exercises import Exercise
 from domain.exposure import Exposure
+from domain.layoff import share_after
 from domain.loading import Load, Loading
 from domain.programme import Ladder, Prescription, RelativeLoad
 from domain.progression import Aim, a_little_more, aim_at, double_progression
@@ -77,12 +78,14 @@ def next_target(
     last_of_other: TrainingSet | None = None,
     held: bool = False,
     easing: Decimal | None = None,
+    days_away: int = 0,
 ) -> Target | NoTarget:
     """Return what to aim for in `prescription` after `history`, or why nothing can be aimed for.
 
     `history` holds exposures of this exercise in this workout, oldest first. `exercise` is what the catalogue
     says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on
-    hold because of pain. `easing` is the share of the last load (0 to 1) that a deload or time away asks for.
+    hold because of pain. `easing` is the share of the last load (0 to 1) that a deload asks for, `days_away`
+    how long the client has been away from training or from this exercise; the lower load of the two holds.
     """
     name = prescription.exercise
     if held:
@@ -96,16 +99,17 @@ def next_target(
     )
     is_hold = prescription.range.of == "seconds"
     past = tuple(each for each in history if each.is_hold == is_hold)
+    eased = _easing(easing, days_away)
 
     if prescription.load_from is not None:
         if last_of_other is None:
             return NoTarget(name, OtherNotDone(prescription.load_from.exercise))
         aim = _relative(prescription.load_from, last_of_other, past, prescription, loading)
-        return _target(prescription, _lightened(aim, easing, loading), unit)
+        return _target(prescription, aim if eased is None else _lightened(aim, eased, loading), unit)
     if not past:
         return _first_time(prescription, unit)
-    if easing is not None and easing < 1:
-        return _target(prescription, _eased(past[-1], easing, prescription, loading), unit)
+    if eased is not None:
+        return _target(prescription, _eased(past[-1], eased, prescription, loading), unit)
     if prescription.ladder is not None:
         rung = _on_the_ladder(prescription.ladder, past, loading)
         if rung is not None:
@@ -164,20 +168,28 @@ def _relative(
     return Aim(load, amount, reason, expected)
 
 
-def _eased(last: Exposure, easing: Decimal, prescription: Prescription, loading: Loading) -> Aim:
+def _easing(asked: Decimal | None, days_away: int) -> Eased | None:
+    """Return the lower share of the load of the one asked for and the one that time away calls for."""
+    after = share_after(days_away)
+    if asked is not None and asked < 1 and (after is None or asked <= after):
+        return Eased(asked)
+    return None if after is None else Eased(after, days_away)
+
+
+def _eased(last: Exposure, easing: Eased, prescription: Prescription, loading: Loading) -> Aim:
     """Return a lighter load than the last, for the middle of the range; of the body alone, fewer reps."""
     best = best_of(last.counting, loading.body)
-    aim = Aim(loading.of(best), prescription.range.middle, Eased(easing))
+    load = loading.of(best)
+    if load.kind == "body":
+        return Aim(load, max(1, math.floor(best.amount * easing.factor)), easing)
+    return _lightened(Aim(load, prescription.range.middle, easing), easing, loading)
+
+
+def _lightened(aim: Aim, easing: Eased, loading: Loading) -> Aim:
+    """Return the aim with its load at most the share of what it was; the body alone cannot be lightened."""
     if aim.load.kind == "body":
-        return Aim(aim.load, max(1, math.floor(best.amount * easing)), aim.reason)
-    return _lightened(aim, easing, loading)
-
-
-def _lightened(aim: Aim, easing: Decimal | None, loading: Loading) -> Aim:
-    """Return the aim with its load at most `easing` of what it was."""
-    if easing is None or easing >= 1 or aim.load.kind == "body":
         return aim
-    return Aim(loading.scaled(aim.load, easing), aim.amount, Eased(easing))
+    return Aim(loading.scaled(aim.load, easing.factor), aim.amount, easing)
 
 
 def _on_the_ladder(ladder: Ladder, past: tuple[Exposure, ...], loading: Loading) -> tuple[Aim, bool] | None:

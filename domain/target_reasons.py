@@ -117,9 +117,10 @@ class Relative:
 
 @dataclass(frozen=True, slots=True)
 class Eased:
-    """The load is `factor` of the last one, because of a deload or time away."""
+    """The load is `factor` of the last one, because of a deload, or of `days_away` where that is said."""
 
     factor: Decimal
+    days_away: int | None = None
     rule: Literal["eased"] = "eased"
 
 

@@ -86,7 +86,7 @@ def test_target_is_the_one_worked_by_hand(case: Case) -> None:
     unit: Unit = "lb" if " lb" in case["aim"] else "kg"
     prescription, held, easing = prescribed(case["sheet"], exercise)
     other = case.get("other")
-    body_mass = case.get("body mass")
+    body_mass, away = case.get("body mass"), case.get("away")
     target = next_target(
         prescription,
         exposures(case.get("done"), exercise, unit),
@@ -97,6 +97,7 @@ def test_target_is_the_one_worked_by_hand(case: Case) -> None:
         last_of_other=sets(other)[-1] if other else None,
         held=held,
         easing=easing,
+        days_away=int(away.split(maxsplit=1)[0]) if away else 0,
     )
     assert target.reason.rule == case["by"]
     if case["aim"] == "none":
