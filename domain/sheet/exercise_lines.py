@@ -10,6 +10,9 @@ from dataclasses import dataclass
 from domain.exercises import lookup
 from domain.sheet.phrases import Amount, CueText, LoweringOnly, Phrase, Sets, read_clause
 
+_MOST_WORDS = 12
+"""No name, and nothing before one, has more words than this."""
+
 
 @dataclass(frozen=True, slots=True)
 class Named:
@@ -127,6 +130,8 @@ def _stretch(text: str, *, together: bool) -> list[Part]:
             parts.extend(split_name(piece, together=True))
         elif not left:
             parts.extend(phrases)
+        elif _begins_with_known_name(piece):
+            parts.extend(split_name(piece))
         elif instead := _instead(piece):
             parts.append(instead)
         elif any(isinstance(part, Named) for part in parts):
@@ -172,7 +177,8 @@ def _name_in(text: str, *, may_have_amount: bool) -> tuple[str, tuple[Phrase, ..
     known: list[tuple[str, tuple[Phrase, ...]]] = []
     other: list[tuple[str, tuple[Phrase, ...]]] = []
     for before, rest in _starts(text):
-        for cut in [*(space.start() for space in re.finditer(r"\s", rest)), len(rest)]:
+        cuts = [space.start() for space in re.finditer(r"\s", rest)][:_MOST_WORDS]
+        for cut in [*cuts, len(rest)]:
             name = rest[:cut].strip(" ,.-@")
             phrases, left = read_clause(rest[cut:])
             together = (*before, *phrases)
@@ -190,10 +196,17 @@ def _name_in(text: str, *, may_have_amount: bool) -> tuple[str, tuple[Phrase, ..
 
 def _starts(text: str) -> list[tuple[tuple[Phrase, ...], str]]:
     """Return the places where the name may begin: at once, or after sets and reps ("3x8 bench press")."""
-    phrases, left = read_clause(text)
-    if phrases and left and any(_says_how_much(phrase) for phrase in phrases):
-        return [((), text), (phrases, left)]
-    return [((), text)]
+    starts: list[tuple[tuple[Phrase, ...], str]] = [((), text)]
+    for space in list(re.finditer(r"\s", text))[:_MOST_WORDS]:
+        phrases, left = read_clause(text[: space.start()])
+        if not left and any(_says_how_much(phrase) for phrase in phrases):
+            starts.append((phrases, text[space.end() :]))
+    return starts
+
+
+def _begins_with_known_name(piece: str) -> bool:
+    named = split_name(piece)[0]
+    return isinstance(named, Named) and lookup(named.name) is not None
 
 
 def _says_how_much(phrase: Phrase) -> bool:

@@ -73,9 +73,9 @@ class _Reader:
         if prefix := _TITLE.match(first.words):
             return first.words[prefix.end() :], self.lines[1:]
         parts = read_line(first.words)
-        begins_at_once = (_with_amount(parts) and any(isinstance(p, Named) and lookup(p.name) for p in parts)) or (
-            self._looks_like_exercise(1) and self._is_in_turn(first) and not self._has_twin(first)
-        )
+        begins_at_once = (
+            _with_amount(parts) and any(isinstance(p, Named) and lookup(p.name) for p in parts)
+        ) or (self._looks_like_exercise(1) and self._is_in_turn(first) and not self._has_twin(first))
         if begins_at_once or self._is_needed_as_header(first):
             self._fault(first, "no name")
             return "", self.lines
@@ -142,7 +142,11 @@ class _Reader:
         if name := plan.finds(words) or plan.finds(_bare(words)):
             return name
         parts = read_line(line.words)
-        if _with_amount(parts) or any(not isinstance(part, Named) or part.together for part in parts[:1]) or '"' in words:
+        if (
+            _with_amount(parts)
+            or any(not isinstance(part, Named) or part.together for part in parts[:1])
+            or '"' in words
+        ):
             return None
         place = self.lines.index(line) + 1
         plain = len(parts) <= 1 and (line.indent == 0 or line.marked)
