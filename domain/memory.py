@@ -57,6 +57,8 @@ class ClientMemory(Frozen):
     due_on: date | None = None
     """The day of the next workout as last reckoned, for the coach's overview."""
     moved_to: date | None = None
+    moved_workout: str | None = None
+    """The workout that was moved to `moved_to`; without that day it says nothing."""
     extra_rest_days: int = 0
     reminded_on: date | None = None
     nudged_on: date | None = None

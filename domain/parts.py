@@ -62,6 +62,8 @@ class VerdictPart(Frozen):
     recorded: tuple[TrainingSet, ...] = ()
     corrected: bool = False
     personal_best: bool = False
+    eased: bool = False
+    """The coach had taken the load down for this one."""
     reason: dict[str, Any] = Field(default_factory=dict)
 
 

@@ -31,10 +31,7 @@ def _workout_done(facts: Facts, _reader: Reader) -> str:
 
 
 def _moved(facts: Facts, _reader: Reader) -> str:
-    return (
-        f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}. "
-        "It stays the next in turn, nothing is lost."
-    )
+    return f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}. Nothing is lost."
 
 
 def _taken_back(facts: Facts, _reader: Reader) -> str:
@@ -64,7 +61,7 @@ def _paused(facts: Facts, _reader: Reader) -> str:
 
 def _stall(facts: Facts, _reader: Reader) -> str:
     return (
-        f"{bold(str(facts['exercise']))} has not moved for {facts['without_beat']} times now. "
+        f"{bold(str(facts['exercise']))} has not gone up {facts['without_beat']} times in a row. "
         "That happens and is no fault of yours; your coach hears of it and will decide what to change."
     )
 
@@ -93,7 +90,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "no trouble": "Good to know. Should that change, leave the exercise and tell me.",
     "moved": _moved,
     "missed noted": lambda facts, _: (
-        f"All right. {bold(str(facts['workout']))} stays the next in turn"
+        f"All right. Next: {bold(str(facts['workout']))}"
         + (f", {day_words(str(facts['on']))}." if facts.get("on") else ".")
     ),
     "trained after all": filled("Good. Send me the sets of {workout} as they were."),

@@ -21,7 +21,7 @@ FILE_FAULTS: dict[str, str] = {
 }
 
 SETTLED = {
-    "lighten": "Settled: {client} starts {exercise} with a tenth less and builds back.",
+    "lighten": "Settled: {client} starts {exercise} with about a tenth less and builds back.",
     "swap": "Settled: {client} does the alternative for {exercise}.",
     "rest more": "Settled: {client} has one rest day more before the next workout.",
     "next programme": "Settled: {client} goes on with the next programme.",

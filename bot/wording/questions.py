@@ -34,7 +34,7 @@ def question_words(part: Question) -> str:
         case "missed":
             return (
                 f"I heard nothing of {bold(str(facts.get('workout')))} on "
-                f"{day_words(str(facts.get('on')))}. What became of it? It stays the next in turn."
+                f"{day_words(str(facts.get('on')))}. What became of it?"
             )
         case "trouble":
             return "Tap one, or tell me in your own words."

@@ -11,9 +11,9 @@ from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPar
 from domain.sets import TrainingSet
 
 
-def reminder_words(part: Reminder) -> str:
-    """Say that it is a training day."""
-    return f"Training day: {bold(part.workout)}."
+def reminder_words(_part: Reminder) -> str:
+    """Say that it is a training day; the plan that follows names the workout."""
+    return "Training day."
 
 
 def nudge_words(part: Nudge) -> str:
@@ -30,13 +30,22 @@ def plan_words(part: Plan) -> str:
     for place, line in enumerate(part.lines, start=1):
         paired = place > 1 and part.lines[place - 2].straight_into_next
         lines.append(plan_line_words(place, line, paired=paired))
-    pairs = [line for line in part.lines if line.straight_into_next and not line.held_for]
-    advice = (
-        "\nIn a pair there is no rest between the two, so warm up for the second one before you start."
-        if pairs
-        else ""
-    )
-    return "\n".join([head, *lines]) + advice
+    return "\n".join([head, *lines, *plan_advice(part)])
+
+
+FIRST_LOAD = (
+    "Where it is the first time: start light, add a little from set to set, and stop at the first load that "
+    "is hard for the reps."
+)
+
+
+def plan_advice(part: Plan) -> list[str]:
+    """Say once for the whole plan what several of its lines need."""
+    advice = [FIRST_LOAD] if any(line.find_first_load for line in part.lines) else []
+    for first, line in enumerate(part.lines, start=1):
+        if line.straight_into_next and not line.held_for:
+            advice.append(f"No rest between {first} and {first + 1}: warm up for both before you begin.")
+    return advice
 
 
 def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
@@ -54,10 +63,7 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         plates = plates_words(line.plates_per_side)
         details.append(f"aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
     elif line.find_first_load:
-        details.append(
-            "first time: start light, add a little from set to set, and stop at the first load that is "
-            "hard for the reps"
-        )
+        details.append("first time: find your load")
     if line.to_beat is not None and not line.held_for:
         details.append(f"last time {set_words(line.to_beat)}")
     details.extend(escape(cue) for cue in line.cues)
@@ -98,30 +104,34 @@ def verdict_words(part: VerdictPart) -> str:
             if part.personal_best:
                 said += " Your best ever."
         case "level":
-            said = f"Level with last time{before}."
+            said = f"Level with last time{before}{margin_words(part)}."
+        case "below" if part.eased:
+            said = f"Lighter than last time{before}, as your coach wanted."
         case "below":
             said = f"Below last time{before}{margin_words(part)}."
         case "first":
             said = "First one of its kind: that is the mark to beat."
         case "not comparable":
-            said = f"Last time it was {set_words(part.before)}." if part.before is not None else ""
-            said += " The two cannot fairly be compared, so I leave it at that."
-    return f"{head}\n{said.strip()}"
+            said = f"Too far from last time{before} to compare the two fairly."
+    return f"{head}\n{said}"
 
 
 def margin_words(part: VerdictPart) -> str:
     """Say by how much, where that is plain."""
-    reason, is_hold = part.reason, part.set.seconds is not None
-    difference = reason.get("difference")
-    if reason.get("rule") == "SameLoad" and isinstance(difference, int):
-        many = abs(difference)
-        unit = "second" if is_hold else "rep"
-        return f" by {many} {unit}{'' if many == 1 else 's'}"
-    if reason.get("rule") == "LoadAndAmount":
-        return ", with more load" if part.result == "beat" else ", with less load"
-    if reason.get("rule") == "ByEstimate":
-        return ", load and reps taken together"
-    return ""
+    difference = part.reason.get("difference")
+    match part.reason.get("rule"):
+        case "same load" if part.result != "level" and isinstance(difference, int):
+            many = abs(difference)
+            unit = "second" if part.set.seconds is not None else "rep"
+            return f" by {many} {unit}{'' if many == 1 else 's'}"
+        case "load and amount":
+            return ", with more load" if part.result == "beat" else ", with less load"
+        case "by estimated 1RM":
+            return ", load and reps taken together"
+        case "by endurance":
+            return ", load and time taken together"
+        case _:
+            return ""
 
 
 def target_words(part: TargetPart) -> str:

@@ -100,7 +100,9 @@ def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
         hold_for_pain(draft, text, reading.pain, named or reading.skips)
     for want in reading.wants:
         do(draft, want, reading, text, named or reading.about)
-    if reading.asks and draft.memory.waiting is None:
+    waiting = draft.memory.waiting
+    if reading.asks and (waiting is None or waiting.slot == "trouble"):
+        # What a set still lacks goes before the question after a joint: without it the set would be lost.
         ask_about(draft, reading, text)
     if reading.cut:
         draft.notice("cut")

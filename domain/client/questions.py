@@ -165,10 +165,10 @@ def missed_told(draft: Draft, waiting: Waiting, text: str) -> bool:
             draft.remember(missed_in_a_row=max(0, draft.memory.missed_in_a_row - 1))
             draft.notice("trained after all", workout=missed.name)
         case "today instead":
-            draft.remember(moved_to=draft.today)
+            draft.remember(moved_to=draft.today, moved_workout=missed.name)
             draft.notice("moved", workout=missed.name, on=draft.today.isoformat())
         case _:
             coming = due(draft.state, draft.today)
             on = coming.on.isoformat() if coming else None
-            draft.notice("missed noted", workout=missed.name, on=on)
+            draft.notice("missed noted", workout=coming.workout if coming else missed.name, on=on)
     return True

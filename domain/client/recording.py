@@ -34,6 +34,8 @@ def record(draft: Draft, sets: Sequence[TrainingSet], message: int) -> None:
         answer(draft, workout_by_number(draft, number), exercise, tuple(recorded))
     for number in dict.fromkeys(number for number, _ in touched):
         close_if_complete(draft, workout_by_number(draft, number))
+    for number, exercise in touched:
+        watch_for_stall(draft, workout_by_number(draft, number), exercise)
 
 
 def correct(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message: int) -> None:
@@ -48,6 +50,7 @@ def correct(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message: i
         entry = new_entry(draft, workout, replace(right, on=right.on or old.set.on), message)
         draft.change(Recorded(entry, instead_of=old.number))
         answer(draft, workout_by_number(draft, workout), right.exercise, (entry.set,), corrected=True)
+        watch_for_stall(draft, workout_by_number(draft, workout), right.exercise)
 
 
 def take_back(draft: Draft, entries: Sequence[Entry]) -> None:
@@ -74,7 +77,7 @@ def answer(
     *,
     corrected: bool = False,
 ) -> None:
-    """Say the verdict on `exercise` in that workout, and what to aim for next; look for a stall."""
+    """Say the verdict on `exercise` in that workout, and what to aim for next."""
     past = history(draft.state, workout.name, exercise, until=workout)
     now, earlier = past[-1], past[:-1]
     about = describe(exercise)
@@ -95,6 +98,7 @@ def answer(
             corrected=corrected,
             personal_best=verdict.personal_best,
             reason=reason_of(verdict.reason),
+            eased=any(each.exercise == exercise for each in draft.memory.easings),
         )
     )
     line = line_named(draft, workout, exercise)
@@ -104,8 +108,15 @@ def answer(
     if complete:
         end_easing(draft, exercise)
     aim_for_next(draft, line, past if complete else earlier, complete=complete)
-    if complete:
-        look_for_stall(draft, line, past)
+
+
+def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None:
+    """Look for a stall once all sets of `exercise` are done; it is told last, since it ends in a question."""
+    line = line_named(draft, workout, exercise)
+    if line is None or line.held is not None or draft.memory.barred:
+        return
+    if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
+        look_for_stall(draft, line, history(draft.state, workout.name, exercise, until=workout))
 
 
 def end_easing(draft: Draft, exercise: str) -> None:

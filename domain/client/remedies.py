@@ -13,7 +13,7 @@ def remedies_for(state: ClientState, reason: AlertReason, exercise: str | None) 
             switch: tuple[Remedy, ...] = ("next programme",) if next_programme(state) else ()
             return ("lighten", *swap, "rest more", *switch, "keep on")
         case "review":
-            return ("next programme", "keep on") if next_programme(state) else ("seen",)
+            return ("seen", "next programme") if next_programme(state) else ("seen",)
         case "pain":
             return ("lift hold", "keep held") if exercise else ("seen",)
         case "urgent":

@@ -36,11 +36,12 @@ def due(state: ClientState, today: date) -> Due | None:
     last = max((record.on for record in reckoned), default=None)
     computed = next_day(schedule, last_done=last, starts=state.client.starts, today=today)
     day = computed + timedelta(days=memory.extra_rest_days)
+    name = name_on(schedule, computed, [record.name for record in turned])
     if memory.moved_to is not None:
-        day = memory.moved_to
+        day, name = memory.moved_to, memory.moved_workout or name
     if memory.paused_until is not None:
         day = max(day, memory.paused_until)
-    return Due(workout=name_on(schedule, computed, [record.name for record in turned]), on=day)
+    return Due(workout=name, on=day)
 
 
 def name_on(schedule: Schedule, day: date, turned: list[str]) -> str:

@@ -31,7 +31,9 @@ def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None
         return
     draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
     draft.say(Safety(where=None, exercise=line.exercise))
-    draft.ask("trouble", {"exercise": line.exercise}, {"exercise": line.exercise}, ("No trouble", "It hurts"))
+    if draft.memory.waiting is None:
+        about = {"exercise": line.exercise}
+        draft.ask("trouble", about, about, ("No trouble", "It hurts"))
     draft.alert("stall", line.exercise, facts_of(stall))
 
 

@@ -91,8 +91,12 @@ def remind(draft: Draft) -> None:
     if coming is None:
         return
     if coming.on < draft.today:
-        draft.remember(moved_to=draft.today)
+        draft.remember(moved_to=draft.today, moved_workout=coming.workout)
     draft.remember(reminded_on=draft.today, due_on=draft.today)
+    asks_at = nudge_moment(draft.today, draft.client.remind_at, draft.zone)
+    if asks_at is not None and asks_at <= draft.at:
+        # A reminder that comes so late needs no nudge on its heels.
+        draft.remember(nudged_on=draft.today)
     draft.say(
         Reminder(workout=coming.workout, on=draft.today),
         plan_of(draft.state, coming.workout, draft.today),
@@ -110,7 +114,7 @@ def nudge(draft: Draft) -> None:
 
 
 def miss(draft: Draft) -> None:
-    """Count the workout as missed for that day, and ask what became of it; it stays the next in turn."""
+    """Count the workout as missed for that day, and ask what became of it."""
     coming = due(draft.state, draft.today)
     stored = draft.client.programme
     if coming is None or stored is None:
@@ -132,4 +136,12 @@ def miss(draft: Draft) -> None:
         ("Trained", "Today instead", "Missed it"),
     )
     if draft.memory.missed_in_a_row >= 2 and draft.open_alert("missed") is None:
-        draft.alert("missed", None, {"in_a_row": draft.memory.missed_in_a_row, "workout": record.name})
+        following = due(draft.state, draft.today)
+        draft.alert(
+            "missed",
+            None,
+            {
+                "in_a_row": draft.memory.missed_in_a_row,
+                "workout": following.workout if following else record.name,
+            },
+        )

@@ -77,9 +77,10 @@ def put_off(draft: Draft, to: date | None) -> None:
         return
     if unfinished and workout is not None:
         draft.notice("rest of it moved", workout=workout.name, on=day.isoformat())
-        draft.remember(moved_to=day if coming.on < day else draft.memory.moved_to)
+        if coming.on < day:
+            draft.remember(moved_to=day, moved_workout=coming.workout)
         return
-    draft.remember(moved_to=day)
+    draft.remember(moved_to=day, moved_workout=coming.workout)
     draft.notice("moved", workout=coming.workout, on=day.isoformat())
     if to is None:
         draft.offer(Words(text="What's next?"))
@@ -116,7 +117,7 @@ def come_back(draft: Draft) -> None:
     draft.remember(paused=False, paused_until=None, reminders_off=False)
     coming = due(draft.state, draft.today)
     if coming is not None and coming.on < draft.today:
-        draft.remember(moved_to=draft.today)
+        draft.remember(moved_to=draft.today, moved_workout=coming.workout)
         coming = due(draft.state, draft.today)
     draft.notice(
         "back",
