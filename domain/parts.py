@@ -63,7 +63,7 @@ class VerdictPart(Frozen):
     corrected: bool = False
     personal_best: bool = False
     eased: bool = False
-    """The coach had taken the load down for this one."""
+    """The load had been taken down for this one: a deload, or the way back after pain."""
     reason: dict[str, Any] = Field(default_factory=dict)
 
 

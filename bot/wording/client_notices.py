@@ -133,8 +133,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "swapped": filled("{coach} changes {exercise} to {instead} from the next workout on."),
     "keep on": filled("{coach} has seen {exercise} and lets you go on as you are."),
     "hold lifted": lambda facts, _: (
-        f"{escape(str(facts['coach']))} has put {escape(listed(facts['exercises']))} back into your plan. "
-        "If it hurts again, leave it and tell me."
+        f"{escape(str(facts['coach']))} has put {escape(listed(facts['exercises']))} back into your plan, "
+        "lighter to begin with. If it hurts again, leave it and tell me."
     ),
     "new programme": lambda facts, _: (
         f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}. It begins with:"

@@ -106,7 +106,7 @@ def verdict_words(part: VerdictPart) -> str:
         case "level":
             said = f"Level with last time{before}{margin_words(part)}."
         case "below" if part.eased:
-            said = f"Lighter than last time{before}, as your coach wanted."
+            said = f"Lighter than last time{before}, on purpose."
         case "below":
             said = f"Below last time{before}{margin_words(part)}."
         case "first":

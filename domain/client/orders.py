@@ -20,6 +20,10 @@ from domain.values import facts_of
 LIGHTEN_TO = Decimal("0.9")
 """The share of the last load an eased exercise starts from. The house's own rule, no published figure."""
 
+BACK_FROM_PAIN = Decimal("0.7")
+"""The share of the last load to begin with after pain: no more than after the longest time away. The house's
+own rule, no published figure; whoever treats the client may well say less."""
+
 EXPOSURES_LEFT_ALONE = 3
 """For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
@@ -103,10 +107,14 @@ def lighten(draft: Draft, alert: Alert) -> None:
     """Ease the load of the exercise, to be built back."""
     if alert.exercise is None:
         return
-    others = tuple(each for each in draft.memory.easings if each.exercise != alert.exercise)
-    easing = Easing(exercise=alert.exercise, factor=LIGHTEN_TO, since=draft.today)
-    draft.remember(easings=(*others, easing))
+    ease(draft, alert.exercise, LIGHTEN_TO)
     draft.notice("lighter", coach=draft.client.coach.name, exercise=alert.exercise)
+
+
+def ease(draft: Draft, exercise: str, factor: Decimal) -> None:
+    """Begin the next time with `factor` of the last load of `exercise`."""
+    others = tuple(each for each in draft.memory.easings if each.exercise != exercise)
+    draft.remember(easings=(*others, Easing(exercise=exercise, factor=factor, since=draft.today)))
 
 
 def swap(draft: Draft, alert: Alert) -> bool:
@@ -141,11 +149,12 @@ def leave_alone(draft: Draft, alert: Alert) -> None:
 
 
 def lift(draft: Draft, alert: Alert) -> None:
-    """Put the exercises that this pain had set aside back into the plan."""
+    """Put the exercises that this pain had set aside back into the plan, much lighter at first."""
     held = set(alert.evidence.get("held", ())) | ({alert.exercise} if alert.exercise else set())
     lifted: list[ExerciseHold] = [hold for hold in draft.state.holds if hold.exercise in held]
     for hold in lifted:
         draft.change(HoldLifted(hold.number, draft.today, draft.client.coach.number))
+        ease(draft, hold.exercise, BACK_FROM_PAIN)
     if lifted:
         draft.notice(
             "hold lifted",
