@@ -8,8 +8,9 @@ worked out once and kept, since all of these are frozen values.
 from bisect import bisect_left, bisect_right
 from decimal import Decimal
 from functools import lru_cache
+from typing import Any
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from domain.exercises import Exercise
 from domain.frozen import Frozen
@@ -18,6 +19,14 @@ from domain.units import Unit, convert
 
 _HEAVIEST = {"kg": Decimal(500), "lb": Decimal(1100)}
 """No load above this is ever aimed at."""
+
+
+_PLATES: dict[Unit, tuple[str, ...]] = {
+    # The competition discs of the IWF and IPF from 25 kg down to 1.25 kg, and the usual plates in pounds.
+    "kg": ("25", "20", "15", "10", "5", "2.5", "1.25"),
+    "lb": ("45", "35", "25", "10", "5", "2.5"),
+}
+_BAR: dict[Unit, Decimal] = {"kg": Decimal(20), "lb": Decimal(45)}
 
 
 class Plate(Frozen):
@@ -37,7 +46,7 @@ class Steps(Frozen):
 
 
 class Equipment(Frozen):
-    """What a client trains with. All masses are in `unit`.
+    """What a client trains with. All masses are in `unit`; bar and plates are the usual ones where not given.
 
     `dumbbells` and `stack` are None where the client has said nothing: then the usual step of each exercise
     holds. `lacking` names what the client has not got, in the client's or coach's words.
@@ -51,20 +60,20 @@ class Equipment(Frozen):
     bands: tuple[Decimal, ...] = ()
     lacking: tuple[str, ...] = ()
 
-
-_PLATES: dict[Unit, tuple[str, ...]] = {
-    # The competition discs of the IWF and IPF from 25 kg down to 1.25 kg, and the usual plates in pounds.
-    "kg": ("25", "20", "15", "10", "5", "2.5", "1.25"),
-    "lb": ("45", "35", "25", "10", "5", "2.5"),
-}
-_BAR: dict[Unit, Decimal] = {"kg": Decimal(20), "lb": Decimal(45)}
+    @model_validator(mode="before")
+    @classmethod
+    def _fill_in_the_usual(cls, given: Any) -> Any:
+        """Take bar and plates by common practice where only the unit is given."""
+        if not isinstance(given, dict) or given.get("unit") not in _BAR:
+            return given
+        unit: Unit = given["unit"]
+        usual = tuple(Plate(mass=Decimal(mass)) for mass in _PLATES[unit])
+        return {"bar": _BAR[unit], "plates": usual, **given}
 
 
 def default_equipment(unit: Unit) -> Equipment:
     """Return what a usual gym has, with all masses in `unit`."""
-    return Equipment(
-        unit=unit, bar=_BAR[unit], plates=tuple(Plate(mass=Decimal(mass)) for mass in _PLATES[unit])
-    )
+    return Equipment.model_validate({"unit": unit})
 
 
 def next_load_above(

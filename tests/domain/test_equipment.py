@@ -6,6 +6,7 @@ from itertools import combinations_with_replacement, pairwise, product
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from pydantic import ValidationError
 
 from domain.equipment import (
     Equipment,
@@ -166,6 +167,20 @@ def test_equipment_survives_json(unit: Unit) -> None:
         update={"lacking": ("barbell",), "stack": Steps(first=Decimal(5), step=Decimal(5))}
     )
     assert Equipment.model_validate_json(equipment.model_dump_json()) == equipment
+
+
+def test_what_is_not_given_is_the_usual() -> None:
+    """So that a roster need only tell what is out of the ordinary."""
+    told = Equipment.model_validate({"unit": "lb", "lacking": ["barbell"]})
+    assert told == default_equipment("lb").model_copy(update={"lacking": ("barbell",)})
+
+
+@pytest.mark.parametrize(
+    "wrong", [{}, {"unit": "st"}, {"unit": "kg", "bar": -1}, {"unit": "kg", "stack": {"first": 5, "step": 0}}]
+)
+def test_equipment_out_of_reason_is_refused(wrong: dict[str, object]) -> None:
+    with pytest.raises(ValidationError):
+        Equipment.model_validate(wrong)
 
 
 def test_combinations_are_counted_right() -> None:
