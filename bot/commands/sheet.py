@@ -15,7 +15,10 @@ _MOST_FAULTS = 40
 
 
 def sheet_command(path: Path) -> int:
-    """Print what the sheet at `path` means and return 0; print its faults, or why it cannot be read, and return 1."""
+    """Print what the sheet at `path` means, or its faults; return the exit status.
+
+    The faults, like the one line for a file that cannot be read, go to standard error.
+    """
     try:
         content = path.read_bytes()
     except OSError as error:
@@ -40,7 +43,7 @@ def sheet_command(path: Path) -> int:
 
 
 def fault_lines(fault: Fault) -> list[str]:
-    """Return a fault as lines: the line as written, a mark under the part at fault, what is wrong, what is right."""
+    """Return a fault as lines: the line as written, a mark under the part at fault, what would be right."""
     wrong, right = (plain(words) for words in fault_parts(fault))
     if fault.line_number is None:
         return [f"The sheet: {wrong}.", f"    {right}", ""]

@@ -59,10 +59,11 @@ def _schedule_words(programme: Programme) -> str:
 
 
 def _prescription_line(prescription: Prescription) -> str:
-    sets = f"{prescription.sets} sets of " if prescription.sets > 1 else ""
-    words = [
-        f"{bold(prescription.exercise)}: {sets}{_range_words(prescription.range, prescription.lowering_only)}"
-    ]
+    reps = _range_words(prescription.range, lowering_only=prescription.lowering_only)
+    sets = ""
+    if prescription.sets > 1:
+        sets = f"{prescription.sets} sets{',' if prescription.range.of == 'seconds' else ' of'} "
+    words = [f"{bold(prescription.exercise)}: {sets}{reps}"]
     match prescription.stop_short:
         case None:
             pass
@@ -75,8 +76,8 @@ def _prescription_line(prescription: Prescription) -> str:
     return ", ".join(words)
 
 
-def _range_words(reps: Range, lowering_only: bool) -> str:  # noqa: FBT001  # a range has nothing else to be said of
-    span = f"{reps.low}" if reps.low == reps.high else f"{reps.low}–{reps.high}"  # noqa: RUF001  # a range's own dash
+def _range_words(reps: Range, *, lowering_only: bool = False) -> str:
+    span = f"{reps.low}" if reps.low == reps.high else f"{reps.low}–{reps.high}"
     kind = "lowering-only rep" if lowering_only else "rep"
     if reps.of == "seconds":
         return f"hold {span} s" + (", lowering only" if lowering_only else "")
@@ -98,9 +99,7 @@ def _details(prescription: Prescription) -> list[str]:
             if instead.why == "joint"
             else f"no {escape(instead.without)}"
         )
-        details.append(
-            f"{why}: {escape(instead.exercise)}, {_range_words(instead.range, lowering_only=False)}"
-        )
+        details.append(f"{why}: {escape(instead.exercise)}, {_range_words(instead.range)}")
     details.extend(f"cue: {escape(cue)}" for cue in prescription.cues)
     return details
 

@@ -22,11 +22,15 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
             "it has {part} characters, far more than a sheet has",
             "Send one programme alone, at most {hint} characters.",
         ),
+        "too many lines": (
+            "it has {part} lines, far more than a sheet has",
+            "Send one programme alone, at most {hint} lines.",
+        ),
         "not text": ("it is not plain text", "Save it as plain text (.txt), or paste it into the chat."),
         "no name": ("the programme has no name", "Begin the sheet with its name, on a line of its own."),
         "no schedule": (
             "it does not say when to train",
-            "Write «Train every 3 days in turn: Pull, Push» or «Train on Monday and Thursday in turn: Pull, Push».",
+            "Write «Train every 3 days in turn: Pull, Push», or «Train on Monday and Thursday in turn: …».",
         ),
         "no workouts": (
             "there is no workout in it",
@@ -121,7 +125,7 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
         ),
     }
 )
-"""By fault, what is wrong, and what would be right. `or_hint` is the likeliest name meant, where there is one."""
+"""By fault, what is wrong, and what would be right. `or_hint` is the likeliest name, where there is one."""
 
 NOTES: Mapping[NoteCode, str] = MappingProxyType(
     {

@@ -1,6 +1,6 @@
 """A coach's programme as plain text, the way it would be written on paper: read, and written out.
 
-The structure that a sheet means is `domain.programme`; what a person is told about a sheet is worded in `bot`.
+The structure that a sheet means is `domain.programme`; what people are told about a sheet is worded in `bot`.
 """
 
 from domain.sheet.reader import read_sheet

@@ -1,14 +1,16 @@
-"""One line about exercises, in parts: a name with its phrases, what it is done together with, alternatives, cues.
+"""One line about exercises, in parts: a name with its phrases, its superset, alternatives, cues.
 
-A line is first cut where the coach would draw breath (superset, sentence, semicolon, bracket); each piece is then a
-handful of phrases, an alternative, a cue, or an exercise. What the line belongs to is the reader's business.
+A line is first cut where the coach would draw breath (superset, sentence, semicolon, bracket); each piece is
+then a handful of phrases, an alternative, a cue, or an exercise. What the line belongs to is the reader's
+business.
 """
 
 import re
 from dataclasses import dataclass
 
 from domain.exercises import lookup
-from domain.sheet.phrases import Amount, CueText, LoweringOnly, Phrase, Sets, read_clause
+from domain.sheet.clauses import read_clause
+from domain.sheet.phrases import Amount, CueText, LoweringOnly, Phrase, Sets
 
 _MOST_WORDS = 12
 """No name, and nothing before one, has more words than this."""
@@ -67,8 +69,8 @@ _INSTEAD = re.compile(
     re.IGNORECASE,
 )
 _INSTEAD_AFTER = re.compile(
-    rf"(?:or|alternatively|swap\s+(?:for|to)|swap\s+it\s+for|use|do|try)\b,?\s+(?P<exercise>.+?)\s+"
-    rf"(?P<condition>(?:if|when|where|in\s+case|without)\b.*)$",
+    r"(?:or|alternatively|swap\s+(?:for|to)|swap\s+it\s+for|use|do|try)\b,?\s+(?P<exercise>.+?)\s+"
+    r"(?P<condition>(?:if|when|where|in\s+case|without)\b.*)$",
     re.IGNORECASE,
 )
 _INSTEAD_UNSAID = re.compile(
@@ -111,7 +113,7 @@ def split_name(text: str, *, together: bool = False) -> tuple[Part, ...]:
 
 
 def _stretch(text: str, *, together: bool) -> list[Part]:
-    """Return the parts of what lies between two superset words; the second and later ones begin with a name."""
+    """Return the parts of what lies between two superset words; after the first it begins with a name."""
     aside: list[Part] = []
     for bracket in _BRACKETED.finditer(text):
         words = next(group for group in bracket.groups() if group is not None).strip(" .")
@@ -151,7 +153,7 @@ def _instead(piece: str) -> Instead | None:
 
 
 def _with_bracket_in_name(parts: list[Part], aside: list[Part]) -> list[Part]:
-    """Put bracketed words back where they belong to the name ("Chest press (machine)"), else after the rest."""
+    """Put bracketed words into the name where they belong to it ("Chest press (machine)"), or else last."""
     for place, part in enumerate(parts):
         if isinstance(part, Named):
             for extra in aside:

@@ -31,7 +31,7 @@ class ExerciseNames:
     faults: list[Fault] = field(default_factory=list)
 
     def resolve(self, line: Line, written: str) -> tuple[str, bool] | None:
-        """Return the proper name, and whether `written` says that it is done lowering-only; None at a fault."""
+        """Return the proper name, and whether `written` says lowering-only; None at a fault."""
         if found := self.find(written):
             self._note_other_name(line, written, found)
             return found, False
@@ -47,7 +47,7 @@ class ExerciseNames:
         return written, False
 
     def find(self, written: str) -> str | None:
-        """Return the proper name of an exercise that the catalogue knows, or that the sheet has named before."""
+        """Return the proper name where the catalogue knows it, or the sheet has named it before."""
         known = lookup(written)
         return known.name if known else self.own.get(name_key(written))
 

@@ -1,11 +1,12 @@
-"""The lines beside the workouts: which days, which workouts in turn, when to review, when to tell the coach."""
+"""The lines beside the workouts: the days, the workouts in turn, the review, when to tell the coach."""
 
 import re
 from dataclasses import dataclass
 
 from domain.names import name_key
 from domain.programme import Weekday
-from domain.sheet.phrases import NUMBER, Trouble, number
+from domain.sheet.phrases import Trouble
+from domain.sheet.vocabulary import NUMBER, number
 
 MOST_DAYS = 30
 
@@ -124,17 +125,21 @@ _IN_TURN = re.compile(
     re.IGNORECASE,
 )
 _ORDER = re.compile(
-    r"(?:(?:(?:the\s+)?(?:workouts?|sessions?|days)\s+)?(?:in\s+turn|in\s+this\s+order|in\s+rotation|order|rotation|sequence|"
-    r"cycle)(?:\s+of\s+(?:the\s+)?workouts)?(?:\s+is)?\s*[:-]?\s*|(?:alternat(?:e|ing)(?:\s+between)?|rotate(?:\s+(?:through|between))?)\s*"
-    r"[:-]?\s*|(?:workouts|sessions)\s*:\s*)(?P<list>\S.*)$",
+    r"(?:(?:(?:the\s+)?(?:workouts?|sessions?|days)\s+)?(?:in\s+turn|in\s+this\s+order|in\s+rotation|order|rotation|"
+    r"sequence|cycle)(?:\s+of\s+(?:the\s+)?workouts)?(?:\s+is)?\s*[:-]?\s*"
+    r"|(?:alternat(?:e|ing)(?:\s+between)?|rotate(?:\s+(?:through|between))?)\s*[:-]?\s*"
+    r"|(?:workouts|sessions)\s*:\s*)(?P<list>\S.*)$",
     re.IGNORECASE,
 )
-_REVIEW_UNIT = r"(?P<unit>rounds?|rotations?|cycles?|times\s+(?:through|round)|laps?|weeks?|months?|days?|workouts?|sessions?)"
+_ROUNDS = (
+    r"(?:full\s+|whole\s+)?(?P<{unit}>rounds?|rotations?|cycles?|times\s+(?:through|round)|laps?|weeks?|months?|days?|"
+    r"workouts?|sessions?)(?:\s+of\s+(?:the|this)\s+\w+)?"
+)
 _REVIEW = re.compile(
-    rf"(?:(?:programme\s+|progress\s+)?reviews?(?:\s+(?:it|this|strength|progress|the\s+programme))?\s*[:-]?\s*(?:is\s+|due\s+)*"
-    rf"(?:after|every|each|at|in)?\s*(?P<rounds>{NUMBER})\s*(?:full\s+|whole\s+)?{_REVIEW_UNIT}(?:\s+of\s+(?:the|this)\s+\w+)?)"
-    rf"|(?:(?:after|every)\s+(?P<rounds2>{NUMBER})\s*(?:full\s+|whole\s+)?{_REVIEW_UNIT.replace('<unit>', '<unit2>')}"
-    r"(?:\s+of\s+(?:the|this)\s+\w+)?\s*[,:-]?\s*(?:(?:we|let's|do\s+a|there\s+is\s+a|a)\s+)*reviews?)",
+    r"(?:programme\s+|progress\s+)?reviews?(?:\s+(?:it|this|strength|progress|the\s+programme))?\s*[:-]?\s*"
+    rf"(?:(?:is|due|after|every|each|at|in)\s+)*(?P<rounds>{NUMBER})\s*{_ROUNDS.format(unit='unit')}"
+    rf"|(?:after|every)\s+(?P<rounds2>{NUMBER})\s*{_ROUNDS.format(unit='unit2')}\s*[,:-]?\s*"
+    r"(?:(?:we|let's|do\s+a|there\s+is\s+a|a)\s+)*reviews?",
     re.IGNORECASE,
 )
 _CHANGE = r"(?:switch|change|move|go|swap|progress)(?:\s+(?:on|over|them|it|back|you|the\s+client))*\s+to"
@@ -168,7 +173,7 @@ def read_header(text: str, headings: frozenset[str]) -> tuple[HeaderPart, ...]:
 
 
 def weekday_heading(text: str) -> tuple[tuple[Weekday, ...], str] | None:
-    """Return the days and the name of a heading like "Monday: Upper"; the name is the day where there is no other."""
+    """Return the days and the name of a heading like "Monday: Upper"; without a name, the day is it."""
     found = re.fullmatch(
         rf"(?P<days>{_DAY_LIST})\s*(?:(?::|-|\||\()\s*(?P<name>.*?)\)?)?", text.strip(), re.IGNORECASE
     )

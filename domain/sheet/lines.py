@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from domain.sheet.result import Fault
 
 MAX_CHARACTERS = 30_000
-"""More than any programme needs; keeps the answer quick."""
+MAX_LINES = 600
+"""More than any programme needs; they keep the answer quick."""
 
 _SAME = str.maketrans(
     {
@@ -33,8 +34,8 @@ _NUMBERING = re.compile(
     r"\(?(?P<label>\d{1,2}[A-Da-d]?|[A-Za-z]\d?)(?:\)|\.(?!\d)|:(?=\s))\s*(?=\S)"
     r"|#(?P<hash>\d{1,2})[.):]?\s+"
     r"|(?P<pair>[A-Z]\d|\d[A-Da-d])\s+(?=[A-Za-z])"
-    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|minutes?|days?|workouts?|"
-    r"times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
+    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|"
+    r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
 )
 _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
 
@@ -43,8 +44,8 @@ _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\
 class Line:
     """One line that says something: its number from 1, as written, and its words.
 
-    `label` is its number or letter ("2", "A1"), `bulleted` whether it has that or a bullet, `indent` by how many
-    spaces it is set in, `marked` whether it is set apart as a heading is.
+    `label` is its number or letter ("2", "A1"), `bulleted` whether it has that or a bullet, `indent` by how
+    many spaces it is set in, `marked` whether it is set apart as a heading is.
     """
 
     number: int
@@ -74,6 +75,8 @@ def split_lines(text: str) -> tuple[Line, ...] | Fault:
         _line(number, raw) for number, raw in enumerate(re.split(r"\r\n|[\n\r\u2028\u2029]", text), 1)
     )
     said = tuple(line for line in lines if any(character.isalnum() for character in line.words))
+    if len(said) > MAX_LINES:
+        return Fault(None, "", "too many lines", part=str(len(said)), hint=str(MAX_LINES))
     return said or Fault(None, "", "empty")
 
 

@@ -1,7 +1,7 @@
-"""From lines to a programme: which line heads a workout, which rule belongs to which exercise, and what is missing.
+"""From lines to a programme: which line is the name, which says when to train, which heads a workout.
 
-Two walks: the first takes the lines beside the workouts, since the rotation tells which lines are headings and may
-stand at the end; the second takes the workouts. Neither stops at a fault. Faults are kept in the order of lines.
+Two walks: the first takes the lines beside the workouts, since the rotation tells which lines are headings
+and may stand at the end; the second takes the workouts. Neither stops at a fault.
 """
 
 import re
@@ -41,19 +41,18 @@ class _Reader:
         self.lines = lines
         self.faults: list[Fault] = []
         self.notes: list[Note] = []
-        self.headings = frozenset(
-            key
-            for line in lines[1:]
-            for name in (line.heading, _bare(line.heading))
-            if (key := name_key(name))
-        )
+        keys = (name_key(name) for line in lines[1:] for name in (line.heading, _bare(line.heading)))
+        headings = frozenset(key for key in keys if key)
+        self.places = {line.number: place for place, line in enumerate(lines)}
+        self.headers = [read_header(line.words, headings) for line in lines]
+        self.parts = [read_line(line.words) for line in lines]
 
     def read(self) -> SheetResult:
         """Return what the sheet comes to."""
         name, body = self._title()
-        headers, body = self._headers(body)
+        headers, sections = self._headers(body)
         plan = plan_schedule(headers)
-        read = self._workouts(body, plan)
+        read = self._workouts(sections, plan)
         schedule = plan.settle(read.sections)
         workouts = read.finish()
         if not read.sections and not self.faults:
@@ -72,45 +71,41 @@ class _Reader:
         first = self.lines[0]
         if prefix := _TITLE.match(first.words):
             return first.words[prefix.end() :], self.lines[1:]
-        parts = read_line(first.words)
-        begins_at_once = (
-            _with_amount(parts) and any(isinstance(p, Named) and lookup(p.name) for p in parts)
-        ) or (self._looks_like_exercise(1) and self._is_in_turn(first) and not self._has_twin(first))
-        if begins_at_once or self._is_needed_as_header(first):
+        parts = self.parts[0]
+        known = any(isinstance(part, Named) and lookup(part.name) for part in parts)
+        if (_with_amount(parts) and known) or self._is_needed_as_heading() or self._is_needed_as_header():
             self._fault(first, "no name")
             return "", self.lines
         return first.words, self.lines[1:]
 
-    def _is_needed_as_header(self, first: Line) -> bool:
+    def _is_needed_as_header(self) -> bool:
         """Whether the first line tells of days or reviews; a name may sound so ("Every day stronger")."""
-        kinds = [{type(part) for part in read_header(line.words, self.headings)} for line in self.lines]
+        kinds = [{type(part) for part in parts} for parts in self.headers]
         days = {Every, OnDays, DayWorkout}
         return bool(kinds[0]) and not (kinds[0] & days and any(other & days for other in kinds[1:]))
 
-    def _is_in_turn(self, heading: Line) -> bool:
-        """Whether the rotation names what this line says."""
-        turns = plan_schedule(
-            [(line, part) for line in self.lines for part in read_header(line.words, self.headings)]
-        )
-        return turns.finds(heading.heading) is not None
-
-    def _has_twin(self, first: Line) -> bool:
-        return any(name_key(line.heading) == name_key(first.heading) for line in self.lines[1:])
+    def _is_needed_as_heading(self) -> bool:
+        """Whether the first line heads a workout of the rotation that no other line heads."""
+        first, *others = (name_key(line.heading) for line in self.lines)
+        if first in others or not self._looks_like_exercise(1):
+            return False
+        every = [(line, part) for line, parts in zip(self.lines, self.headers, strict=True) for part in parts]
+        return plan_schedule(every).finds(first) is not None
 
     def _headers(self, body: Sequence[Line]) -> tuple[list[tuple[Line, HeaderPart]], list[Line]]:
         """Return the parts beside the workouts with their lines, and the lines of the workouts."""
         headers: list[tuple[Line, HeaderPart]] = []
         rest: list[Line] = []
         for line in body:
-            parts = read_header(line.words, self.headings)
-            if not parts or (
-                weekday_heading(line.heading) and self._looks_like_exercise(self.lines.index(line) + 1)
-            ):
+            place = self.places[line.number]
+            parts = self.headers[place]
+            if not parts or (weekday_heading(line.heading) and self._looks_like_exercise(place + 1)):
                 rest.append(line)
-            headers.extend((line, part) for part in parts if rest[-1:] != [line])
-        for line, part in headers:
-            if isinstance(part, Trouble):
-                self._fault(line, part.what, part.part, part.hint)
+                continue
+            headers.extend((line, part) for part in parts)
+            for part in parts:
+                if isinstance(part, Trouble):
+                    self._fault(line, part.what, part.part, part.hint)
         return headers, rest
 
     def _workouts(self, body: Sequence[Line], plan: SchedulePlan) -> WorkoutsReader:
@@ -121,7 +116,7 @@ class _Reader:
                 days = weekday_heading(line.heading)
                 read.open(heading, line, days[0] if days else ())
                 continue
-            parts = read_line(line.words)
+            parts = self.parts[self.places[line.number]]
             if read.sections:
                 read.take(line, parts)
             elif _with_amount(parts):
@@ -141,35 +136,28 @@ class _Reader:
             return None
         if name := plan.finds(words) or plan.finds(_bare(words)):
             return name
-        parts = read_line(line.words)
-        if (
-            _with_amount(parts)
-            or any(not isinstance(part, Named) or part.together for part in parts[:1])
-            or '"' in words
-        ):
+        place = self.places[line.number]
+        parts = self.parts[place]
+        named = all(isinstance(part, Named) and not part.together for part in parts[:1])
+        if _with_amount(parts) or not named or '"' in words:
             return None
-        place = self.lines.index(line) + 1
-        plain = len(parts) <= 1 and (line.indent == 0 or line.marked)
-        if (
-            (plain or line.marked or line.words.endswith(":"))
-            and not line.bulleted
-            and self._looks_like_exercise(place)
-        ):
+        stands_out = line.marked or line.words.endswith(":") or (len(parts) <= 1 and line.indent == 0)
+        if stands_out and not line.bulleted and self._looks_like_exercise(place + 1):
             return words
         return words if days else None
 
     def _looks_like_exercise(self, place: int) -> bool:
-        """Whether the line at `place` begins an exercise: it has a name and reps, or reps come right after it."""
-        if place >= len(self.lines) or read_header(self.lines[place].words, self.headings):
+        """Whether the line at `place` begins an exercise: a name with reps, or with reps on the next line."""
+        if place >= len(self.lines) or self.headers[place]:
             return False
-        parts = read_line(self.lines[place].words)
+        parts = self.parts[place]
         if not parts or not isinstance(parts[0], Named):
             return False
         if _with_amount(parts) or (self.lines[place].bulleted and not self.lines[place].marked):
             return True
         if lookup(parts[0].name) is None or place + 1 >= len(self.lines):
             return False
-        following = read_line(self.lines[place + 1].words)
+        following = self.parts[place + 1]
         return _with_amount(following) and not any(isinstance(part, Named) for part in following)
 
     def _fault(self, line: Line | None, what: FaultCode, part: str = "", hint: str = "") -> None:

@@ -9,6 +9,7 @@ FaultCode = Literal[
     # of the whole sheet
     "empty",
     "too large",
+    "too many lines",
     "not text",
     "no name",
     "no schedule",
@@ -64,9 +65,9 @@ NoteCode = Literal[
 class Fault:
     """Something that cannot be taken, with the line as written.
 
-    `line_number` counts from 1 and is None where the whole sheet is meant. `part` is the piece of the line that is
-    at fault. `hint` is what would be right, where it can be reckoned: a range, a name; the words beside it are
-    chosen by `what`.
+    `line_number` counts from 1 and is None where the whole sheet is meant. `part` is the piece of the line
+    that is at fault. `hint` is what would be right, where it can be reckoned: a range, a name; the words
+    beside it are chosen by `what`.
     """
 
     line_number: int | None
@@ -80,8 +81,8 @@ class Fault:
 class Note:
     """Something that was taken in a way that the coach should see before agreeing to it.
 
-    `part` is what was written, `taken_as` what it became; for a coach's own exercise, the one of the catalogue
-    that looks most like it, or nothing.
+    `part` is what was written, `taken_as` what it became; for a coach's own exercise, the one of the
+    catalogue that looks most like it, or nothing.
     """
 
     line_number: int
@@ -92,7 +93,7 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class SheetResult:
-    """Either a programme and notes on it, or the faults in the order of their lines. Never both, never neither."""
+    """Either a programme and notes on it, or the faults in the order of their lines; never both."""
 
     programme: Programme | None
     notes: tuple[Note, ...] = ()

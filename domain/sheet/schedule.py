@@ -43,7 +43,7 @@ class SchedulePlan:
     notes: list[Note] = field(default_factory=list)
 
     def finds(self, heading: str) -> str | None:
-        """Return the name of the workout in turn that `heading` is, written as the heading is; None where none is."""
+        """Return `heading` where it is the name of a workout in turn, else None."""
         key = name_key(heading)
         names = (*self.order, *self.day_workouts.values())
         return heading if key and any(name_key(name) == key for name in names) else None
@@ -82,12 +82,12 @@ class SchedulePlan:
                     Note(line.number, "order from sections", line.words, ", ".join(spelling.values()))
                 )
             return tuple(spelling.values())
-        line = self.order_line or self.line
+        head = self.order_line or self.line
         turns = {name_key(name) for name in wanted}
         unplaced = [section.name for section in sections if name_key(section.name) not in turns]
         for name in dict.fromkeys(wanted):
             if name_key(name) not in spelling:
-                self._fault(line, "workout without section", name, _most_like(name, unplaced))
+                self._fault(head, "workout without section", name, _most_like(name, unplaced))
         missing = [name for name in wanted if name_key(name) not in spelling]
         for section in sections:
             if name_key(section.name) not in turns:

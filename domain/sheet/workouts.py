@@ -1,21 +1,17 @@
-"""From the parts of lines to workouts: each phrase finds its exercise, and each exercise what it still needs."""
+"""From the parts of lines to workouts: each phrase finds its exercise, each exercise what it still needs."""
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import assert_never
 
-from domain.exercises import describe
 from domain.names import name_key
-from domain.programme import Alternative, Ladder, Prescription, Raise, Range, RelativeLoad, Weekday, Workout
-from domain.sets import LoadKind
-from domain.sheet.conditions import UnknownPlace, read_condition
-from domain.sheet.exercise_lines import Instead, Loose, Named, Part, split_name
-from domain.sheet.exercise_names import ExerciseNames, most_like
+from domain.programme import Ladder, Weekday, Workout
+from domain.sheet.exercise_lines import Instead, Loose, Named, Part
+from domain.sheet.exercise_names import ExerciseNames
 from domain.sheet.lines import Line
 from domain.sheet.phrases import (
-    MOST_REPS,
     AddLoad,
     Amount,
     Counted,
@@ -27,6 +23,7 @@ from domain.sheet.phrases import (
     Sets,
     Trouble,
 )
+from domain.sheet.prescriptions import Draft, Finisher
 from domain.sheet.result import Fault, FaultCode, Note
 
 _RULE_WORDS = re.compile(
@@ -35,30 +32,7 @@ _RULE_WORDS = re.compile(
 )
 """Words that a mere cue does not hold: with them a line that no rule takes is a rule that was misread."""
 
-_OF_LOAD = re.compile(r"(?:'s?)?(?:\s+(?:load|weight))?$", re.IGNORECASE)
-"""What may follow a name where its load is meant: "last Goblet squat's load"."""
-
 _PAIR = re.compile(r"(?P<stem>[A-Za-z])(?P<place>\d)|(?P<stem2>\d{1,2})(?P<place2>[A-Da-d])")
-
-
-@dataclass(slots=True)
-class Draft:
-    """A prescription in the making. `amount` is None until the sheet says it."""
-
-    exercise: str
-    line: Line
-    amount: Amount | None = None
-    misread: bool = False
-    sets: int | None = None
-    lowering_only: bool = False
-    stop_short: int | None = None
-    straight_into_next: bool = False
-    add_load: tuple[Line, AddLoad] | None = None
-    load_from: tuple[Line, LoadFrom] | None = None
-    ladder: Ladder | None = None
-    counted: LoadKind | None = None
-    alternatives: list[tuple[Line, Instead]] = field(default_factory=list)
-    cues: list[str] = field(default_factory=list)
 
 
 @dataclass(slots=True)
@@ -104,20 +78,21 @@ class WorkoutsReader:
 
     def finish(self) -> tuple[Workout, ...]:
         """Return the workouts; those at fault are missing from them."""
-        known = {draft.exercise for section in self.sections for draft in section.drafts}
+        known = frozenset(draft.exercise for section in self.sections for draft in section.drafts)
+        finisher = Finisher(self.names, known)
         finished: list[Workout] = []
         for section in self.sections:
-            prescriptions = [self._finish(draft, known) for draft in section.drafts]
+            prescriptions = [finisher.finish(draft) for draft in section.drafts]
             if not section.drafts:
                 self._fault(section.line, "empty workout", section.name)
             elif all(prescriptions):
                 finished.append(Workout(name=section.name, prescriptions=tuple(filter(None, prescriptions))))
-        self.faults += self.names.faults
-        self.notes += self.names.notes
+        self.faults += [*self.names.faults, *finisher.faults]
+        self.notes += [*self.names.notes, *finisher.notes]
         return tuple(finished)
 
     def _is_cue(self, line: Line, parts: Sequence[Part], drafts: Sequence[Draft]) -> bool:
-        """Whether a line below an exercise is but words for the client: no reps, no known name, nothing new begun."""
+        """Whether a line below an exercise is but words for the client: it has no reps and no known name."""
         if (
             not drafts
             or not isinstance(parts[0], Named)
@@ -195,109 +170,6 @@ class WorkoutsReader:
         if not loose.bracketed:
             self.notes.append(Note(line.number, "kept as cue", loose.text))
 
-    def _finish(self, draft: Draft, known: set[str]) -> Prescription | None:
-        """Return the prescription of a draft; None where something of it is at fault."""
-        before = len(self.faults)
-        amount = draft.amount
-        if amount and amount.of is None and draft.lowering_only:
-            amount = replace(amount, of="reps")
-        reps = self._range(draft.line, amount, draft.exercise)
-        if reps is None:
-            if not draft.misread and draft.amount is None:
-                self._fault(draft.line, "no range", draft.exercise)
-            return None
-        alternatives = [self._alternative(line, instead, reps) for line, instead in draft.alternatives]
-        add_load = self._raise(*draft.add_load, reps) if draft.add_load else None
-        load_from = self._relative(draft, known)
-        if len(self.faults) > before or draft.misread:
-            return None
-        return Prescription(
-            exercise=draft.exercise,
-            counted=draft.counted or describe(draft.exercise).counted,
-            range=reps,
-            sets=draft.sets or 1,
-            lowering_only=draft.lowering_only,
-            stop_short=draft.stop_short,
-            straight_into_next=draft.straight_into_next,
-            add_load=add_load,
-            load_from=load_from,
-            ladder=draft.ladder,
-            alternatives=tuple(filter(None, alternatives)),
-            cues=tuple(draft.cues),
-        )
-
-    def _range(self, line: Line, amount: Amount | None, exercise: str) -> Range | None:
-        """Return the range of an exercise: seconds where they are said or the exercise is a static hold."""
-        if amount is None:
-            return None
-        of = amount.of or ("seconds" if describe(exercise).is_hold else "reps")
-        if of == "reps" and amount.high > MOST_REPS:
-            self._fault(line, "too many reps", str(amount.high), str(MOST_REPS))
-            return None
-        return Range(low=amount.low, high=amount.high, of=of)
-
-    def _alternative(self, line: Line, instead: Instead, usual: Range) -> Alternative | None:
-        """Return the alternative, with the range of the exercise it stands in for where it has none of its own."""
-        if not instead.condition:
-            self._fault(line, "alternative without reason", instead.exercise)
-            return None
-        condition = read_condition(instead.condition)
-        if condition is None:
-            self._fault(line, "not understood", instead.condition)
-            return None
-        if isinstance(condition, UnknownPlace):
-            self._fault(line, "unknown joint", condition.place)
-            return None
-        named, *rest = split_name(instead.exercise)
-        assert isinstance(named, Named)  # noqa: S101  # for the type checker: a name always comes first
-        if not named.name:
-            self._fault(line, "alternative without exercise", instead.condition)
-            return None
-        resolved = self.names.resolve(line, named.name)
-        amount: Amount | None = None
-        for part in rest:
-            match part:
-                case Amount() if amount is None:
-                    amount = part
-                case Trouble(what=what, part=words, hint=hint):
-                    self._fault(line, what, words.strip(), hint)
-                    return None
-                case _:
-                    self.notes.append(Note(line.number, "left out", _words(part, instead.exercise)))
-        if resolved is None:
-            return None
-        reps = self._range(line, amount, resolved[0])
-        if amount is None and describe(resolved[0]).is_hold == (usual.of == "seconds"):
-            reps = usual
-        if reps is None:
-            if amount is None:
-                self._fault(line, "no range", resolved[0])
-            return None
-        why, without = condition
-        return Alternative(why=why, without=without, exercise=resolved[0], range=reps)
-
-    def _raise(self, line: Line, rule: AddLoad, reps: Range) -> Raise | None:
-        over = reps.high - 1 if rule.over is None else rule.over
-        if over < 1:
-            self._fault(line, "zero", line.words)
-            return None
-        return Raise(over=over, by=rule.by)
-
-    def _relative(self, draft: Draft, known: set[str]) -> RelativeLoad | None:
-        """Return the load reckoned from another exercise, which must be somewhere in the sheet."""
-        if draft.load_from is None:
-            return None
-        line, rule = draft.load_from
-        name = self.names.find(rule.name) or self.names.find(_OF_LOAD.sub("", rule.name))
-        if name is None or name not in known:
-            like = most_like(rule.name)
-            self._fault(line, "reference missing", rule.name, like if like in known else "")
-            return None
-        if name == draft.exercise:
-            self._fault(line, "reference to itself", rule.name)
-            return None
-        return RelativeLoad(exercise=name, difference=rule.difference, side=rule.side)
-
     def _fault(self, line: Line, what: FaultCode, part: str = "", hint: str = "") -> None:
         self.faults.append(Fault(line.number, line.raw, what, part, hint))
 
@@ -312,8 +184,3 @@ def _are_pair(before: str, after: str) -> bool:
         one[0].casefold() == two[0].casefold() and ord(two[1].casefold()) - ord(one[1].casefold()) == 1
         for one, two in pairwise(pairs)
     )
-
-
-def _words(part: Part, whole: str) -> str:
-    """Return what a part of an alternative said, as far as it can be told."""
-    return part.text if isinstance(part, Loose | CueText) else whole

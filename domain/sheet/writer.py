@@ -1,7 +1,7 @@
 """The house's way of writing a programme: what is written here is read as the same programme.
 
-Only what differs from the usual is written: one set, and the exercise's usual way of counting load, go without
-saying.
+Only what differs from the usual is written: one set, and the exercise's usual way of counting load, go
+without saying.
 """
 
 from decimal import Decimal
@@ -10,7 +10,7 @@ from typing import assert_never
 from domain.exercises import describe
 from domain.programme import Alternative, FixedDays, Mass, Prescription, Programme, Range, Rotation
 from domain.sets import LoadKind
-from domain.sheet.phrases import number_word
+from domain.sheet.vocabulary import number_word
 
 
 def write_sheet(programme: Programme) -> str:
@@ -53,10 +53,11 @@ def _schedule(schedule: Rotation | FixedDays) -> str:
 
 
 def _prescription(prescription: Prescription) -> str:
-    sets = f"{prescription.sets} sets of " if prescription.sets > 1 else ""
-    words = [
-        f"{prescription.exercise}, {sets}{_range(prescription.range, lowering=prescription.lowering_only)}"
-    ]
+    reps = _range(prescription.range, lowering=prescription.lowering_only)
+    sets = ""
+    if prescription.sets > 1:
+        sets = f"{prescription.sets} sets{',' if prescription.range.of == 'seconds' else ' of'} "
+    words = [f"{prescription.exercise}, {sets}{reps}"]
     match prescription.stop_short:
         case None:
             pass
