@@ -1,0 +1,1 @@
+"""Conversations, played as scripts through the real desk, store and delivery."""
