@@ -38,11 +38,11 @@ _SECONDS = {"m": 60, "h": 3600, "d": 86400, "w": 604800}
 class LocalChat:
     """One terminal and the stage behind it."""
 
-    def __init__(self, store: Store, console: Console, me: str | None) -> None:
-        """`me` is the name of the person to be; without one, the first client."""
+    def __init__(self, store: Store, console: Console, me: str | None, now: datetime | None = None) -> None:
+        """`me` is the name of the person to be, without one the first client; `now` is when it begins."""
         self._store = store
         self._console = console
-        self._stage = Stage(store, datetime.now(UTC), self._heard)
+        self._stage = Stage(store, now or datetime.now(UTC), self._heard)
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
 
     async def run(self) -> None:

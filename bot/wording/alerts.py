@@ -161,7 +161,7 @@ def client_words(line: ClientLine, today: date) -> str:
     elif line.due_on < today:
         coming = f"due since {day_words(line.due_on)}"
     else:
-        coming = f"next {day_words(line.due_on, today)}"
+        coming = f"trains {day_words(line.due_on, today)}"
     last = f", last {day_words(line.last_workout, today)}" if line.last_workout else ""
     held = f"; aside: {escape(listed(line.held))}" if line.held else ""
     programme = f" ({escape(line.programme)})" if line.programme else ""
@@ -170,4 +170,5 @@ def client_words(line: ClientLine, today: date) -> str:
 
 def matter(reason: str, exercise: str | None) -> str:
     """Say an open alert in a word or two."""
-    return f"{reason} ({exercise})" if exercise else reason
+    named = {"missed": "missed workouts", "unreachable": "cannot be reached"}.get(reason, reason)
+    return f"{named} ({exercise})" if exercise else named

@@ -8,6 +8,7 @@ from domain.client.draft import Draft
 from domain.client.pain import hold_for_pain, warn
 from domain.client.questions import ask_about, take_answer
 from domain.client.recording import correct, record, take_back
+from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
 from domain.client.understanding import known, request_for
 from domain.client.waking import next_wake
@@ -67,6 +68,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             orders.reachable(draft, reachable=False)
         case _:
             assert_never(heard.incoming)
+    keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 
 

@@ -44,6 +44,14 @@ def due(state: ClientState, today: date) -> Due | None:
     return Due(workout=name, on=day)
 
 
+def keep_due(draft: Draft) -> None:
+    """Remember the day of the next workout as it now is, for the coach's overview."""
+    coming = due(draft.state, draft.today)
+    on = coming.on if coming else None
+    if on != draft.memory.due_on:
+        draft.remember(due_on=on)
+
+
 def name_on(schedule: Schedule, day: date, turned: list[str]) -> str:
     """Return the workout that comes after those `turned`, or that is fixed for the weekday of `day`."""
     if isinstance(schedule, FixedDays) and schedule.by_day:

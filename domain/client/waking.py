@@ -13,7 +13,7 @@ from domain.calendar import at_local, local_day
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
 from domain.client.recording import close
-from domain.client.rotation import due, open_workout
+from domain.client.rotation import due, keep_due, open_workout
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder
@@ -39,6 +39,7 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     draft = Draft(state, now)
     while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
         happen(draft, min(ripe)[1])
+    keep_due(draft)
     return draft.outcome(next_wake(draft.state, now), weight="nudge")
 
 
@@ -92,7 +93,7 @@ def remind(draft: Draft) -> None:
         return
     if coming.on < draft.today:
         draft.remember(moved_to=draft.today, moved_workout=coming.workout)
-    draft.remember(reminded_on=draft.today, due_on=draft.today)
+    draft.remember(reminded_on=draft.today)
     asks_at = nudge_moment(draft.today, draft.client.remind_at, draft.zone)
     if asks_at is not None and asks_at <= draft.at:
         # A reminder that comes so late needs no nudge on its heels.
