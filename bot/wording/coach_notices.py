@@ -17,7 +17,7 @@ COACH_HELP = (
 FILE_FAULTS: dict[str, str] = {
     "too large": "it is too large.",
     "not text": "it is not plain text.",
-    "out of reach": "the platform did not give it to me. Please send it again.",
+    "not fetched": "the platform did not give it to me. Please send it again.",
 }
 
 SETTLED = {
