@@ -1,12 +1,14 @@
 """The local chat: one terminal in which you are a client or the coach, and can let time pass.
 
-What you type is what the person says; a line that begins with a colon is for the terminal itself.
+What you type is what the person says; a line that begins with a colon is for the terminal itself. Messages to
+the others are shown in a line each, and whole once you are the one they are for.
 """
 
 import asyncio
 import re
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
+from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from rich.console import Console
@@ -14,16 +16,18 @@ from rich.padding import Padding
 from rich.text import Text
 
 from bot.channel import Rendered
-from bot.play.show import INDENT, formatted
+from bot.markup import plain
+from bot.play.show import INDENT, formatted, named
 from bot.stage import NoSuchButtonError, NothingToEditError, Stage
 from bot.textfile import read_document
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
 COMMANDS = """\
-:wait 3 days     let time pass (minutes, hours, days); :next goes to the next thing that happens
+:next            let time pass until you hear from the bot
+:wait 3 days     let time pass (minutes, hours, days, weeks)
 :as NAME         be somebody else; :who lists the people
-:1               press the first button under the last message with buttons
+:1               press the first button under your last message that has any
 :edit TEXT       type your last message anew
 :send FILE       send a text file, such as a sheet
 :quit            leave\
@@ -35,15 +39,29 @@ _SPAN = re.compile(
 _SECONDS = {"m": 60, "h": 3600, "d": 86400, "w": 604800}
 
 
+MOST_STEPS = 1000
+"""After so many things that happen to others, nothing more is expected for oneself."""
+
+
+class Message(NamedTuple):
+    """A message as it came: when, to whom, and in which words."""
+
+    at: datetime
+    outgoing: Outgoing
+    rendered: Rendered
+
+
 class LocalChat:
     """One terminal and the stage behind it."""
 
-    def __init__(self, store: Store, console: Console, me: str | None, now: datetime | None = None) -> None:
+    def __init__(self, store: Store, console: Console, me: str | None, now: datetime) -> None:
         """`me` is the name of the person to be, without one the first client; `now` is when it begins."""
         self._store = store
         self._console = console
-        self._stage = Stage(store, now or datetime.now(UTC), self._heard)
+        self._stage = Stage(store, now, self._heard)
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
+        self._latest: dict[str, Message] = {}
+        self._mine_heard = 0
 
     async def run(self) -> None:
         """Read lines until the input ends."""
@@ -99,17 +117,23 @@ class LocalChat:
         await self._stage.wait_until(self._stage.now + timedelta(seconds=seconds))
 
     async def _next(self) -> None:
-        due = self._store.next_due(self._stage.now)
-        if due is None:
-            self._note("Nothing lies ahead.")
-        else:
+        heard = self._mine_heard
+        for _ in range(MOST_STEPS):
+            due = self._store.next_due(self._stage.now)
+            if due is None:
+                break
             await self._stage.wait_until(due)
+            if self._mine_heard > heard:
+                return
+        self._note(f"Nothing lies ahead for {self._me}.")
 
     def _become(self, name: str) -> None:
         known = {person.name.casefold(): person.name for person in self._store.people()}
         self._me = known.get(name.casefold(), name or self._me)
         if name and name.casefold() not in known:
             self._note(f"{name} is not known to the bot: a stranger, who can only bring an invitation.")
+        elif (latest := self._latest.get(self._me.casefold())) is not None:
+            self._show(latest)
 
     def _who(self) -> None:
         for person in self._store.people():
@@ -140,18 +164,29 @@ class LocalChat:
             self._note("There is no such button.")
 
     def _heard(self, at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
-        mine = outgoing.name.casefold() == self._me.casefold() or outgoing.chat.endswith(f":{self._me}")
-        local = at.astimezone(ZoneInfo(outgoing.zone))
-        self._console.print(
-            Text.assemble(
-                (f"{local:%a %d %b %H:%M}  ", "dim"),
-                (f"Kilopost to {outgoing.name or self._me}", "bold blue" if mine else "bold magenta"),
-            )
-        )
+        message = Message(at, outgoing, rendered)
+        self._latest[named(outgoing).casefold()] = message
+        if named(outgoing).casefold() == self._me.casefold():
+            self._mine_heard += 1
+            self._show(message)
+        else:
+            words = " ".join(plain(rendered.text_html).split())
+            line = self._head(message).append(f": {words}", style="dim")
+            self._console.print(line, no_wrap=True, overflow="ellipsis")
+
+    def _show(self, message: Message) -> None:
+        rendered = message.rendered
+        self._console.print(self._head(message))
         self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
         for place, (label, _) in enumerate(rendered.buttons, start=1):
             self._console.print(Padding(Text(f":{place} {label}", style="cyan"), (0, 0, 0, INDENT)))
         self._console.print()
+
+    def _head(self, message: Message) -> Text:
+        local = message.at.astimezone(ZoneInfo(message.outgoing.zone))
+        to = named(message.outgoing)
+        style = "bold blue" if to.casefold() == self._me.casefold() else "magenta"
+        return Text.assemble((f"{local:%a %d %b %H:%M}  ", "dim"), (f"Kilopost to {to}", style))
 
     def _clock(self) -> str:
         person = self._store.person_of_chat(self._stage.chat_of(self._me))

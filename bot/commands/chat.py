@@ -3,6 +3,7 @@
 import asyncio
 from datetime import UTC, datetime
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 from rich.console import Console
 
@@ -11,6 +12,8 @@ from bot.faults import OperatorFault
 from bot.local import LocalChat
 from bot.roster import read_roster
 from bot.settings import load_settings
+from domain.calendar import at_local
+from persistence.prepared import Roster
 from persistence.store import Store
 
 NOBODY = "there is nobody yet: bring people in with «load ROSTER», or try some with «chat --roster FILE»"
@@ -19,18 +22,25 @@ NOBODY = "there is nobody yet: bring people in with «load ROSTER», or try some
 def chat_command(me: str | None, roster: Path | None) -> int:
     """Chat as `me` until the input ends; with a `roster`, on people who are gone again afterwards.
 
-    Raises OperatorFault.
+    With a roster the time is that of the first reminder in it. Raises OperatorFault.
     """
     people = read_roster(roster) if roster else None
+    now = datetime.now(UTC) if people is None else first_reminder(people) or datetime.now(UTC)
     with opened(load_settings().database) if people is None else passing() as store:
         if people is not None:
-            store.load_roster(people, datetime.now(UTC))
-        converse(store, me)
+            store.load_roster(people, now)
+        converse(store, me, now)
     return 0
 
 
-def converse(store: Store, me: str | None) -> None:
-    """Hold a conversation on the people of `store`."""
+def first_reminder(roster: Roster) -> datetime | None:
+    """Return the moment of the first reminder that anybody in the roster gets; None where nobody does."""
+    moments = (at_local(each.starts, each.remind_at, ZoneInfo(each.zone)) for each in roster.clients)
+    return min(moments, default=None)
+
+
+def converse(store: Store, me: str | None, now: datetime) -> None:
+    """Hold a conversation on the people of `store`, beginning at `now`."""
     if not store.people():
         raise OperatorFault((NOBODY,))
-    asyncio.run(LocalChat(store, Console(highlight=False), me).run())
+    asyncio.run(LocalChat(store, Console(highlight=False), me, now).run())
