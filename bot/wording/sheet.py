@@ -26,6 +26,7 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
             "it has {part} lines, far more than a sheet has",
             "Send one programme alone, at most {hint} lines.",
         ),
+        "line too long": ("this line is far longer than any rule", "Keep a line under {hint} characters."),
         "not text": ("it is not plain text", "Save it as plain text (.txt), or paste it into the chat."),
         "no name": ("the programme has no name", "Begin the sheet with its name, on a line of its own."),
         "no schedule": (

@@ -102,10 +102,7 @@ def split_name(text: str, *, together: bool = False) -> tuple[Part, ...]:
     first, *others = [clause for clause in _CLAUSES.split(text) if clause.strip()] or [""]
     after: list[Part] = []
     for clause in others:
-        phrases, left = read_clause(clause)
-        after.extend(phrases)
-        if left:
-            after.append(Loose(left))
+        after.extend(_clause_parts(clause))
     name, phrases = _name_in(
         first.strip(), may_have_amount=not any(isinstance(part, Amount) for part in after)
     )
@@ -137,10 +134,22 @@ def _stretch(text: str, *, together: bool) -> list[Part]:
         elif instead := _instead(piece):
             parts.append(instead)
         elif any(isinstance(part, Named) for part in parts):
-            parts.extend([*phrases, Loose(left)])
+            parts.extend(_clause_parts(piece))
         else:
             parts.extend(split_name(piece))
     return _with_bracket_in_name(parts, aside)
+
+
+def _clause_parts(clause: str) -> list[Part]:
+    """Return the phrases of a clause and what is left; a mere number before other words is one of them."""
+    phrases, left = read_clause(clause)
+    if (
+        left
+        and phrases
+        and all(isinstance(phrase, Amount) and not _says_how_much(phrase) for phrase in phrases)
+    ):
+        return [Loose(clause.strip())]
+    return [*phrases, *([Loose(left)] if left else [])]
 
 
 def _instead(piece: str) -> Instead | None:

@@ -12,6 +12,7 @@ from domain.sheet.result import Fault
 
 MAX_CHARACTERS = 30_000
 MAX_LINES = 600
+MAX_LINE = 400
 """More than any programme needs; they keep the answer quick."""
 
 _SAME = str.maketrans(

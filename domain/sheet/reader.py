@@ -12,7 +12,7 @@ from domain.names import name_key
 from domain.programme import Programme
 from domain.sheet.exercise_lines import Named, Part, read_line
 from domain.sheet.header import DayWorkout, Every, HeaderPart, OnDays, read_header, weekday_heading
-from domain.sheet.lines import Line, split_lines
+from domain.sheet.lines import MAX_LINE, Line, split_lines
 from domain.sheet.phrases import Amount, Trouble
 from domain.sheet.result import Fault, FaultCode, Note, SheetResult
 from domain.sheet.schedule import SchedulePlan, plan_schedule
@@ -31,6 +31,13 @@ def read_sheet(text: str) -> SheetResult:
     lines = split_lines(text)
     if isinstance(lines, Fault):
         return SheetResult(programme=None, faults=(lines,))
+    too_long = tuple(
+        Fault(line.number, line.raw, "line too long", hint=str(MAX_LINE))
+        for line in lines
+        if len(line.words) > MAX_LINE
+    )
+    if too_long:
+        return SheetResult(programme=None, faults=too_long)
     return _Reader(lines).read()
 
 

@@ -10,6 +10,7 @@ FaultCode = Literal[
     "empty",
     "too large",
     "too many lines",
+    "line too long",
     "not text",
     "no name",
     "no schedule",

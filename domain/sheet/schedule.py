@@ -74,6 +74,8 @@ class SchedulePlan:
 
     def _names(self, sections: Sequence[Section], wanted: tuple[str, ...]) -> tuple[str, ...]:
         """Return the names in turn as the sections spell them, and fault what is in one place only."""
+        if any(fault.what == "two schedules" for fault in self.faults):
+            return ()
         spelling = {name_key(section.name): section.name for section in sections}
         if not wanted:
             if sections:

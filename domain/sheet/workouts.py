@@ -43,6 +43,7 @@ class Section:
     line: Line
     days: tuple[Weekday, ...] = ()
     drafts: list[Draft] = field(default_factory=list)
+    misread: bool = False
 
 
 @dataclass(slots=True)
@@ -69,8 +70,11 @@ class WorkoutsReader:
             return
         for part in parts:
             if isinstance(part, Named):
-                self._begin(line, part, drafts)
+                if not self._begin(line, part, drafts):
+                    self.sections[-1].misread = True
+                    return
             elif not drafts:
+                self.sections[-1].misread = True
                 self._fault(line, "nothing before", line.words)
                 return
             else:
@@ -83,9 +87,9 @@ class WorkoutsReader:
         finished: list[Workout] = []
         for section in self.sections:
             prescriptions = [finisher.finish(draft) for draft in section.drafts]
-            if not section.drafts:
+            if not section.drafts and not section.misread:
                 self._fault(section.line, "empty workout", section.name)
-            elif all(prescriptions):
+            elif section.drafts and all(prescriptions):
                 finished.append(Workout(name=section.name, prescriptions=tuple(filter(None, prescriptions))))
         self.faults += [*self.names.faults, *finisher.faults]
         self.notes += [*self.names.notes, *finisher.notes]
@@ -93,25 +97,23 @@ class WorkoutsReader:
 
     def _is_cue(self, line: Line, parts: Sequence[Part], drafts: Sequence[Draft]) -> bool:
         """Whether a line below an exercise is but words for the client: it has no reps and no known name."""
-        if (
-            not drafts
-            or not isinstance(parts[0], Named)
-            or parts[0].together
-            or self.names.find(parts[0].name)
-        ):
+        if not drafts or not parts:
+            return bool(drafts)
+        first = parts[0]
+        if not isinstance(first, Named) or first.together or self.names.find(first.name):
             return False
         if any(isinstance(part, Amount | Sets | Trouble) for part in parts):
             return False
         return not line.bulleted or line.indent > drafts[-1].line.indent
 
-    def _begin(self, line: Line, named: Named, drafts: list[Draft]) -> None:
-        """Begin an exercise, tied to the one before where the sheet says so."""
+    def _begin(self, line: Line, named: Named, drafts: list[Draft]) -> bool:
+        """Begin an exercise, tied to the one before where the sheet says so; return whether one was begun."""
         if named.together and not drafts:
             self._fault(line, "superset alone", line.words)
-            return
+            return False
         if named.together and not named.name:
             self._fault(line, "superset without exercise", line.words)
-            return
+            return False
         if named.together:
             drafts[-1].straight_into_next = True
         elif drafts and _are_pair(drafts[-1].line.label, line.label):
@@ -120,6 +122,7 @@ class WorkoutsReader:
         name = self.names.resolve(line, named.name)
         exercise, lowering_only = name or (named.name, False)
         drafts.append(Draft(exercise, line, lowering_only=lowering_only, misread=name is None))
+        return True
 
     def _add(self, line: Line, draft: Draft, part: Part) -> None:
         """Add a part of a line to the exercise it belongs to."""

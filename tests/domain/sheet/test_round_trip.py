@@ -116,8 +116,9 @@ def prescriptions(draw: st.DrawFn, names: list[str], *, may_go_on: bool) -> Pres
     exercise = draw(st.sampled_from(names))
     others = [name for name in names if name != exercise]
     range_ = draw(ranges())
-    instead = draw(st.lists(alternatives, max_size=2))
-    if instead and draw(st.booleans()):
+    instead: list[Alternative] = draw(st.lists(alternatives, max_size=2))
+    same_range: bool = draw(st.booleans())
+    if instead and same_range:
         instead = [instead[0].model_copy(update={"range": range_}), *instead[1:]]
     return Prescription(
         exercise=exercise,
