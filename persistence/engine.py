@@ -13,10 +13,10 @@ from typing import Any
 from sqlalchemy import URL, Connection, Engine, QueuePool, create_engine, event, make_url
 from sqlalchemy.exc import (
     ArgumentError,
+    DataError,
     DBAPIError,
-    InterfaceError,
+    IntegrityError,
     NoSuchModuleError,
-    OperationalError,
 )
 from sqlalchemy.exc import TimeoutError as NoConnectionFree
 
@@ -73,11 +73,20 @@ def reading(engine: Engine) -> Iterator[Connection]:
         yield connection.execution_options(only_reads=True)
 
 
+def is_trouble(error: BaseException) -> bool:
+    """Return whether an error is the database's own trouble, and not that of what it was asked to store."""
+    if isinstance(error, DBAPIError):
+        return not isinstance(error, IntegrityError | DataError)
+    return isinstance(error, NoConnectionFree)
+
+
 @contextmanager
 def _trouble_told() -> Iterator[None]:
     try:
         yield
-    except (OperationalError, InterfaceError, NoConnectionFree) as error:
+    except (DBAPIError, NoConnectionFree) as error:
+        if not is_trouble(error):
+            raise
         why = str(getattr(error, "orig", None) or error).strip().partition("\n")[0]
         raise DatabaseTrouble(why) from error
 

@@ -73,6 +73,17 @@ class Undecided(StoreFault):
 
 
 @dataclass(eq=False)
+class Unreadable(StoreFault):
+    """What is stored of a person cannot be read, as where a newer program wrote it. No message is at fault.
+
+    `why` is the name of the class of what was raised, which is also the cause.
+    """
+
+    person: int
+    why: str
+
+
+@dataclass(eq=False)
 class NoProgress(StoreFault):
     """Somebody woken asks to be woken again for the same moment, or an earlier one."""
 

@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from sqlalchemy import Connection, or_, select, update
+from sqlalchemy import Connection, Integer, bindparam, or_, select, type_coerce, update
+from sqlalchemy import Text as TextColumn
 
 from domain.actions import Action
 from domain.incoming import (
@@ -19,8 +20,8 @@ from domain.incoming import (
 )
 from persistence.leases import Lease, fresh_token
 from persistence.people import numbers_of_chats
-from persistence.statements import insert_or
-from persistence.tables import CursorRow, InboxRow, OutboxRow, PersonRow
+from persistence.statements import InsertOr, or_nothing, or_update
+from persistence.tables import INCOMING, CursorRow, InboxRow, OutboxRow, PersonRow
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +36,56 @@ class Received:
     chat: str
     at: datetime
     incoming: FromChat
+
+
+_STORE = InsertOr(InboxRow, or_nothing)
+_KEEP_CURSOR = InsertOr(CursorRow, or_update("name", columns=["value"]))
+
+_FREE = or_(PersonRow.lease_until.is_(None), PersonRow.lease_until <= bindparam("now"))
+_WROTE = (
+    select(PersonRow.number)
+    .join(InboxRow, InboxRow.person == PersonRow.number)
+    .where(InboxRow.done_at.is_(None), _FREE)
+    .order_by(InboxRow.number)
+    .limit(bindparam("most", type_=Integer))
+    .with_for_update(of=PersonRow, key_share=True, skip_locked=True)
+)
+_DUE = (
+    select(PersonRow.number)
+    .where(
+        PersonRow.wake_at <= bindparam("now"),
+        _FREE,
+        PersonRow.number.not_in(bindparam("found", expanding=True)),
+    )
+    .order_by(PersonRow.wake_at)
+    .limit(bindparam("most", type_=Integer))
+    .with_for_update(key_share=True, skip_locked=True)
+)
+_LEASE = update(PersonRow).where(PersonRow.number == bindparam("person"))
+_WAITING = (
+    select(
+        InboxRow.number,
+        InboxRow.received_at,
+        type_coerce(InboxRow.incoming, TextColumn).label("json"),
+        InboxRow.chat,
+        InboxRow.message_key,
+    )
+    .where(InboxRow.person == bindparam("person"), InboxRow.done_at.is_(None))
+    .order_by(InboxRow.number)
+    .limit(2)
+)
+_DONE = update(InboxRow).where(InboxRow.number == bindparam("message"))
+
+
+@dataclass(frozen=True, slots=True)
+class Waiting:
+    """A message that waits: its number, when it came in, and the rest as it stands in the inbox."""
+
+    number: int
+    at: datetime
+    json: str
+    chat: str | None
+    message_key: str | None
 
 
 def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str, str] | None) -> None:
@@ -53,11 +104,10 @@ def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str
             }
             for item in items
         ]
-        connection.execute(insert_or(connection, InboxRow).on_conflict_do_nothing(), rows)
+        _STORE(connection, rows)
     if cursor is not None:
         name, value = cursor
-        keep = insert_or(connection, CursorRow).values(name=name, value=value)
-        connection.execute(keep.on_conflict_do_update(index_elements=["name"], set_={"value": value}))
+        _KEEP_CURSOR(connection, [{"name": name, "value": value}])
 
 
 def cursor(connection: Connection, name: str) -> str | None:
@@ -70,57 +120,42 @@ def claim_people(connection: Connection, now: datetime, lease_seconds: float, mo
 
     Whoever typed something thus never waits behind a crowd that is only to be reminded.
     """
-    free = or_(PersonRow.lease_until.is_(None), PersonRow.lease_until <= now)
-    wrote = (
-        select(PersonRow.number)
-        .join(InboxRow, InboxRow.person == PersonRow.number)
-        .where(InboxRow.done_at.is_(None), free)
-        .order_by(InboxRow.number)
-        .limit(most)
-        .with_for_update(of=PersonRow, key_share=True, skip_locked=True)
-    )
-    found = list(dict.fromkeys(connection.execute(wrote).scalars()))
+    found = list(dict.fromkeys(connection.execute(_WROTE, {"now": now, "most": most}).scalars()))
     if len(found) < most:
-        due = (
-            select(PersonRow.number)
-            .where(PersonRow.wake_at <= now, free, PersonRow.number.not_in(found))
-            .order_by(PersonRow.wake_at)
-            .limit(most - len(found))
-            .with_for_update(key_share=True, skip_locked=True)
-        )
-        found += connection.execute(due).scalars()
+        others = {"now": now, "most": most - len(found), "found": found}
+        found += connection.execute(_DUE, others).scalars()
     leases = tuple(Lease(person, fresh_token(), lease_seconds) for person in found)
-    until = now + timedelta(seconds=lease_seconds)
-    for lease in leases:
-        taken = {"lease_token": lease.token, "lease_until": until}
-        connection.execute(update(PersonRow).where(PersonRow.number == lease.person).values(taken))
+    if leases:
+        until = now + timedelta(seconds=lease_seconds)
+        connection.execute(
+            _LEASE,
+            [{"person": each.person, "lease_token": each.token, "lease_until": until} for each in leases],
+        )
     return leases
 
 
-def waiting(connection: Connection, person: int) -> tuple[Heard | None, bool]:
+def waiting(connection: Connection, person: int) -> tuple[Waiting | None, bool]:
     """Return the person's oldest waiting message, and whether there are more behind it."""
-    rows = connection.execute(
-        select(InboxRow.number, InboxRow.received_at, InboxRow.incoming, InboxRow.chat, InboxRow.message_key)
-        .where(InboxRow.person == person, InboxRow.done_at.is_(None))
-        .order_by(InboxRow.number)
-        .limit(2)
-    ).all()
-    if not rows:
-        return None, False
-    number, at, incoming, chat, message_key = rows[0]
+    rows = connection.execute(_WAITING, {"person": person}).all()
+    return (Waiting(*rows[0]), len(rows) > 1) if rows else (None, False)
+
+
+def heard(connection: Connection, message: Waiting, person: int) -> Heard:
+    """Return a waiting message with all that is known of it. Raises ValidationError where it is spoilt."""
+    incoming = INCOMING.validate_json(message.json)
     match incoming:
         case Edited():
-            incoming = _with_original(connection, incoming, number, chat, message_key)
+            incoming = _with_original(connection, incoming, message)
         case Pressed():
             incoming = incoming.model_copy(update={"action": _action(connection, incoming.button, person)})
         case _:
             pass
-    return Heard(number, at, incoming), len(rows) > 1
+    return Heard(message.number, message.at, incoming)
 
 
 def done(connection: Connection, message: int, now: datetime, fault: str | None = None) -> None:
     """Mark a message as done; with a `fault`, as one of which nothing came."""
-    connection.execute(update(InboxRow).where(InboxRow.number == message).values(done_at=now, fault=fault))
+    connection.execute(_DONE, {"message": message, "done_at": now, "fault": fault})
 
 
 def order(
@@ -128,7 +163,7 @@ def order(
 ) -> None:
     """Put what another person's decision ordered into the inbox of person `to`."""
     row = {"source": "desk", "key": key, "person": to, "incoming": incoming, "received_at": now}
-    connection.execute(insert_or(connection, InboxRow).on_conflict_do_nothing(), [row])
+    _STORE(connection, [row])
 
 
 def _message_key(incoming: FromChat) -> str | None:
@@ -139,13 +174,15 @@ def _message_key(incoming: FromChat) -> str | None:
             return None
 
 
-def _with_original(
-    connection: Connection, edited: Edited, number: int, chat: str | None, message_key: str | None
-) -> Edited:
+def _with_original(connection: Connection, edited: Edited, edit: Waiting) -> Edited:
     """Return the edit with the message as first sent, and its text as it last stood."""
     versions = connection.execute(
         select(InboxRow.number, InboxRow.incoming)
-        .where(InboxRow.chat == chat, InboxRow.message_key == message_key, InboxRow.number < number)
+        .where(
+            InboxRow.chat == edit.chat,
+            InboxRow.message_key == edit.message_key,
+            InboxRow.number < edit.number,
+        )
         .order_by(InboxRow.number)
     ).all()
     if not versions:

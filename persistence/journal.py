@@ -5,31 +5,38 @@ from sqlalchemy import Connection, CursorResult, Update, insert, update
 from domain.journal import Alert, ExerciseHold, WorkoutRecord
 from domain.outcome import AlertSettled, HoldLifted, Recorded, TakenBack
 from persistence.faults import RecordMissing
-from persistence.statements import insert_or
+from persistence.statements import InsertOr, or_update
 from persistence.tables import AlertRow, EntryRow, HoldRow, WorkoutRow
+
+_ADD_ENTRY = insert(EntryRow)
+_KEEP_WORKOUT = InsertOr(
+    WorkoutRow,
+    or_update("client", "number", columns=["programme", "name", "day", "state", "round", "skipped"]),
+)
 
 
 def record(connection: Connection, client: int, recorded: Recorded) -> None:
     """Add an entry; the one that it stands instead of no longer counts."""
     entry, done = recorded.entry, recorded.entry.set
     connection.execute(
-        insert(EntryRow).values(
-            client=client,
-            number=entry.number,
-            workout=entry.workout,
-            message=entry.message,
-            at=entry.at,
-            exercise=done.exercise,
-            load=done.load,
-            unit=done.unit,
-            load_kind=done.load_kind,
-            reps=done.reps,
-            seconds=done.seconds,
-            lowering_only=done.lowering_only,
-            to_failure=done.to_failure,
-            rir=done.rir,
-            day=done.on,
-        )
+        _ADD_ENTRY,
+        {
+            "client": client,
+            "number": entry.number,
+            "workout": entry.workout,
+            "message": entry.message,
+            "at": entry.at,
+            "exercise": done.exercise,
+            "load": done.load,
+            "unit": done.unit,
+            "load_kind": done.load_kind,
+            "reps": done.reps,
+            "seconds": done.seconds,
+            "lowering_only": done.lowering_only,
+            "to_failure": done.to_failure,
+            "rir": done.rir,
+            "day": done.on,
+        },
     )
     if recorded.instead_of is not None:
         superseded = _counting(client, recorded.instead_of).values(superseded_by=entry.number)
@@ -43,7 +50,9 @@ def take_back(connection: Connection, client: int, change: TakenBack) -> None:
 
 def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) -> None:
     """Add a workout, or bring the one of this number to what is given."""
-    kept = {
+    row = {
+        "client": client,
+        "number": workout.number,
         "programme": workout.programme,
         "name": workout.name,
         "day": workout.on,
@@ -51,8 +60,7 @@ def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) ->
         "round": workout.round,
         "skipped": workout.skipped,
     }
-    row = insert_or(connection, WorkoutRow).values(client=client, number=workout.number, **kept)
-    connection.execute(row.on_conflict_do_update(index_elements=["client", "number"], set_=kept))
+    _KEEP_WORKOUT(connection, [row])
 
 
 def place_hold(connection: Connection, client: int, hold: ExerciseHold) -> None:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, and_, delete, func, insert, or_, select, update
+from sqlalchemy import Connection, and_, bindparam, delete, func, insert, or_, select, update
 
 from domain.incoming import SendingFailed
 from domain.parts import Say
@@ -18,11 +18,58 @@ from domain.units import Unit
 from persistence import inbox
 from persistence.leases import ChatLease, fresh_token
 from persistence.people import platform_of
-from persistence.statements import insert_or
+from persistence.statements import InsertOr
 from persistence.tables import DeliveryRow, OutboxRow, PersonRow
 
 _LOOK_AHEAD = 20
 """How many waiting messages of a chat are looked at to tell whether only nudges wait."""
+
+
+def _or_wait(insert: Any) -> Any:
+    """Let a chat wait on where it does; only a nudge on top of nudges leaves it with nothing weightier."""
+    was_only = or_(DeliveryRow.due_at.is_(None), DeliveryRow.nudges_only)
+    return insert.on_conflict_do_update(
+        index_elements=["person"],
+        set_={
+            "platform": insert.excluded.platform,
+            "due_at": func.coalesce(DeliveryRow.due_at, insert.excluded.due_at),
+            "nudges_only": and_(was_only, insert.excluded.nudges_only),
+        },
+    )
+
+
+_ADD = insert(OutboxRow)
+_CHATS = select(PersonRow.number, PersonRow.chat).where(
+    PersonRow.number.in_(bindparam("people", expanding=True))
+)
+_WAITS = InsertOr(DeliveryRow, _or_wait)
+_DELIVERY = update(DeliveryRow).where(DeliveryRow.person == bindparam("key"))
+_HELD = (
+    select(DeliveryRow.person)
+    .where(DeliveryRow.person == bindparam("person"), DeliveryRow.lease_token == bindparam("token"))
+    .with_for_update()
+)
+_WAITING = (
+    select(OutboxRow.not_before, OutboxRow.weight)
+    .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
+    .order_by(OutboxRow.number)
+    .limit(_LOOK_AHEAD)
+)
+_NEXT = (
+    select(OutboxRow, PersonRow.chat, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.is_coach)
+    .join(PersonRow, PersonRow.number == OutboxRow.person)
+    .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
+    .order_by(OutboxRow.number)
+    .limit(1)
+)
+_MESSAGE = update(OutboxRow).where(
+    OutboxRow.number == bindparam("message"),
+    OutboxRow.person == bindparam("to"),
+    OutboxRow.state == bindparam("was"),
+)
+
+
+_TRY = _MESSAGE.values(attempts=OutboxRow.attempts + 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,12 +131,10 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
         }
         for say in says
     ]
-    connection.execute(insert(OutboxRow), rows)
+    connection.execute(_ADD, rows)
     weighty = {say.to for say in says if say.weight != "nudge"}
     recipients = sorted({say.to for say in says})
-    chats = connection.execute(
-        select(PersonRow.number, PersonRow.chat).where(PersonRow.number.in_(recipients))
-    )
+    chats = connection.execute(_CHATS, {"people": recipients})
     platforms = {number: platform_of(chat) for number, chat in chats}
     for person in recipients:
         _waits(connection, person, platforms[person], now, nudges_only=person not in weighty)
@@ -118,11 +163,7 @@ def claim_chat(
         return None
     lease = ChatLease(person, fresh_token(), lease_seconds)
     until = now + timedelta(seconds=lease_seconds)
-    connection.execute(
-        update(DeliveryRow)
-        .where(DeliveryRow.person == person)
-        .values(lease_token=lease.token, lease_until=until)
-    )
+    connection.execute(_DELIVERY, {"key": person, "lease_token": lease.token, "lease_until": until})
     return lease
 
 
@@ -130,13 +171,7 @@ def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Out
     """Return the chat's first waiting message if it is due; otherwise let go of the lease and return None."""
     if not _held(connection, lease):
         return None
-    row = connection.execute(
-        select(OutboxRow, PersonRow.chat, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.is_coach)
-        .join(PersonRow, PersonRow.number == OutboxRow.person)
-        .where(OutboxRow.person == lease.person, OutboxRow.state == "pending")
-        .order_by(OutboxRow.number)
-        .limit(1)
-    ).first()
+    row = connection.execute(_NEXT, {"person": lease.person}).first()
     if row is None or row.chat is None or (row.not_before is not None and row.not_before > now):
         _settle(connection, lease.person, now, let_go=True)
         return None
@@ -159,10 +194,8 @@ def sending(connection: Connection, lease: ChatLease, number: int, now: datetime
     if not _held(connection, lease):
         return False
     until = now + timedelta(seconds=lease.seconds)
-    connection.execute(
-        update(DeliveryRow).where(DeliveryRow.person == lease.person).values(lease_until=until)
-    )
-    _update(connection, lease, number, attempts=OutboxRow.attempts + 1, trying_since=now)
+    connection.execute(_DELIVERY, {"key": lease.person, "lease_until": until})
+    connection.execute(_TRY, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
     return True
 
 
@@ -281,46 +314,22 @@ def hand_over(connection: Connection, stranger: int, to: int, chat: str, now: da
 
 
 def _waits(connection: Connection, person: int, platform: str, now: datetime, *, nudges_only: bool) -> None:
-    row = insert_or(connection, DeliveryRow).values(
-        person=person, platform=platform, due_at=now, nudges_only=nudges_only
-    )
-    was_only = or_(DeliveryRow.due_at.is_(None), DeliveryRow.nudges_only)
-    connection.execute(
-        row.on_conflict_do_update(
-            index_elements=["person"],
-            set_={
-                "platform": row.excluded.platform,
-                "due_at": func.coalesce(DeliveryRow.due_at, row.excluded.due_at),
-                "nudges_only": and_(was_only, row.excluded.nudges_only),
-            },
-        )
-    )
+    row = {"person": person, "platform": platform, "due_at": now, "nudges_only": nudges_only}
+    _WAITS(connection, [row])
 
 
 def _held(connection: Connection, lease: ChatLease) -> bool:
     """Lock the chat's row; False where another sender has it by now."""
-    mine = select(DeliveryRow.person).where(
-        DeliveryRow.person == lease.person, DeliveryRow.lease_token == lease.token
-    )
-    return connection.execute(mine.with_for_update()).first() is not None
+    return connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first() is not None
 
 
 def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> None:
-    connection.execute(
-        update(OutboxRow)
-        .where(OutboxRow.number == number, OutboxRow.person == lease.person, OutboxRow.state == "pending")
-        .values(values)
-    )
+    connection.execute(_MESSAGE, {"message": number, "to": lease.person, "was": "pending", **values})
 
 
 def _settle(connection: Connection, person: int, now: datetime, *, let_go: bool) -> None:
     """Bring the chat's row up to date with what waits; end the lease where nothing is due, or on `let_go`."""
-    waiting = connection.execute(
-        select(OutboxRow.not_before, OutboxRow.weight)
-        .where(OutboxRow.person == person, OutboxRow.state == "pending")
-        .order_by(OutboxRow.number)
-        .limit(_LOOK_AHEAD)
-    ).all()
+    waiting = connection.execute(_WAITING, {"person": person}).all()
     values: dict[str, Any] = {"due_at": None, "nudges_only": True}
     if waiting:
         values = {
@@ -329,4 +338,4 @@ def _settle(connection: Connection, person: int, now: datetime, *, let_go: bool)
         }
     if let_go or values["due_at"] is None or values["due_at"] > now:
         values |= {"lease_token": None, "lease_until": None}
-    connection.execute(update(DeliveryRow).where(DeliveryRow.person == person).values(values))
+    connection.execute(_DELIVERY, {"key": person, **values})

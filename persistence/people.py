@@ -5,10 +5,10 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, Row, bindparam, select
 
 from domain.units import Unit
-from persistence.statements import insert_or
+from persistence.statements import InsertOr, or_nothing
 from persistence.tables import PersonRow
 
 
@@ -38,6 +38,12 @@ _PERSON = (
 )
 
 
+_ADD_STRANGERS = InsertOr(PersonRow, or_nothing)
+_NUMBERS = select(PersonRow.chat, PersonRow.number).where(
+    PersonRow.chat.in_(bindparam("chats", expanding=True))
+)
+
+
 def people(connection: Connection) -> tuple[Person, ...]:
     """Return every coach and client, in the order in which they came."""
     found = select(*_PERSON).where(PersonRow.is_coach | PersonRow.is_client).order_by(PersonRow.number)
@@ -58,14 +64,13 @@ def person_of_chat(connection: Connection, chat: str) -> Person | None:
 
 def numbers_of_chats(connection: Connection, chats: Collection[str], now: datetime) -> dict[str, int]:
     """Return the number of each chat's person; whoever is new becomes a stranger first."""
-    found = select(PersonRow.chat, PersonRow.number).where(PersonRow.chat.in_(chats))
-    known = {str(chat): number for chat, number in connection.execute(found)}
+    known = {str(chat): number for chat, number in connection.execute(_NUMBERS, {"chats": list(chats)})}
     unknown = sorted(set(chats) - known.keys())
     if not unknown:
         return known
     strangers = [{"chat": chat, "name": "", "created_at": now} for chat in unknown]
-    connection.execute(insert_or(connection, PersonRow).on_conflict_do_nothing(), strangers)
-    return {str(chat): number for chat, number in connection.execute(found)}
+    _ADD_STRANGERS(connection, strangers)
+    return {str(chat): number for chat, number in connection.execute(_NUMBERS, {"chats": list(chats)})}
 
 
 def platform_of(chat: str | None) -> str:

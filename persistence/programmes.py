@@ -3,11 +3,17 @@
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from sqlalchemy import Connection, func, insert, select
+from sqlalchemy import Connection, bindparam, func, insert, select
 
 from domain.programme import Programme
 from domain.state import StoredProgramme
 from persistence.tables import ProgrammeRow
+
+_NEWEST = (
+    select(func.max(ProgrammeRow.number))
+    .where(ProgrammeRow.coach == bindparam("coach"))
+    .group_by(ProgrammeRow.name)
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,11 +36,7 @@ class Programmes:
 
     def newest(self, connection: Connection, coach: int) -> tuple[StoredProgramme, ...]:
         """Return the newest version of each of the coach's programmes, in the order of their numbers."""
-        versions = connection.execute(
-            select(func.max(ProgrammeRow.number))
-            .where(ProgrammeRow.coach == coach)
-            .group_by(ProgrammeRow.name)
-        ).scalars()
+        versions = connection.execute(_NEWEST, {"coach": coach}).scalars()
         numbers = sorted(number for number in versions)
         found = self.find(connection, set(numbers))
         return tuple(found[number] for number in numbers)

@@ -9,7 +9,7 @@ from datetime import datetime
 from typing import Any, assert_never
 from uuid import uuid4
 
-from sqlalchemy import Connection, Row, update
+from sqlalchemy import Connection, Row, bindparam, update
 
 from domain.incoming import Heard, Reachable
 from domain.memory import ClientMemory, CoachMemory
@@ -32,6 +32,8 @@ from domain.state import Client
 from persistence import inbox, joining, journal, outbox
 from persistence.programmes import store_sheet
 from persistence.tables import PersonRow
+
+_PERSON = update(PersonRow).where(PersonRow.number == bindparam("person"))
 
 
 def save(
@@ -63,7 +65,7 @@ def save(
     cause = str(heard.number) if heard else uuid4().hex
     for place, order in enumerate(outcome.orders):
         inbox.order(connection, order.to, order.incoming, f"{number}:{cause}:{place}", now)
-    connection.execute(update(PersonRow).where(PersonRow.number == number).values(kept))
+    connection.execute(_PERSON, {"person": number, **kept})
     outbox.put(connection, says, about, now)
     return number
 
@@ -112,7 +114,7 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
         case AlertSettled():
             journal.settle_alert(connection, number, change)
         case SettingsKept(client):
-            connection.execute(update(PersonRow).where(PersonRow.number == number).values(settings(client)))
+            connection.execute(_PERSON, {"person": number, **settings(client)})
         case SheetStored(programme, sheet):
             store_sheet(connection, number, programme, sheet, now)
         case Invited(invitation):

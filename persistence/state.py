@@ -9,7 +9,7 @@ import secrets
 from collections import defaultdict
 from typing import Any
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, Integer, Row, bindparam, select
 
 from domain.incoming import Heard, Started, Text
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
@@ -43,6 +43,60 @@ WORKOUTS = 400
 _LONGEST_CODE = 100
 
 
+_COACH = select(PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit).where(
+    PersonRow.number == bindparam("coach")
+)
+_WORKOUTS = (
+    select(
+        WorkoutRow.number,
+        WorkoutRow.programme,
+        WorkoutRow.name,
+        WorkoutRow.day,
+        WorkoutRow.state,
+        WorkoutRow.round,
+        WorkoutRow.skipped,
+    )
+    .where(WorkoutRow.client == bindparam("client"))
+    .order_by(WorkoutRow.number.desc())
+    .limit(bindparam("most", type_=Integer))
+)
+_ENTRIES = (
+    select(
+        EntryRow.number,
+        EntryRow.workout,
+        EntryRow.message,
+        EntryRow.at,
+        EntryRow.exercise,
+        EntryRow.load,
+        EntryRow.unit,
+        EntryRow.load_kind,
+        EntryRow.reps,
+        EntryRow.seconds,
+        EntryRow.lowering_only,
+        EntryRow.to_failure,
+        EntryRow.rir,
+        EntryRow.day,
+    )
+    .where(
+        EntryRow.client == bindparam("client"),
+        EntryRow.superseded_by.is_(None),
+        EntryRow.taken_back_at.is_(None),
+    )
+    .order_by(EntryRow.number.desc())
+    .limit(bindparam("most", type_=Integer))
+)
+_HOLDS = (
+    select(HoldRow.client, HoldRow.number, HoldRow.exercise, HoldRow.place, HoldRow.side, HoldRow.since)
+    .where(HoldRow.client.in_(bindparam("clients", expanding=True)), HoldRow.lifted_on.is_(None))
+    .order_by(HoldRow.client, HoldRow.number)
+)
+_ALERTS = (
+    select(AlertRow.number, AlertRow.reason, AlertRow.exercise, AlertRow.evidence, AlertRow.opened_at)
+    .where(AlertRow.client == bindparam("client"), AlertRow.settled_at.is_(None))
+    .order_by(AlertRow.number)
+)
+
+
 def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
     """Return the state of the person whose row this is, for the decision on `heard`."""
     if person.is_coach:
@@ -69,13 +123,7 @@ def client_state(connection: Connection, person: Row[Any], programmes: Programme
 
 def coach_of(connection: Connection, number: int) -> Coach:
     """Return the coach of that number."""
-    return Coach(
-        *connection.execute(
-            select(PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit).where(
-                PersonRow.number == number
-            )
-        ).one()
-    )
+    return Coach(*connection.execute(_COACH, {"coach": number}).one())
 
 
 def _client(connection: Connection, person: Row[Any], programmes: Programmes) -> Client:
@@ -98,45 +146,12 @@ def _client(connection: Connection, person: Row[Any], programmes: Programmes) ->
 
 
 def _workouts(connection: Connection, client: int) -> tuple[WorkoutRecord, ...]:
-    rows = connection.execute(
-        select(
-            WorkoutRow.number,
-            WorkoutRow.programme,
-            WorkoutRow.name,
-            WorkoutRow.day,
-            WorkoutRow.state,
-            WorkoutRow.round,
-            WorkoutRow.skipped,
-        )
-        .where(WorkoutRow.client == client)
-        .order_by(WorkoutRow.number.desc())
-        .limit(WORKOUTS)
-    ).all()
+    rows = connection.execute(_WORKOUTS, {"client": client, "most": WORKOUTS}).all()
     return tuple(sorted((WorkoutRecord(*row) for row in rows), key=lambda each: (each.on, each.number)))
 
 
 def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
-    rows = connection.execute(
-        select(
-            EntryRow.number,
-            EntryRow.workout,
-            EntryRow.message,
-            EntryRow.at,
-            EntryRow.exercise,
-            EntryRow.load,
-            EntryRow.unit,
-            EntryRow.load_kind,
-            EntryRow.reps,
-            EntryRow.seconds,
-            EntryRow.lowering_only,
-            EntryRow.to_failure,
-            EntryRow.rir,
-            EntryRow.day,
-        )
-        .where(EntryRow.client == client, EntryRow.superseded_by.is_(None), EntryRow.taken_back_at.is_(None))
-        .order_by(EntryRow.number.desc())
-        .limit(ENTRIES)
-    ).all()
+    rows = connection.execute(_ENTRIES, {"client": client, "most": ENTRIES}).all()
     return tuple(
         Entry(number, workout, message, TrainingSet(*done), at)
         for number, workout, message, at, *done in reversed(rows)
@@ -144,11 +159,7 @@ def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
 
 
 def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHold]]:
-    rows = connection.execute(
-        select(HoldRow.client, HoldRow.number, HoldRow.exercise, HoldRow.place, HoldRow.side, HoldRow.since)
-        .where(HoldRow.client.in_(clients), HoldRow.lifted_on.is_(None))
-        .order_by(HoldRow.client, HoldRow.number)
-    )
+    rows = connection.execute(_HOLDS, {"clients": clients})
     return [
         (client, ExerciseHold(number, exercise, place, side, since))
         for client, number, exercise, place, side, since in rows
@@ -156,11 +167,7 @@ def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHol
 
 
 def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
-    rows = connection.execute(
-        select(AlertRow.number, AlertRow.reason, AlertRow.exercise, AlertRow.evidence, AlertRow.opened_at)
-        .where(AlertRow.client == client, AlertRow.settled_at.is_(None))
-        .order_by(AlertRow.number)
-    )
+    rows = connection.execute(_ALERTS, {"client": client})
     return tuple(Alert(*row) for row in rows)
 
 

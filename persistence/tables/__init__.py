@@ -2,10 +2,11 @@
 
 from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
-from persistence.tables.mail import CursorRow, DeliveryRow, InboxRow, OutboxRow
+from persistence.tables.mail import INCOMING, CursorRow, DeliveryRow, InboxRow, OutboxRow
 from persistence.tables.people import InvitationRow, PersonRow, ProgrammeRow
 
 __all__ = [
+    "INCOMING",
     "AlertRow",
     "Base",
     "CursorRow",

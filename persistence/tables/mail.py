@@ -20,7 +20,7 @@ from persistence.tables.base import Base, Number, OwnNumber, all_or_none, one_of
 SendingState = Literal["pending", "sent", "failed"]
 
 _TEXTS: TypeAdapter[tuple[str, ...]] = TypeAdapter(tuple[str, ...])
-_INCOMING: TypeAdapter[FromChat | FromCoach | SendingFailed] = TypeAdapter(Incoming)
+INCOMING: TypeAdapter[FromChat | FromCoach | SendingFailed] = TypeAdapter(Incoming)
 _PARTS: TypeAdapter[tuple[Part, ...]] = TypeAdapter(tuple[Part, ...])
 _ACTIONS: TypeAdapter[tuple[Action, ...]] = TypeAdapter(tuple[Action, ...])
 
@@ -40,7 +40,7 @@ class InboxRow(Base):
     person: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
     chat: Mapped[str | None]
     message_key: Mapped[str | None]
-    incoming: Mapped[FromChat | FromCoach | SendingFailed] = mapped_column(AsJson(_INCOMING))
+    incoming: Mapped[FromChat | FromCoach | SendingFailed] = mapped_column(AsJson(INCOMING))
     received_at: Mapped[datetime]
     done_at: Mapped[datetime | None]
     fault: Mapped[str | None]
