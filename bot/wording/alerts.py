@@ -143,7 +143,8 @@ def digest_words(part: Digest) -> str:
         )
     elif len(part.clients) > 1:
         lines.append("Nobody needs you right now.")
-    lines.append(bold("Training") if needing or len(part.clients) > 1 else bold(part.clients[0].name))
+    if lines:
+        lines.append(bold("Training"))
     lines.extend(client_words(line, part.today) for line in sorted(part.clients, key=_when))
     return "\n".join(lines)
 

@@ -1,0 +1,1 @@
+"""The demo, and what the README shows of the whole."""
