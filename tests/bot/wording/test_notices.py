@@ -1,0 +1,72 @@
+"""Every notice can be said."""
+
+from typing import Any, get_args
+
+import pytest
+
+from bot.markup import plain
+from bot.wording import Reader, message_words
+from bot.wording.notices import WORDS
+from domain.parts import Notice, Topic
+
+READER = Reader("Noor", "Europe/Amsterdam", "kg")
+
+A_SET = {
+    "exercise": "Row",
+    "load": "80",
+    "unit": "kg",
+    "load_kind": "total",
+    "reps": 8,
+    "seconds": None,
+    "on": "2026-03-02",
+}
+
+FACTS: dict[str, Any] = {
+    "at": "07:00",
+    "client": "Noor",
+    "coach": "Mara",
+    "code": "abc",
+    "days": 14,
+    "exercise": "Row",
+    "exercises": ["Row", "Dip"],
+    "fault": "too large",
+    "faults": [],
+    "instead": "Dip",
+    "last": [A_SET],
+    "local": "18:40",
+    "mass": "72",
+    "name": "Noor",
+    "names": ["Noor", "Piet"],
+    "next": "Legs",
+    "on": "2026-03-05",
+    "programme": "Harbour Base",
+    "reason": "stall",
+    "remedy": "lighten",
+    "risen": True,
+    "rounds": 4,
+    "rows": [{"on": "2026-03-02", "set": A_SET, "sets": 1}],
+    "sets": [A_SET],
+    "text": "hello",
+    "understood": False,
+    "unit": "kg",
+    "until": "2026-03-14",
+    "what": "photo",
+    "where": "knee",
+    "without_beat": 3,
+    "workout": "Pull",
+    "zone": "Europe/Lisbon",
+}
+"""A value for every fact that any notice uses."""
+
+
+def test_every_topic_has_words_and_no_words_are_left_over() -> None:
+    assert set(WORDS) == set(get_args(Topic))
+
+
+@pytest.mark.parametrize("topic", get_args(Topic))
+def test_a_notice_says_something_without_empty_places(topic: Topic) -> None:
+    said = plain(message_words((Notice(topic=topic, facts=FACTS),), READER))
+    assert len(said) > 5
+    assert "None" not in said
+    assert "{" not in said
+    assert all("  " not in line.strip() for line in said.splitlines())
