@@ -3,23 +3,25 @@
 from datetime import datetime
 
 import pytest
-from sqlalchemy import Engine, select
+from sqlalchemy import Engine, select, update
+from sqlalchemy import text as sql
 
 from domain.actions import Words
 from domain.incoming import Edited, FromChat, Heard, Pressed, Reachable, Started, Text
 from domain.outcome import Outcome
 from domain.parts import Say
 from domain.state import State, StrangerState
-from persistence.engine import reading
-from persistence.faults import NoProgress, Undecided
+from persistence.engine import reading, writing
+from persistence.faults import NoProgress, Undecided, Unreadable
 from persistence.inbox import Received
 from persistence.store import Store
-from persistence.tables import InboxRow, PersonRow
+from persistence.tables import InboxRow, PersonRow, ProgrammeRow
 from persistence.work import Decide
 from tests.persistence.people import (
     LEASE_SECONDS,
     NOON,
     after,
+    programme,
     received,
     settled,
     text,
@@ -190,6 +192,50 @@ def test_a_wake_that_raises_is_let_be_for_an_hour(store: Store) -> None:
     store.set_aside(lease, None, fault.value.why, after(minutes=1))
     assert not store.work(lease, after(minutes=1), nothing)
     assert store.next_due(after(minutes=1)) == after(minutes=61)
+
+
+def test_a_message_that_cannot_be_read_is_like_one_that_raises(store: Store, engine: Engine) -> None:
+    settled(store, "Noor")
+    store.receive([text("telegram:Noor", "dip 8", "1"), text("telegram:Noor", "dip 9", "2")])
+    with writing(engine) as connection:
+        spoilt = "UPDATE inbox SET incoming = 'spoilt' WHERE message_key = '1'"
+        connection.execute(sql(spoilt))
+    lease = store.claim_person(NOON, LEASE_SECONDS)
+    assert lease is not None
+    with pytest.raises(Undecided) as fault:
+        store.work(lease, NOON, nothing)
+    assert fault.value.message is not None
+    store.set_aside(lease, fault.value.message, fault.value.why, NOON)
+    assert not store.work(lease, NOON, nothing)
+    assert work_all(store, NOON, nothing) == []
+
+
+@pytest.mark.parametrize(
+    "spoilt",
+    [
+        "UPDATE people SET client_memory = '{\"of_a_newer_kind\": 1}' WHERE is_client",
+        "UPDATE programmes SET programme = '{}'",
+    ],
+)
+def test_a_person_who_cannot_be_read_loses_no_message(store: Store, engine: Engine, spoilt: str) -> None:
+    people = settled(store, "Noor")
+    store.receive([text("telegram:Noor", "dip 8", "1")])
+    with writing(engine) as connection:
+        connection.execute(sql(spoilt))
+    fresh = Store(engine)  # which has not read the programme yet
+    lease = fresh.claim_person(NOON, LEASE_SECONDS)
+    assert lease is not None
+    with pytest.raises(Unreadable) as fault:
+        fresh.work(lease, NOON, nothing)
+    assert (fault.value.person, fault.value.why) == (people["Noor"], "ValidationError")
+    fresh.set_aside(lease, None, fault.value.why, NOON)
+    with writing(engine) as connection:
+        connection.execute(
+            update(PersonRow).where(PersonRow.is_client).values(client_memory=None, programme=None)
+        )
+        connection.execute(update(ProgrammeRow).values(programme=programme()))
+    fresh.let_go(lease)
+    assert words_heard(work_all(fresh, NOON, nothing)) == ["dip 8"]
 
 
 def test_an_edit_names_the_message_as_first_sent_and_its_text_as_it_last_stood(store: Store) -> None:

@@ -1,4 +1,8 @@
-"""The migrations: the same tables as the models, forwards and back, and no database touched but ours."""
+"""The migrations: the same tables as the models, forwards and back, and no database touched but ours.
+
+A word added to one of the closed lists of the domain (a remedy, a reason …) needs a step, too, since the
+constraints name the words.
+"""
 
 from concurrent.futures import ThreadPoolExecutor
 from typing import Any
@@ -16,6 +20,13 @@ from persistence.migrations import HEAD
 from persistence.store import Store
 from persistence.tables import Base
 from tests.persistence.people import settled, state_of
+
+
+@pytest.fixture
+def engine(bare_engine: Engine) -> Engine:
+    """A database of its own, migrated, since its tables will be changed."""
+    migrate(bare_engine)
+    return bare_engine
 
 
 def described(engine: Engine) -> dict[str, Any]:

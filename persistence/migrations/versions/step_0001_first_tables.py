@@ -79,7 +79,7 @@ def upgrade() -> None:
         ),
         sa.CheckConstraint(
             "remedy IN ('lighten', 'swap', 'rest more', 'next programme',"
-            " 'keep on', 'lift hold', 'keep held', 'seen')",
+            " 'keep on', 'lift hold', 'keep held', 'let train', 'seen')",
             name="remedy_known",
         ),
         sa.CheckConstraint(
