@@ -11,7 +11,7 @@ from domain.decide import hear, wake
 from domain.incoming import Heard
 from domain.outcome import Outcome
 from domain.state import State
-from persistence.faults import Undecided
+from persistence.faults import Undecided, Unreadable
 from persistence.leases import Lease
 from persistence.store import Store
 from persistence.work import Decide
@@ -46,6 +46,10 @@ class Desk:
             log.exception("person %s: message %s set aside: %s", fault.person, fault.message, fault.why)
             self._store.set_aside(lease, fault.message, fault.why, now)
             return True
+        except Unreadable as fault:
+            # Nothing is set aside, so nothing is lost: the lease runs out, and then it is tried again.
+            log.exception("person %s cannot be read: %s", fault.person, fault.why)
+            return False
 
 
 def decider(now: datetime) -> Decide:
