@@ -16,6 +16,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from pydantic import Field, ValidationError, field_validator
 
 from bot.faults import OperatorFault
+from bot.markup import plain
 from bot.wording.sheet import fault_words
 from domain.equipment import Equipment
 from domain.frozen import Frozen
@@ -137,10 +138,9 @@ def _shape_fault(fault: Any, found: Any) -> str:
     where = " ".join(str(part) for part in loc) or "the roster"
     if len(loc) > 1 and isinstance(loc[1], int):
         person = found[loc[0]][loc[1]]
-        name = person.get("name") if isinstance(person, dict) else None
-        where = " ".join(
-            [name if isinstance(name, str) and name else f"{loc[0]} {loc[1] + 1}", *map(str, loc[2:])]
-        )
+        given = person.get("name") if isinstance(person, dict) else None
+        name = " ".join(given.split()) if isinstance(given, str) else ""
+        where = " ".join([name or f"{loc[0]} {loc[1] + 1}", *map(str, loc[2:])])
     return f"{where}: {fault['msg'].removeprefix('Value error, ')}"
 
 
@@ -157,7 +157,7 @@ def _sheets(sources: Iterable[str], folder: Path, faults: list[str]) -> Iterator
                 faults.append(f"{label}: {why}")
                 continue
         result = read_sheet(text)
-        faults += (f"{label}: {fault_words(facts_of(fault))}" for fault in result.faults)
+        faults += (f"{label}: {plain(fault_words(facts_of(fault)))}" for fault in result.faults)
         if result.programme is not None:
             yield PreparedSheet(result.programme, text)
 
