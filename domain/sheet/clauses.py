@@ -27,6 +27,7 @@ from domain.sheet.phrases import (
     LoweringOnly,
     Phrase,
     Sets,
+    Times,
     Trouble,
 )
 from domain.sheet.vocabulary import (
@@ -130,6 +131,13 @@ def _sets(found: re.Match[str]) -> Phrase:
     return Sets(count) if 1 <= count <= MOST_SETS else Trouble("sets out of range", found[0], str(MOST_SETS))
 
 
+def _times(found: re.Match[str]) -> Phrase:
+    count = number(found["count"])
+    if not count:
+        return Trouble("zero", found[0])
+    return Times(count) if count <= MOST_REPS else Trouble("too many reps", found[0], str(MOST_REPS))
+
+
 def _effort(found: re.Match[str]) -> Phrase:
     short = number(found["short"])
     return Effort(short) if short <= MOST_SHORT else Trouble("too many short", found[0], str(MOST_SHORT))
@@ -144,7 +152,7 @@ def _counted_as(kind: LoadKind) -> Callable[[re.Match[str]], Phrase]:
 
 
 def _cue(found: re.Match[str]) -> Phrase:
-    return CueText(found[0].strip(" ,;"))
+    return CueText(re.sub(r"^(?:/|a\b)\s*", "each ", found[0].strip(" ,;()")))
 
 
 Rule = tuple[re.Pattern[str], Callable[[re.Match[str]], Phrase]]
@@ -152,7 +160,7 @@ Rule = tuple[re.Pattern[str], Callable[[re.Match[str]], Phrase]]
 
 def _rule(pattern: str, make: Callable[[re.Match[str]], Phrase]) -> Rule:
     """Return a rule whose phrase ends where a word ends."""
-    return re.compile(rf"(?:{pattern})(?=$|[\s,;:.)])", re.IGNORECASE), make
+    return re.compile(rf"(?:{pattern})(?=$|[\s,;:.)]|/\s*(?:side|leg|arm))", re.IGNORECASE), make
 
 
 RULES: tuple[Rule, ...] = (
@@ -213,7 +221,8 @@ RULES: tuple[Rule, ...] = (
         rf"{NUMBER}\s*-\s*{NUMBER}\s*(?:x(?=\s*\d)|(?:(?:working|work|hard)\s+)?sets?\b)(?:\s+of)?",
         lambda found: Trouble("sets not one number", found[0].strip(), "3 sets"),
     ),
-    _rule(rf"(?:x\s*)(?P<count>{NUMBER})\s*(?:sets?\b)?", _sets),
+    _rule(rf"(?:x\s*)(?P<count>{NUMBER})\s*sets?", _sets),
+    _rule(rf"(?:x\s*)(?P<count>{NUMBER})", _times),
     _rule(
         rf"(?P<count>{NUMBER})\s*(?:(?:working|work|hard|straight|top|heavy|full|total)\s+)*sets?\b(?:\s+(?:of|x|for))?",
         _sets,

@@ -62,7 +62,9 @@ _CONDITION = (
 _PIECES = re.compile(
     rf"\s*;\s*|\.\s+(?=[A-Za-z])|,\s*(?=(?:or\s+)?{_CONDITION}[^:,;]*(?::|->|=>))", re.IGNORECASE
 )
-_CLAUSES = re.compile(r",\s+|,(?!\d)|(?<!\d),|\s*\|\s*|(?<!\d):|:(?!\d)|(?<!\d)\s-+\s|\s-+\s(?!\d)")
+_CLAUSES = re.compile(
+    r"\s*\.{2,}\s*|,\s+|,(?!\d)|(?<!\d),|\s*\|\s*|(?<!\d):|:(?!\d)|(?<!\d)\s-+\s|\s-+\s(?!\d)"
+)
 _INSTEAD = re.compile(
     rf"(?:or\s+|alternatively,?\s+|but\s+)?(?P<condition>{_CONDITION}.*?)\s*(?::|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
     r"swap|take)\b)\s*(?P<exercise>.*)$",
@@ -99,14 +101,16 @@ def read_line(text: str) -> tuple[Part, ...]:
 
 def split_name(text: str, *, together: bool = False) -> tuple[Part, ...]:
     """Return the exercise that `text` names, and the phrases that follow or precede the name."""
-    first, *others = [clause for clause in _CLAUSES.split(text) if clause.strip()] or [""]
-    after: list[Part] = []
+    clauses = [clause.strip() for clause in _CLAUSES.split(text) if clause.strip()] or [""]
+    around: list[Part] = []
+    while len(clauses) > 1 and not (whole := read_clause(clauses[0]))[1] and not lookup(clauses[0]):
+        around.extend(whole[0])
+        clauses.pop(0)
+    first, *others = clauses
     for clause in others:
-        after.extend(_clause_parts(clause))
-    name, phrases = _name_in(
-        first.strip(), may_have_amount=not any(isinstance(part, Amount) for part in after)
-    )
-    return (Named(name, together=together), *phrases, *after)
+        around.extend(_clause_parts(clause))
+    name, phrases = _name_in(first, may_have_amount=not any(isinstance(part, Amount) for part in around))
+    return (Named(name, together=together), *phrases, *around)
 
 
 def _stretch(text: str, *, together: bool) -> list[Part]:

@@ -42,9 +42,10 @@ class ExerciseNames:
         if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written):
             self.faults.append(Fault(line.number, line.raw, "no exercise", written))
             return None
-        self.own[name_key(written)] = written
+        name = written[:1].upper() + written[1:]
+        self.own[name_key(name)] = name
         self.notes.append(Note(line.number, "own exercise", written, most_like(written)))
-        return written, False
+        return name, False
 
     def find(self, written: str) -> str | None:
         """Return the proper name where the catalogue knows it, or the sheet has named it before."""

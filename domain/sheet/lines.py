@@ -7,6 +7,7 @@ further on needs to know of them.
 import re
 import unicodedata
 from dataclasses import dataclass
+from itertools import pairwise
 
 from domain.sheet.result import Fault
 
@@ -39,6 +40,8 @@ _NUMBERING = re.compile(
     r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
 )
 _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
+_UNDERLINE = re.compile(r"\s*(?:={3,}|-{3,}|~{3,}|_{3,})\s*")
+_ITALIC = re.compile(r"(?<!\w)(?P<mark>[*_])(?P<words>[^\s*_](?:[^*_]*[^\s*_])?)(?P=mark)(?!\w)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,10 +75,12 @@ def split_lines(text: str) -> tuple[Line, ...] | Fault:
     odd = sum(1 for character in text if _is_odd(character))
     if "\0" in text or odd * 20 > len(text):
         return Fault(None, "", "not text")
-    lines = tuple(
-        _line(number, raw) for number, raw in enumerate(re.split(r"\r\n|[\n\r\u2028\u2029]", text), 1)
+    raws = re.split(r"\r\n|[\n\r\u2028\u2029]", text)
+    said = tuple(
+        _line(number, raw, underlined=bool(_UNDERLINE.fullmatch(below)))
+        for number, (raw, below) in enumerate(pairwise([*raws, ""]), 1)
+        if any(character.isalnum() for character in raw)
     )
-    said = tuple(line for line in lines if any(character.isalnum() for character in line.words))
     if len(said) > MAX_LINES:
         return Fault(None, "", "too many lines", part=str(len(said)), hint=str(MAX_LINES))
     return said or Fault(None, "", "empty")
@@ -91,14 +96,12 @@ def tidy(text: str) -> str:
     return " ".join(plain.split())
 
 
-def _line(number: int, raw: str) -> Line:
+def _line(number: int, raw: str, *, underlined: bool) -> Line:
     words = tidy(raw.replace("\t", " | ") if re.search(r"\S\t+\S", raw) else raw)
     words = re.sub(r"^(?:\|\s*)+", "", words)
-    marked = bool(_MARKED_UP.match(words))
-    words = re.sub(r"\*\*|__", "", words)
+    marked = underlined or bool(_MARKED_UP.match(words))
+    words = _ITALIC.sub(r"\g<words>", re.sub(r"\*\*|__", "", words))
     words = re.sub(r"^#{1,6}\s+|^={2,}\s*|\s*={2,}$|^-{2,}\s*|\s*-{2,}$", "", words).strip()
-    if len(words) > 1 and words[0] == words[-1] and words[0] in "*_":
-        words = words[1:-1]
     label, bulleted = "", False
     if bullet := _BULLET.match(words):
         words, bulleted = words[bullet.end() :], True

@@ -30,6 +30,13 @@ class Sets:
 
 
 @dataclass(frozen=True, slots=True)
+class Times:
+    """A number after an "x": sets where the reps are said elsewhere ("8-10 x 3"), else reps ("x 20")."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
 class Effort:
     """How many reps short of failure to stop; 0 is failure. `vague` where no number was said."""
 
@@ -90,4 +97,16 @@ class Trouble:
     hint: str = ""
 
 
-Phrase = Amount | Sets | Effort | LoweringOnly | AddLoad | LoadFrom | LadderRule | Counted | CueText | Trouble
+Phrase = (
+    Amount
+    | Sets
+    | Times
+    | Effort
+    | LoweringOnly
+    | AddLoad
+    | LoadFrom
+    | LadderRule
+    | Counted
+    | CueText
+    | Trouble
+)

@@ -10,7 +10,18 @@ from domain.sheet.conditions import UnknownPlace, read_condition
 from domain.sheet.exercise_lines import Instead, Loose, Named, Part, split_name
 from domain.sheet.exercise_names import ExerciseNames, most_like
 from domain.sheet.lines import Line
-from domain.sheet.phrases import MOST_REPS, AddLoad, Amount, CueText, LoadFrom, Trouble
+from domain.sheet.phrases import (
+    MOST_REPS,
+    MOST_SETS,
+    AddLoad,
+    Amount,
+    CueText,
+    Effort,
+    LoadFrom,
+    Sets,
+    Times,
+    Trouble,
+)
 from domain.sheet.result import Fault, FaultCode, Note
 
 _OF_LOAD = re.compile(r"(?:'s?)?(?:\s+(?:load|weight))?$", re.IGNORECASE)
@@ -26,6 +37,7 @@ class Draft:
     amount: Amount | None = None
     misread: bool = False
     sets: int | None = None
+    times: Times | None = None
     lowering_only: bool = False
     stop_short: int | None = None
     straight_into_next: bool = False
@@ -49,15 +61,21 @@ class Finisher:
     def finish(self, draft: Draft) -> Prescription | None:
         """Return the prescription of a draft; None where something of it is at fault."""
         before = len(self.faults)
-        amount = draft.amount
+        amount, sets = draft.amount, draft.sets
+        if draft.times and amount:
+            sets = sets or draft.times.count
+        elif draft.times:
+            amount = Amount(low=draft.times.count, high=draft.times.count, of=None)
+        if sets is not None and sets > MOST_SETS:
+            self._fault(draft.line, "sets out of range", str(sets), str(MOST_SETS))
         if amount and amount.of is None and draft.lowering_only:
             amount = replace(amount, of="reps")
         reps = self._range(draft.line, amount, draft.exercise)
         if reps is None:
-            if not draft.misread and draft.amount is None:
+            if not draft.misread and amount is None:
                 self._fault(draft.line, "no range", draft.exercise)
             return None
-        alternatives = [self._alternative(line, instead, reps) for line, instead in draft.alternatives]
+        alternatives = [self._alternative(line, instead, reps, draft) for line, instead in draft.alternatives]
         add_load = self._raise(*draft.add_load, reps) if draft.add_load else None
         load_from = self._relative(draft)
         if len(self.faults) > before or draft.misread:
@@ -66,7 +84,7 @@ class Finisher:
             exercise=draft.exercise,
             counted=draft.counted or describe(draft.exercise).counted,
             range=reps,
-            sets=draft.sets or 1,
+            sets=sets or 1,
             lowering_only=draft.lowering_only,
             stop_short=draft.stop_short,
             straight_into_next=draft.straight_into_next,
@@ -87,7 +105,7 @@ class Finisher:
             return None
         return Range(low=amount.low, high=amount.high, of=of)
 
-    def _alternative(self, line: Line, instead: Instead, usual: Range) -> Alternative | None:
+    def _alternative(self, line: Line, instead: Instead, usual: Range, draft: Draft) -> Alternative | None:
         """Return the alternative; one without a range has that of the exercise it stands in for."""
         if not instead.condition:
             self._fault(line, "alternative without reason", instead.exercise)
@@ -110,9 +128,15 @@ class Finisher:
             match part:
                 case Amount() if amount is None:
                     amount = part
+                case Times(count=count) if amount is None:
+                    amount = Amount(low=count, high=count, of=None)
                 case Trouble(what=what, part=words, hint=hint):
                     self._fault(line, what, words.strip(), hint)
                     return None
+                case Sets(count=count) if count == draft.sets:
+                    pass
+                case Effort(stop_short=short) if short == draft.stop_short:
+                    pass
                 case _:
                     self.notes.append(Note(line.number, "left out", _words(part, instead.exercise)))
         if resolved is None:
@@ -155,4 +179,10 @@ class Finisher:
 
 def _words(part: Part, whole: str) -> str:
     """Return what a part of an alternative said, as far as it can be told."""
-    return part.text if isinstance(part, Loose | CueText) else whole
+    match part:
+        case Loose(text=text) | CueText(text=text):
+            return text
+        case Sets(count=count):
+            return f"{count} sets"
+        case _:
+            return whole

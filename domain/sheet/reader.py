@@ -13,7 +13,7 @@ from domain.programme import Programme
 from domain.sheet.exercise_lines import Named, Part, read_line
 from domain.sheet.header import DayWorkout, Every, HeaderPart, OnDays, read_header, weekday_heading
 from domain.sheet.lines import MAX_LINE, Line, split_lines
-from domain.sheet.phrases import Amount, Trouble
+from domain.sheet.phrases import Amount, Times, Trouble
 from domain.sheet.result import Fault, FaultCode, Note, SheetResult
 from domain.sheet.schedule import SchedulePlan, plan_schedule
 from domain.sheet.workouts import WorkoutsReader
@@ -21,6 +21,8 @@ from domain.sheet.workouts import WorkoutsReader
 _TITLE = re.compile(
     r"(?:(?:training\s+)?programme|program|plan|name|title)(?:\s+name)?\s*:\s*(?=\S)", re.IGNORECASE
 )
+_RANGE_FAULTS = {"range upside down", "too many reps", "too many seconds", "zero"}
+_HEADING_WORDS = re.compile(r"(?:workout|session|day|training|block)s?\s+(?:\w{1,5})$", re.IGNORECASE)
 _AFFIXES = re.compile(
     r"^(?:workout|session|day|training)\s*(?:\d+\s*)?[:.-]?\s+|\s+(?:workout|session|day)$", re.IGNORECASE
 )
@@ -127,7 +129,8 @@ class _Reader:
             if read.sections:
                 read.take(line, parts)
             elif _with_amount(parts):
-                self._fault(line, "exercise before workout", line.words)
+                if all(fault.what != "exercise before workout" for fault in self.faults):
+                    self._fault(line, "exercise before workout", line.words)
             elif re.match(r"(?:notes?|nb|comments?)\b", line.words, re.IGNORECASE):
                 self.notes.append(Note(line.number, "left out", line.words))
             else:
@@ -146,9 +149,10 @@ class _Reader:
         place = self.places[line.number]
         parts = self.parts[place]
         named = all(isinstance(part, Named) and not part.together for part in parts[:1])
-        if _with_amount(parts) or not named or '"' in words:
+        if (_with_amount(parts) and not _HEADING_WORDS.match(words)) or not named or '"' in words:
             return None
-        stands_out = line.marked or line.words.endswith(":") or (len(parts) <= 1 and line.indent == 0)
+        stands_out = line.marked or line.words.endswith(":") or _HEADING_WORDS.match(words) is not None
+        stands_out = stands_out or (len(parts) <= 1 and line.indent == 0)
         if stands_out and not line.bulleted and self._looks_like_exercise(place + 1):
             return words
         return words if days else None
@@ -172,8 +176,10 @@ class _Reader:
 
 
 def _with_amount(parts: Sequence[Part]) -> bool:
+    """Whether a line says how many reps, or how long; a range that is at fault counts."""
     return any(
-        isinstance(part, Amount) or (isinstance(part, Trouble) and "range" in part.what) for part in parts
+        isinstance(part, Amount | Times) or (isinstance(part, Trouble) and part.what in _RANGE_FAULTS)
+        for part in parts
     )
 
 

@@ -21,13 +21,14 @@ from domain.sheet.phrases import (
     LoadFrom,
     LoweringOnly,
     Sets,
+    Times,
     Trouble,
 )
 from domain.sheet.prescriptions import Draft, Finisher
 from domain.sheet.result import Fault, FaultCode, Note
 
 _RULE_WORDS = re.compile(
-    r"\d|\b(?:add|increase|load|over|below|start|switch|if|unless|superset|review|failure|reserve|sets?|reps?|rpe|rir)\b",
+    r"\d|\b(?:add|increase|load|over|below|start\b.*\blast|switch|if|unless|superset|review|failure|reserve|sets?|reps?|rpe|rir)\b",
     re.IGNORECASE,
 )
 """Words that a mere cue does not hold: with them a line that no rule takes is a rule that was misread."""
@@ -102,7 +103,7 @@ class WorkoutsReader:
         first = parts[0]
         if not isinstance(first, Named) or first.together or self.names.find(first.name):
             return False
-        if any(isinstance(part, Amount | Sets | Trouble) for part in parts):
+        if any(isinstance(part, Amount | Sets | Times | Trouble) for part in parts):
             return False
         return not line.bulleted or line.indent > drafts[-1].line.indent
 
@@ -135,6 +136,8 @@ class WorkoutsReader:
                 self._fault(line, "sets not one number", line.words)
             case Sets(count=count):
                 draft.sets = count
+            case Times():
+                draft.times = part
             case Effort(stop_short=short, vague=vague):
                 draft.stop_short = short
                 if vague:
