@@ -25,7 +25,7 @@ class PersonRow(Base):
     __tablename__ = "people"
 
     number: Mapped[OwnNumber]
-    name: Mapped[str]
+    name: Mapped[str] = mapped_column(index=True)
     chat: Mapped[str | None] = mapped_column(unique=True)
     zone: Mapped[str] = mapped_column(server_default="UTC")
     unit: Mapped[Unit] = mapped_column(Text, server_default="kg")

@@ -60,6 +60,7 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
     )
     op.create_index("people_by_coach", "people", ["coach"])
+    op.create_index("people_by_name", "people", ["name"])
     op.create_index("people_due", "people", ["wake_at"], **_only(sa.text("wake_at IS NOT NULL")))
     op.create_table(
         "alerts",
