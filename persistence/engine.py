@@ -7,6 +7,7 @@ both go on, and one of them fails at once, whatever the busy time-out.
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -31,15 +32,16 @@ from persistence.faults import (
 BUSY_SECONDS = 10
 
 
-def open_engine(url: str) -> Engine:
+def open_engine(url: str, *, durable: bool = True) -> Engine:
     """Return an engine for the database at `url`, after having reached it once.
 
+    Where not `durable`, a SQLite file may be lost when the machine fails: for databases that are thrown away.
     Raises BadDatabaseUrl, DatabaseFolderMissing, DatabaseUnreachable or NotOurDatabase.
     """
     parsed = _parse(url)
     match parsed.get_backend_name():
         case "sqlite":
-            engine = _sqlite(parsed)
+            engine = _sqlite(parsed, durable=durable)
         case "postgresql":
             engine = create_engine(parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True)
         case _:
@@ -109,7 +111,7 @@ def _shown(url: URL) -> str:
     return url.render_as_string(hide_password=True)
 
 
-def _sqlite(url: URL) -> Engine:
+def _sqlite(url: URL, *, durable: bool) -> Engine:
     url = url.set(drivername="sqlite+pysqlite")
     in_memory = url.database in (None, "", ":memory:")
     if not in_memory:
@@ -124,13 +126,14 @@ def _sqlite(url: URL) -> Engine:
         connect_args={"check_same_thread": False, "timeout": BUSY_SECONDS, "isolation_level": None},
         **pool,
     )
-    event.listen(engine, "connect", _prepare_sqlite)
+    event.listen(engine, "connect", partial(_prepare_sqlite, durable=durable))
     event.listen(engine, "begin", _begin_sqlite)
     return engine
 
 
-def _prepare_sqlite(connection: Any, _record: object) -> None:
-    for pragma in ("journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON"):
+def _prepare_sqlite(connection: Any, _record: object, *, durable: bool) -> None:
+    synchronous = f"synchronous = {'FULL' if durable else 'OFF'}"
+    for pragma in ("journal_mode = WAL", synchronous, "foreign_keys = ON"):
         connection.execute(f"PRAGMA {pragma}")
 
 

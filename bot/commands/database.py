@@ -13,10 +13,10 @@ from persistence.store import Store
 
 
 @contextmanager
-def opened(url: str) -> Iterator[Store]:
+def opened(url: str, *, durable: bool = True) -> Iterator[Store]:
     """Open the database at `url`, brought up to date. Raises OperatorFault."""
     try:
-        engine = open_engine(url)
+        engine = open_engine(url, durable=durable)
         store = Store(engine)
         try:
             migrate(engine)
@@ -32,6 +32,6 @@ def passing() -> Iterator[Store]:
     """Open a fresh database that is gone again afterwards."""
     with (
         tempfile.TemporaryDirectory(prefix="kilopost-") as folder,
-        opened(f"sqlite:///{folder}/kilopost.sqlite3") as store,
+        opened(f"sqlite:///{folder}/kilopost.sqlite3", durable=False) as store,
     ):
         yield store

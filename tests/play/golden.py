@@ -5,12 +5,11 @@
 
 import asyncio
 import io
-import tempfile
 from pathlib import Path
 
 from rich.console import Console
 
-from bot.commands.database import opened
+from bot.commands.database import passing
 from bot.commands.play import set_up
 from bot.play.engine import play
 from bot.play.script import read_script
@@ -28,10 +27,7 @@ def chat_of(path: Path) -> str:
     """Return the chat that the script at `path` prints."""
     script = read_script(path.read_text(encoding="utf-8"), path.parent)
     printed = io.StringIO()
-    with (
-        tempfile.TemporaryDirectory(prefix="kilopost-") as folder,
-        opened(f"sqlite:///{folder}/play.sqlite3") as store,
-    ):
+    with passing() as store:
         set_up(store, script)
         zones = {person.name.casefold(): person.zone for person in store.people()}
         console = Console(file=printed, highlight=False, width=WIDTH)
