@@ -32,7 +32,7 @@ _BAR: dict[Unit, Decimal] = {"kg": Decimal(20), "lb": Decimal(45)}
 class Plate(Frozen):
     """One size of plate, and how many pairs of it there are; None: as many as needed."""
 
-    mass: Decimal = Field(gt=0)
+    mass: Decimal = Field(ge=Decimal("0.1"))
     pairs: int | None = Field(default=None, ge=1)
 
 
@@ -40,7 +40,7 @@ class Steps(Frozen):
     """Loads from `first` up to `last` by `step`; `extra` is a smaller weight that can be added once."""
 
     first: Decimal = Field(ge=0)
-    step: Decimal = Field(gt=0)
+    step: Decimal = Field(ge=Decimal("0.1"))
     last: Decimal | None = None
     extra: Decimal | None = Field(default=None, gt=0)
 

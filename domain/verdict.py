@@ -96,25 +96,24 @@ def _decide(
 ) -> Comparison:
     """Return the comparison that decides between two exposures of one kind."""
     mine, theirs = now.counting, before.counting
-    best_mine, best_theirs = best_of(mine, body), best_of(theirs, body)
-    best = compare(best_mine, best_theirs, body)
-    if best.result in ("beat", "below") and _settles(best, mine, theirs, body):
-        return best
-    for one in mine:
+    best = compare(best_of(mine, body), best_of(theirs, body), body)
+    for one in (best.now, *mine):
         if all(compare(one, other, body).result == "beat" for other in theirs):
-            return compare(one, best_theirs, body)
-    for other in theirs:
+            return compare(one, best.before, body)
+    for other in (best.before, *theirs):
         if all(compare(one, other, body).result == "below" for one in mine):
-            return compare(best_mine, other, body)
+            return compare(best.now, other, body)
     if in_order is None:
         in_order = tuple(compare(one, other, body) for one, other in zip(mine, theirs, strict=False))
-    return next((each for each in in_order if each.result in ("beat", "below")), best)
-
-
-def _settles(
-    best: Comparison, mine: tuple[TrainingSet, ...], theirs: tuple[TrainingSet, ...], body: Body
-) -> bool:
-    """Whether the winning set beats every set of the other side."""
-    if best.result == "beat":
-        return all(compare(best.now, other, body).result == "beat" for other in theirs)
-    return all(compare(one, best.before, body).result == "below" for one in mine)
+    first = next((each for each in in_order if each.result in ("beat", "below")), None)
+    if first is not None:
+        return first
+    if best.result not in ("beat", "below"):
+        return best
+    # The best sets differ and yet settle nothing: some other set is level, or cannot be compared.
+    against = (
+        [compare(best.now, other, body) for other in theirs]
+        if best.result == "beat"
+        else [compare(one, best.before, body) for one in mine]
+    )
+    return next((each for each in against if each.result in ("level", "not comparable")), best)
