@@ -1,0 +1,20 @@
+"""Reading clients' messages: free text in, what it means out. Pure; nothing here records or replies."""
+
+from domain.reading.answering import answer
+from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
+from domain.reading.understand import read
+
+__all__ = [
+    "Heard",
+    "OpenSet",
+    "Pain",
+    "Place",
+    "Planned",
+    "Reading",
+    "Request",
+    "Side",
+    "Slot",
+    "Want",
+    "answer",
+    "read",
+]

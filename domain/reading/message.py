@@ -1,0 +1,159 @@
+"""A message in tokens, with what the rules look at: a plain line of its words, sentences, clauses, and marks.
+
+The plain line has each word in lower case, `#` for a number, signs as they are, parted by single spaces; the
+small rules of the other files are patterns over it. A mark on a token tells what took it, or that it is no record.
+"""
+
+import re
+from bisect import bisect_right
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from domain.reading.numbers import with_number_words
+from domain.reading.tokens import LINE, NUMBER, SIGN, WORD, Token, tokenise
+
+_STOPS = frozenset(".!?;")
+_PAUSES = frozenset(",:()[]")
+_JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "although", "though", "however"})
+
+
+@dataclass(slots=True)
+class Message:
+    """The tokens of a message and where its sentences and clauses begin.
+
+    `line` is the plain line; `starts` the place in it of each token. `sentence` and `clause` number each token's
+    sentence and clause. `taken` has for each token what it became, "" where nothing did.
+    """
+
+    tokens: list[Token]
+    line: str
+    starts: list[int]
+    words: frozenset[str]
+    sentence: list[int]
+    clause: list[int]
+    taken: list[str] = field(default_factory=list)
+    heard: list[tuple[int, int, str]] = field(default_factory=list)
+
+    def at(self, place: int) -> int:
+        """Return the index of the token at a place in the plain line."""
+        return bisect_right(self.starts, place) - 1
+
+    def span(self, match: re.Match[str], group: int | str = 0) -> tuple[int, int]:
+        """Return the first token of a match and the one after its last."""
+        start, end = match.span(group)
+        return self.at(start), self.at(max(start, end - 1)) + 1
+
+    def text(self, at: int) -> str:
+        """Return the text of a token, "" outside the message."""
+        return self.tokens[at].text if 0 <= at < len(self.tokens) else ""
+
+    def value(self, at: int) -> Decimal | None:
+        """Return the number at a token, None where it is none."""
+        return self.tokens[at].value if 0 <= at < len(self.tokens) else None
+
+    def take(self, start: int, end: int, became: str, *, over: bool = False) -> None:
+        """Mark tokens as having become something; what is taken already stays, unless `over`."""
+        for at in range(start, end):
+            if over or not self.taken[at]:
+                self.taken[at] = became
+        self.heard.append((start, end, became))
+
+    def find(self, pattern: re.Pattern[str]) -> Iterator[tuple[re.Match[str], int, int]]:
+        """Return each match of a pattern over the plain line, with its first token and the one after its last."""
+        for match in pattern.finditer(self.line):
+            first, after = self.span(match)
+            yield match, first, after
+
+    def has(self, triggers: frozenset[str]) -> bool:
+        """Return whether any of the words is said."""
+        return not self.words.isdisjoint(triggers)
+
+    def clause_span(self, at: int) -> tuple[int, int]:
+        """Return the first token of the clause of token `at` and the one after its last."""
+        return _run(self.clause, at)
+
+    def sentence_span(self, at: int) -> tuple[int, int]:
+        """Return the first token of the sentence of token `at` and the one after its last."""
+        return _run(self.sentence, at)
+
+    def texts(self, start: int, end: int) -> list[str]:
+        """Return the texts of some tokens."""
+        return [t.text for t in self.tokens[start:end]]
+
+
+def _run(numbers: list[int], at: int) -> tuple[int, int]:
+    """Return the run of equal numbers around `at`; numbers never fall."""
+    number = numbers[at]
+    start = at
+    while start > 0 and numbers[start - 1] == number:
+        start -= 1
+    end = at + 1
+    while end < len(numbers) and numbers[end] == number:
+        end += 1
+    return start, end
+
+
+def message_of(text: str) -> Message:
+    """Return `text` as a message."""
+    tokens = with_number_words(list(_without_hyphens(tokenise(text))))
+    pieces: list[str] = []
+    starts: list[int] = []
+    sentence: list[int] = []
+    clause: list[int] = []
+    length = sentence_now = clause_now = 0
+    count = len(tokens)
+    for at, token in enumerate(tokens):
+        kind = token.kind
+        piece = "#" if kind == NUMBER else token.text
+        if kind == WORD and piece in _JOINTS:
+            clause_now += 1
+        sentence.append(sentence_now)
+        clause.append(clause_now)
+        pieces.append(piece)
+        starts.append(length)
+        length += len(piece) + 1
+        if kind == LINE or (kind == SIGN and piece in _STOPS and not _is_abbreviation(tokens, at, count)):
+            sentence_now += 1
+            clause_now += 1
+        elif kind == SIGN and piece in _PAUSES:
+            clause_now += 1
+    return Message(
+        tokens=tokens,
+        line=" ".join(pieces),
+        starts=starts,
+        words=frozenset(pieces),
+        sentence=sentence,
+        clause=clause,
+        taken=[""] * count,
+    )
+
+
+def _is_abbreviation(tokens: list[Token], at: int, count: int) -> bool:
+    """Return whether a point stands inside a number or after a short unit, with more of the sentence to come."""
+    if tokens[at].text != "." or at + 1 >= count or at == 0:
+        return False
+    before, after = tokens[at - 1], tokens[at + 1]
+    if after.glued and before.kind == NUMBER and after.kind == NUMBER:
+        return True
+    return before.text in {"sec", "secs", "min", "lbs", "reps", "approx", "ca", "no", "rep"} and (
+        after.kind == NUMBER or after.text in {"x", "@", "at", "with", "for"}
+    )
+
+
+def _without_hyphens(tokens: Iterable[Token]) -> Iterator[Token]:
+    """Leave out hyphens inside words: "push-up" reads as "push up"."""
+    before: Token | None = None
+    held: Token | None = None
+    for token in tokens:
+        if held is not None:
+            if not (token.kind == WORD and token.glued):
+                yield held
+            held = None
+        if token.text == "-" and token.glued and before is not None and before.kind == WORD:
+            held = token
+        else:
+            yield token
+        before = token
+    if held is not None:
+        yield held

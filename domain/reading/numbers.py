@@ -1,0 +1,227 @@
+"""Number words into numbers, and halves that stand beside a number.
+
+"eighty two and a half", "one hundred and five", "one twenty", "two seventy five", "one oh five", "a dozen",
+"seventy two point five" become one number each. What a number is a number of is not decided here.
+"""
+
+from decimal import Decimal
+
+from domain.reading.tokens import NUMBER, WORD, Token
+
+_UNITS = {
+    "zero": 0,
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "nine": 9,
+}
+_TEENS = {
+    "ten": 10,
+    "eleven": 11,
+    "twelve": 12,
+    "thirteen": 13,
+    "fourteen": 14,
+    "fifteen": 15,
+    "sixteen": 16,
+    "seventeen": 17,
+    "eighteen": 18,
+    "nineteen": 19,
+}
+_TENS = {
+    "twenty": 20,
+    "thirty": 30,
+    "forty": 40,
+    "fourty": 40,
+    "fifty": 50,
+    "sixty": 60,
+    "seventy": 70,
+    "eighty": 80,
+    "ninety": 90,
+}
+_PLURALS = {
+    "tens": 10,
+    "twelves": 12,
+    "fifteens": 15,
+    "twenties": 20,
+    "thirties": 30,
+    "forties": 40,
+    "fifties": 50,
+    "sixties": 60,
+    "seventies": 70,
+    "eighties": 80,
+    "nineties": 90,
+    "eights": 8,
+    "sixes": 6,
+}
+"""Dumbbells by their weight: "a pair of thirties"."""
+
+_BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
+_ONE_COUNTS_BEFORE = frozenset(
+    {"rep", "repetition", "kg", "kilo", "lb", "set", "negative", "second", "minute", "min", "more", "fewer", "less",
+     "hundred", "short", "x", "in"}
+)  # fmt: skip
+_ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
+_HALF = frozenset({"half", "1/2"})
+_ARTICLES = frozenset({"a", "an"})
+_LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
+
+
+def with_number_words(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with each number in words as one number token, and halves added to their number."""
+    if not any(t.text in _BEGIN or t.text == "half" for t in tokens if t.kind == WORD) and not any(
+        t.kind == NUMBER and t.text in {"1", ".5", "2", "0.5"} for t in tokens
+    ):
+        return tokens
+    out: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        token = tokens[at]
+        if token.kind == WORD and (token.text in _BEGIN or token.text in _ARTICLES):
+            value, after = _spoken(tokens, at)
+            if value is not None and not (value == 1 and after == at + 1 and not _one_is_number(tokens, at)):
+                value, after = _with_half(tokens, after, value)
+                last = tokens[after - 1]
+                plural = token.text in _PLURALS or last.text in _PLURALS
+                out.append(Token(NUMBER, token.text, token.start, last.end, token.glued, value, spoken=True))
+                if plural:
+                    out.append(Token(WORD, "s", last.end - 1, last.end, glued=True))
+                at = after
+                continue
+        elif token.kind == NUMBER and token.value is not None:
+            if token.text == "1" and at + 1 < len(tokens) and _next_word(tokens, at) in _LIMB:
+                out.append(token._replace(kind=WORD, text="one", value=None))
+                at += 1
+                continue
+            value, after = _with_half(tokens, at + 1, token.value)
+            if after > at + 1:
+                token = token._replace(value=value, end=tokens[after - 1].end)
+            out.append(token)
+            at = after
+            continue
+        out.append(token)
+        at += 1
+    return out
+
+
+def _text(tokens: list[Token], at: int) -> str:
+    return tokens[at].text if 0 <= at < len(tokens) else ""
+
+
+def _next_word(tokens: list[Token], at: int) -> str:
+    """Return the word after `at`, past a hyphen."""
+    after = _text(tokens, at + 1)
+    return _text(tokens, at + 2) if after == "-" else after
+
+
+def _one_is_number(tokens: list[Token], at: int) -> bool:
+    """Return whether "one" is a number here, and not "that one", "one arm", "one of them"."""
+    after = _text(tokens, at + 1)
+    return (
+        after.removesuffix("s") in _ONE_COUNTS_BEFORE
+        or (_text(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
+        or after in _BEGIN
+    )
+
+
+def _with_half(tokens: list[Token], at: int, value: Decimal) -> tuple[Decimal, int]:
+    """Add "and a half", "and half" or a fraction that follows."""
+    word = _text(tokens, at)
+    if word == "and":
+        step = at + 2 if _text(tokens, at + 1) in _ARTICLES else at + 1
+        if _text(tokens, step) == "half":
+            return value + Decimal("0.5"), step + 1
+        if _text(tokens, at + 1) == "1" and _text(tokens, at + 2) == "/" and _text(tokens, at + 3) == "2":
+            return value + Decimal("0.5"), at + 4
+    if word == "a" and _text(tokens, at + 1) == "half":
+        return value + Decimal("0.5"), at + 2
+    if word == "1" and _text(tokens, at + 1) == "/" and _text(tokens, at + 2) == "2" and not tokens[at].glued:
+        return value + Decimal("0.5"), at + 3
+    if at < len(tokens) and tokens[at].kind == NUMBER and word.startswith(("0.", ".")) and value == int(value):
+        fraction = tokens[at].value
+        if fraction in {Decimal("0.5"), Decimal("0.25"), Decimal("0.75")} and value > 1:
+            return value + fraction, at + 1
+    return value, at
+
+
+def _spoken(tokens: list[Token], at: int) -> tuple[Decimal | None, int]:
+    """Return the number that begins at `at` and the place after it; None where there is none."""
+    word = _text(tokens, at)
+    after = _text(tokens, at + 1)
+    if word in _ARTICLES:
+        if after == "dozen":
+            return Decimal(12), at + 2
+        if after == "hundred":
+            return _hundreds(tokens, at + 2, 100)
+        return None, at
+    if word == "hundred":
+        return _hundreds(tokens, at + 1, 100)
+    if word == "dozen":
+        return None, at
+    if word in _PLURALS:
+        return Decimal(_PLURALS[word]), at + 1
+    value, place = _below_hundred(tokens, at)
+    if value is None:
+        return None, at
+    following = _text(tokens, place)
+    if following == "dozen":
+        return Decimal(value * 12), place + 1
+    if following == "hundred" and value < 20:
+        return _hundreds(tokens, place + 1, value * 100)
+    if value < 10 and place == at + 1:
+        joined = _joined(tokens, at, value)
+        if joined is not None:
+            return _point(tokens, joined[1], joined[0])
+    return _point(tokens, place, value)
+
+
+def _below_hundred(tokens: list[Token], at: int) -> tuple[int | None, int]:
+    """Return a number from 0 to 99 in words."""
+    word = _text(tokens, at)
+    if word in _TENS:
+        step = at + 2 if _text(tokens, at + 1) == "-" else at + 1
+        unit = _UNITS.get(_text(tokens, step), 0)
+        return (_TENS[word] + unit, step + 1) if unit else (_TENS[word], at + 1)
+    value = _UNITS.get(word, _TEENS.get(word))
+    return (value, at + 1) if value is not None else (None, at)
+
+
+def _hundreds(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:
+    """Return hundreds with what follows: "one hundred and five", "two hundred ten"."""
+    step = at + 1 if _text(tokens, at) == "and" else at
+    rest, after = _below_hundred(tokens, step)
+    if rest and (step > at or rest >= 10 or _text(tokens, after) not in {"rep", "reps", "times", "repetitions"}):
+        return _point(tokens, after, value + rest)
+    return _point(tokens, at, value)
+
+
+def _joined(tokens: list[Token], at: int, hundreds: int) -> tuple[int, int] | None:
+    """Return a load said in two halves: "one twenty", "two seventy five", "one oh five"."""
+    if _text(tokens, at + 1) in {"oh", "o"} and (unit := _UNITS.get(_text(tokens, at + 2))):
+        return hundreds * 100 + unit, at + 3
+    rest, after = _below_hundred(tokens, at + 1)
+    if rest is None or rest < 10 or hundreds == 0:
+        return None
+    value = hundreds * 100 + rest
+    # "five twelve" is rather two numbers; loads go up in fives, or in halves after a point.
+    loadable = value % 5 == 0 or _text(tokens, after) in {"point", "and"}
+    return (value, after) if loadable and (hundreds <= 5) else None
+
+
+def _point(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:
+    """Add the digits after "point"."""
+    if _text(tokens, at) in {"point", "comma"}:
+        digits = ""
+        step = at + 1
+        while (unit := _UNITS.get(_text(tokens, step))) is not None and len(digits) < 2:
+            digits += str(unit)
+            step += 1
+        if not digits and _text(tokens, step) in {"twenty"} and _text(tokens, step + 1) == "five":
+            return Decimal(f"{value}.25"), step + 2
+        if digits:
+            return Decimal(f"{value}.{digits}"), step
+    return Decimal(value), at

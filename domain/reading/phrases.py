@@ -1,0 +1,346 @@
+"""The small rules over tokens: what each number is a number of, and the short phrases beside the numbers.
+
+A rule is named for what it recognises and looks at a few tokens around it. Rules stand in one immutable tuple;
+the longest match goes first, then the listed order. What the numbers mean for today's plan is decided later.
+"""
+
+import re
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Literal, NamedTuple
+
+from domain.reading.message import Message
+from domain.reading.tokens import NUMBER
+from domain.reading.words import (
+    KG_WORDS,
+    LB_WORDS,
+    MINUTE_WORDS,
+    NEGATIVE_WORDS,
+    REP_ADJECTIVES,
+    REP_WORDS,
+    SECOND_WORDS,
+    SET_WORDS,
+    STONE_WORDS,
+)
+from domain.units import Unit
+
+Role = Literal["load", "reps", "sets", "seconds", "pair", "plates"]
+"""What a number is a number of; "pair" is "30s", which can be a pair of dumbbells or seconds."""
+
+
+class Quantity(NamedTuple):
+    """A number of the message with the words that tell what it is, from token `start` to before `end`."""
+
+    value: Decimal
+    start: int
+    end: int
+    role: Role | None = None
+    unit: Unit | Literal["stone"] | None = None
+    kind: Literal["each", "added", "assist"] | None = None
+    lowering: bool = False
+    a_side: bool = False
+    each: bool = False
+    minus: bool = False
+    minutes: bool = False
+
+
+MarkKind = Literal[
+    "failure", "no failure", "failed on", "rir", "body", "lowering", "same all", "same load", "up", "down",
+    "more reps", "fewer reps", "target", "target more", "target fewer", "done", "unknown load", "unknown reps",
+    "again", "ordinal", "all kg", "all lb", "unit unknown", "change", "each hand", "pin", "every set", "no set",
+]  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A short phrase about a set, from token `start` to before `end`, with its number where it has one."""
+
+    kind: MarkKind
+    start: int
+    end: int
+    value: Decimal | None = None
+    unit: Unit | None = None
+    from_last: bool = False
+
+
+_ORDINALS = {
+    "first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9,
+    "tenth": 10, "eleventh": 11, "twelfth": 12, "thirteenth": 13, "fourteenth": 14, "fifteenth": 15, "sixteenth": 16,
+    "seventeenth": 17, "eighteenth": 18, "nineteenth": 19, "twentieth": 20, "1st": 1, "2nd": 2, "3rd": 3,
+}  # fmt: skip
+_ORDINAL = "(?:" + "|".join(_ORDINALS) + "|# (?:st|nd|rd|th)|#(?= rep\\b)|rep #|number #|#)"
+_U = r"(?: (?P<u>kgs?|kilos?|lbs?|pounds?))?"
+_REPS = r"(?:reps?|repetitions?|times)"
+_LAST = r"(?:last (?:time|week|weeks|session|workout|one|times?|training)|before|the last time|the previous (?:time|one|session|workout)|previous(?:ly)?|my last(?: one)?|the last one|last mondays?|last)"
+
+RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
+    ("rir", re.compile(r"\brir (?:of |was |: |= |about |around )?(?P<n>#)(?! - #)|(?P<m>#) rir\b|(?P<k>#)(?: (?:reps?|more))?(?: left| still| or so)? in (?:the )?(?:tank|reserve|me|hand)\b|(?P<l>#)(?: reps?| more)? left(?: in (?:me|the tank))?(?= |$)(?! (?:side|leg|arm|hand|and|to|over|on|,? right|right))|\b(?:could|couldve|could have|can|had)(?: \w+){0,3} (?P<o>#) more(?: reps?)?(?: in me| in the tank| left)?\b(?! (?:than|kg))|(?P<q>#)(?: reps?)? (?:short of|away from|before|shy of|off) (?:failure|failing)\b|\breserve (?:of )?(?P<r>#)")),
+    ("rir", re.compile(r"(?:@ )?\brpe (?:of |was |: |= |about |around |@ |at )?(?P<rpe>#)(?! - #)(?: / 10)?|(?:@ )?(?P<rpe2>#) rpe\b")),
+    ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|couldnt finish|couldnt lock out|couldnt get|couldnt complete|didnt get|didnt finish|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|\b(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
+    ("no failure", re.compile(r"\b(?:(?:well |way |just |a bit |a little |far )?(?:short of|shy of|away from|before|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to |reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)|not failed|no failure|stopped short)\b")),
+    ("failure", re.compile(r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in) (?:complete |total |full |absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?|nothing more in (?:the tank|me)|nothing in the tank|empty tank|tank (?:was )?empty|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out|no more reps in me|went to the limit|absolute max|gave out)\b")),
+    ("each hand", re.compile(r"\b(?:each hand|per hand|in each hand|in every hand|a hand|per dumbbell|each dumbbell|per db|per side of dumbbells|both hands each)\b")),
+    ("up", re.compile(rf"\b(?:up|went up|plus|added|add|increased|increase|bumped|heavier by)(?: (?:it|the weight|weight|up|by|another|an extra|extra|the load|to it))* (?P<n>#){_U}(?! ?/)(?: (?:more|heavier|extra))?(?: (?:from|on|than|over|since) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:more|heavier|up|extra)(?: weight| load)? (?:than|from|on|over|compared to) {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:more|heavier|up|extra)\b(?! reps?)")),
+    ("down", re.compile(rf"\b(?:down|went down|minus|dropped|drop|decreased|reduced|lighter by|took off|lowered)(?: (?:it|the weight|weight|down|by|another|to it|the load))* (?P<n>#){_U}(?: (?:less|lighter))?(?: (?:from|on|than) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:lighter|less)(?: weight)? than {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:less|lighter|down|off)\b(?! reps?)")),
+    ("target more", re.compile(r"\b(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan|goal) by (?P<k>#))")),
+    ("target fewer", re.compile(r"\b(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan|goal) by (?P<k>#))")),
+    ("target", re.compile(r"\b(?:(?:hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to) (?:the |my |our |all |your )?(?:target|targets|goal)(?! (?:was|is|of|:|by))|target (?:hit|reached|met|done|achieved|made|nailed)|(?:exactly |just |precisely |all |everything |went |done |done exactly )?(?:as|like|per|to) (?:it was |was |its |is |the |you |we |had )*(?:planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for)(?: says| said| it)?|what you (?:wrote|prescribed|planned|asked for)|exactly (?:the|what) (?:plan|target|was planned)|exactly what the plan (?:said|says|wanted))\b")),
+    ("more reps", re.compile(rf"\b(?:(?:beat|bettered|topped|beaten) (?:it|that|them|last time|last week|my last|last weeks?|the last one|last session|the last time)(?: \w+)? by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more |extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) {_REPS}|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed |with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<s>#) better)\b")),
+    ("fewer reps", re.compile(rf"\b(?:(?P<m>#) (?:fewer|less)(?: {_REPS})?(?: (?:than|from) {_LAST})?|(?P<p>#) {_REPS} (?:fewer|less|down|short)|(?:minus|down) (?P<q>#) {_REPS}|(?P<s>#) (?:short of|below|under) {_LAST}|(?:missed|lost|dropped) (?P<t>#) {_REPS})\b(?! than {_LAST} #)")),
+    ("same all", re.compile(rf"\b(?:(?:exactly |just |basically |literally |all )?(?:the )?same(?: \w+)?(?: (?:set|numbers|thing|result|weight and reps|reps and weight|weights? and reps|load and reps|everything|score|stuff))? (?:as|like|than) (?:on )?{_LAST}|(?:same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|like|as|exactly like|level with|did the same as) {_LAST}|same (?:numbers|weight and reps|reps and weight|weight same reps|load same reps|weight , same reps|weight & reps|everything|result) ?(?:as {_LAST})?)\b")),
+    ("again", re.compile(r"\b(?:same again|again|once more|another (?:set|one|round|go)|one more set|an extra set|extra set|another # (?:for|x))\b")),
+    ("same load", re.compile(r"\b(?:(?:at |with |on |using |kept )?(?:the |that )?same (?:weight|weights|load|kg|kilos|lbs|poundage|dumbbells?|dbs?|bells?|bell|kettlebells?|pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt|number of kilos|amount)(?: (?:as|like|than) (?:on )?(?:last (?:time|week|session|workout)|before|always|usual|yesterday))?|weight (?:was )?(?:the )?same(?: as last time)?|(?:weight|load) unchanged|no change in weight|unchanged weight|same(?= (?:for )?#))\b")),
+    ("lowering", re.compile(r"\b(?:lowering only|lowering|only lowering|slow lowers?|negatives?|negs?|eccentrics?|eccentric only|lowered only|just the lowering)\b")),
+    ("body", re.compile(r"\b(?:body ?weight(?: only)?|bw|b w|no (?:added |extra |additional )?weights?|without (?:any |added |extra |additional )?weights?|unweighted|no load|just (?:my )?body ?weight|only (?:my )?body ?weight|own (?:body ?)?weight|just me|zero added|weightless|no belt|no plates?)\b")),
+    ("unknown load", re.compile(r"\b(?:(?:dont|do not|didnt|cant|couldnt|not|no idea|unsure|forgot|forget|forgotten)(?: \w+){0,5} (?:weight|heavy|load|kilos|kg|lbs|pounds)(?: (?:it|that|this) (?:was|is|were)| was| is)?|unknown weight|no idea (?:what|how) (?:it|they|that|the \w+) (?:weigh\w*|is|was)|weight (?:unknown|not marked|unmarked|isnt marked|not labelled)|(?:the |a |that )?(?:green|red|blue|black|yellow|purple|orange|grey|gray|pink|white|brown|violet|silver|gold|thick|thin|heavy|heaviest|light|lightest|lighter|heavier|medium|middle|strong|strongest|weak|weakest|mini|long|short|small|big)(?: resistance| loop| mini| tube| rubber)? (?:bands?|tube|one|ones|dumbbells?|kettlebell|ball|loop|db|dbs)(?! (?:side|pull|walk|row|press))|no idea of the weight|some weight|whatever weight|the (?:big|small|heavy|light|middle) (?:dumbbells?|bell|kettlebell|one))\b")),
+    ("unknown reps", re.compile(r"\b(?:lost count|didnt count|forgot to count|forgot (?:the|how many) reps|how (?:many|much) (?:reps|repetitions|times)?(?: \w+){0,4} (?:dont|not|cant|unsure|forgot)|(?:dont|not sure|cant|forgot|no idea)(?: \w+){0,4} how (?:many|much) (?:reps|repetitions|times|i did|i got)|a few reps|some reps|several reps|a couple of reps|a bunch of reps|loads of reps|lots of reps|as many as i could)\b")),
+    ("unit unknown", re.compile(r"\b(?:(?:not sure|dont know|no idea|unsure|unclear|cant tell|or was it|could be|might be|might have been|maybe)(?: \w+){0,5} (?:kgs?|kilos?|lbs?|pounds?) or (?:kgs?|kilos?|lbs?|pounds?)|(?:kgs?|kilos?|lbs?|pounds?) or (?:kgs?|kilos?|lbs?|pounds?)|(?:not sure|no idea|dont know) (?:which|what) units?(?: \w+){0,3}|in (?:stones?|plates units|poods?)|units? unknown)\b")),
+    ("all kg", re.compile(r"\b(?:all|both|everything|weights?|numbers?|those|these)(?: (?:is|are|was|were|the weights|of (?:them|it|these|those)))* (?:in )?(?:kgs?|kilos?|kilograms?)\b|(?<!# )\b(?:in|its|thats|theyre) (?:kgs?|kilos?|kilograms?)(?= |$)(?! \w+ unit)|\( (?:all )?(?:in )?(?:kgs?|kilos) \)")),
+    ("all lb", re.compile(r"\b(?:all|both|everything|weights?|numbers?|those|these)(?: (?:is|are|was|were|the weights|of (?:them|it|these|those)))* (?:in )?(?:lbs?|pounds?)\b|(?<!# )\b(?:in|its|thats|theyre) (?:lbs?|pounds?)(?= |$)|\( (?:all )?(?:in )?(?:lbs?|pounds) \)")),
+    ("pin", re.compile(r"\b(?:pin|hole|slot|notch|plate number|peg)(?: (?:was|is|on|at|in|to|set|hole|no|number|nr|the|pin))* (?P<n>#)(?: (?:st|nd|rd|th))?|(?P<m>#) (?:st|nd|rd|th) (?:hole|pin|slot)|(?:level|setting) (?P<k>#)")),
+    ("every set", re.compile(r"\b(?:all|each|every)(?: (?:of (?:them|these)|sets?|one|time))? (?=(?:to|till|until) (?:failure|fail))")),
+)  # fmt: skip
+_TRIGGERS: tuple[tuple[MarkKind, frozenset[str]], ...] = (
+    ("rir", frozenset({"rir", "rpe", "tank", "reserve", "left", "more", "failure", "failing", "me", "hand"})),
+    ("failed on", frozenset({"failed", "failing", "fail", "died", "stuck", "missed", "lost", "pinned", "couldnt", "didnt", "stalled", "wouldnt", "gave", "broke", "collapsed", "grinded", "dropped", "wasnt"})),
+    ("no failure", frozenset({"failure", "fail", "failing", "failed", "stopped"})),
+    ("failure", frozenset({"failure", "fail", "failing", "failed", "left", "tank", "couldnt", "cant", "another", "out", "more", "limit", "could", "max"})),
+    ("each hand", frozenset({"hand", "dumbbell", "db", "hands", "dumbbells"})),
+    ("up", frozenset({"up", "plus", "added", "add", "increased", "increase", "bumped", "more", "heavier", "extra"})),
+    ("down", frozenset({"down", "minus", "dropped", "drop", "decreased", "reduced", "lighter", "less", "took", "lowered", "off"})),
+    ("target more", frozenset({"target", "plan", "goal"})),
+    ("target fewer", frozenset({"target", "plan", "goal"})),
+    ("target", frozenset({"target", "targets", "goal", "planned", "prescribed", "plan", "programmed", "written", "scheduled", "targeted", "aimed", "wrote", "asked"})),
+    ("more reps", frozenset({"more", "extra", "beat", "better", "bettered", "topped", "plus", "up", "+", "beaten"})),
+    ("fewer reps", frozenset({"fewer", "less", "minus", "down", "short", "below", "under", "missed", "lost", "dropped"})),
+    ("same all", frozenset({"same", "repeat", "repeated", "matched", "equalled", "equaled", "tied", "identical", "copy", "like", "as", "level", "repeating", "exactly"})),
+    ("again", frozenset({"again", "another", "more", "extra"})),
+    ("same load", frozenset({"same", "unchanged", "change"})),
+    ("lowering", frozenset({"lowering", "lower", "lowers", "negative", "negatives", "neg", "negs", "eccentric", "eccentrics", "lowered"})),
+    ("body", frozenset({"body", "bodyweight", "bw", "weight", "weights", "unweighted", "load", "me", "zero", "weightless", "b", "belt", "plate", "plates"})),
+    ("unknown load", frozenset({"weight", "heavy", "load", "kilos", "kg", "lbs", "pounds", "band", "bands", "one", "ones", "dumbbells", "dumbbell", "kettlebell", "ball", "tube", "loop", "db", "dbs", "idea", "bell"})),
+    ("unknown reps", frozenset({"count", "reps", "repetitions", "many", "much", "could"})),
+    ("unit unknown", frozenset({"or", "unit", "units", "stone", "stones", "pood", "poods"})),
+    ("all kg", KG_WORDS),
+    ("all lb", LB_WORDS),
+    ("pin", frozenset({"pin", "hole", "slot", "notch", "plate", "peg", "level", "setting"})),
+    ("every set", frozenset({"all", "each", "every"})),
+)  # fmt: skip
+_TRIGGER_OF = dict(_TRIGGERS)
+_UNITS: dict[str, Unit] = {**dict.fromkeys(KG_WORDS, "kg"), **dict.fromkeys(LB_WORDS, "lb")}  # type: ignore[dict-item] # fromkeys widens the literals
+ANY_TRIGGER = frozenset().union(*(words for _, words in _TRIGGERS))
+
+
+def find_marks(message: Message) -> list[Mark]:
+    """Return the short phrases of the message, in order; the longer of two that overlap, then the earlier rule."""
+    if not message.has(ANY_TRIGGER):
+        return []
+    found: list[tuple[int, int, Mark]] = []
+    for order, (kind, pattern) in enumerate(RULES):
+        if not message.has(_TRIGGER_OF[kind]):
+            continue
+        for match, start, end in message.find(pattern):
+            if message.taken[start] and message.taken[start] not in {"exercise", "a plan", "what it is not", "what was before", "a setting", "a set's number", "a number of something else"}:
+                continue
+            if message.taken[start] in {"a plan", "what was before", "a question", "another's", "a warm-up"}:
+                continue
+            mark = _mark(message, kind, match, start, end)
+            if mark is not None:
+                found.append((start - end, order, mark))
+    found.sort(key=lambda f: f[:2])
+    used: set[int] = set()
+    kept: list[Mark] = []
+    for _, _, mark in found:
+        span = range(mark.start, mark.end)
+        if used.isdisjoint(span):
+            kept.append(mark)
+            used.update(span)
+    kept.sort(key=lambda m: m.start)
+    return kept
+
+
+def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, end: int) -> Mark | None:
+    groups = match.groupdict()
+    value: Decimal | None = None
+    name = next((g for g in groups if groups[g] is not None and g not in {"u", "v", "w"}), None)
+    if name is not None:
+        value = _number_in(message, *message.span(match, name))
+    unit_word = groups.get("u") or groups.get("v") or groups.get("w")
+    unit = _UNITS.get(unit_word) if unit_word else None
+    if kind == "rir" and value is not None:
+        if name in {"rpe", "rpe2"}:
+            value = Decimal(10) - value
+        if not 0 <= value <= 10:
+            return None
+    if kind in {"up", "down"} and value is None:
+        return None
+    if kind in {"up", "down"}:
+        if message.text(end) in {"reps", "rep", "repetitions", "x", "sets", "negatives"} and unit is None:
+            return None
+        if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "press", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
+            return None
+        if message.text(start) in {"plus", "minus"} and message.value(start - 1) is not None:
+            return None
+    if kind == "failed on" and (value is None or value < 1):
+        return None
+    if kind in {"more reps", "fewer reps"} and value is None:
+        value = Decimal(1)
+    if kind == "failure" and message.text(start - 1) in {"not", "no", "without", "never", "didnt"}:
+        return None
+    if kind == "body" and message.text(end) in {"+", "plus"}:
+        return None
+    from_last = bool(re.search(r"\b(?:last|before|previous)\b", match.group()))
+    return Mark(kind, start, end, value, unit, from_last)
+
+
+def _number_in(message: Message, start: int, end: int) -> Decimal | None:
+    for at in range(start, end):
+        if message.value(at) is not None:
+            return message.value(at)
+        if message.text(at) in _ORDINALS:
+            return Decimal(_ORDINALS[message.text(at)])
+    return None
+
+
+def find_quantities(message: Message, marked: set[int]) -> list[Quantity]:
+    """Return the numbers of the message that can be of a set, in order, each with what its words tell."""
+    found: list[Quantity] = []
+    at = 0
+    tokens = message.tokens
+    count = len(tokens)
+    while at < count:
+        if tokens[at].kind != NUMBER or message.taken[at] or at in marked:
+            at += 1
+            continue
+        quantity = _quantity(message, at)
+        found.append(quantity)
+        at = max(quantity.end, at + 1)
+    return found
+
+
+def _quantity(message: Message, at: int) -> Quantity:
+    """Return the number at token `at` with the words before and after it that tell what it is."""
+    tokens = message.tokens
+    value = tokens[at].value or Decimal(0)
+    start, end = at, at + 1
+    role: Role | None = None
+    unit: Unit | Literal["stone"] | None = None
+    kind: Literal["each", "added", "assist"] | None = None
+    minus = lowering = each = a_side = minutes = False
+
+    after = message.text(end)
+    glued = end < len(tokens) and tokens[end].glued
+    if after == ":" and glued and end + 1 < len(tokens) and tokens[end + 1].glued and tokens[end + 1].value is not None:
+        clock = tokens[end + 1]
+        if len(clock.text) == 2 and value <= 20 and value == int(value) and clock.value is not None and clock.value < 60:
+            return Quantity(value * 60 + clock.value, start, end + 2, "seconds", minutes=True)
+    if after in KG_WORDS:
+        unit, role, end = "kg", "load", end + 1
+    elif after in LB_WORDS or (after == "#" and glued):
+        unit, role, end = "lb", "load", end + 1
+    elif after == "k" and glued and message.text(end + 1) in {"x", "for", "@", "*"}:
+        unit, role, end = "kg", "load", end + 1
+    elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
+        unit, role, end = "stone", "load", end + 1
+    elif after == "s" and glued:
+        role, end = "pair", end + 1
+    elif after in SECOND_WORDS or (after == '"' and glued):
+        role, end = "seconds", end + 1
+    elif after in MINUTE_WORDS:
+        value, role, end, minutes = value * 60, "seconds", end + 1, True
+        more = message.value(end) if message.text(end) not in {"and"} else message.value(end + 1)
+        step = end if message.text(end) not in {"and"} else end + 1
+        if more is not None and more < 60 and message.text(step + 1) in SECOND_WORDS | {"s", "", ".", ","}:
+            value, end = value + more, step + 1
+            if message.text(end) in SECOND_WORDS | {"s"}:
+                end += 1
+    elif after in REP_WORDS and (after != "r" or glued):
+        role, end = "reps", end + 1
+    elif after in SET_WORDS:
+        role, end = "sets", end + 1
+        if message.text(end) == "of":
+            end += 1
+    elif after in REP_ADJECTIVES and message.text(end + 1) in REP_WORDS:
+        role, end = "reps", end + 2
+    elif after in REP_ADJECTIVES and message.text(end + 1) in REP_ADJECTIVES and message.text(end + 2) in REP_WORDS:
+        role, end = "reps", end + 3
+    elif after in NEGATIVE_WORDS:
+        role, lowering, end = "reps", True, end + 1
+    elif after in REP_ADJECTIVES and message.text(end + 1) in NEGATIVE_WORDS:
+        role, lowering, end = "reps", True, end + 2
+    elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
+        role, end = "reps", end + 2
+    elif after in {"plate", "plates"}:
+        role, end = "plates", end + 1
+    elif after in {"x", "times"} and message.value(end + 1) is None and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"} and not (
+        message.text(end + 1) in {"per"}
+    ):  # fmt: skip
+        role, end = "reps", end + 1
+    if role == "reps" and message.text(end) in NEGATIVE_WORDS:
+        lowering, end = True, end + 1
+
+    before = message.text(at - 1)
+    if before in {"+", "plus"} and role in {None, "load"} and (
+        message.value(at - 2) is None or (at >= 2 and not tokens[at - 1].glued and tokens[at].glued)
+    ):  # fmt: skip
+        kind, start = "added", at - 1
+        if message.text(start - 1) in {"bw", "bodyweight", "weight", "body"}:
+            start -= 1
+            if message.text(start) == "weight" and message.text(start - 1) == "body":
+                start -= 1
+    elif before == "-" and tokens[at].glued and not tokens[at - 1].glued and role in {None, "load"}:
+        minus, start = True, at - 1
+    elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
+        kind, start = "assist", at - 1
+    elif before in {"x", "*"} and role is None and message.value(at - 2) is None and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}:
+        role = "reps"
+    return _with_counting(message, Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes))
+
+
+_EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})
+_ON_TOP = frozenset({"belt", "vest", "backpack", "rucksack", "lap", "chains", "waist"})
+
+
+def _with_counting(message: Message, q: Quantity) -> Quantity:
+    """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
+    text = message.text
+    end = q.end
+    if text(end) == "of" and text(end + 1) in {"help", "assistance", "assist", "support"}:
+        return q._replace(kind="assist", role=q.role or "load", end=end + 2)
+    if text(end) in {"assist", "assisted", "assistance", "help"} and q.role in {None, "load"}:
+        return q._replace(kind="assist", role=q.role or "load", end=end + 1)
+    if text(end) in {"of", "off"} and text(end + 1) in {"added", "extra", "additional"}:
+        return q._replace(kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"}))
+    if text(end) in {"added", "extra", "additional"} and q.unit is not None:
+        return q._replace(kind="added", role="load", end=end + 1)
+    if q.unit is not None and q.role == "load":
+        words = [text(i) for i in range(end, end + 5)]
+        near = set()
+        for word in words:
+            if word in {",", ".", "x", "for", "\n", ";", ":"} or word == "":
+                break
+            near.add(word)
+        if near & _ON_TOP:
+            return q._replace(kind="added")
+    if q.role in {None, "load", "pair"}:
+        if text(end) in {"in", "per", "each", "a", "every", "for", "/"} and "hand" in {text(end + 1), text(end + 2)} and (
+            text(end + 1) == "hand" or text(end + 1) in {"each", "every", "either"}
+        ):  # fmt: skip
+            return q._replace(kind="each", role="load", end=end + (2 if text(end + 1) == "hand" else 3))
+        if text(end) in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (q.unit is not None or q.role == "pair"):
+            return q._replace(kind="each", role="load", end=end + 1)
+        if text(end) in {"pair"} or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
+            return q._replace(kind="each", role="load", end=end + (text(end) == "pair"))
+        if text(end) in {"each", "ea", "apiece", "e"} and text(end + 1) not in _EACH_LIMB and text(end + 1) not in {"set", "time", "for", "one"}:
+            return q._replace(each=True, end=end + 1)
+        if text(end) in {"each"} and text(end + 1) in {"for"} and q.unit is not None:
+            return q._replace(each=True, end=end + 1)
+    if text(end) in {"a", "per", "each", "either", "every", "/"} and text(end + 1) in {"side", "sides"}:
+        return q._replace(a_side=True, end=end + 2)
+    if text(end) in {"on"} and text(end + 1) in {"each", "either", "both", "every"} and text(end + 2) in {"side", "sides"}:
+        return q._replace(a_side=True, end=end + 3)
+    if text(end) in {"each", "per", "a", "every", "/"} and text(end + 1) in _EACH_LIMB:
+        return q._replace(each=True, role=q.role or "reps", end=end + 2)
+    if text(end) in {"on", "with"} and text(end + 1) in {"each", "either", "both", "every"} and text(end + 2) in _EACH_LIMB:
+        return q._replace(each=True, role=q.role or "reps", end=end + 3)
+    return q

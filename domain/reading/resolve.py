@@ -1,0 +1,339 @@
+"""Groups into sets: which exercise, which day, which load. What is not clear becomes an open set with its questions."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from decimal import Decimal
+
+from domain.reading.context import MOST_KG, MOST_REPS_SAID, MOST_SECONDS, Day, Known, day_of
+from domain.reading.fold import Draft, Fold, Source
+from domain.reading.gather import Group
+from domain.reading.naming import Named
+from domain.reading.phrases import Mark, Quantity
+from domain.reading.request import OpenSet, Request, Slot
+from domain.sets import LoadKind, TrainingSet
+from domain.units import Unit, convert, to_kg
+
+_UNKNOWN_EXERCISE = ""
+_NOTHING = Draft()
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A set or an open set with the tokens that it came from."""
+
+    start: int
+    end: int
+    one: TrainingSet | OpenSet
+
+
+@dataclass(slots=True)
+class Resolver:
+    """Turns groups into sets, in the order mentioned. `day_at` gives the day of a token, None to be asked."""
+
+    request: Request
+    unit: Unit
+    day_at: Callable[[int], date | None]
+    ask_unit: bool = False
+    days: dict[date, Day] = field(default_factory=dict)
+    placed: list[Placed] = field(default_factory=list)
+
+    def run(self, groups: Sequence[Group]) -> list[Placed]:
+        """Return what the groups give."""
+        named_before: Named | None = None
+        exercise_before: str | None = None
+        carried: Group | None = None
+        for group in _merged(groups):
+            day_on = self.day_at(group.start)
+            day = self._day(day_on or self.request.sent.date())
+            exercise, ambiguous = self._exercise(group, day, named_before, exercise_before)
+            if group.named is not None:
+                named_before = group.named
+            if not group.items:
+                exercise_before = exercise if group.named is not None else exercise_before
+                continue
+            before = len(self.placed)
+            self._resolve(group, exercise, ambiguous, day, day_on)
+            if len(self.placed) > before:
+                exercise_before = exercise
+        del carried
+        return self.placed
+
+    def _day(self, on: date) -> Day:
+        if on not in self.days:
+            self.days[on] = day_of(self.request, on)
+        return self.days[on]
+
+    def _exercise(
+        self, group: Group, day: Day, named_before: Named | None, exercise_before: str | None
+    ) -> tuple[str | None, Named | None]:
+        """Return the exercise of a group, or None with the name that fits several or none."""
+        if group.named is not None:
+            if len(group.named.names) == 1:
+                return group.named.names[0], None
+            return None, group.named
+        if group.pointer is not None and named_before is None:
+            plan = self.request.plan
+            return (plan[group.pointer - 1].name if group.pointer <= len(plan) else None), None
+        if named_before is not None:
+            return (named_before.names[0], None) if len(named_before.names) == 1 else (None, named_before)
+        if group.again:
+            done = day.last_exercise or (self.request.done[-1].exercise if self.request.done else None)
+            if done is not None:
+                return done, None
+        if exercise_before is not None and not group.first_on_line:
+            return exercise_before, None
+        return self.next_exercise(day), None
+
+    def next_exercise(self, day: Day) -> str | None:
+        """Return the exercise of a set without a name: the one under way, else the first that is left."""
+        plan = {p.name: p.sets for p in self.request.plan}
+        last = day.last_exercise
+        if last is not None and last in plan and day.counts.get(last, 0) < plan[last]:
+            return last
+        return next((p.name for p in self.request.plan if day.counts.get(p.name, 0) < p.sets), None)
+
+    def _resolve(
+        self, group: Group, exercise: str | None, ambiguous: Named | None, day: Day, day_on: date | None
+    ) -> None:
+        known = Known(self.request, exercise or _UNKNOWN_EXERCISE, day, self.unit)
+        fold = Fold(known)
+        for draft in fold.run(group.items):
+            if draft == _NOTHING and not fold.count_said and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items):
+                continue
+            if fold.each_hand and isinstance(draft.load, Quantity) and draft.load.kind is None:
+                draft = replace(draft, load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
+            one = self._one(draft, known, exercise, day_on)
+            if isinstance(one, OpenSet) and ambiguous is not None:
+                one = replace(one, said_name=None)
+            if exercise is None:
+                one = _without_exercise(one, ambiguous)
+            start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
+            self.placed.append(Placed(start, end, one))
+            if isinstance(one, TrainingSet):
+                day.add(one)
+
+    def _one(self, draft: Draft, known: Known, exercise: str | None, on: date | None) -> TrainingSet | OpenSet:
+        """Return the set of a draft, or the open set with what must be asked."""
+        asks: list[Slot] = []
+        if on is None:
+            asks.append("date")
+        if exercise is None:
+            asks.append("exercise")
+        load, unit, kind, load_ask = self._load(draft.load, known, draft)
+        amount, amount_ask = self._amount(draft, known)
+        reps = None if known.hold else amount
+        seconds = amount if known.hold else None
+        lowering = draft.lowering or (known.plan is not None and known.plan.lowering_only)
+        failure = draft.to_failure
+        if draft.rir == 0:
+            failure = True
+        elif draft.rir is not None and draft.rir >= 1 and failure is True:
+            failure = None
+        one = OpenSet(
+            exercise=exercise,
+            load=load,
+            unit=unit,
+            load_kind=kind,
+            reps=reps,
+            seconds=seconds,
+            lowering_only=lowering,
+            to_failure=None if reps == 0 else failure,
+            rir=draft.rir,
+            on=on,
+            bare=draft.bare,
+        )
+        if load_ask == "unit" or self.ask_unit:
+            return replace(one, asks=("unit",) if on is not None else ("date",))
+        if load_ask == "confirm" or draft.confirm:
+            candidates = self._candidates(draft, known, exercise, on)
+            return replace(one, asks=(*asks, "confirm"), candidates=candidates)
+        if self._is_out_of_reason(load, unit, reps, seconds):
+            whole = replace(one, asks=()).complete()
+            return replace(one, asks=(*asks, "confirm"), candidates=(whole,) if whole else ())
+        if asks and asks[0] == "date":
+            return replace(one, asks=("date",))
+        if load_ask is not None:
+            asks.append(load_ask)
+        if amount_ask is not None:
+            asks.append(amount_ask)
+        complete = replace(one, asks=tuple(asks))
+        return complete.complete() or complete
+
+    def _is_out_of_reason(self, load: Decimal | None, unit: Unit | None, reps: int | None, seconds: int | None) -> bool:
+        return (
+            (load is not None and unit is not None and to_kg(load, unit) > MOST_KG)
+            or (reps is not None and reps > MOST_REPS_SAID)
+            or (seconds is not None and seconds > MOST_SECONDS)
+        )
+
+    def _load(
+        self, source: Source, known: Known, draft: Draft
+    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+        """Return the load, its unit, how it is counted, and what must be asked of it."""
+        request = self.request
+        match source:
+            case Quantity():
+                return self._said_load(source, known)
+            case Mark():
+                return self._relative_load(source, known)
+            case "body":
+                return Decimal(0), request.unit, "body", None
+            case "unknown":
+                return None, None, None, "load"
+            case _:
+                pass
+        if isinstance(draft.amount, Mark) and draft.amount.kind in {"more reps", "fewer reps"}:
+            base = known.base(from_last=draft.amount.from_last)
+            return (base.load, base.unit, base.load_kind, None) if base else (None, None, None, "load")
+        if draft.amount is None and draft.reps is None:
+            target = known.target
+            return (target.load, target.unit, target.load_kind, None) if target else (None, None, None, "load")
+        base = known.load_for_reps()
+        return (base.load, base.unit, base.load_kind, None) if base else (None, None, None, "load")
+
+    def _said_load(self, q: Quantity, known: Known) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+        if q.unit == "stone":
+            return None, None, None, "unit"
+        unit: Unit = q.unit or self.unit
+        if q.role == "plates":
+            return None, None, None, "confirm"
+        kind = known.kind_of(q)
+        if q.a_side and known.kind != "each":
+            return q.value, unit, kind, "confirm"
+        if q.value == 0:
+            if kind in {"added", "assist"} or known.is_body:
+                return Decimal(0), self.request.unit, "body", None
+            return q.value, unit, kind, "confirm"
+        return q.value, unit, kind, None
+
+    def _relative_load(self, mark: Mark, known: Known) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+        if mark.kind in {"target", "target more", "target fewer"}:
+            base = known.target
+        else:
+            base = known.base(from_last=mark.from_last)
+        if base is None:
+            return None, None, None, "load"
+        if mark.kind not in {"up", "down"} or mark.value is None:
+            return base.load, base.unit, base.load_kind, None
+        step = mark.value
+        if mark.unit is not None and mark.unit != base.unit:
+            step = convert(step, mark.unit, base.unit).quantize(Decimal("0.01"))
+        load = base.load + step if mark.kind == "up" else base.load - step
+        kind: LoadKind = base.load_kind
+        if kind == "body":
+            kind = "added" if load > 0 else known.kind
+            if load < 0:
+                return None, None, None, "load"
+        if load < 0:
+            return None, None, None, "confirm"
+        if load == 0 and kind in {"added", "assist"}:
+            return Decimal(0), base.unit, "body", None
+        return load, base.unit, kind, None
+
+    def _amount(self, draft: Draft, known: Known) -> tuple[int | None, Slot | None]:
+        """Return the reps or seconds, and what must be asked of them."""
+        slot: Slot = "seconds" if known.hold else "reps"
+        if draft.reps is not None:
+            return draft.reps, None
+        amount = draft.amount
+        if isinstance(amount, Quantity):
+            return int(amount.value), None
+        if amount is None:
+            return None, slot
+        if amount.kind == "failed on":
+            return int(amount.value or 1) - 1, None
+        target_like = amount.kind in {"target", "target more", "target fewer"}
+        base = known.target if target_like else known.base(from_last=amount.from_last)
+        if base is None:
+            return None, slot
+        step = int(amount.value or 0)
+        if amount.kind in {"more reps", "target more"}:
+            return base.amount + step, None
+        if amount.kind in {"fewer reps", "target fewer"}:
+            return (base.amount - step, None) if base.amount >= step else (None, slot)
+        return base.amount, None
+
+    def _candidates(self, draft: Draft, known: Known, exercise: str | None, on: date | None) -> tuple[TrainingSet, ...]:
+        """Return the whole sets that an unclear draft can mean, the likeliest first."""
+        if exercise is None or on is None:
+            return ()
+        found: list[TrainingSet] = []
+        for way in (draft, *draft.unclear):
+            plain = replace(way, confirm=False, unclear=(), to_failure=draft.to_failure, rir=draft.rir, lowering=draft.lowering)
+            sources = [plain]
+            if isinstance(way.load, Quantity) and way.load.role == "plates":
+                big = (Decimal(100), "kg") if self.unit == "kg" else (Decimal(225), "lb")
+                count = way.load.value
+                plate, bar = (Decimal(20), Decimal(20)) if big[1] == "kg" else (Decimal(45), Decimal(45))
+                sources = [replace(plain, load=way.load._replace(value=bar + 2 * count * plate, role="load"))]
+            elif isinstance(way.load, Quantity) and way.load.a_side and known.kind != "each":
+                q = way.load._replace(a_side=False)
+                sources = [replace(plain, load=q._replace(value=q.value * 2)), replace(plain, load=q)]
+            for source in sources:
+                one = self._one(source, known, exercise, on)
+                if isinstance(one, TrainingSet) and one not in found:
+                    found.append(one)
+        return tuple(found)
+
+
+def _without_exercise(one: TrainingSet | OpenSet, ambiguous: Named | None) -> OpenSet:
+    """Return an open set that asks only which exercise it was; what else is missing is asked once that is known."""
+    del ambiguous
+    if isinstance(one, OpenSet):
+        asks: tuple[Slot, ...] = ("date",) if one.on is None else ("exercise",)
+        if one.asks and one.asks[0] == "unit":
+            asks = ("unit",)
+        return replace(one, exercise=None, asks=asks)
+    return OpenSet(
+        exercise=None,
+        load=one.load,
+        unit=one.unit,
+        load_kind=one.load_kind,
+        reps=one.reps,
+        seconds=one.seconds,
+        lowering_only=one.lowering_only,
+        to_failure=one.to_failure,
+        rir=one.rir,
+        on=one.on,
+        asks=("exercise",),
+    )
+
+
+def _merged(groups: Sequence[Group]) -> list[Group]:
+    """Join a load and its reps that stand in two sentences, where no name stands between them."""
+    kept: list[Group] = []
+    for group in groups:
+        before = kept[-1] if kept else None
+        if before is not None and group.named is None and group.items and isinstance(group.items[0], Mark) and group.items[0].kind == "change":
+            before.items.extend(group.items)
+        elif (
+            before is not None
+            and group.named is None
+            and group.pointer is None
+            and not group.again
+            and before.items
+            and group.items
+            and _only_load(before) != _only_load(group)
+            and (_only_load(before) or _only_amount(before))
+            and (_only_amount(group) or _only_load(group))
+        ) or (before is not None and group.named is None and before.items and group.items and all(isinstance(i, Mark) for i in group.items) and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)):
+            before.items.extend(group.items)
+        else:
+            kept.append(group)
+    return kept
+
+
+_WHOLE = frozenset({"same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body", "unknown load", "pin", "failed on"})
+
+
+def _only_load(group: Group) -> bool:
+    """Return whether a group says just one load, with its unit."""
+    numbers = [i for i in group.items if not isinstance(i, Mark)]
+    return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role == "load"
+
+
+def _only_amount(group: Group) -> bool:
+    """Return whether a group says just reps or seconds."""
+    numbers = [i for i in group.items if not isinstance(i, Mark)]
+    return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role in {"reps", "seconds"}

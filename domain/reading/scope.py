@@ -1,0 +1,250 @@
+"""What is not a record: plans, questions, other people's sets, warm-ups, and numbers of something else.
+
+Each rule marks the numbers it speaks of in the message, so that no set is made of them. Nothing is read here.
+"""
+
+import re
+from collections.abc import Sequence
+
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.tokens import NUMBER
+from domain.reading.words import PERSONS
+
+_MASS = r"(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)"
+_LEADS = r"(?: (?:was|is|on|at|in|to|set|no|nr|number|position|height|and|the|of|hole|setting|=|:|still|stays|now|at about|about|around|says|said|read|reads|showed|shows|like|hit|went|up|peaked|averag\w+|max|it|this|morning|today))*"
+
+_JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
+    ("a price", re.compile(r"# ?(?:€|\$|£|euros?|eur|usd|dollars?|bucks|quid|pence|cents|chf|francs|pln|kr)(?= |$)|(?:€|\$|£) #(?: a| per)?")),
+    ("a heart rate", re.compile(rf"# (?:bpm|beats|pulse)\b|\b(?:heart ?rate|heartrate|hr|pulse|bpm){_LEADS} #(?: / #)?")),
+    ("a blood pressure", re.compile(rf"\bblood pressure{_LEADS} #(?: / #| over #)?")),
+    ("a percentage", re.compile(r"# (?:%|percent)")),
+    ("a temperature", re.compile(r"# ?(?:°|degrees?|deg|celsius)(?: [cf]\b)?")),
+    ("a time", re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|by|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
+    ("a clock time", re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
+    ("a while", re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
+    ("a length", re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
+    ("food or drink", re.compile(r"# (?:kcals?|cals?|calories|grams?|g|mg|ml|litres?|liters?|l|scoops?|coffees?|beers?|pints?|eggs?|protein|bananas?)\b")),
+    ("an age", re.compile(r"\b(?:aged?|turned|turning|turn) (?:of )?#|\b(?:im|i am|hes|shes|he is|she is|nearly|almost) #(?= |$)(?! (?:reps?|x|kgs?|kilos?|lbs?|pounds?|for|sets?|secs?|seconds?|times|@|/|at|of|short|%))|# (?:yo|y o)\b")),
+    ("a setting", re.compile(rf"\b(?:seat|backrest|back rest|setting|notch|height|lever|rung|rack|pegs?|safet(?:y|ies)|pad|roller|cable height|bench angle|angle|foot ?plate|footplate|handle){_LEADS} #(?: (?:st|nd|rd|th))?(?! (?:kgs?|lbs?|kilos?|pounds?|reps?|x) )|# (?:st|nd|rd|th) (?:hole|notch|setting|rung)")),
+    ("a number of something else", re.compile(r"\b(?:song|track|episode|chapter|page|room|bus|line|day|week|number|nr|locker|gate|platform|bay|level|floor|phase|block|cycle|workout|session|rotation|station|playlist|version|tram|train|channel|exercise number|visit|top|rank|place) #(?! (?:kgs?|kilos?|lbs?|reps?|x|@|/|for) )(?= |$)")),
+    ("rest", re.compile(r"\b(?:rest|rested|resting|rests|breaks?|paused?|waiting|waited)(?: (?:for|of|was|about|only|between|sets|just|a|is|full|times?|:|the|whole|each|around))* # ?(?:s|secs?|seconds?|mins?|minutes?|m|\"|')?|# ?(?:s|secs?|seconds?|mins?|minutes?|m) (?:of )?(?:\w+ )?(?:rests?|breaks?|pauses?|between|in between)\b")),
+    ("a tempo", re.compile(r"\btempo (?:of |was |: )?#(?: [-/] #)*|# [-/] # [-/] # (?:tempo)")),
+    ("how often", re.compile(r"# (?:times|x) (?:a|per|every|each|this|in a|weekly) ?(?:week|day|month|year|weekly)?\b")),
+    ("body weight", re.compile(rf"\b(?:weighed|weigh|weighing|weighs|weight is|weight was|weight today|weight this morning|body ?weight (?:is|was|of|:|now|today|this morning|=|at)|bw (?:is|was|:|now|today|=|this morning)|bodyweight|scales?|weigh ?in|im at|i am at|im down to|im up to){_LEADS}(?: in)?(?: at)?(?: about)? #(?: {_MASS})?(?! ?(?:x|for|reps?|@|\+|/|,) )")),
+    ("body weight", re.compile(rf"\b(?:lost|gained|lose|gain|put on) (?:about |another |almost |nearly )?# {_MASS}\b|\b(?:im|i am) # {_MASS}\b|# {_MASS} (?:body ?weight|bw|of me)\b")),
+    ("so many of so many", re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
+    ("an effort", re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
+    ("a set's number", re.compile(r"\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
+    ("what it is not", re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
+    ("a share of", re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
+)  # fmt: skip
+
+_PLAN_BEFORE = re.compile(
+    r"\b(?:going for|go for|gonna|going to|will|ill|want to|wanna|want|wants|aim(?:ing|ed)?|goal|my target|target (?:was|is|:|of|says)|the target|plan(?:ning|ned)?|hope|hoping|hoped|try (?:for|to|and)|trying (?:for|to)|about to|thinking (?:about|of)|think ill|let me try|supposed to|meant to do|meant to be doing|was meant to|were meant to|should (?:be doing|do|have done|hit|get|try)|wanted|could have|couldve|would have|wouldve|might have|maybe next|id (?:like|love|have|rather)|if i|if we|if you|it says|sheet says|sheet said|app says|app said|programme? says|programme? said|says here|you said|you wrote|you put|you told|you had|you want|you wanted|you asked|you gave|coach said|coach says|coach wrote|prescribed|on paper|tomorrow|soon|one day|someday|dream(?:ing)? of|saving|next time|next week|next session|next workout|next month|by (?:christmas|summer|easter|new year)|due to do|scheduled|ready for|looking forward to|aims|preparing for|promise|build(?:ing)? (?:up )?to)\b"
+)
+_PLAN_AFTER = re.compile(
+    r"\b(?:next time|next week|next session|next workout|next month|tomorrow|soon|one day|some day|someday|is the (?:plan|goal|target|aim)|was the (?:plan|goal|target|aim)|in my dreams|by (?:christmas|summer|easter|new year)|next (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|was planned|were planned|is planned|planned)\b"
+)
+_PLAN_TRIGGERS = frozenset(
+    """going go gonna will ill want wants aim aiming aimed goal target plan planning planned hope hoping hoped try trying about
+    thinking think let supposed meant should wanted could couldve would wouldve might maybe id if says said wrote put told
+    had asked gave prescribed paper tomorrow soon day someday dream dreaming saving next by due scheduled ready forward aims
+    wanna preparing promise build building dreams""".split()
+)
+_RESUME = re.compile(
+    r"\b(?:but|only|did|got|managed|ended up|actual|actually|today|this time|instead|then i|so i|hit|settled|stuck|ended|made|in the end|in reality|turned into|became|for now|however|was able|now)\b"
+)
+_KEEPS_PLAN = frozenset({"hope", "want", "if", "would"})
+_QUESTION = re.compile(
+    r"(?:^|(?<=[.,!?\n:;()-] )|(?<=\bso )|(?<=\band )|(?<=\bbut )|(?<=\bor )|(?<=\bcoach )|(?<=\bhi )|(?<=\bhey )|(?<=\bok )|(?<=\bwondering )|(?<=\bquestion )|(?<=\bbtw )|(?<=\bfor )|(?<=\bplease )|(?<=\bum )|(?<=\buh )|(?<=\bsorry )|(?<=\bthen )|(?<=\balso ))"
+    r"(?:should|shall|can|could|would|do|does|did|is|are|am|was|were|will|may|might|what|whats|wats|how|hows|why|when|which|who|where|any (?:tips|advice|idea|ideas|thoughts|chance)|isnt|arent|dont you|cant i|couldnt i|shouldnt i|have i|has|if|whether|what if|must|ought)(?= (?:i|we|you|u|it|its|that|this|the|these|those|my|there|they|anyone|to|a|an|is|are|do|does|did|should|can|could|would|much|many|long|often|about|if|kind|sort|weight|heavy|reps|sets|load|exercise|exercises|means?|rest|lower|high|low|he|she|was|were|on|exactly|happens|left|next|come|not|good|bad|better|best|have|of|for|normal|ok|okay|safe|more|less|#|going|one|up|else|wrong|right|matter|worth|too|s|bench|squat|squats|rows|dips|leg|your|any|tips|advice|idea|thoughts|chance|number)\b)"
+)
+_QUESTION_TRIGGERS = frozenset(
+    """should shall can could would do does did is are am was were will may might what whats wats how hows why when which who where
+    any isnt arent dont cant couldnt shouldnt have has if whether must ought ?""".split()
+)
+_ASKING_WITHOUT_MARK = re.compile(
+    r"^(?:should|shall|can|could|do|does|is|am|are|what|whats|how|why|when|which|where|any|isnt|would|may|might|whether|if)\b"
+)
+_STATEMENT = re.compile(r"^(?:is a|was|were|did|will|if|when|which|where|who|have|has|would|might|may|how (?:i|we)|what (?:i|we) did)\b")
+
+_OTHER_SUBJECT = re.compile(
+    rf"\b(?:(?:my|our|the|a|some|this|that|another|one|his|her|your)(?: \w+){{0,2}}? )?(?:{PERSONS})\b(?: \S+){{0,6}}? (?:did|does|do|got|gets|benched|benches|benching|lifted|lifts|lifting|squatted|squats|squatting|squat|deadlifted|deadlifts|deadlifting|deadlift|bench|hit|hits|hitting|pressed|presses|pressing|pulled|pulls|pulling|managed|can|curled|curls|curling|rowed|rows|rowing|repped|reps|repping|counted|counts|went|just|was|is|doing|warmed|put|had|has|made|loaded|used|uses|tried|with|dipped|moved|smashed|maxed|casually|warming|at|owns|says|said|thinks|cranked|banged|swears|claims|reckons|bet|held|holds)\b"
+)
+_OTHER_PRONOUN = re.compile(
+    r"\b(?:he|she|they|everyone|someone|somebody|hes|shes)(?: (?:just|only|even|casually|also|then|easily))? (?:did|does|do|got|gets|benched|benches|lifted|lifts|squatted|squats|deadlifted|deadlifts|hit|hits|pressed|pulled|managed|can|curled|curls|went|used|uses|was|is|had|has|repped|reps|made|warmed|put|moved|counted|says|said|thinks|held|holds)\b"
+)
+_BACK_TO_ME = re.compile(r"\b(?:i|me|mine|my turn|my (?:set|sets|bench|squat|deadlift|own|reps)|myself|im|ive|meanwhile i|for me|we)\b")
+_MY_OWN = re.compile(r"\b(?:i|me|mine|myself|ive)\b")
+
+_WARM = re.compile(r"\b(?:warm ups?|warmups?|warmed ups?|warming ups?|warm up sets?|warmup sets?|wu|feeler sets?|feeler|ramp(?:ed|ing)? up|primer)\b")
+_WARM_ENDS = frozenset(
+    """then working work worked proper real top main actual heavy but afterwards actually after before first finally serious
+    counted counting counts followed""".split()
+)
+
+_HISTORY = re.compile(
+    r"\b(?:last (?:time|week|weeks|month|session|workout|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|previously|used to|normally|usually|back in the day|a year ago|years ago|months ago|(?:my |the )?(?:old|previous|last|current) (?:pr|pb|best|record|max)|(?:pr|pb|best|record|max) (?:was|is)|before (?:it )?was|it was|in the past)\b"
+)
+_NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|did|got|then|and now|new|currently)\b")
+_SECOND = re.compile(r"# (?:seconds?|secs?)\b")
+
+
+def mark_what_is_no_record(message: Message, named: Sequence[Named]) -> list[tuple[int, int]]:
+    """Mark the numbers that are no record. Return the questions and requests, as spans of tokens."""
+    has_number = any(t.kind == NUMBER for t in message.tokens)
+    questions = _questions(message) if message.has(_QUESTION_TRIGGERS) else []
+    for start, end in questions:
+        message.take(start, end, "a question")
+    if not has_number:
+        return questions
+    for what, pattern in _JUNK:
+        for _, start, end in message.find(pattern):
+            if any(message.value(at) is not None for at in range(start, end)):
+                _take_numbers(message, start, end, what)
+    _mark_others(message)
+    if message.has(_PLAN_TRIGGERS):
+        _mark_plans(message)
+    _mark_warm_ups(message, named)
+    _mark_history(message)
+    return questions
+
+
+def _take_numbers(message: Message, start: int, end: int, what: str) -> None:
+    for at in range(start, end):
+        if message.value(at) is not None and not message.taken[at]:
+            message.take(at, at + 1, what)
+
+
+def _questions(message: Message) -> list[tuple[int, int]]:
+    found: list[tuple[int, int]] = []
+    for match, start, _ in message.find(_QUESTION):
+        first, last = message.sentence_span(start)
+        if found and start < found[-1][1]:
+            continue
+        marked = message.text(last - 1) == "?" or (last < len(message.tokens) and message.text(last) == "?")
+        opening = message.line[message.starts[start] : match.end()]
+        rest = message.line[message.starts[start] : (message.starts[last - 1] if last > start else None)]
+        if not marked and not _asks(message, start, first, rest, opening):
+            continue
+        found.append((start, last))
+    return found
+
+
+def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> bool:
+    """Return whether words that can open a question do so, where no question mark stands at the end."""
+    del first
+    before = message.text(start - 1)
+    if opening.startswith(("if ", "whether ")):
+        return before in {"wondering", "ask", "know", "sure"}
+    if _STATEMENT.match(rest):
+        return bool(re.match(r"(?:will|would|was|were|did) (?:it|that|this|you|i) (?:be|have|ok|okay|bad|wrong|normal|matter)", rest))
+    if re.match(r"(?:what|how) (?:a|an)\b", rest) or re.match(r"(?:can|could) (?:#|not|barely|feel)", rest):
+        return False
+    if re.match(r"do (?:the|my|it|that|this|these|those|more|#|squats|bench|rows|not|less)\b", rest):
+        return False
+    return _ASKING_WITHOUT_MARK.match(rest) is not None
+
+
+def _mark_plans(message: Message) -> None:
+    for match, start, end in message.find(_PLAN_BEFORE):
+        first, last = message.sentence_span(start)
+        if match.group() in {"want", "wants"} and message.text(end) in {"of"}:
+            continue
+        stop = _resumes(message, end, last)
+        _take_numbers(message, end, stop, "a plan")
+        del first
+    for match, start, _ in message.find(_PLAN_AFTER):
+        clause_first, _ = message.clause_span(start)
+        scope = start
+        while scope > clause_first and message.text(scope - 1) not in {"and", "&", "plus"}:
+            scope -= 1
+        if match.group() in {"next time", "next week", "tomorrow", "soon"} or "plan" in match.group() or "goal" in match.group() or "the" in match.group():
+            _take_numbers(message, scope, start, "a plan")
+
+
+def _resumes(message: Message, start: int, last: int) -> int:
+    """Return where a plan ends: at a word that turns back to what was done, or at the end of the sentence."""
+    line = message.line[message.starts[start] :] if start < len(message.starts) else ""
+    offset = message.starts[start] if start < len(message.starts) else 0
+    for match in _RESUME.finditer(line):
+        at = message.at(offset + match.start())
+        if at >= last:
+            break
+        if match.group() in {"did", "got", "made", "hit", "now", "today", "only", "this time"} and at <= start + 1:
+            continue
+        return at
+    return last
+
+
+def _mark_others(message: Message) -> None:
+    for pattern in (_OTHER_SUBJECT, _OTHER_PRONOUN):
+        for match, start, _ in message.find(pattern):
+            if _MY_OWN.search(match.group()) or (start > 0 and message.text(start - 1) in {"with", "by", "to", "from", "and", "told", "tell", "beat", "as"} and pattern is _OTHER_SUBJECT and _MY_OWN.search(message.line[: match.start()])):
+                continue
+            if message.text(start) in {"bro", "dude", "man", "boss", "mate", "trainer"} and (start == 0 or message.text(start - 1) in {",", ".", "!", "\n", "yo", "hey"}) and not re.search(r"\b(?:did|benched|squatted|lifted|hit)\b", match.group()):
+                continue
+            _, last = message.sentence_span(start)
+            line = message.line[message.starts[start] :]
+            stop = last
+            for back in _BACK_TO_ME.finditer(line):
+                at = message.at(message.starts[start] + back.start())
+                if at > start and at < last:
+                    stop = at
+                    break
+            _take_numbers(message, start, stop, "another's")
+
+
+def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
+    for _, start, end in message.find(_WARM):
+        if message.text(start - 1) in {"after", "no", "without"} or message.text(end) in {"done", "was", "felt", "and"}:
+            continue
+        first, last = message.sentence_span(start)
+        clause_first, clause_last = message.clause_span(start)
+        clause_first = max(clause_first, first)
+        ahead = _warm_end(message, end, last, named)
+        if any(message.value(at) is not None for at in range(end, min(ahead, clause_last + 6))):
+            _take_numbers(message, end, ahead, "a warm-up")
+        else:
+            scope = start
+            while scope > clause_first and message.text(scope - 1) not in {"and", "then", "&"}:
+                scope -= 1
+            _take_numbers(message, scope, start, "a warm-up")
+
+
+def _warm_end(message: Message, start: int, last: int, named: Sequence[Named]) -> int:
+    names = 0
+    seen_number = False
+    for at in range(start, last):
+        if message.text(at) in _WARM_ENDS or (message.text(at) in {"and"} and message.text(at + 1) in _WARM_ENDS):
+            if seen_number or message.text(at) not in {"first", "before", "after"}:
+                return at
+        if message.value(at) is not None:
+            seen_number = True
+        if any(n.start == at for n in named):
+            names += 1
+            if names > 1 or seen_number:
+                return at
+    return last
+
+
+def _mark_history(message: Message) -> None:
+    for match, start, end in message.find(_HISTORY):
+        if match.group() == "it was" or any(message.taken[at] for at in range(start, end)):
+            continue
+        clause_first, clause_last = message.clause_span(start)
+        _, last = message.sentence_span(start)
+        line = message.line[message.starts[start] + len(match.group()) :]
+        stop = clause_last
+        now = _NOW.search(line)
+        if now is not None:
+            at = message.at(message.starts[start] + len(match.group()) + now.start())
+            stop = min(last, at) if at > end else clause_last
+        if any(message.value(at) is not None for at in range(end, stop)):
+            _take_numbers(message, end, stop, "what was before")
+            continue
+        for at in range(start - 1, clause_first - 1, -1):
+            if message.text(at) in {"vs", "than", "from", "versus", "was", "beats", "beat", "to", "with", "not"}:
+                _take_numbers(message, at, start, "what was before")
+                break

@@ -1,0 +1,163 @@
+"""Text into tokens: words, numbers, signs and line breaks, each with its place in the text as typed.
+
+Writing is folded here, so that no later rule need know of it: full-width digits, emoji digits, multiplication
+signs, dashes, quotes, fractions, marks of writing direction and control characters. Number words are next door.
+"""
+
+import re
+import unicodedata
+from decimal import Decimal
+from typing import NamedTuple
+
+WORD, NUMBER, SIGN, LINE, JOKE = "w", "n", "s", "l", "j"
+
+LONGEST = 4000
+"""How many characters of a message are read."""
+
+
+class Token(NamedTuple):
+    """One word, number, sign, line break or joking emoji.
+
+    `text` is in lower case, without accents or apostrophes. `start` and `end` are places in the message as
+    typed. `glued` tells that nothing stands between this token and the one before. `spoken` tells a number word.
+    """
+
+    kind: str
+    text: str
+    start: int
+    end: int
+    glued: bool
+    value: Decimal | None = None
+    spoken: bool = False
+
+
+_PLAIN = re.compile(r"[\t\n\x20-\x7e]*")
+_TOKEN = re.compile(
+    r"(?P<n>\d{1,9}(?:[.,]\d{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w]|_)", re.ASCII
+)
+_TOKEN_WIDE = re.compile(
+    r"(?P<n>[0-9]{1,9}(?:[.,][0-9]{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w]|_)"
+)
+
+_FOLDED = {
+    **dict.fromkeys("×✕✖⨯❌╳хХ", "x"),
+    **dict.fromkeys("–—−‐‑‒―﹣", "-"),
+    **dict.fromkeys("’‘`´ʼ′", "'"),
+    **dict.fromkeys("“”„«»″", '"'),
+    **dict.fromkeys("،、，；", ","),
+    **dict.fromkeys("\r\v\f\x85\u2028\u2029", "\n"),
+    **dict.fromkeys("•●▪·∙", ","),
+    "…": ".",
+    "🔟": "10",
+    "➕": "+",
+    "➖": "-",
+    "½": ".5",
+    "¼": ".25",
+    "¾": ".75",
+    "⅓": ".33",
+    "⅔": ".67",
+    "⅛": ".125",
+    "ß": "ss",
+}
+_JOKES = frozenset("😂🤣💀☠🙃😜🤪😹😆")
+_NOTHING_CATEGORIES = frozenset({"Cc", "Cf", "Mn", "Me", "Co", "Cn", "Cs"})
+_LOAD_ENDINGS = frozenset({"25", "50", "75", "00", "5", "0", "125", "375", "625", "875"})
+_BEFORE_TIMES = frozenset({"kg", "kgs", "lb", "lbs", "kilo", "kilos", "bw", "s", "bodyweight"})
+
+
+def tokenise(text: str) -> list[Token]:
+    """Return the tokens of `text`, of which at most the first `LONGEST` characters are read."""
+    places: list[int] | None = None
+    if _PLAIN.fullmatch(text):
+        folded, pattern = text.lower(), _TOKEN
+    else:
+        folded, places = _fold(text)
+        pattern = _TOKEN_WIDE
+    tokens: list[Token] = []
+    last_end = -1
+    for match in pattern.finditer(folded):
+        start, end = match.span()
+        kind = match.lastgroup or SIGN
+        said = match.group()
+        glued = start == last_end
+        last_end = end
+        if places is not None:
+            start, end = places[start], places[end - 1] + 1
+        if kind == NUMBER:
+            _add_number(tokens, said, start, end, glued=glued)
+        elif kind == WORD:
+            if "'" in said:
+                said = said.replace("'", "")
+            _add_word(tokens, said, start, end, glued=glued, before_digit=folded[last_end : last_end + 1])
+        elif kind == LINE:
+            tokens.append(Token(LINE, "\n", start, end, glued))
+        elif said in _JOKES:
+            tokens.append(Token(JOKE, said, start, end, glued))
+        elif said.isascii() or said in "€£°":
+            tokens.append(Token(SIGN, said, start, end, glued))
+    return tokens
+
+
+def _fold(text: str) -> tuple[str, list[int]]:
+    """Return `text` in plain characters, and for each of them its place in `text`."""
+    folded: list[str] = []
+    places: list[int] = []
+    for place, char in enumerate(text):
+        if "\x20" <= char <= "\x7e" or char in "\n\t":
+            plain = char
+        elif (known := _FOLDED.get(char)) is not None:
+            plain = known
+            if plain[0] == "." and len(plain) > 1 and not (folded and folded[-1].isdigit()):
+                plain = "0" + plain
+        elif char in _JOKES:
+            plain = char
+        else:
+            plain = "".join(
+                c for c in unicodedata.normalize("NFKD", char) if unicodedata.category(c) not in _NOTHING_CATEGORIES
+            )
+        folded.extend(plain.lower())
+        places.extend([place] * len(plain.lower()))
+    return "".join(folded), places
+
+
+def _add_word(tokens: list[Token], said: str, start: int, end: int, *, glued: bool, before_digit: str) -> None:
+    """Add a word; "kgx" before a digit is a unit and a times sign."""
+    if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and before_digit.isdigit():
+        tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
+        tokens.append(Token(WORD, "x", end - 1, end, True))  # noqa: FBT003 - a tuple's field
+        return
+    tokens.append(Token(WORD, said, start, end, glued))
+
+
+def _add_number(tokens: list[Token], said: str, start: int, end: int, *, glued: bool) -> None:
+    """Add what is written with digits: one number, or several that are only parted by commas or points."""
+    if said.isdigit():
+        tokens.append(Token(NUMBER, said, start, end, glued, Decimal(said)))
+        return
+    marks = [c for c in said if not c.isdigit()]
+    if len(marks) == 1:
+        whole, _, part = said.replace(",", ".").partition(".")
+        if marks[0] == "," and len(part) == 3 and len(whole) <= 2 and whole[0] != "0":
+            tokens.append(Token(NUMBER, said, start, end, glued, Decimal(whole + part)))
+            return
+        if marks[0] == "." or _is_decimal(whole, part):
+            tokens.append(Token(NUMBER, said, start, end, glued, Decimal(f"{whole}.{part}")))
+            return
+    place = start
+    for piece in re.split(r"([.,])", said):
+        first = place == start
+        stop = place + len(piece) if end - start == len(said) else end
+        if piece in {",", "."}:
+            tokens.append(Token(SIGN, piece, place, stop, glued if first else True))
+        elif piece:
+            tokens.append(Token(NUMBER, piece, place, stop, glued if first else True, Decimal(piece)))
+        place = min(place + len(piece), end)
+
+
+def _is_decimal(whole: str, part: str) -> bool:
+    """Return whether a comma is a decimal one, by what loads look like; otherwise it parts two numbers."""
+    if part in _LOAD_ENDINGS:
+        return True
+    if len(part) == 1:
+        return int(whole) >= 20
+    return len(part) == 2 and (int(whole) > 30 or int(part) > 30)

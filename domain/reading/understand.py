@@ -1,0 +1,300 @@
+"""One message into a reading: the order in which the rooms of this package are walked through.
+
+Text → tokens → names, pain and warning signs, days → what is no record → phrases and numbers → groups → sets.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date, datetime
+from decimal import Decimal
+
+from domain.reading import correct, scope, wants
+from domain.reading.body import find_pain
+from domain.reading.danger import danger_pain, signs
+from domain.reading.gather import Element, Group, find_pointers, gather
+from domain.reading.message import Message, message_of
+from domain.reading.naming import Named, names_for
+from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
+from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
+from domain.reading.resolve import Placed, Resolver
+from domain.reading.tokens import LONGEST, NUMBER
+from domain.reading.when import Day, find_days, is_for_training, past_day
+from domain.reading.words import FILLERS
+from domain.sets import TrainingSet
+from domain.units import Unit
+
+_CHANGE = re.compile(
+    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha) )+(?=#)"
+)
+_CHANGE_STRONG = re.compile(
+    r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
+)
+_DONE = re.compile(r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag|sorted|knocked out|through with)\b")
+_DONE_ALONE = re.compile(r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$")
+_SEPARATE_SET = re.compile(r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)")
+_NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5}
+
+
+def read(request: Request) -> Reading:
+    """Return what the client's message means. Pure, and linear in the length of the text."""
+    text = request.text
+    cut = len(text) > LONGEST
+    message = message_of(text[:LONGEST] if cut else text)
+    if not message.tokens:
+        return Reading(cut=cut)
+    return replace(_read(request, message), cut=cut) if cut else _read(request, message)
+
+
+def _read(request: Request, message: Message) -> Reading:
+    names = names_for(tuple(p.name for p in request.plan), tuple(request.own_names.items()))
+    named = names.find(message)
+    found_signs = signs(message)
+    pain = find_pain(message, named)
+    if found_signs:
+        pain = danger_pain(message, found_signs, pain)
+    named = [n for n in named if not all(message.taken[at] for at in range(n.start, n.end))]
+    days = find_days(message)
+    for day in days:
+        message.take(day.start, day.end, "a day")
+    undo = wants.find_undo(message)
+    correcting = correct.is_correction(message, request, named)
+    pointers = find_pointers(message)
+    if correcting:
+        questions: list[tuple[int, int]] = []
+        marked_old(message)
+    else:
+        questions = scope.mark_what_is_no_record(message, named)
+    wanted = wants.find_wants(message, named, days, questions, request.sent)
+    named = [n for n in named if n not in wanted.used_names]
+    unit, ask_unit, marks = _units(message, request.unit, find_marks(message))
+    marks = _with_changes(message, marks)
+    quantities = _sides(message, find_quantities(message, _marked(marks)))
+    groups = gather(message, _outside(message, named, questions), marks, quantities, pointers)
+    for_training = _training_days(message, days, quantities, named, request.sent, wanted)
+    all_wants: list[Want] = [w for w in wanted.wants]
+    if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
+        fixed = correct.put_right(message, request, groups, named, for_training, unit)
+        if fixed.sets or fixed.open:
+            all_wants = ["correct", *(w for w in all_wants if w not in {"ask_coach", "correct"} or "?" in message.words)]
+            asks = [s for one in fixed.open for s in one.asks]
+            return _reading(message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ())
+    if undo is not None and not any(q.start > undo[1] for q in quantities):
+        all_wants.append("undo")
+        groups = [g for g in groups if g.start > undo[1]]
+    resolver = Resolver(request, unit, _day_finder(message, for_training, request.sent), ask_unit)
+    placed = resolver.run(groups)
+    if not placed and not all_wants and not pain and not found_signs:
+        placed = _done_without_numbers(message, request, resolver, named, questions)
+    sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
+    opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
+    asks = [s for one in opened for s in one.asks]
+    return _reading(message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed)
+
+
+def _reading(
+    message: Message,
+    sets: tuple[TrainingSet, ...],
+    opened: tuple[OpenSet, ...],
+    pain: tuple,  # type: ignore[type-arg] # of Pain
+    urgent: bool,  # noqa: FBT001 - one of the reading's fields
+    all_wants: Sequence[Want],
+    wanted: wants.Wanted,
+    asks: Sequence[Slot],
+    placed: Sequence[Placed],
+) -> Reading:
+    heard = [*message.heard, *((p.start, p.end, "a set" if isinstance(p.one, TrainingSet) else "an open set") for p in placed if p.end)]
+    tokens = message.tokens
+    words = tuple(sorted((Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s), key=lambda h: (h.start, h.end)))
+    return Reading(
+        sets=sets,
+        pain=pain,
+        urgent=urgent,
+        wants=tuple(dict.fromkeys(all_wants)),
+        skips=wanted.skips,
+        on=wanted.on,
+        asks=tuple(dict.fromkeys([*asks, *wanted.asks])),
+        open=opened,
+        words=words,
+    )
+
+
+def marked_old(message: Message) -> None:
+    """Mark the numbers that a correction says are not right."""
+    for match, start, end in message.find(_OLD):
+        del match
+        message.take(start, end, "what it is not")
+
+
+_OLD = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?")
+
+
+def _marked(marks: Sequence[Mark]) -> set[int]:
+    return {at for m in marks for at in range(m.start, m.end)}
+
+
+def _units(message: Message, usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
+    """Return the unit of bare loads in this message, and whether it must be asked."""
+    unit = usual
+    ask = False
+    kept: list[Mark] = []
+    for mark in marks:
+        if mark.kind == "all kg":
+            unit = "kg"
+        elif mark.kind == "all lb":
+            unit = "lb"
+        elif mark.kind == "unit unknown":
+            ask = True
+        kept.append(mark)
+    return unit, ask, kept
+
+
+def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
+    """Add the places where the client changes their mind within the message."""
+    if not message.has(frozenset({"no", "nope", "wait", "sorry", "oops", "mean", "meant", "actually", "correction", "make", "scratch", "scrap", "rather", "bad", "typo", "should", "noo", "nooo", "whoops", "sry"})):
+        return marks
+    added: list[Mark] = []
+    for match, start, end in message.find(_CHANGE):
+        if not _CHANGE_STRONG.search(match.group()):
+            continue
+        number_before = any(message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start))
+        if number_before:
+            added.append(Mark("change", start, end))
+    if not added:
+        return marks
+    spans = _marked(added)
+    return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
+
+
+_SIDE_WORDS = {"left", "right", "l", "r", "lft", "rt"}
+
+
+def _sides(message: Message, quantities: list[Quantity]) -> list[Quantity]:
+    """Take different reps on two sides as the lower: "10 left, 8 right", "10/9 l/r"."""
+    kept: list[Quantity] = []
+    i = 0
+    while i < len(quantities):
+        one = quantities[i]
+        following = quantities[i + 1] if i + 1 < len(quantities) else None
+        if following is not None and one.unit is None and following.unit is None:
+            between = message.texts(one.end, following.start)
+            around = {message.text(one.start - 1), *between, *message.texts(following.end, following.end + 4)}
+            sided = {w for w in around if w in _SIDE_WORDS}
+            near = len(between) <= 8 and all(w in _SIDE_WORDS or w in FILLERS or w in {",", "/", "and", "on", "the", "side", "leg", "arm", "with", "but", "only", "&", "-"} for w in between)
+            if near and len({w[0] for w in sided}) == 2:
+                lower = min(one.value, following.value)
+                kept.append(one._replace(value=lower, role=one.role or "reps", end=_after_sides(message, following.end)))
+                i += 2
+                continue
+        kept.append(one)
+        i += 1
+    return kept
+
+
+def _after_sides(message: Message, at: int) -> int:
+    while message.text(at) in _SIDE_WORDS or (message.text(at) in {"on", "the", "/", "side", "leg", "arm"} and message.text(at + 1) in _SIDE_WORDS | {"the"}):
+        at += 1
+    return at
+
+
+def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
+    """Leave out the names inside questions, and those in what is no record."""
+    inside = {at for s, e in questions for at in range(s, e)}
+    return [n for n in named if n.start not in inside and message.taken[n.start] not in {"another's", "a plan"}]
+
+
+def _training_days(
+    message: Message, days: Sequence[Day], quantities: Sequence[Quantity], named: Sequence[Named], sent: datetime, wanted: wants.Wanted
+) -> list[Day]:
+    def has_set(start: int, end: int) -> bool:
+        return any(start <= q.start < end for q in quantities) or any(start <= n.start < end and not n.weak for n in named)
+
+    kept: list[Day] = []
+    for day in days:
+        if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
+            continue
+        if {"move", "pause"} & set(wanted.wants) and day.kind in {"weekday", "day of month", "numbers"} and wanted.on is not None and not has_set(*message.clause_span(day.start)):
+            continue
+        if is_for_training(message, day, has_set):
+            kept.append(day)
+    del sent
+    return kept
+
+
+def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type: ignore[no-untyped-def] # see Resolver.day_at
+    today = sent.date()
+    if not days:
+        return lambda _at: today
+
+    def day_at(at: int) -> date | None:
+        at = min(at, len(message.tokens) - 1)
+        clause = message.clause[at]
+        sentence = message.sentence[at]
+        here = [d for d in days if message.clause[d.start] == clause]
+        if here:
+            before = [d for d in here if d.start <= at]
+            return past_day(before[-1] if before else here[0], sent)
+        before = [d for d in days if d.start <= at]
+        following = [d for d in days if d.start > at and message.sentence[d.start] == sentence]
+        if before:
+            return past_day(before[-1], sent)
+        if following:
+            rest = range(following[0].end, len(message.tokens))
+            if not any(message.tokens[i].kind == NUMBER and not message.taken[i] and message.sentence[i] == sentence for i in rest):
+                return past_day(following[0], sent)
+        if len(days) == 1 and days[0].start > at and message.sentence[days[0].start] == sentence + 1 and not any(
+            message.tokens[i].kind == NUMBER and not message.taken[i] for i in range(days[0].start, len(message.tokens))
+        ):
+            return past_day(days[0], sent)
+        return today
+
+    return day_at
+
+
+def _is_nth_again(message: Message, request: Request, groups: Sequence[Group]) -> bool:
+    """Return whether "third set 100x4" speaks of a set that is already recorded."""
+    match = _SEPARATE_SET.search(message.line)
+    if match is None or not request.done or len(groups) != 1 or not any(isinstance(i, Element) for i in groups[0].items):
+        return False
+    at, _ = message.span(match)
+    if message.sentence[at] != groups[0].sentence:
+        return False
+    if match["w"]:
+        number = _NTHS[match["w"]]
+    else:
+        place, _ = message.span(match, "n" if match["n"] else "m")
+        number = int(message.value(place) or Decimal(0))
+    today = request.sent.date()
+    named = groups[0].named
+    exercise = named.names[0] if named is not None and len(named.names) == 1 else request.done[-1].exercise
+    count = sum(1 for one in request.done if one.exercise == exercise and (one.on or today) == today)
+    return 1 <= number <= count
+
+
+def _done_without_numbers(
+    message: Message, request: Request, resolver: Resolver, named: Sequence[Named], questions: Sequence[tuple[int, int]]
+) -> list[Placed]:
+    """Return an open set where an exercise is only said to be done."""
+    if questions:
+        return []
+    match = _DONE.search(message.line)
+    if match is None:
+        return []
+    at, _ = message.span(match)
+    exercise: str | None = None
+    if _DONE_ALONE.match(message.line):
+        exercise = resolver.next_exercise(resolver._day(request.sent.date()))  # noqa: SLF001 - one room
+    else:
+        near = [n for n in named if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1]
+        if near and _says_done(message, near, at):
+            exercise = near[0].names[0]
+    if exercise is None:
+        return []
+    return resolver.run([Group(Named(at, at, (exercise,)), [Mark("done", at, at + 1)], sentence=message.sentence[at])])
+
+
+def _says_done(message: Message, near: Sequence[Named], at: int) -> bool:
+    inside = {i for n in near for i in range(n.start, n.end)}
+    first, last = message.sentence_span(at)
+    small = FILLERS | {"with", "finished", "completed", "nailed", "smashed", "crushed", "complete", "were", "are", "both", "off", "ticked", "through", "sorted"}
+    return all(i in inside or message.text(i) in small or not message.text(i).isalpha() for i in range(first, last))

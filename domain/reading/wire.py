@@ -1,0 +1,189 @@
+"""JSON lines in and out: a request from its line, a reading to plain JSON, as the contract has them.
+
+A broken line is told in one sentence; it never stops the rest.
+"""
+
+import json
+from collections.abc import Mapping
+from datetime import date, datetime
+from decimal import Decimal, InvalidOperation
+from functools import lru_cache
+from typing import Any
+
+from domain.reading.request import OpenSet, Planned, Reading, Request
+from domain.sets import TrainingSet
+
+
+class BrokenLineError(ValueError):
+    """A line that is no request. The message tells what is wrong in a few words."""
+
+
+_KINDS = frozenset({"total", "each", "added", "assist", "body"})
+
+
+def request_from_json(line: str) -> Request:
+    """Return the request that a line of JSON holds. Raises BrokenLineError where it holds none."""
+    try:
+        data = json.loads(line)
+    except (ValueError, RecursionError) as error:
+        raise BrokenLineError("it is not JSON") from error
+    return request_from(data)
+
+
+def request_from(data: Any) -> Request:
+    """Return the request that parsed JSON holds. Raises BrokenLineError where it holds none."""
+    if not isinstance(data, dict):
+        raise BrokenLineError("it is not a JSON object")
+    text = data.get("text")
+    if not isinstance(text, str):
+        raise BrokenLineError("`text` must be text")
+    unit = data.get("unit")
+    if unit != "kg" and unit != "lb":
+        raise BrokenLineError('`unit` must be "kg" or "lb"')
+    try:
+        sent = datetime.fromisoformat(data["sent"])
+    except (KeyError, TypeError, ValueError) as error:
+        raise BrokenLineError("`sent` must be a date and time in ISO 8601") from error
+    if sent.tzinfo is not None:
+        sent = sent.replace(tzinfo=None)
+    return Request(
+        text=text,
+        unit=unit,
+        sent=sent,
+        plan=tuple(_planned(one) for one in _list(data, "plan")),
+        done=tuple(_set(one) for one in _list(data, "done")),
+        last={name: _set(one, name) for name, one in _object(data, "last").items()},
+        target={name: _set(one, name) for name, one in _object(data, "target").items()},
+        own_names={word: _text(name, "own_names") for word, name in _object(data, "own_names").items()},
+    )
+
+
+def _list(data: Mapping[str, Any], field: str) -> list[Any]:
+    value = data.get(field) or []
+    if not isinstance(value, list):
+        raise BrokenLineError(f"`{field}` must be a list")
+    return value
+
+
+def _object(data: Mapping[str, Any], field: str) -> dict[str, Any]:
+    value = data.get(field) or {}
+    if not isinstance(value, dict):
+        raise BrokenLineError(f"`{field}` must be an object")
+    return value
+
+
+def _text(value: Any, field: str) -> str:
+    if not isinstance(value, str):
+        raise BrokenLineError(f"`{field}` must hold text")
+    return value
+
+
+def _planned(data: Any) -> Planned:
+    if not isinstance(data, dict) or not isinstance(data.get("name"), str):
+        raise BrokenLineError("each exercise of `plan` needs a `name`")
+    of = "seconds" if data.get("seconds") is not None else "reps"
+    low, high = _range(str(data.get(of) or "1-50"))
+    kind = data.get("load")
+    sets = data.get("sets", 1)
+    if kind is not None and kind not in _KINDS:
+        raise BrokenLineError("`load` of an exercise must be each, added or assist")
+    if not isinstance(sets, int) or sets < 0:
+        raise BrokenLineError("`sets` of an exercise must be a whole number")
+    return Planned(data["name"], low, high, of, sets, kind, bool(data.get("lowering_only")))  # type: ignore[arg-type] # one of two
+
+
+@lru_cache(maxsize=1024)
+def _range(text: str) -> tuple[int, int]:
+    low, _, high = text.replace("–", "-").partition("-")
+    try:
+        return int(low), int(high or low)
+    except ValueError as error:
+        raise BrokenLineError(f"a range must look like 8-12, not {text[:20]!r}") from error
+
+
+@lru_cache(maxsize=4096)
+def _decimal(value: str) -> Decimal:
+    try:
+        number = Decimal(value)
+    except InvalidOperation as error:
+        raise BrokenLineError("a load must be a number") from error
+    if not number.is_finite():
+        raise BrokenLineError("a load must be a number")
+    return number
+
+
+def _whole(value: Any) -> int | None:
+    if value is None:
+        return None
+    if isinstance(value, bool) or not isinstance(value, int | float) or value != int(value):
+        raise BrokenLineError("reps and seconds must be whole numbers")
+    return int(value)
+
+
+def _set(data: Any, exercise: str | None = None) -> TrainingSet:
+    if not isinstance(data, dict):
+        raise BrokenLineError("a set must be an object")
+    name = data.get("exercise", exercise)
+    unit = data.get("unit")
+    kind = data.get("load_kind") or "total"
+    if not isinstance(name, str) or unit not in {"kg", "lb"} or kind not in _KINDS:
+        raise BrokenLineError("a set needs `exercise`, `unit` and `load_kind`")
+    load = data.get("load")
+    if isinstance(load, bool) or not isinstance(load, int | float):
+        raise BrokenLineError("a load must be a number")
+    rir, on = data.get("rir"), data.get("on")
+    try:
+        day = date.fromisoformat(on) if on else None
+    except (TypeError, ValueError) as error:
+        raise BrokenLineError("`on` must be a date in ISO 8601") from error
+    return TrainingSet(
+        name,
+        _decimal(str(load)),
+        unit,
+        kind,
+        _whole(data.get("reps")),
+        _whole(data.get("seconds")),
+        bool(data.get("lowering_only")),
+        data.get("to_failure"),
+        _decimal(str(rir)) if rir is not None else None,
+        day,
+    )
+
+
+def number(value: Decimal | None) -> int | float | None:
+    """Return a decimal as a JSON number: whole where it is whole."""
+    if value is None:
+        return None
+    whole = int(value)
+    return whole if whole == value else float(value)
+
+
+def set_to_json(one: TrainingSet | OpenSet) -> dict[str, Any]:
+    """Return a set as plain JSON."""
+    return {
+        "exercise": one.exercise,
+        "load": number(one.load),
+        "unit": one.unit,
+        "load_kind": one.load_kind,
+        "reps": one.reps,
+        "seconds": one.seconds,
+        "lowering_only": one.lowering_only,
+        "to_failure": one.to_failure,
+        "rir": number(one.rir),
+        "on": one.on.isoformat() if one.on else None,
+    }
+
+
+def reading_to_json(reading: Reading) -> dict[str, Any]:
+    """Return a reading as plain JSON, as the contract has it."""
+    return {
+        "sets": [set_to_json(one) for one in reading.sets],
+        "pain": [{"where": p.where, "side": p.side, "score": number(p.score)} for p in reading.pain],
+        "urgent": reading.urgent,
+        "wants": list(reading.wants),
+        "skips": list(reading.skips),
+        "on": reading.on.isoformat() if reading.on else None,
+        "asks": list(reading.asks),
+        "open": [set_to_json(one) for one in reading.open],
+        **({"cut": True} if reading.cut else {}),
+    }

@@ -1,0 +1,74 @@
+"""Word lists of the small rules, as data. Each list has one use, named beside it."""
+
+KG_WORDS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm", "kilogramme", "kgm", "kilogrammes"})
+LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
+STONE_WORDS = frozenset({"stone", "stones", "st"})
+REP_WORDS = frozenset(
+    {"rep", "reps", "repetition", "repetitions", "r", "repeats", "repetions", "repititions", "repitition", "wdh",
+     "resp", "repos"}
+)  # fmt: skip
+SET_WORDS = frozenset({"set", "sets", "series", "rounds"})
+SECOND_WORDS = frozenset({"sec", "secs", "second", "seconds", "sek", "secounds", "secnds"})
+MINUTE_WORDS = frozenset({"min", "mins", "minute", "minutes"})
+NEGATIVE_WORDS = frozenset({"negative", "negatives", "negs", "neg", "eccentrics", "eccentric", "lowerings"})
+TIMES_SIGNS = frozenset({"x", "*", "by", "times"})
+AT_WORDS = frozenset({"@", "at", "with", "w", "using", "holding"})
+FOR_WORDS = frozenset({"for", "fr", "got", "did", "managed", "getting", "made"})
+AND_WORDS = frozenset({"and", "&", "n", "plus", "nd", "und"})
+THEN_WORDS = frozenset({"then", "followed", "afterwards", "finally", "later"})
+BETWEEN = frozenset(
+    """a an the only just solid good clean hard full nice easy ugly i my today of total whole was it all them both
+    this time tough strong slow proper like about? still again in is were reps rep shaky grindy lovely comfortable
+    strict paused each done on""".replace("?", "").split()
+) - {"about", "each", "on"}
+"""Words that may stand between a load and its reps without parting them."""
+
+REP_ADJECTIVES = frozenset(
+    """good clean solid full hard ugly slow strict proper nice complete total straight perfect easy more smooth
+    quality controlled shaky paused tough honest lovely great decent real whole grindy""".split()
+)
+"""Words between a number and "reps"."""
+
+FILLERS = frozenset(
+    """uh um er erm uhm hm hmm ah oh ok okay so well hi hey hello yo and then i just only got did done today again
+    another managed made it was about roughly final answer please thanks thank you coach lol haha finally yes yep yeah
+    set reps the a first last one this time for with at nice easy hard tough felt good great that still now here we go
+    my today's todays is all in total actually think maybe clean solid ugh phew next up more bro mate sets also plus
+    man dude boom bam woohoo yay x rest of them kg exactly around somehow barely morning evening afternoon hit
+    completed finished did reached there rip whew ouch? wow grr hehe gosh omg tbh pb pr new best
+    strong heavy light straight way too very really quite pretty a bit little""".replace("?", "").split()
+)
+"""Words that say nothing of what a lone number is: with only these around it, it can be a result."""
+
+RESULT_VERBS = frozenset(
+    """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched squatted
+    deadlifted rowed curled held repped banged ground squeezed put moved cranked knocked scored""".split()
+)
+"""Verbs whose object is what was done."""
+
+PERSONS = """wife|husband|brother|sister|buddy|buddies|partner|mate|friend|dad|father|mum|mom|mother|son|daughter
+|colleague|coworker|neighbour|neighbor|girlfriend|boyfriend|roommate|flatmate|cousin|uncle|aunt|grandson|granddaughter
+|grandma|grandpa|gran|boss|trainer|spotter|flatmates|kid|guy|guys|dude|lad|lads|bloke|man|woman|girl|lady|fella|chap
+|teenager|gf|bf|bro|teammate|classmate|pal|nephew|niece|housemate|trainee|someone|somebody|stranger|everyone|
+powerlifter|bodybuilder|nan|granny|grandad|grandfather|grandmother|hubby|fiance|fiancee|missus|kids|sis|twin
+|old man|gym bro|bodybuilders|crossfitter|instructor|student""".replace("\n", "")
+"""People who are not the client, for patterns."""
+
+ACTIVITIES = frozenset(
+    """tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling cycled
+    golf wedding party partied pub drinking drunk drinks beers work worked shift flight flew travel travelled traveled
+    exam exams doctor doctors physio dentist slept sleep ate dinner holiday basketball yoga class climbing match game
+    birthday massage concert skiing ski gardening garden hockey rugby volleyball padel dance dancing walked walk paddle
+    night? moved moving marathon race cooking cooked deadline lecture school uni office date? barbecue bbq hangover
+    hungover pilates spin badminton surfing surf sailing boxing judo karate kids? snow shopping interview meeting
+    funeral surgery operation blood rain weather parade festival church cleaning cleaned painting painted decorating
+    lawn hockey cricket handball kayaking rowing? sauna physiotherapist appointment""".replace("?", "").split()
+) - {"night", "date", "kids", "rowing"}
+"""What a day can be said of that is no training with the coach."""
+
+TRAINING = frozenset(
+    """workout session training trained gym lifted lifting did log logged results result numbers sets report forgot
+    send sent text texted message write wrote reporting late done here finished went for from workouts sessions got
+    train exercise exercises""".split()
+)
+"""Words by which a day is the day of the training."""
