@@ -12,6 +12,7 @@ from rich.text import Text
 from bot.play.engine import Said
 from bot.play.script import Step
 from bot.play.show import formatted
+from bot.wording.reader import NO_BREAK
 from demo.stories import Story
 from demo.tape import Happening
 from domain.parts import Notice, VerdictPart
@@ -89,7 +90,7 @@ def row(happening: Happening) -> tuple[Text, Text]:
         case Said(outgoing=outgoing, rendered=rendered):
             words = formatted(rendered.text_html)
             if rendered.buttons:
-                labels = "  ".join(f"[{label}]" for label, _ in rendered.buttons)
+                labels = "  ".join(f"[{label}]".replace(" ", NO_BREAK) for label, _ in rendered.buttons)
                 words.append(f"\n{labels}", style="cyan")
             if outgoing.is_coach:
                 return Text(f"to {outgoing.name}", style="bold magenta"), words

@@ -36,7 +36,7 @@ def safety_words(part: Safety, reader: Reader) -> str:
     if part.where is None:
         of = f" {bold(part.exercise)}" if part.exercise else " it"
         return (
-            f"One thing first: is there any pain or joint trouble with{of}? If there is, leave the exercise. "
+            f"Is there any pain or joint trouble with{of}? If there is, leave the exercise. "
             + SEE_SOMEBODY
         )
     place = place_words(part.where, part.side)

@@ -97,9 +97,10 @@ def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
         draft.take_changes_of(quiet)
         warn(draft, text, reading.pain)
         return
-    keep_sets(draft, reading, message)
     if reading.pain:
+        # Before the sets are answered, so that nothing is aimed for on what hurts.
         hold_for_pain(draft, text, reading.pain, named or reading.skips)
+    keep_sets(draft, reading, message)
     for want in reading.wants:
         do(draft, want, reading, text, named or reading.about)
     waiting = draft.memory.waiting

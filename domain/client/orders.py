@@ -66,8 +66,8 @@ def decided(draft: Draft, order: Decided) -> None:
         report(draft, "already settled")
         return
     draft.change(AlertSettled(alert.number, order.remedy, order.coach, draft.at))
-    if alert.reason == "stall":
-        leave_alone(draft, alert)
+    if alert.reason == "stall" and alert.exercise is not None:
+        leave_alone(draft, alert.exercise)
     done = True
     match order.remedy:
         case "lighten":
@@ -135,16 +135,14 @@ def swap(draft: Draft, alert: Alert) -> bool:
     return False
 
 
-def leave_alone(draft: Draft, alert: Alert) -> None:
+def leave_alone(draft: Draft, exercise: str) -> None:
     """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
-    if alert.exercise is None:
-        return
     stands = sum(
-        len(history(draft.state, name, alert.exercise))
+        len(history(draft.state, name, exercise))
         for name in dict.fromkeys(record.name for record in draft.state.workouts)
     )
-    quiet = Quiet(exercise=alert.exercise, until_exposures=stands + EXPOSURES_LEFT_ALONE)
-    others = tuple(each for each in draft.memory.quiet if each.exercise != alert.exercise)
+    quiet = Quiet(exercise=exercise, until_exposures=stands + EXPOSURES_LEFT_ALONE)
+    others = tuple(each for each in draft.memory.quiet if each.exercise != exercise)
     draft.remember(quiet=(*others, quiet))
 
 
@@ -155,6 +153,7 @@ def lift(draft: Draft, alert: Alert) -> None:
     for hold in lifted:
         draft.change(HoldLifted(hold.number, draft.today, draft.client.coach.number))
         ease(draft, hold.exercise, BACK_FROM_PAIN)
+        leave_alone(draft, hold.exercise)
     if lifted:
         draft.notice(
             "hold lifted",

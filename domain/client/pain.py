@@ -52,11 +52,11 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
 def affected(draft: Draft, where: str, named: tuple[str, ...]) -> tuple[str, ...]:
     """Return the exercises to set aside for pain at `where`, the likeliest cause first.
 
-    Those named in the message; else the one just done, where it loads the place; else all of the programme
-    that load it.
+    Those named in the message that load the place, or where none does, all that are named; else the one just
+    done, where it loads the place; else all of the programme that load it.
     """
     if named:
-        return named
+        return tuple(name for name in named if loads_place(name, where)) or named
     under_way = open_workout(draft.state)
     if under_way is not None and draft.state.entries:
         last = draft.state.entries[-1]
