@@ -137,7 +137,6 @@ NOTES: Mapping[NoteCode, str] = MappingProxyType(
         "order from sections": "The workouts come in the order of the sheet: {taken_as}.",
         "superset from numbering": "The numbering ties this one to {taken_as}, without rest between.",
         "one short": "«Short of failure» is taken as one rep short.",
-        "lowering only from name": "«{part}» is taken as lowering-only reps of {taken_as}.",
     }
 )
 

@@ -207,8 +207,8 @@ RULES: tuple[Rule, ...] = (
     # effort
     _rule(
         r"(?:(?:all|each|every|both|taken|taking|take|go|going|done|push(?:ed)?|work|last|only|sets?|the|them|it)\s+)*"
-        r"(?:to|till|til|until|\'til)\s+(?:(?:complete|muscular|absolute|technical|form|positive|full)\s+)?"
-        r"(?:failure|fail|exhaustion)|as\s+many\s+(?:reps\s+)?as\s+(?:possible|you\s+can)|amrap|max(?:imum)?\s+reps",
+        r"(?:to|till|til|until|\'til|at|@)\s*(?:(?:complete|muscular|absolute|technical|form|positive|full)\s+)?"
+        r"(?:failure|fail|exhaustion)|as\s+many\s+(?:reps\s+)?as\s+(?:possible|you\s+can)|failure|amrap|max(?:imum)?\s+reps",
         lambda _: Effort(0),
     ),
     _rule(rf"{LEAVE}(?P<short>{NUMBER})\s*(?:more\s+)?(?:(?:reps?|seconds?)\s+)?{SHORT_OF}", _effort),
@@ -218,7 +218,11 @@ RULES: tuple[Rule, ...] = (
     _rule(r"(?:@\s*)?rpe\s*[:=@]?\s*(?P<rpe>10|[0-9])(?![.,]\d)", _effort_from_rpe),
     # sets and ranges
     _rule(
-        rf"{NUMBER}\s*-\s*{NUMBER}\s*(?:x(?=\s*\d)|(?:(?:working|work|hard)\s+)?sets?\b)(?:\s+of)?",
+        rf"{NUMBER}\s*-\s*{NUMBER}\s*(?:(?:working|work|hard)\s+)?sets?\b(?:\s+of)?",
+        lambda found: Trouble("sets not one number", found[0].strip(), "3 sets"),
+    ),
+    _rule(
+        r"[1-6]\s*-\s*[1-6]\s*x\s*\d+(?:\s*-\s*\d+)?",
         lambda found: Trouble("sets not one number", found[0].strip(), "3 sets"),
     ),
     _rule(rf"(?:x\s*)(?P<count>{NUMBER})\s*sets?", _sets),
@@ -270,28 +274,26 @@ RULES: tuple[Rule, ...] = (
 
 
 _BETWEEN = re.compile(
-    r"(?:[\s,.:;&@]|\b(?:and|for|of|then|with|at|do|doing|aim(?:ing)?\s+for|target|all|only|about|approximately|"
-    r"per\s+set|each\s+set|per\s+round|a|set)\b|->|=>|-(?=\s|$)|\+(?=\s))+",
+    r"\s+|[,.:;&@]|(?:and|for|of|then|with|at|do|doing|aim(?:ing)?\s+for|target|all|only|about|approximately|"
+    r"per\s+set|each\s+set|per\s+round|a|set)\b|->|=>|-(?=\s|$)|\+(?=\s)",
     re.IGNORECASE,
 )
+"""Words and marks that say nothing by themselves."""
 
 
 def read_clause(text: str) -> tuple[tuple[Phrase, ...], str]:
     """Return the phrases that `text` begins with, in order, and the words that no rule takes."""
     phrases: list[Phrase] = []
     position = 0
-    while True:
-        if between := _BETWEEN.match(text, position):
-            taken = _take(text, position)
-            if taken is None:
-                position = between.end()
-        if position >= len(text):
-            return tuple(phrases), ""
-        taken = _take(text, position)
-        if taken is None:
+    while position < len(text):
+        if taken := _take(text, position):
+            phrase, position = taken
+            phrases.append(phrase)
+        elif between := _BETWEEN.match(text, position):
+            position = between.end()
+        else:
             return tuple(phrases), text[position:].strip()
-        phrase, position = taken
-        phrases.append(phrase)
+    return tuple(phrases), ""
 
 
 def _take(text: str, position: int) -> tuple[Phrase, int] | None:

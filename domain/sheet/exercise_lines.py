@@ -57,7 +57,8 @@ _BRACKETED = re.compile(
     r"\((?P<round>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|(?:(?<=\s)|^)\"(?P<quoted>[^\"\d][^\"]*)\""
 )
 _CONDITION = (
-    r"(?:if|when|where|in\s+case|for|with|without|no|bad|sore|troubled?|painful|dodgy|cranky|stiff)\b"
+    r"(?:(?:if|when|where|in\s+case|for|with|without|no|bad|sore|troubled?|painful|dodgy|cranky|stiff)\b"
+    r"|(?:\w+\s+){1,2}(?:trouble|problem|pain|issue|complaint)s?\b)"
 )
 _PIECES = re.compile(
     rf"\s*;\s*|\.\s+(?=[A-Za-z])|,\s*(?=(?:or\s+)?{_CONDITION}[^:,;]*(?::|->|=>))", re.IGNORECASE
@@ -66,7 +67,7 @@ _CLAUSES = re.compile(
     r"\s*\.{2,}\s*|,\s+|,(?!\d)|(?<!\d),|\s*\|\s*|(?<!\d):|:(?!\d)|(?<!\d)\s-+\s|\s-+\s(?!\d)"
 )
 _INSTEAD = re.compile(
-    rf"(?:or\s+|alternatively,?\s+|but\s+)?(?P<condition>{_CONDITION}.*?)\s*(?::|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
+    rf"(?:(?:or|but|alternatively|alternatives?|alt|instead|swap)\b[\s,:]*)*(?P<condition>{_CONDITION}.*?)\s*(?::|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
     r"swap|take)\b)\s*(?P<exercise>.*)$",
     re.IGNORECASE,
 )
@@ -107,8 +108,7 @@ def split_name(text: str, *, together: bool = False) -> tuple[Part, ...]:
         around.extend(whole[0])
         clauses.pop(0)
     first, *others = clauses
-    for clause in others:
-        around.extend(_clause_parts(clause))
+    around.extend(_clause_parts(", ".join(others)))
     name, phrases = _name_in(first, may_have_amount=not any(isinstance(part, Amount) for part in around))
     return (Named(name, together=together), *phrases, *around)
 
@@ -144,16 +144,20 @@ def _stretch(text: str, *, together: bool) -> list[Part]:
     return _with_bracket_in_name(parts, aside)
 
 
-def _clause_parts(clause: str) -> list[Part]:
-    """Return the phrases of a clause and what is left; a mere number before other words is one of them."""
-    phrases, left = read_clause(clause)
-    if (
-        left
-        and phrases
-        and all(isinstance(phrase, Amount) and not _says_how_much(phrase) for phrase in phrases)
-    ):
-        return [Loose(clause.strip())]
-    return [*phrases, *([Loose(left)] if left else [])]
+def _clause_parts(text: str) -> list[Part]:
+    """Return the phrases in `text`, and what no rule takes, each up to where the coach draws breath."""
+    parts: list[Part] = []
+    while text := text.strip():
+        phrases, left = read_clause(text)
+        parts.extend(phrases)
+        if not left:
+            break
+        stop = _CLAUSES.search(left)
+        loose, text = (left[: stop.start()], left[stop.end() :]) if stop else (left, "")
+        parts.append(Loose(loose.strip()))
+        if len(parts) > 1 and isinstance(parts[-2], Amount) and not _says_how_much(parts[-2]) and phrases:
+            parts[-2:] = [Loose(f"{parts[-2].low} {loose.strip()}")]
+    return parts
 
 
 def _instead(piece: str) -> Instead | None:

@@ -15,12 +15,6 @@ LONGEST_NAME = 60
 _LIKE_ENOUGH = 82
 """Of 100: how like a name of the catalogue a coach's own must be for the catalogue's to be mentioned."""
 
-_LOWERING = re.compile(
-    r"(?:lowering[-\s]only|negatives?|eccentrics?(?:[-\s]only)?)\s+(?P<after>\S.*)"
-    r"|(?P<before>\S.*?)\s+(?:lowering[-\s]only|negatives?|eccentrics?)",
-    re.IGNORECASE,
-)
-
 
 @dataclass(slots=True)
 class ExerciseNames:
@@ -30,22 +24,18 @@ class ExerciseNames:
     notes: list[Note] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
 
-    def resolve(self, line: Line, written: str) -> tuple[str, bool] | None:
-        """Return the proper name, and whether `written` says lowering-only; None at a fault."""
+    def resolve(self, line: Line, written: str) -> str | None:
+        """Return the proper name; None where `written` is no name at all."""
         if found := self.find(written):
             self._note_other_name(line, written, found)
-            return found, False
-        lowering = _LOWERING.fullmatch(written)
-        if lowering and (found := self.find(lowering["after"] or lowering["before"])):
-            self.notes.append(Note(line.number, "lowering only from name", written, found))
-            return found, True
+            return found
         if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written):
             self.faults.append(Fault(line.number, line.raw, "no exercise", written))
             return None
         name = written[:1].upper() + written[1:]
         self.own[name_key(name)] = name
         self.notes.append(Note(line.number, "own exercise", written, most_like(written)))
-        return name, False
+        return name
 
     def find(self, written: str) -> str | None:
         """Return the proper name where the catalogue knows it, or the sheet has named it before."""

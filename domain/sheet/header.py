@@ -91,7 +91,7 @@ _ORDINALS = {
 _OPENING = (
     r"(?:(?:schedule|rotation|training(?:\s+days)?|frequency|days|when|workouts?|sessions?|plan)\s*[:-]\s*)?"
     r"(?:(?:please|we|you|they|clients?|always)\s+)*(?:(?:will\s+)?(?:train(?:ing)?s?|lifts?|works?\s*out|working\s+out|"
-    r"rotates?|one\s+workout|one\s+session|a\s+workout|a\s+session|workouts?|sessions?|once)\s*(?:is|are|comes?|falls?)?\s*[:-]?\s*)?"
+    r"rotates?|(?:one|1|an?)\s+(?:workout|session)|workouts?|sessions?|once)\s*(?:is|are|comes?|falls?)?\s*[:-]?\s*)?"
     r"(?:on\s+)?"
 )
 _EVERY = re.compile(
@@ -106,7 +106,7 @@ _PER_WEEK = re.compile(
     re.IGNORECASE,
 )
 _ON_DAYS = re.compile(
-    rf"{_OPENING}(?P<days>(?>{_DAY_LIST}))(?=\s*(?:$|[.,;:(-]|(?:in|taking|turns?|rotating|alternat\w+|through|each|"
+    rf"{_OPENING}(?P<days>(?>{_DAY_LIST}))(?=(?<=\.)\s|\s*(?:$|[.,;:(-]|(?:in|taking|turns?|rotating|alternat\w+|through|each|"
     r"every|per)\b))(?:\s*(?:each|every|per)\s+week)?",
     re.IGNORECASE,
 )
@@ -122,6 +122,11 @@ _IN_TURN = re.compile(
     r"[\s,:;-]*(?:(?:counted\s+)?(?:from|after)\s+the\s+last\s+(?:one|workout|session)(?:\s+done)?[\s,:;-]*)?"
     r"(?P<words>(?:(?:taking\s+)?turns?|in\s+turns?|in\s+rotation|in\s+this\s+order|in\s+order|rotating(?:\s+through)?|"
     r"alternat(?:e|ing)(?:\s+between)?|through|the\s+workouts)?)[\s,:;-]*(?P<list>.*)$",
+    re.IGNORECASE,
+)
+_AFTER_LIST = re.compile(
+    r"[\s,]*\b(?:and\s+|then\s+)*(?:repeat|start\s+(?:over|again)|back\s+to\s+the\s+(?:start|beginning)|in\s+turns?|"
+    r"alternat(?:e|ing|ely)|in\s+rotation|in\s+(?:this|that)\s+order)\.?\s*$",
     re.IGNORECASE,
 )
 _ORDER = re.compile(
@@ -168,7 +173,7 @@ def read_header(text: str, headings: frozenset[str]) -> tuple[HeaderPart, ...]:
             return (*parts, Trouble("not understood", rest)) if parts else ()
         found, rest = taken
         parts.extend(found)
-        rest = rest.lstrip(" .;,")
+        rest = rest.lstrip(" .;,:->")
     return tuple(parts)
 
 
@@ -189,11 +194,7 @@ def weekdays(text: str) -> tuple[Weekday, ...]:
 def split_names(text: str, headings: frozenset[str]) -> tuple[str, ...]:
     """Return the names in a list of workouts, such as "Pull, Push and Legs" or "A -> B -> A -> C"."""
     names: list[str] = []
-    text = re.sub(
-        r"[\s,]*\b(?:and\s+)?(?:then\s+)?(?:repeat|start\s+(?:over|again)|back\s+to\s+the\s+(?:start|beginning))\.?$",
-        "",
-        text,
-    )
+    text = _AFTER_LIST.sub("", text)
     for part in re.split(
         r"\s*(?:,|;|/|->|=>|>|\||\bthen\b|\bfollowed\s+by\b|\s-\s)\s*", text, flags=re.IGNORECASE
     ):
@@ -230,6 +231,9 @@ def _take(text: str, headings: frozenset[str], *, within: bool) -> tuple[list[He
     if found := _ORDER.match(text):
         listed, rest = _up_to_sentence_end(found["list"])
         return [Order(split_names(listed, headings))], rest
+    if _AFTER_LIST.search(text):
+        names = split_names(text, headings)
+        return ([Order(names)], "") if names and all(name_key(name) in headings for name in names) else None
     return None
 
 

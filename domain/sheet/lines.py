@@ -35,9 +35,10 @@ _BULLET = re.compile(
 _NUMBERING = re.compile(
     r"\(?(?P<label>\d{1,2}[A-Da-d]?|[A-Za-z]\d?)(?:\)|\.(?!\d)|:(?=\s))\s*(?=\S)"
     r"|#(?P<hash>\d{1,2})[.):]?\s+"
+    r"|(?P<dash>\d{1,2})\s+-\s+(?=[A-Za-z])"
     r"|(?P<pair>[A-Z]\d|\d[A-Da-d])\s+(?=[A-Za-z])"
-    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?:sets?|reps?|x|rounds?|seconds?|secs?|s|min|"
-    r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?)\b)",
+    r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?i:sets?|reps?|x|rounds?|seconds?|secs?|s|min|"
+    r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?|rir|short|more|left)\b)",
 )
 _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
 _UNDERLINE = re.compile(r"\s*(?:={3,}|-{3,}|~{3,}|_{3,})\s*")
@@ -99,6 +100,7 @@ def tidy(text: str) -> str:
 def _line(number: int, raw: str, *, underlined: bool) -> Line:
     words = tidy(raw.replace("\t", " | ") if re.search(r"\S\t+\S", raw) else raw)
     words = re.sub(r"^(?:\|\s*)+", "", words)
+    words = re.sub(r"(?<=\d)\s*\*\s*(?=\d)", "x", words)
     marked = underlined or bool(_MARKED_UP.match(words))
     words = _ITALIC.sub(r"\g<words>", re.sub(r"\*\*|__", "", words))
     words = re.sub(r"^#{1,6}\s+|^={2,}\s*|\s*={2,}$|^-{2,}\s*|\s*-{2,}$", "", words).strip()

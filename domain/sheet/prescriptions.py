@@ -141,15 +141,15 @@ class Finisher:
                     self.notes.append(Note(line.number, "left out", _words(part, instead.exercise)))
         if resolved is None:
             return None
-        reps = self._range(line, amount, resolved[0])
-        if amount is None and describe(resolved[0]).is_hold == (usual.of == "seconds"):
+        reps = self._range(line, amount, resolved)
+        if amount is None and describe(resolved).is_hold == (usual.of == "seconds"):
             reps = usual
         if reps is None:
             if amount is None:
-                self._fault(line, "no range", resolved[0])
+                self._fault(line, "no range", resolved)
             return None
         why, without = condition
-        return Alternative(why=why, without=without, exercise=resolved[0], range=reps)
+        return Alternative(why=why, without=without, exercise=resolved, range=reps)
 
     def _raise(self, line: Line, rule: AddLoad, reps: Range) -> Raise | None:
         over = reps.high - 1 if rule.over is None else rule.over

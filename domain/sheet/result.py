@@ -58,7 +58,6 @@ NoteCode = Literal[
     "order from sections",
     "superset from numbering",
     "one short",
-    "lowering only from name",
 ]
 
 

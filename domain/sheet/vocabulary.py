@@ -26,7 +26,7 @@ LOWERING = (
     r"(?:\s+(?:reps?|repetitions?|ones|version))?(?:\s+only)?"
 )
 ADD = (
-    r"(?:add(?:ing)?|put\s+on|increase|raise|go\s+up(?:\s+in)?|move\s+up(?:\s+in)?|up|bump)"
+    r"(?:add(?:ing)?|put\s+on|increase|raise|go\s+up(?:\s+in)?|move\s+up(?:\s+in)?|up|bump|\+)"
     r"(?:\s+(?:it|the|your))?(?:\s+(?:load|weight|resistance))?(?:\s+(?:by|up\s+by|up))?"
 )
 HOW_MUCH = (

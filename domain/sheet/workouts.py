@@ -121,8 +121,7 @@ class WorkoutsReader:
             drafts[-1].straight_into_next = True
             self.notes.append(Note(line.number, "superset from numbering", line.label, drafts[-1].exercise))
         name = self.names.resolve(line, named.name)
-        exercise, lowering_only = name or (named.name, False)
-        drafts.append(Draft(exercise, line, lowering_only=lowering_only, misread=name is None))
+        drafts.append(Draft(name or named.name, line, misread=name is None))
         return True
 
     def _add(self, line: Line, draft: Draft, part: Part) -> None:

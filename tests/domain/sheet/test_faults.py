@@ -46,7 +46,7 @@ LONE_LINES: list[tuple[str, list[tuple[int, FaultCode, str, str]]]] = [
         [(5, "reference missing", "Gablet squat", "Goblet squat")],
     ),
     ("Dip, 8 reps, start 10 kg above last Dip", [(5, "reference to itself", "Dip", "")]),
-    ("Dip, 8 reps, with 3 chains", [(5, "not understood", "with 3 chains", "")]),
+    ("Dip, 8 reps, with 3 chains", [(5, "not understood", "3 chains", "")]),
     ("Q, 8-10 reps", [(5, "no exercise", "Q", "")]),
     ("Dip, 8 reps\n\nA\nBench press, 8 reps", [(7, "duplicate workout", "A", "4")]),
     ("Dip, 8 reps\n\nB\n1. Bench press, 8 reps", [(7, "section not in rotation", "B", "")]),
