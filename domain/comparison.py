@@ -203,24 +203,24 @@ def best_of(sets: Iterable[TrainingSet], body: Body) -> TrainingSet:
 def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:
     """Compare one set with one set: see the rules at the top."""
 
-    def is_(result: Result, reason: Reason) -> Comparison:
+    def said(result: Result, reason: Reason) -> Comparison:
         return Comparison(result, now, before, reason)
 
     if _family(now.load_kind) != _family(before.load_kind):
-        return is_("not comparable", CountedDifferently(now.load_kind, before.load_kind))
+        return said("not comparable", CountedDifferently(now.load_kind, before.load_kind))
     if now.amount == before.amount == 0:
-        return is_("level", NoRep())
+        return said("level", NoRep())
     difference = now.amount - before.amount
     if _same_load(now, before):
-        return is_(_sign(difference), SameLoad(difference))
+        return said(_sign(difference), SameLoad(difference))
     heavier = extra_kg(now) - extra_kg(before)
     if heavier > 0 <= difference or heavier < 0 >= difference:
-        return is_(_sign(heavier), LoadAndAmount(heavier, difference))
+        return said(_sign(heavier), LoadAndAmount(heavier, difference))
     if now.seconds is not None:
-        return is_(*_by_endurance(now, before, body))
+        return said(*_by_endurance(now, before, body))
     if now.lowering_only:
-        return is_("not comparable", NoRelation())
-    return is_(*_by_estimate(now, before, body))
+        return said("not comparable", NoRelation())
+    return said(*_by_estimate(now, before, body))
 
 
 def _by_estimate(now: TrainingSet, before: TrainingSet, body: Body) -> tuple[Result, Reason]:
