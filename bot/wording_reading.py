@@ -1,0 +1,134 @@
+"""Words for the `read` command: a reading shown to a person, with the words of the message it came from.
+
+It stands beside `bot.wording`, not in it, so that the command starts without the words of the whole bot.
+"""
+
+from decimal import Decimal
+from typing import assert_never
+
+from domain.reading import OpenSet, Pain, Reading, Slot, Want
+from domain.sets import TrainingSet
+
+_WANTS: dict[Want, str] = {
+    "skip_exercise": "leave out",
+    "skip_workout": "miss this workout",
+    "move": "move this workout, or the rest of it",
+    "pause": "pause",
+    "undo": "take back the last record",
+    "correct": "put a record right",
+    "ask_coach": "ask the coach",
+    "show_plan": "see the plan",
+    "show_history": "see what was done before",
+    "help": "help",
+    "stop_messages": "no more messages",
+}
+
+
+def reading_lines(text: str, reading: Reading) -> list[str]:
+    """Return what was understood, a line each, and what was left over."""
+    lines = [f"record   {set_words(one)}" for one in reading.sets]
+    for one in reading.open:
+        lines.append(f"ask      {', '.join(map(slot_words, one.asks))}: {open_words(one)}")
+        lines.extend(f"         it could be {set_words(other)}" for other in one.candidates)
+    asked = {slot for one in reading.open for slot in one.asks}
+    lines.extend(f"ask      {slot_words(slot)}" for slot in reading.asks if slot not in asked)
+    lines.extend(f"pain     {pain_words(pain)}" for pain in reading.pain)
+    if reading.urgent:
+        lines.append("urgent   a warning sign: stop, and call the local emergency number")
+    for want in reading.wants:
+        about = ", ".join(reading.skips) if want == "skip_exercise" else ""
+        until = reading.on.isoformat() if reading.on and want in {"move", "pause"} else ""
+        lines.append(f"wants    {' '.join(filter(None, (_WANTS[want], about, until)))}")
+    if not lines:
+        lines.append("nothing to record and nothing to do")
+    lines.append("")
+    lines.extend(f"{'from' if i == 0 else '':8} {text[s:e]!r}: {what}" for i, (s, e, what) in enumerate(_spans(reading)))
+    left = left_over(text, reading)
+    if left:
+        lines.append(f"left     {left!r}")
+    if reading.cut:
+        lines.append("The message is very long; only its beginning was read.")
+    return lines
+
+
+def set_words(one: TrainingSet) -> str:
+    """Return a set in a few words, with its unit."""
+    amount = f"{one.seconds} s" if one.seconds is not None else f"{one.reps} reps"
+    extras = [
+        "lowering only" if one.lowering_only else "",
+        "to failure" if one.to_failure else "not to failure" if one.to_failure is False else "",
+        f"{plain_number(one.rir)} in reserve" if one.rir is not None else "",
+        f"on {one.on.isoformat()}" if one.on else "",
+    ]
+    return ", ".join(filter(None, (f"{one.exercise}: {load_words(one.load, one.unit, one.load_kind)} × {amount}", *extras)))
+
+
+def open_words(one: OpenSet) -> str:
+    """Return what is known of an unfinished set; a question mark stands for the rest."""
+    load = load_words(one.load, one.unit or "", one.load_kind or "total") if one.load is not None else "?"
+    amount = one.seconds if one.seconds is not None else one.reps
+    return f"{one.exercise or '?'}: {load} × {'?' if amount is None else amount}"
+
+
+def load_words(load: Decimal, unit: str, kind: str) -> str:
+    """Return a load as it is counted."""
+    number = f"{plain_number(load)} {unit}".strip()
+    match kind:
+        case "each":
+            return f"{number} in each hand"
+        case "added":
+            return f"body weight + {number}"
+        case "assist":
+            return f"{number} of help"
+        case "body":
+            return "body weight"
+        case _:
+            return number
+
+
+def slot_words(slot: Slot) -> str:
+    """Return what a question asks for."""
+    match slot:
+        case "exercise":
+            return "which exercise"
+        case "load":
+            return "what load"
+        case "reps":
+            return "how many reps"
+        case "seconds":
+            return "how many seconds"
+        case "unit":
+            return "which unit"
+        case "date":
+            return "which day"
+        case "confirm":
+            return "is that right"
+        case _:
+            assert_never(slot)
+
+
+def pain_words(pain: Pain) -> str:
+    """Return a place that hurts, with its side and score."""
+    place = {"both": f"both sides, {pain.where}", None: pain.where}.get(pain.side, f"{pain.side} {pain.where}")
+    return f"{place}, {plain_number(pain.score)} out of 10" if pain.score is not None else place
+
+
+def plain_number(value: Decimal) -> str:
+    """Return a number without needless zeros."""
+    return f"{value.normalize():f}"
+
+
+def _spans(reading: Reading) -> list[tuple[int, int, str]]:
+    return list(dict.fromkeys((word.start, word.end, word.became) for word in reading.words))
+
+
+def left_over(text: str, reading: Reading) -> str:
+    """Return the words of the message that became nothing."""
+    kept: list[str] = []
+    at = 0
+    for start, end, _ in sorted(_spans(reading)):
+        if start > at:
+            kept.append(text[at:start].strip(" ,.:;!\n"))
+        at = max(at, end)
+    kept.append(text[at:].strip(" ,.:;!\n"))
+    return " … ".join(filter(None, kept))
