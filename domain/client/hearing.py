@@ -102,7 +102,7 @@ def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
         hold_for_pain(draft, text, reading.pain, named or reading.skips)
     keep_sets(draft, reading, message)
     for want in reading.wants:
-        do(draft, want, reading, text, named or reading.about)
+        do(draft, want, reading, text, named or reading.names)
     waiting = draft.memory.waiting
     if reading.asks and (waiting is None or waiting.slot == "trouble"):
         # What a set still lacks goes before the question after a joint: without it the set would be lost.
@@ -164,7 +164,7 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
 
 def answer_nothing(draft: Draft, reading: Reading, text: str) -> None:
     """Answer a message in which there was nothing to do."""
-    if any(letter.isalnum() for letter in text) and reading.has_unread_numbers:
+    if any(letter.isalnum() for letter in text) and any(letter.isdigit() for letter in text):
         draft.notice("no set found", text=text[:200])
     elif any(letter.isalnum() for letter in text):
         draft.notice("heard")

@@ -54,7 +54,7 @@ def choices(draft: Draft, slot: Slot, open_sets: tuple[OpenSet, ...]) -> tuple[s
         case "unit":
             return ("kg", "lb")
         case "confirm":
-            return ("Yes", "No")
+            return either_or(open_sets) or ("Yes", "No")
         case "load":
             loads = [
                 reference
@@ -66,6 +66,17 @@ def choices(draft: Draft, slot: Slot, open_sets: tuple[OpenSet, ...]) -> tuple[s
             return tuple(dict.fromkeys(f"{each.load.normalize():f} {each.unit}" for each in loads))
         case _:
             return ()
+
+
+def either_or(open_sets: tuple[OpenSet, ...]) -> tuple[str, ...]:
+    """Return the readings of the one set that can be taken in several ways, as they can be typed."""
+    if len(open_sets) != 1 or len(open_sets[0].candidates) < 2:
+        return ()
+    return tuple(
+        f"{each.load.normalize():f} {each.unit} {'for' if each.reps is None else 'x'} {each.amount}"
+        for each in open_sets[0].candidates
+        if each.load
+    )
 
 
 def take_answer(draft: Draft, waiting: Waiting, text: str) -> bool:

@@ -38,6 +38,7 @@ _BACK = re.compile(
 def take_setting(draft: Draft, text: str) -> bool:
     """Change a setting where `text` as a whole says so; return whether it did."""
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
+    said = said.removesuffix("please").removesuffix("thanks").rstrip(", ")
     if len(said) > 80:
         return False
     if _BACK.fullmatch(said):

@@ -1,0 +1,1 @@
+"""What a client's messages and the passing of time come to."""

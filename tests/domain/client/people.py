@@ -1,0 +1,129 @@
+"""An invented client on a small programme, and a way to let outcomes take effect without a store."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, time
+from zoneinfo import ZoneInfo
+
+from domain.client import hear, wake
+from domain.client.apply import apply
+from domain.equipment import default_equipment
+from domain.incoming import Assigned, CardWanted, Decided, Edited, Heard, Pressed, Text, Told
+from domain.memory import ClientMemory
+from domain.outcome import Outcome
+from domain.parts import Part
+from domain.sheet import read_sheet
+from domain.state import Client, ClientState, Coach, StoredProgramme
+
+ZONE = ZoneInfo("Europe/Amsterdam")
+MARA = Coach(number=1, name="Mara", zone="Europe/Lisbon", unit="kg")
+
+SHEET = """\
+Harbour Base
+Train every 3 days in turn: Pull, Legs
+Review after 2 rounds. If strength has not risen, switch to Harbour Light
+Tell me after 3 workouts without a beat
+
+Pull
+1. Seated cable row, 8-10 reps
+2. Romanian deadlift, 6-8 reps
+   if the lower back is a problem: Back extension, 10-15 reps
+3. Hammer curl, 8-12 reps
+   no dumbbells: Cable curl, 8-12 reps
+
+Legs
+1. Goblet squat, 8-12 reps
+2. Wall sit, hold 30-60 seconds
+"""
+
+
+def stored(sheet: str = SHEET, number: int = 7) -> StoredProgramme:
+    """Return a sheet as a stored programme."""
+    programme = read_sheet(sheet).programme
+    assert programme is not None
+    return StoredProgramme(number=number, version=1, programme=programme)
+
+
+def noor(sheet: str = SHEET, *, remind_at: time = time(8), lacking: tuple[str, ...] = ()) -> ClientState:
+    """Return a client who begins on Monday 2 March 2026 and is reminded at 8, in Amsterdam."""
+    client = Client(
+        number=2,
+        name="Noor",
+        coach=MARA,
+        unit="kg",
+        zone="Europe/Amsterdam",
+        remind_at=remind_at,
+        starts=date(2026, 3, 2),
+        equipment=default_equipment("kg").model_copy(update={"lacking": lacking}),
+        programme=stored(sheet),
+    )
+    return ClientState(client=client, memory=ClientMemory(), programmes=(stored(sheet),))
+
+
+def at(day: int, hour: int = 18, minute: int = 0, month: int = 3) -> datetime:
+    """Return a moment of 2026, given in Amsterdam's time."""
+    return datetime(2026, month, day, hour, minute, tzinfo=ZONE).astimezone(UTC)
+
+
+class Life:
+    """A client's life: each thing that happens, with what came of it."""
+
+    def __init__(self, state: ClientState | None = None) -> None:
+        """Begin with `state`."""
+        self.state = state or noor()
+        self.wake_at: datetime | None = at(2, 7)
+        self.outcome = Outcome()
+        self.heard = 0
+
+    def says(self, text: str, when: datetime) -> tuple[Part, ...]:
+        """Let the client say something; return the parts of the answer."""
+        return self.hears(Text(text=text), when)
+
+    def edits(self, text: str, before: str, original: int, when: datetime) -> tuple[Part, ...]:
+        """Let the client edit message `original`."""
+        return self.hears(Edited(text=text, key="k", before=before, original=original), when)
+
+    def presses(self, label: str, when: datetime) -> tuple[Part, ...]:
+        """Let the client press a button of the last answer."""
+        actions = {
+            getattr(action, "text", ""): action
+            for say in self.outcome.says
+            if say.to == self.state.client.number
+            for action in say.buttons
+        }
+        return self.hears(Pressed(button="1:0", action=actions[label]), when)
+
+    def hears(
+        self, incoming: Text | Edited | Pressed | Decided | Told | Assigned | CardWanted, when: datetime
+    ) -> tuple[Part, ...]:
+        """Let something come in, after all that fell due before it; return the parts of the answer."""
+        self.passes_to(when)
+        self.heard += 1
+        return self._take(hear(self.state, Heard(self.heard, when, incoming)))
+
+    def passes_to(self, when: datetime) -> list[Part]:
+        """Let time pass; return the parts of all that was said to the client on the way."""
+        said: list[Part] = []
+        while self.wake_at is not None and self.wake_at <= when:
+            moment = self.wake_at
+            said += self._take(wake(self.state, moment))
+            assert self.wake_at is None or self.wake_at > moment
+        return said
+
+    @property
+    def to_coach(self) -> tuple[Part, ...]:
+        """What the coach is told by the last outcome."""
+        return tuple(part for say in self.outcome.says if say.to == MARA.number for part in say.parts)
+
+    def _take(self, outcome: Outcome) -> tuple[Part, ...]:
+        for change in outcome.changes:
+            self.state = apply(self.state, change)
+        if isinstance(outcome.memory, ClientMemory):
+            self.state = replace(self.state, memory=outcome.memory)
+        self.wake_at = outcome.wake_at
+        self.outcome = outcome
+        return tuple(part for say in outcome.says if say.to == self.state.client.number for part in say.parts)
+
+
+def kinds(parts: tuple[Part, ...] | list[Part]) -> list[str]:
+    """Return the kinds of parts; of a notice its topic."""
+    return [getattr(part, "topic", part.kind) for part in parts]

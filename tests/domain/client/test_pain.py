@@ -1,0 +1,93 @@
+"""Pain sets exercises aside; a warning sign stops everything; no target is given on what hurts."""
+
+from domain.incoming import Decided
+from domain.parts import AlertPart, Plan, Safety
+from tests.domain.client.people import MARA, Life, at, kinds
+
+
+def alert_of(life: Life) -> AlertPart:
+    (alert,) = [part for part in life.to_coach if isinstance(part, AlertPart)]
+    return alert
+
+
+def test_pain_beside_a_set_records_it_sets_it_aside_and_gives_no_target() -> None:
+    life = Life()
+    said = life.says("seated cable row 60 x 9 but my left shoulder hurts, 4/10", at(2))
+    assert "verdict" in kinds(said)
+    assert "target" not in kinds(said)
+    (safety,) = [part for part in said if isinstance(part, Safety)]
+    assert (safety.where, safety.side, safety.exercise) == ("shoulder", "left", "Seated cable row")
+    assert [hold.exercise for hold in life.state.holds] == ["Seated cable row"]
+    alert = alert_of(life)
+    assert (alert.reason, alert.client, alert.exercise) == ("pain", "Noor", "Seated cable row")
+
+
+def test_pain_on_its_own_sets_aside_all_that_loads_the_joint() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    assert {hold.exercise for hold in life.state.holds} == {"Goblet squat", "Wall sit"}
+
+
+def test_a_held_exercise_has_no_target_in_the_plan_and_the_joints_alternative_takes_its_place() -> None:
+    life = Life()
+    life.says("romanian deadlift 80 x 7, my lower back hurts", at(2))
+    (plan,) = [
+        part
+        for part in life.passes_to(at(8, 8)) + list(life.says("plan?", at(8, 9)))
+        if isinstance(part, Plan)
+    ][-1:]
+    lines = {line.exercise: line for line in plan.lines}
+    assert "Romanian deadlift" not in lines or lines["Romanian deadlift"].target is None
+
+
+def test_the_coach_lifts_a_hold_by_a_button() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    number = life.state.alerts[0].number
+    said = life.hears(Decided(coach=MARA.number, alert=number, remedy="lift hold"), at(4))
+    assert life.state.holds == ()
+    assert life.state.alerts == ()
+    assert kinds(said) == ["hold lifted"]
+    assert kinds(life.to_coach) == ["settled"]
+
+
+def test_a_decision_that_comes_twice_is_carried_out_once() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    decided = Decided(coach=MARA.number, alert=life.state.alerts[0].number, remedy="lift hold")
+    life.hears(decided, at(4))
+    assert life.hears(decided, at(4, 19)) == ()
+    assert kinds(life.to_coach) == ["already settled"]
+
+
+def test_another_coach_decides_nothing() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    life.hears(Decided(coach=99, alert=life.state.alerts[0].number, remedy="lift hold"), at(4))
+    assert life.outcome.changes == ()
+    assert len(life.state.holds) == 2
+
+
+def test_a_warning_sign_is_answered_with_nothing_else_and_the_coach_hears_of_it() -> None:
+    life = Life()
+    said = life.says("60 x 9 and then I had chest pain and could not breathe", at(2))
+    assert kinds(said) == ["urgent"]
+    assert alert_of(life).reason == "urgent"
+
+
+def test_after_a_warning_sign_there_is_no_training_until_the_coach_lets_it_go_on() -> None:
+    life = Life()
+    life.says("I fainted after the squats", at(2))
+    assert life.passes_to(at(20)) == []
+    assert kinds(life.says("I'm back", at(20))) == ["barred"]
+    assert kinds(life.says("what's the plan?", at(20))) == ["barred"]
+    number = life.state.alerts[0].number
+    life.hears(Decided(coach=MARA.number, alert=number, remedy="let train"), at(21))
+    assert kinds(life.passes_to(at(22, 9)))[:1] == ["reminder"]
+
+
+def test_no_pain_is_no_pain() -> None:
+    life = Life()
+    life.says("60 x 9, no pain at all", at(2))
+    assert life.state.holds == ()
+    assert life.to_coach == ()

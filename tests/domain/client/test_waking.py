@@ -1,0 +1,134 @@
+"""Reminders, nudges, missed workouts and the end of a workout."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, time
+
+import pytest
+
+from domain.memory import ClientMemory
+from domain.parts import Plan, Question, Reminder
+from tests.domain.client.people import Life, at, kinds, noor
+
+FIXED = """\
+Week
+Train on Monday and Thursday in turn: A, B
+
+A
+1. Leg press, 8-12 reps
+
+B
+1. Chest press, 8-12 reps
+"""
+
+
+def test_the_reminder_comes_at_the_clients_hour_with_the_plan() -> None:
+    life = Life()
+    assert life.passes_to(at(2, 7, 59)) == []
+    said = life.passes_to(at(2, 8))
+    assert kinds(said) == ["reminder", "plan"]
+    assert said[0] == Reminder(workout="Pull", on=date(2026, 3, 2))
+
+
+def test_one_nudge_comes_some_hours_later_where_nothing_was_reported() -> None:
+    life = Life()
+    life.passes_to(at(2, 8))
+    assert life.passes_to(at(2, 13, 59)) == []
+    assert kinds(life.passes_to(at(2, 14))) == ["nudge"]
+    assert life.passes_to(at(3, 7, 59)) == []
+
+
+def test_no_nudge_comes_to_who_has_reported() -> None:
+    life = Life()
+    life.says("60 x 9", at(2, 12))
+    assert life.passes_to(at(3, 23)) == []
+
+
+def test_a_late_reminder_is_not_followed_by_a_nudge() -> None:
+    life = Life(noor(remind_at=time(20, 30)))
+    assert kinds(life.passes_to(at(3, 6))) == ["reminder", "plan"]
+
+
+def test_the_next_morning_asks_what_became_of_it_and_the_workout_stays_in_turn() -> None:
+    life = Life()
+    said = life.passes_to(at(3, 8))
+    assert kinds(said) == ["reminder", "plan", "nudge", "question"]
+    question = said[-1]
+    assert isinstance(question, Question)
+    assert question.slot == "missed"
+    said = life.passes_to(at(5, 8))
+    assert said[0] == Reminder(workout="Pull", on=date(2026, 3, 5))
+
+
+def test_trained_after_all_takes_yesterdays_sets() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    life.presses("Trained", at(3, 9))
+    life.says("60 x 9", at(3, 9, 5))
+    (workout,) = life.state.workouts
+    assert (workout.name, workout.on, workout.state) == ("Pull", date(2026, 3, 2), "open")
+
+
+def test_today_instead_moves_the_workout_to_today() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    assert kinds(life.presses("Today instead", at(3, 9))) == ["moved"]
+    life.says("60 x 9\n80 x 7\n14 x 10", at(3, 18))
+    assert [(each.on.day, each.state) for each in life.state.workouts] == [(2, "missed"), (3, "done")]
+    assert kinds(life.passes_to(at(6, 8))) == ["reminder", "plan"]
+
+
+def test_the_coach_hears_of_the_second_workout_missed_in_a_row() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    assert life.to_coach == ()
+    life.passes_to(at(6, 8))
+    assert [getattr(part, "reason", None) for part in life.to_coach] == ["missed"]
+
+
+def test_after_an_outage_one_message_says_what_is_next() -> None:
+    life = Life()
+    life.wake_at = at(20, 10)
+    said = life.passes_to(at(20, 10))
+    assert kinds(said) == ["reminder", "plan"]
+    plan = said[1]
+    assert isinstance(plan, Plan)
+    assert (plan.workout, plan.on) == ("Pull", date(2026, 3, 20))
+
+
+def test_rest_days_are_counted_from_the_workout_really_done() -> None:
+    life = Life()
+    life.says("60 x 9\n80 x 7\n14 x 10", at(4, 18))
+    assert life.passes_to(at(7, 7, 59)) == []
+    assert life.passes_to(at(7, 8))[0] == Reminder(workout="Legs", on=date(2026, 3, 7))
+
+
+def test_fixed_days_stay_where_they_are() -> None:
+    life = Life(noor(FIXED))
+    life.says("100 x 10", at(3, 18))
+    assert life.passes_to(at(5, 8))[0] == Reminder(workout="B", on=date(2026, 3, 5))
+
+
+def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> None:
+    life = Life()
+    life.says("60 x 9", at(2, 18))
+    life.passes_to(at(3, 23, 59))
+    assert life.state.workouts[-1].state == "open"
+    life.passes_to(at(4, 0, 1))
+    assert life.state.workouts[-1].state == "done"
+
+
+@pytest.mark.parametrize(
+    ("day", "hour", "utc"),
+    [
+        # Amsterdam skips 02:00 to 03:00 on 29 March 2026 (Directive 2000/84/EC: last Sunday of March).
+        (29, time(2, 30), datetime(2026, 3, 29, 1, 0, tzinfo=UTC)),
+        (28, time(8), datetime(2026, 3, 28, 7, 0, tzinfo=UTC)),
+        (30, time(8), datetime(2026, 3, 30, 6, 0, tzinfo=UTC)),
+    ],
+)
+def test_the_hour_is_the_clients_own_across_summer_time(day: int, hour: time, utc: datetime) -> None:
+    moved = ClientMemory(moved_to=date(2026, 3, day))
+    life = Life(replace(noor(remind_at=hour), memory=moved))
+    life.wake_at = at(2, 1, 30)
+    life.passes_to(at(2, 1, 30))
+    assert life.wake_at == utc

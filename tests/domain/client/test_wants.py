@@ -1,0 +1,106 @@
+"""Leaving out, moving, pausing, asking, looking things up, and settings in plain words."""
+
+from datetime import date, time
+
+import pytest
+
+from domain.incoming import Told
+from domain.parts import AlertPart, Plan
+from tests.domain.client.people import MARA, Life, at, kinds
+
+
+def test_an_exercise_is_left_out_this_time_only() -> None:
+    life = Life()
+    assert kinds(life.says("skip hammer curl today", at(2))) == ["left out"]
+    life.says("60 x 9\n80 x 7", at(2))
+    assert life.state.workouts[-1].state == "done"
+    life.says("20 x 10\n45 s", at(5))
+    plan = next(part for part in life.passes_to(at(8, 8)) if isinstance(part, Plan))
+    assert "Hammer curl" in [line.exercise for line in plan.lines]
+
+
+def test_cant_today_moves_the_workout_to_tomorrow_and_loses_nothing() -> None:
+    life = Life()
+    assert kinds(life.says("can't make it today", at(2, 9))) == ["moved"]
+    assert life.passes_to(at(3, 7, 59)) == []
+    assert kinds(life.passes_to(at(3, 8))) == ["reminder", "plan"]
+
+
+def test_a_workout_moves_to_the_day_said() -> None:
+    life = Life()
+    life.says("moving today to Thursday", at(2, 9))
+    assert kinds(life.passes_to(at(5, 8))) == ["reminder", "plan"]
+
+
+def test_a_pause_ends_on_its_day() -> None:
+    life = Life()
+    assert kinds(life.says("away till the 14th", at(2, 9))) == ["paused"]
+    assert life.passes_to(at(14, 7, 59)) == []
+    assert kinds(life.passes_to(at(14, 8))) == ["reminder", "plan"]
+
+
+def test_an_open_pause_ends_with_coming_back() -> None:
+    life = Life()
+    life.says("got the flu", at(2, 9))
+    assert life.passes_to(at(25)) == []
+    assert kinds(life.says("I'm back", at(25, 7))) == ["back"]
+    assert kinds(life.passes_to(at(25, 8))) == ["reminder", "plan"]
+
+
+def test_no_reminders_once_they_are_stopped() -> None:
+    life = Life()
+    assert kinds(life.says("stop messaging me", at(2, 7))) == ["reminders off"]
+    assert life.passes_to(at(30)) == []
+    life.says("start reminders", at(30))
+    assert life.wake_at is not None
+
+
+def test_a_question_goes_to_the_coach_with_the_last_sets_and_is_settled_by_the_answer() -> None:
+    life = Life()
+    life.says("60 x 9", at(2))
+    assert kinds(life.says("can you check my form on the rows?", at(2))) == ["passed on"]
+    (alert,) = [part for part in life.to_coach if isinstance(part, AlertPart)]
+    assert alert.reason == "question"
+    assert alert.evidence["last"][0]["reps"] == 9
+    assert kinds(life.hears(Told(coach=MARA.number, text="Send it."), at(3))) == ["from coach"]
+    assert life.state.alerts == ()
+
+
+def test_the_plan_and_the_history_are_shown() -> None:
+    life = Life()
+    assert kinds(life.says("what's today's plan?", at(2, 9))) == ["plan"]
+    life.says("60 x 9", at(2))
+    assert kinds(life.says("show me my history on the seated cable row", at(2))) == ["history"]
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("remind me at 7", "hour kept"),
+        ("Remind me at 18:30, please", "hour kept"),
+        ("remind me at 25", "no such hour"),
+        ("I use pounds", "unit kept"),
+        ("I'm in Lisbon now", "zone kept"),
+        ("my zone is America/Chicago", "zone kept"),
+        ("I weigh 72.5 kg", "body mass kept"),
+        ("I weigh 999", "body mass unlikely"),
+    ],
+)
+def test_settings_change_in_plain_words(text: str, topic: str) -> None:
+    assert kinds(Life().says(text, at(2, 9))) == [topic]
+
+
+def test_a_changed_hour_and_zone_move_the_reminder() -> None:
+    life = Life()
+    life.says("I'm in New York", at(2, 7))
+    assert life.state.client.zone == "America/New_York"
+    life.says("remind me at 6:30", at(2, 7))
+    assert life.state.client.remind_at == time(6, 30)
+    assert life.passes_to(at(2, 12, 29)) == []
+    said = life.passes_to(at(2, 13))
+    assert kinds(said) == ["reminder", "plan"]
+    assert getattr(said[0], "on", None) == date(2026, 3, 2)
+
+
+def test_thanks_get_no_lecture() -> None:
+    assert kinds(Life().says("thanks!", at(2, 9))) == ["heard"]
