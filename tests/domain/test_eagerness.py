@@ -4,8 +4,8 @@ import pytest
 
 from domain.eagerness import over_eager
 from domain.programme import Prescription
+from tests.domain.sheet_cells import prescribed
 from tests.domain.tables import Case, exposures, read_cases, sets
-from tests.domain.test_target import prescribed
 
 CASES = read_cases("over-eager.md")
 
