@@ -160,6 +160,14 @@ def test_an_answer_is_never_behind_a_crowd_of_nudges(store: Store) -> None:
     assert set(persons[:2]) == {people["Ana"], people["Piet"]}
 
 
+def test_a_nudge_behind_an_answer_does_not_hold_the_answer_up(store: Store) -> None:
+    people = settled(store, "Noor", "Piet")
+    say(store, message(people["Noor"], "answer"))
+    say(store, message(people["Noor"], "nudge", "nudge"), at=after(seconds=1))
+    say(store, message(people["Piet"], "answer"), at=after(seconds=2))
+    assert chat(store, after(seconds=3)).person == people["Noor"]
+
+
 def test_a_chat_with_only_nudges_left_gives_way_again(store: Store) -> None:
     people = settled(store, "Noor", "Piet")
     say(store, message(people["Noor"], "answer"), message(people["Noor"], "nudge", "nudge"))
