@@ -85,7 +85,7 @@ def hear_words(draft: Draft, text: str) -> None:
         draft.remember(waiting=None)
     act_on(draft, reading, text, draft.message)
     if draft.is_empty:
-        answer_nothing(draft, reading, text)
+        answer_nothing(draft, text)
 
 
 def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
@@ -144,7 +144,7 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         draft.notice("read again")
     act_on(draft, reading, edited.text, edited.original)
     if draft.is_empty:
-        answer_nothing(draft, reading, edited.text)
+        answer_nothing(draft, edited.text)
 
 
 def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
@@ -162,7 +162,7 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
             assert_never(action)
 
 
-def answer_nothing(draft: Draft, reading: Reading, text: str) -> None:
+def answer_nothing(draft: Draft, text: str) -> None:
     """Answer a message in which there was nothing to do."""
     if any(letter.isalnum() for letter in text) and any(letter.isdigit() for letter in text):
         draft.notice("no set found", text=text[:200])

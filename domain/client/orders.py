@@ -8,7 +8,7 @@ from domain.client.draft import Draft
 from domain.client.exposures import history
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
-from domain.client.rotation import current_workout, due
+from domain.client.rotation import catch_up, current_workout, due
 from domain.incoming import Assigned, CardWanted, Decided, Told
 from domain.journal import Alert, ExerciseHold
 from domain.memory import Easing, Quiet, Swap
@@ -89,6 +89,7 @@ def decided(draft: Draft, order: Decided) -> None:
         case "let train":
             lift(draft, alert)
             draft.remember(barred=any(each.reason == "urgent" for each in draft.state.alerts))
+            catch_up(draft)
             draft.notice("let train", coach=draft.client.coach.name)
         case "keep held" | "seen":
             pass

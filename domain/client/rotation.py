@@ -44,6 +44,15 @@ def due(state: ClientState, today: date) -> Due | None:
     return Due(workout=name, on=day)
 
 
+def catch_up(draft: Draft) -> Due | None:
+    """Return the next workout; one whose day went by while nobody trained comes today, and is not missed."""
+    coming = due(draft.state, draft.today)
+    if coming is not None and coming.on < draft.today:
+        draft.remember(moved_to=draft.today, moved_workout=coming.workout)
+        coming = due(draft.state, draft.today)
+    return coming
+
+
 def keep_due(draft: Draft) -> None:
     """Remember the day of the next workout as it now is, for the coach's overview."""
     coming = due(draft.state, draft.today)

@@ -13,7 +13,7 @@ from domain.calendar import at_local, local_day
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
 from domain.client.recording import close
-from domain.client.rotation import due, keep_due, open_workout
+from domain.client.rotation import catch_up, due, keep_due, open_workout
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder
@@ -88,11 +88,9 @@ def happen(draft: Draft, event: Event) -> None:
 
 def remind(draft: Draft) -> None:
     """Say what today's workout is; one whose day has gone by while the bot was away comes today."""
-    coming = due(draft.state, draft.today)
+    coming = catch_up(draft)
     if coming is None:
         return
-    if coming.on < draft.today:
-        draft.remember(moved_to=draft.today, moved_workout=coming.workout)
     draft.remember(reminded_on=draft.today)
     asks_at = nudge_moment(draft.today, draft.client.remind_at, draft.zone)
     if asks_at is not None and asks_at <= draft.at:

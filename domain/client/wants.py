@@ -8,7 +8,7 @@ from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
 from domain.client.plan import plan_of
 from domain.client.recording import close_if_complete, take_back
-from domain.client.rotation import begin, current_workout, due, open_workout
+from domain.client.rotation import begin, catch_up, current_workout, due, open_workout
 from domain.journal import WorkoutRecord
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
@@ -115,10 +115,7 @@ def come_back(draft: Draft) -> None:
         draft.notice("barred", coach=draft.client.coach.name)
         return
     draft.remember(paused=False, paused_until=None, reminders_off=False)
-    coming = due(draft.state, draft.today)
-    if coming is not None and coming.on < draft.today:
-        draft.remember(moved_to=draft.today, moved_workout=coming.workout)
-        coming = due(draft.state, draft.today)
+    coming = catch_up(draft)
     draft.notice(
         "back",
         workout=coming.workout if coming else None,
