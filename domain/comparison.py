@@ -18,7 +18,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
-from domain.endurance import GENERAL, endurance_seconds, strength_ratios
+from domain.endurance import GENERAL, models_for, strength_ratios, supported_seconds
+from domain.exercises import Joint
 from domain.sets import LoadKind, TrainingSet
 from domain.strength import Equation, one_rep_max, tested_reps
 
@@ -29,8 +30,6 @@ _BETWEEN_UNITS = Decimal("0.0025")
 _ROUNDING = Decimal("1e-9")
 NOMINAL_BODY_KG = Decimal(70)
 """Stands in for a body mass that is not known, to order loads or choose a step; never to claim a strength."""
-_TESTED_SECONDS = (int(endurance_seconds(1)) + 1, int(endurance_seconds(0.25)))
-"""22 to 341 s: up to the maximum, and down to a quarter of it, above which most of the data lie."""
 _SECONDS_NOISE = 1.1
 """Between holds of different loads a tenth of the time decides nothing, as a rep does not: a project rule."""
 
@@ -156,10 +155,11 @@ class Comparison:
 
 @dataclass(frozen=True, slots=True)
 class Body:
-    """What is known of the client's body as a load: its mass, and the share of it that the exercise moves."""
+    """What is known of a client's body in an exercise: its mass, the share moved, the joints loaded."""
 
     mass_kg: Decimal | None = None
     share: Decimal | None = None
+    joints: tuple[Joint, ...] = ()
 
     def system_kg(self, one: TrainingSet) -> Decimal | None:
         """Return what a set really moves, with the body's share; None where that is not known."""
@@ -247,15 +247,16 @@ def _by_endurance(now: TrainingSet, before: TrainingSet, body: Body) -> tuple[Re
     now_kg, before_kg = body.system_kg(now), body.system_kg(before)
     if now_kg is None or before_kg is None or not (now_kg > 0 and before_kg > 0):
         return "not comparable", BodyMassUnknown()
+    models = models_for(body.joints)
 
     def decide(seconds_now: int, seconds_before: int) -> tuple[Result, Reason]:
         load, seconds = float(now_kg / before_kg), seconds_now / seconds_before
-        stronger = strength_ratios(load, seconds / _SECONDS_NOISE)[0] > 1
-        weaker = strength_ratios(load, seconds * _SECONDS_NOISE)[1] < 1
+        stronger = strength_ratios(load, seconds / _SECONDS_NOISE, models)[0] > 1
+        weaker = strength_ratios(load, seconds * _SECONDS_NOISE, models)[1] < 1
         result: Result = "beat" if stronger else "below" if weaker else "level"
-        return result, ByEndurance(*strength_ratios(load, seconds))
+        return result, ByEndurance(*strength_ratios(load, seconds, models))
 
-    return _inside(now.amount, before.amount, *_TESTED_SECONDS, decide)
+    return _inside(now.amount, before.amount, *supported_seconds(models), decide)
 
 
 def _inside(

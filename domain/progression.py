@@ -70,7 +70,9 @@ def double_progression(past: tuple[Exposure, ...], prescription: Prescription, l
 
 def ready_at(prescription: Prescription) -> int:
     """Return the reps or seconds at which load is added: the top of the range, or what the sheet says."""
-    return prescription.range.high if prescription.add_load is None else prescription.add_load.over + 1
+    if prescription.add_load is None:
+        return prescription.range.high
+    return max(prescription.range.low, prescription.add_load.over + 1)
 
 
 def a_little_more(done: TrainingSet) -> int:

@@ -12,6 +12,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.comparison import Body, best_of, strength_shown
+from domain.exercises import Joint
 from domain.exposure import Exposure
 from domain.programme import Prescription
 from domain.trend import trend
@@ -60,6 +61,7 @@ def find_stall(
     *,
     body_mass_kg: Decimal | None = None,
     body_share: Decimal | None = None,
+    joints: tuple[Joint, ...] = (),
 ) -> Stall | None:
     """Return the stall at the end of `history` (one exercise of one workout, oldest first), or None.
 
@@ -70,7 +72,14 @@ def find_stall(
     own = tuple(each for each in history if each.exercise == prescription.exercise)
     without = 0
     for at in range(len(own) - 1, 0, -1):
-        verdict = judge(own[at], own[at - 1], own[: at - 1], body_mass_kg=body_mass_kg, body_share=body_share)
+        verdict = judge(
+            own[at],
+            own[at - 1],
+            own[: at - 1],
+            body_mass_kg=body_mass_kg,
+            body_share=body_share,
+            joints=joints,
+        )
         match verdict.result:
             case "beat" | "first":
                 break

@@ -19,6 +19,7 @@ from domain.comparison import (
     best_of,
     compare,
 )
+from domain.exercises import Joint
 from domain.exposure import Exposure
 from domain.sets import TrainingSet
 
@@ -48,15 +49,16 @@ def judge(
     *,
     body_mass_kg: Decimal | None = None,
     body_share: Decimal | None = None,
+    joints: tuple[Joint, ...] = (),
 ) -> Verdict:
     """Return the verdict on `now` against `before`, the last exposure of the same exercise and workout.
 
     `earlier` are exposures before that, oldest first: they tell a personal best, and where the client went
     down from full to lowering-only reps, the last lowering-only ones are taken from there. An exposure of
     another kind (an alternative, another workout) is nothing to compare with. `body_mass_kg` is the latest
-    one, used for both.
+    one, used for both. `joints` are those that the exercise loads, for holds of different loads.
     """
-    body = Body(body_mass_kg, body_share)
+    body = Body(body_mass_kg, body_share, joints)
     if before is not None and now.lowering_only and not before.lowering_only:
         before = next((each for each in reversed(earlier) if each.kind == now.kind), None)
     if before is None or now.kind._replace(lowering_only=before.lowering_only) != before.kind:

@@ -3,12 +3,14 @@
 from dataclasses import replace
 from datetime import date
 from decimal import Decimal
+from typing import cast
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from domain.comparison import Result
+from domain.exercises import Joint
 from domain.exposure import Exposure
 from domain.sets import LoadKind, TrainingSet
 from domain.units import convert
@@ -22,13 +24,14 @@ CASES = read_cases("verdicts.md")
 def test_verdict_is_the_one_worked_by_hand(case: Case) -> None:
     past = exposures(case.get("before"))
     (now,) = exposures(case["now"])
-    mass, share = case.get("body mass"), case.get("share")
+    mass, share, joints = case.get("body mass"), case.get("share"), case.get("joints")
     verdict = judge(
         now,
         past[-1] if past else None,
         past[:-1],
         body_mass_kg=Decimal(mass) if mass else None,
         body_share=Decimal(share) if share else None,
+        joints=cast("tuple[Joint, ...]", tuple(joints.split(", "))) if joints else (),
     )
     assert (verdict.result, verdict.reason.rule) == (case["verdict"], case["by"])
     if case.get("best"):
