@@ -41,7 +41,7 @@ _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lf
 _SCORE = re.compile(
     r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
     r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,|just|only|rated|rating|probably|intensity))* (?P<b>#)(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for))"
-    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|st\b|nd\b|rd\b|th\b|for|hours?))"
+    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
     r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
     r"|\ba (?P<e>#) (?:on|out)\b"
 )

@@ -56,6 +56,8 @@ class Corrected:
 
     sets: tuple[TrainingSet, ...] = ()
     open: tuple[OpenSet, ...] = ()
+    replaces: tuple[int, ...] = ()
+    """For each of `sets`, the place in `done` of the set that it puts right."""
 
 
 def is_correction(message: Message, request: Request, named: Sequence[Named]) -> bool:
@@ -142,16 +144,24 @@ def put_right(
     elements = [e for e in elements if e not in quoted]
     exercise = _new_exercise(request, records[-1], new_names, has_values=bool(elements) or fixed_unit is not None or fixed_day is not None)
     if exercise == "":
-        return Corrected(open=(_open(records[-1], request, ("exercise",)),))
+        asked = _open(records[-1], request, ("exercise",))
+        return Corrected(open=(replace(asked, replaces=_place(request, records[-1])),))
     fixed: list[TrainingSet] = []
     opened: list[OpenSet] = []
+    places: list[int] = []
     for record in records:
         one = _with_values(record, request, elements, marks, old, exercise, fixed_unit, fixed_day)
         if isinstance(one, TrainingSet):
             fixed.append(one)
+            places.append(_place(request, record))
         else:
-            opened.append(one)
-    return Corrected(tuple(fixed), tuple(opened))
+            opened.append(replace(one, replaces=_place(request, record)))
+    return Corrected(tuple(fixed), tuple(opened), tuple(places))
+
+
+def _place(request: Request, record: TrainingSet) -> int:
+    """Return the place of this very record in `done`; sets that are equal are told apart."""
+    return next(place for place, one in enumerate(request.done) if one is record)
 
 
 def _after_not(message: Message, name: Named) -> bool:

@@ -56,11 +56,22 @@ class Fold:
 
     def run(self, items: list[Item]) -> list[Draft]:
         """Return the drafts of a group."""
-        for item in items:
+        for i, item in enumerate(items):
             if isinstance(item, Mark):
                 self._mark(item)
-            else:
-                self._element(item)
+                continue
+            following = items[i + 1] if i + 1 < len(items) else None
+            if (
+                isinstance(following, Mark)
+                and following.kind in {"body", "same load", "up", "down"}
+                and following.start - item.end <= 3
+                and len(item.quantities) == 1
+                and self.load_used
+                and item.joints[0] in {"then", "and", ",", "name"}
+            ):
+                # "then 2 more at body weight": the load is yet to come.
+                self.load, self.load_used = None, False
+            self._element(item)
         self._finish()
         return self._with_flags()
 

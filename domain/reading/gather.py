@@ -138,7 +138,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
     seen: str | None = None
     words = 0
     for at in range(start, end):
-        if at in blank:
+        if at in blank or message.taken[at] == "an explanation":
             continue
         token = message.tokens[at]
         text = token.text
@@ -146,6 +146,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             return "line"
         if text in {".", "!", "?", ";"}:
             return "stop"
+        if text in {"(", ")"} and any(message.taken[i] == "an explanation" for i in range(start, end)):
+            continue
         if text in {",", "(", ")"}:
             seen = ","
         elif text in TIMES_SIGNS:
@@ -153,7 +155,9 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         elif text in FOR_WORDS:
             seen = "for" if seen in {None, "for", ","} else seen
         elif text in AT_WORDS:
-            seen = "@"
+            seen = _stronger(seen, "@")
+        elif text == "-" and not token.glued:
+            seen = _stronger(seen, ":") if at == start and at + 1 == end else _stronger(seen, ",")
         elif text in {"/", ":", "-", "="}:
             seen = _stronger(seen, {"=": ":"}.get(text, text))
         elif text in {"|"}:
@@ -179,16 +183,22 @@ def _stronger(seen: str | None, new: str) -> str:
 
 
 def gather(
-    message: Message, named: Sequence[Named], marks: Sequence[Mark], quantities: Sequence[Quantity], pointers: dict[int, int]
+    message: Message,
+    named: Sequence[Named],
+    marks: Sequence[Mark],
+    quantities: Sequence[Quantity],
+    pointers: dict[int, int],
+    *,
+    all_count: bool = False,
 ) -> list[Group]:
-    """Return the groups of the message, in order."""
+    """Return the groups of the message, in order; with `all_count` no lone number is left out."""
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
     elements = _elements(message, quantities, blank, name_tokens, pointers, changes)
     things: list[Named | Element | Mark] = [*named, *elements, *(m for m in marks if m.kind in _GROUP_MARKS)]
     things.sort(key=lambda t: t.start)
-    kept = _anchored(message, things, blank)
+    kept = things if all_count else _anchored(message, things, blank)
     groups: list[Group] = []
     sentence: list[Named | Element | Mark] = []
     number = -1
@@ -308,6 +318,8 @@ def _is_anchored(
     first = quantities[0]
     if len(quantities) > 1:
         joints = set(element.joints[1:])
+        if not joints & {"x", "for", "@", ":"} and all(q.role in {"pair", "plates"} for q in quantities):
+            return element.next_to_name and len(quantities) == 1
         if joints & {"x", "for", "@", ":"} or any(q.role is not None for q in quantities):
             return not (joints == {"-"} and _is_range(quantities))
         if joints == {"-"} and _is_range(quantities):
@@ -354,6 +366,13 @@ def _is_anchored(
     return _alone(message, element, blank)
 
 
+_AFTER_RESULT = frozenset(
+    """today again done easy hard tough felt good great lol haha this that then at with for and but so again now just only
+    clean solid x ok okay yesterday tonight still please total also easily barely reps set kg too max somehow final unfortunately
+    sadly though tho finally before after all in i phew wow coach pb pr new""".split()
+)
+
+
 def _is_range(quantities: list[Quantity]) -> bool:
     """Return whether numbers joined by dashes are a range, 8-10, rather than a list, 8-7-6."""
     values = [q.value for q in quantities]
@@ -365,7 +384,7 @@ def _ends_here(message: Message, end: int) -> bool:
     if end >= len(message.tokens):
         return True
     token = message.tokens[end]
-    return token.kind != WORD or token.text in FILLERS or token.text in AND_WORDS | THEN_WORDS | {"but", "because", "on", "before", "after", "which", "while", "instead", "not", "as", "or", "if", "out", "the", "more", "per", "each", "no", "cause", "cuz", "from", "since"}
+    return token.kind != WORD or token.text in _AFTER_RESULT or token.text in AND_WORDS | THEN_WORDS | {"but", "because", "on", "before", "after", "which", "while", "instead", "not", "as", "or", "if", "out", "the", "more", "per", "each", "no", "cause", "cuz", "from", "since"}
 
 
 def _alone(message: Message, element: Element, blank: set[int]) -> bool:

@@ -164,13 +164,22 @@ class Names:
             end = at
             while end < count and tokens[end].kind == WORD and not message.taken[end] and len(run) < 12:
                 more = self._word_stems(tokens[end].text)
-                if not more:
+                if not more or (end > at and self._is_step(message, end)):
                     break
                 run.extend((stem, end) for stem in more)
                 end += 1
             found.extend(self._in_run(run))
             at = max(end, at + 1)
         return found
+
+    def _is_step(self, message: Message, at: int) -> bool:
+        """Return whether "up" or "down" before a number is a step of load, and not the end of a name."""
+        if message.text(at) not in {"up", "down"} or message.value(at + 1) is None:
+            return False
+        before = message.text(at - 1)
+        if before in {"press", "step"}:
+            return before + message.text(at) not in self._words
+        return before not in {"pull", "push", "chin", "sit"}
 
     def _own_at(self, message: Message, at: int) -> tuple[int, str] | None:
         for length in (4, 3, 2, 1):
@@ -239,7 +248,9 @@ class Names:
             return tuple(dict.fromkeys(self._core[core])), True
         elsewhere = _catalogue_names().get(window)
         said = frozenset(stripped)
-        fits = [k for k in self._known if any(said <= stems for stems in k.stems)]
+        fits = [k for k in self._known if said <= k.stems[0]]
+        if not fits:
+            fits = [k for k in self._known if any(said <= stems for stems in k.stems)]
         if not fits and len(core) < len(said):
             fits = [k for k in self._known if any(core <= stems for stems in k.stems)]
         by_head = [k for k in fits if k.head == stripped[-1]]

@@ -5,11 +5,13 @@ the longest match goes first, then the listed order. What the numbers mean for t
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.message import Message
+from domain.reading.naming import Named
 from domain.reading.tokens import NUMBER
 from domain.reading.words import (
     KG_WORDS,
@@ -74,22 +76,22 @@ _REPS = r"(?:reps?|repetitions?|times)"
 _LAST = r"(?:last (?:time|week|weeks|session|workout|one|times?|training)|before|the last time|the previous (?:time|one|session|workout)|previous(?:ly)?|my last(?: one)?|the last one|last mondays?|last)"
 
 RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
-    ("rir", re.compile(r"\brir (?:of |was |: |= |about |around )?(?P<n>#)(?! - #)|(?P<m>#) rir\b|(?P<k>#)(?: (?:reps?|more))?(?: left| still| or so)? in (?:the )?(?:tank|reserve|me|hand)\b|(?P<l>#)(?: reps?| more)? left(?: in (?:me|the tank))?(?= |$)(?! (?:side|leg|arm|hand|and|to|over|on|,? right|right))|\b(?:could|couldve|could have|can|had)(?: \w+){0,3} (?P<o>#) more(?: reps?)?(?: in me| in the tank| left)?\b(?! (?:than|kg))|(?P<q>#)(?: reps?)? (?:short of|away from|before|shy of|off) (?:failure|failing)\b|\breserve (?:of )?(?P<r>#)")),
-    ("rir", re.compile(r"(?:@ )?\brpe (?:of |was |: |= |about |around |@ |at )?(?P<rpe>#)(?! - #)(?: / 10)?|(?:@ )?(?P<rpe2>#) rpe\b")),
-    ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|couldnt finish|couldnt lock out|couldnt get|couldnt complete|didnt get|didnt finish|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|\b(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
+    ("rir", re.compile(r"\brir (?:of |was |: |= |about |around )?(?P<n>#)(?! - #)|(?P<m>#) rir\b(?! (?:of |was |: |= )?#)|(?P<k>#)(?: (?:reps?|more))?(?: left| still| or so)? in (?:the )?(?:tank|reserve|me|hand)\b|(?P<l>#)(?: reps?| more)? left(?: in (?:me|the tank))?(?= |$)(?! (?:side|leg|arm|hand|and|to|over|on|,? right|right))|\b(?:could|couldve|could have|can|had)(?: \w+){0,3} (?P<o>#) more(?: reps?)?(?: in me| in the tank| left)?\b(?! (?:than|kg))|(?P<q>#)(?: reps?)? (?:short of|away from|before|shy of|off) (?:failure|failing)\b|\breserve (?:of )?(?P<r>#)")),
+    ("rir", re.compile(r"(?:@ )?\brpe (?:of |was |: |= |about |around |@ |at )?(?P<rpe>#)(?! - #)(?: / 10)?|(?:@ )?(?P<rpe2>#) rpe\b(?! (?:of |was |: |= )?#)")),
+    ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|couldnt finish|couldnt lock out|couldnt get|couldnt complete|didnt get|didnt finish|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|(?<![^ ])(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
     ("no failure", re.compile(r"\b(?:(?:well |way |just |a bit |a little |far )?(?:short of|shy of|away from|before|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to |reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)|not failed|no failure|stopped short)\b")),
     ("failure", re.compile(r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in) (?:complete |total |full |absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?|nothing more in (?:the tank|me)|nothing in the tank|empty tank|tank (?:was )?empty|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out|no more reps in me|went to the limit|absolute max|gave out)\b")),
     ("each hand", re.compile(r"\b(?:each hand|per hand|in each hand|in every hand|a hand|per dumbbell|each dumbbell|per db|per side of dumbbells|both hands each)\b")),
     ("up", re.compile(rf"\b(?:up|went up|plus|added|add|increased|increase|bumped|heavier by)(?: (?:it|the weight|weight|up|by|another|an extra|extra|the load|to it))* (?P<n>#){_U}(?! ?/)(?: (?:more|heavier|extra))?(?: (?:from|on|than|over|since) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:more|heavier|up|extra)(?: weight| load)? (?:than|from|on|over|compared to) {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:more|heavier|up|extra)\b(?! reps?)")),
     ("down", re.compile(rf"\b(?:down|went down|minus|dropped|drop|decreased|reduced|lighter by|took off|lowered)(?: (?:it|the weight|weight|down|by|another|to it|the load))* (?P<n>#){_U}(?: (?:less|lighter))?(?: (?:from|on|than) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:lighter|less)(?: weight)? than {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:less|lighter|down|off)\b(?! reps?)")),
-    ("target more", re.compile(r"\b(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan|goal) by (?P<k>#))")),
-    ("target fewer", re.compile(r"\b(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan|goal) by (?P<k>#))")),
+    ("target more", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan|goal) by (?P<k>#))")),
+    ("target fewer", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan|goal) by (?P<k>#))")),
     ("target", re.compile(r"\b(?:(?:hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to) (?:the |my |our |all |your )?(?:target|targets|goal)(?! (?:was|is|of|:|by))|target (?:hit|reached|met|done|achieved|made|nailed)|(?:exactly |just |precisely |all |everything |went |done |done exactly )?(?:as|like|per|to) (?:it was |was |its |is |the |you |we |had )*(?:planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for)(?: says| said| it)?|what you (?:wrote|prescribed|planned|asked for)|exactly (?:the|what) (?:plan|target|was planned)|exactly what the plan (?:said|says|wanted))\b")),
-    ("more reps", re.compile(rf"\b(?:(?:beat|bettered|topped|beaten) (?:it|that|them|last time|last week|my last|last weeks?|the last one|last session|the last time)(?: \w+)? by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more |extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) {_REPS}|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed |with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<s>#) better)\b")),
-    ("fewer reps", re.compile(rf"\b(?:(?P<m>#) (?:fewer|less)(?: {_REPS})?(?: (?:than|from) {_LAST})?|(?P<p>#) {_REPS} (?:fewer|less|down|short)|(?:minus|down) (?P<q>#) {_REPS}|(?P<s>#) (?:short of|below|under) {_LAST}|(?:missed|lost|dropped) (?P<t>#) {_REPS})\b(?! than {_LAST} #)")),
+    ("more reps", re.compile(rf"(?<![^ ])(?:(?:beat|bettered|topped|beaten) (?:it|that|them|last time|last week|my last|last weeks?|the last one|last session|the last time)(?: \w+)? by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more |extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) {_REPS}|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed |with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<s>#) better)\b")),
+    ("fewer reps", re.compile(rf"(?<![^ ])(?:(?P<m>#) (?:fewer|less)(?: {_REPS})?(?: (?:than|from) {_LAST})?|(?P<p>#) {_REPS} (?:fewer|less|down|short)|(?:minus|down) (?P<q>#) {_REPS}|(?P<s>#) (?:short of|below|under) {_LAST}|(?:missed|lost|dropped) (?P<t>#) {_REPS})\b(?! than {_LAST} #)")),
+    ("same load", re.compile(r"\b(?:(?:at |with |on |using |kept )?(?:the |that )?same (?:weight|weights|load|kg|kilos|lbs|poundage|dumbbells?|dbs?|bells?|bell|kettlebells?|pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt|number of kilos|amount)(?: (?:as|like|than) (?:on )?(?:last (?:time|week|session|workout)|before|always|usual|yesterday))?|weight (?:was )?(?:the )?same(?: as last time)?|(?:weight|load) unchanged|no change in weight|unchanged weight|same(?= (?:for )?#))\b")),
     ("same all", re.compile(rf"\b(?:(?:exactly |just |basically |literally |all )?(?:the )?same(?: \w+)?(?: (?:set|numbers|thing|result|weight and reps|reps and weight|weights? and reps|load and reps|everything|score|stuff))? (?:as|like|than) (?:on )?{_LAST}|(?:same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|like|as|exactly like|level with|did the same as) {_LAST}|same (?:numbers|weight and reps|reps and weight|weight same reps|load same reps|weight , same reps|weight & reps|everything|result) ?(?:as {_LAST})?)\b")),
     ("again", re.compile(r"\b(?:same again|again|once more|another (?:set|one|round|go)|one more set|an extra set|extra set|another # (?:for|x))\b")),
-    ("same load", re.compile(r"\b(?:(?:at |with |on |using |kept )?(?:the |that )?same (?:weight|weights|load|kg|kilos|lbs|poundage|dumbbells?|dbs?|bells?|bell|kettlebells?|pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt|number of kilos|amount)(?: (?:as|like|than) (?:on )?(?:last (?:time|week|session|workout)|before|always|usual|yesterday))?|weight (?:was )?(?:the )?same(?: as last time)?|(?:weight|load) unchanged|no change in weight|unchanged weight|same(?= (?:for )?#))\b")),
     ("lowering", re.compile(r"\b(?:lowering only|lowering|only lowering|slow lowers?|negatives?|negs?|eccentrics?|eccentric only|lowered only|just the lowering)\b")),
     ("body", re.compile(r"\b(?:body ?weight(?: only)?|bw|b w|no (?:added |extra |additional )?weights?|without (?:any |added |extra |additional )?weights?|unweighted|no load|just (?:my )?body ?weight|only (?:my )?body ?weight|own (?:body ?)?weight|just me|zero added|weightless|no belt|no plates?)\b")),
     ("unknown load", re.compile(r"\b(?:(?:dont|do not|didnt|cant|couldnt|not|no idea|unsure|forgot|forget|forgotten)(?: \w+){0,5} (?:weight|heavy|load|kilos|kg|lbs|pounds)(?: (?:it|that|this) (?:was|is|were)| was| is)?|unknown weight|no idea (?:what|how) (?:it|they|that|the \w+) (?:weigh\w*|is|was)|weight (?:unknown|not marked|unmarked|isnt marked|not labelled)|(?:the |a |that )?(?:green|red|blue|black|yellow|purple|orange|grey|gray|pink|white|brown|violet|silver|gold|thick|thin|heavy|heaviest|light|lightest|lighter|heavier|medium|middle|strong|strongest|weak|weakest|mini|long|short|small|big)(?: resistance| loop| mini| tube| rubber)? (?:bands?|tube|one|ones|dumbbells?|kettlebell|ball|loop|db|dbs)(?! (?:side|pull|walk|row|press))|no idea of the weight|some weight|whatever weight|the (?:big|small|heavy|light|middle) (?:dumbbells?|bell|kettlebell|one))\b")),
@@ -131,10 +133,11 @@ _UNITS: dict[str, Unit] = {**dict.fromkeys(KG_WORDS, "kg"), **dict.fromkeys(LB_W
 ANY_TRIGGER = frozenset().union(*(words for _, words in _TRIGGERS))
 
 
-def find_marks(message: Message) -> list[Mark]:
+def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
     """Return the short phrases of the message, in order; the longer of two that overlap, then the earlier rule."""
     if not message.has(ANY_TRIGGER):
         return []
+    inside = {at for n in named if n.end - n.start > 1 for at in range(n.start + 1, n.end)}
     found: list[tuple[int, int, Mark]] = []
     for order, (kind, pattern) in enumerate(RULES):
         if not message.has(_TRIGGER_OF[kind]):
@@ -142,7 +145,7 @@ def find_marks(message: Message) -> list[Mark]:
         for match, start, end in message.find(pattern):
             if message.taken[start] and message.taken[start] not in {"exercise", "a plan", "what it is not", "what was before", "a setting", "a set's number", "a number of something else"}:
                 continue
-            if message.taken[start] in {"a plan", "what was before", "a question", "another's", "a warm-up"}:
+            if start in inside and kind in {"up", "down"}:
                 continue
             mark = _mark(message, kind, match, start, end)
             if mark is not None:
@@ -177,7 +180,7 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     if kind in {"up", "down"}:
         if message.text(end) in {"reps", "rep", "repetitions", "x", "sets", "negatives"} and unit is None:
             return None
-        if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "press", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
+        if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
             return None
         if message.text(start) in {"plus", "minus"} and message.value(start - 1) is not None:
             return None

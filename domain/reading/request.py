@@ -129,6 +129,8 @@ class OpenSet:
     candidates: tuple[TrainingSet, ...] = ()
     said_name: str | None = None
     bare: Decimal | None = None
+    replaces: int | None = None
+    """The place in `done` of the set that this one is to put right."""
 
     def complete(self) -> TrainingSet | None:
         """Return the set, or None while something of it is still unknown."""
@@ -168,7 +170,8 @@ class Heard:
 class Reading:
     """What a message was understood to mean.
 
-    `words` shows which words became what, in the order of the message; what lies between was left over.
+    `names` are the exercises spoken of, in order. In a correction, `replaces` has for each of `sets` the place
+    in `done` of the set that it puts right. `words` shows which words became what, in the order of the message; what lies between was left over.
     `cut` is true where the message was too long to be read whole.
     """
 
@@ -182,3 +185,5 @@ class Reading:
     open: tuple[OpenSet, ...] = ()
     words: tuple[Heard, ...] = ()
     cut: bool = False
+    names: tuple[str, ...] = ()
+    replaces: tuple[int, ...] = ()

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.tokens import NUMBER
+from domain.reading.tokens import JOKE, NUMBER
 from domain.reading.words import PERSONS
 
 _MASS = r"(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)"
@@ -20,7 +20,7 @@ _JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("a blood pressure", re.compile(rf"\bblood pressure{_LEADS} #(?: / #| over #)?")),
     ("a percentage", re.compile(r"# (?:%|percent)")),
     ("a temperature", re.compile(r"# ?(?:°|degrees?|deg|celsius)(?: [cf]\b)?")),
-    ("a time", re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|by|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
+    ("a time", re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
     ("a clock time", re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
     ("a while", re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
     ("a length", re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
@@ -76,6 +76,7 @@ _OTHER_PRONOUN = re.compile(
     r"\b(?:he|she|they|everyone|someone|somebody|hes|shes)(?: (?:just|only|even|casually|also|then|easily))? (?:did|does|do|got|gets|benched|benches|lifted|lifts|squatted|squats|deadlifted|deadlifts|hit|hits|pressed|pulled|managed|can|curled|curls|went|used|uses|was|is|had|has|repped|reps|made|warmed|put|moved|counted|says|said|thinks|held|holds)\b"
 )
 _BACK_TO_ME = re.compile(r"\b(?:i|me|mine|my turn|my (?:set|sets|bench|squat|deadlift|own|reps)|myself|im|ive|meanwhile i|for me|we)\b")
+_NEXT_TO_ME = re.compile(r"\b(?:next to|beside|near|behind|in front of|opposite|with|by|across from|alongside|over|after|before|than) (?:me|mine|my \w+)\b")
 _MY_OWN = re.compile(r"\b(?:i|me|mine|myself|ive)\b")
 
 _WARM = re.compile(r"\b(?:warm ups?|warmups?|warmed ups?|warming ups?|warm up sets?|warmup sets?|wu|feeler sets?|feeler|ramp(?:ed|ing)? up|primer)\b")
@@ -91,23 +92,27 @@ _NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|did|got|th
 _SECOND = re.compile(r"# (?:seconds?|secs?)\b")
 
 
-def mark_what_is_no_record(message: Message, named: Sequence[Named]) -> list[tuple[int, int]]:
-    """Mark the numbers that are no record. Return the questions and requests, as spans of tokens."""
+def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[int]) -> list[tuple[int, int]]:
+    """Mark the numbers that are no record. Return the questions and requests, as spans of tokens.
+
+    `known` are the tokens of phrases that tell of a set, like "as planned" or "than last time".
+    """
     has_number = any(t.kind == NUMBER for t in message.tokens)
     questions = _questions(message) if message.has(_QUESTION_TRIGGERS) else []
+    questions = [(s, e) for s, e in questions if s not in known]
     for start, end in questions:
         message.take(start, end, "a question")
     if not has_number:
         return questions
     for what, pattern in _JUNK:
         for _, start, end in message.find(pattern):
-            if any(message.value(at) is not None for at in range(start, end)):
+            if start not in known and any(message.value(at) is not None for at in range(start, end)):
                 _take_numbers(message, start, end, what)
     _mark_others(message)
     if message.has(_PLAN_TRIGGERS):
-        _mark_plans(message)
+        _mark_plans(message, known)
     _mark_warm_ups(message, named)
-    _mark_history(message)
+    _mark_history(message, known)
     return questions
 
 
@@ -136,6 +141,8 @@ def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> 
     """Return whether words that can open a question do so, where no question mark stands at the end."""
     del first
     before = message.text(start - 1)
+    if re.match(r"(?:is|are|was|were|does|did|has|am) (?!it\b|that\b|this\b|i\b|my\b|the\b|there\b|these\b|those\b|they\b|we\b)", rest):
+        return False
     if opening.startswith(("if ", "whether ")):
         return before in {"wondering", "ask", "know", "sure"}
     if _STATEMENT.match(rest):
@@ -147,8 +154,10 @@ def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> 
     return _ASKING_WITHOUT_MARK.match(rest) is not None
 
 
-def _mark_plans(message: Message) -> None:
+def _mark_plans(message: Message, known: set[int]) -> None:
     for match, start, end in message.find(_PLAN_BEFORE):
+        if start in known:
+            continue
         first, last = message.sentence_span(start)
         if match.group() in {"want", "wants"} and message.text(end) in {"of"}:
             continue
@@ -156,6 +165,8 @@ def _mark_plans(message: Message) -> None:
         _take_numbers(message, end, stop, "a plan")
         del first
     for match, start, _ in message.find(_PLAN_AFTER):
+        if start in known:
+            continue
         clause_first, _ = message.clause_span(start)
         scope = start
         while scope > clause_first and message.text(scope - 1) not in {"and", "&", "plus"}:
@@ -172,16 +183,19 @@ def _resumes(message: Message, start: int, last: int) -> int:
         at = message.at(offset + match.start())
         if at >= last:
             break
+        if any(message.tokens[i].kind == JOKE for i in range(start, at)):
+            break
         if match.group() in {"did", "got", "made", "hit", "now", "today", "only", "this time"} and at <= start + 1:
             continue
         return at
-    return last
+    joke = next((i for i in range(start, last) if message.tokens[i].kind == JOKE), None)
+    return joke if joke is not None else last
 
 
 def _mark_others(message: Message) -> None:
     for pattern in (_OTHER_SUBJECT, _OTHER_PRONOUN):
         for match, start, _ in message.find(pattern):
-            if _MY_OWN.search(match.group()) or (start > 0 and message.text(start - 1) in {"with", "by", "to", "from", "and", "told", "tell", "beat", "as"} and pattern is _OTHER_SUBJECT and _MY_OWN.search(message.line[: match.start()])):
+            if _MY_OWN.search(_NEXT_TO_ME.sub(" ", match.group())) or (start > 0 and message.text(start - 1) in {"with", "by", "to", "from", "and", "told", "tell", "beat", "as"} and pattern is _OTHER_SUBJECT and _MY_OWN.search(message.line[: match.start()])):
                 continue
             if message.text(start) in {"bro", "dude", "man", "boss", "mate", "trainer"} and (start == 0 or message.text(start - 1) in {",", ".", "!", "\n", "yo", "hey"}) and not re.search(r"\b(?:did|benched|squatted|lifted|hit)\b", match.group()):
                 continue
@@ -190,7 +204,7 @@ def _mark_others(message: Message) -> None:
             stop = last
             for back in _BACK_TO_ME.finditer(line):
                 at = message.at(message.starts[start] + back.start())
-                if at > start and at < last:
+                if at > start and at < last and message.text(at - 1) not in {"to", "beside", "near", "behind", "of", "opposite", "with", "by", "from", "alongside", "than", "for"}:
                     stop = at
                     break
             _take_numbers(message, start, stop, "another's")
@@ -229,9 +243,9 @@ def _warm_end(message: Message, start: int, last: int, named: Sequence[Named]) -
     return last
 
 
-def _mark_history(message: Message) -> None:
+def _mark_history(message: Message, known: set[int]) -> None:
     for match, start, end in message.find(_HISTORY):
-        if match.group() == "it was" or any(message.taken[at] for at in range(start, end)):
+        if match.group() == "it was" or start in known or any(message.taken[at] for at in range(start, end)):
             continue
         clause_first, clause_last = message.clause_span(start)
         _, last = message.sentence_span(start)

@@ -4,7 +4,7 @@ Text → tokens → names, pain and warning signs, days → what is no record �
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from decimal import Decimal
@@ -12,7 +12,7 @@ from decimal import Decimal
 from domain.reading import correct, scope, wants
 from domain.reading.body import find_pain
 from domain.reading.danger import danger_pain, signs
-from domain.reading.gather import Element, Group, find_pointers, gather
+from domain.reading.gather import PROVIDERS, Element, Group, find_pointers, gather
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
 from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
@@ -27,6 +27,7 @@ from domain.units import Unit
 _CHANGE = re.compile(
     r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha) )+(?=#)"
 )
+_DEAD = frozenset({"a question", "another's", "a plan", "a warm-up", "what was before"})
 _CHANGE_STRONG = re.compile(
     r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
 )
@@ -48,7 +49,7 @@ def read(request: Request) -> Reading:
 
 def _read(request: Request, message: Message) -> Reading:
     names = names_for(tuple(p.name for p in request.plan), tuple(request.own_names.items()))
-    named = names.find(message)
+    named = all_named = names.find(message)
     found_signs = signs(message)
     pain = find_pain(message, named)
     if found_signs:
@@ -60,25 +61,28 @@ def _read(request: Request, message: Message) -> Reading:
     undo = wants.find_undo(message)
     correcting = correct.is_correction(message, request, named)
     pointers = find_pointers(message)
+    unit, ask_unit, marks = _units(message, request.unit, find_marks(message, named))
     if correcting:
         questions: list[tuple[int, int]] = []
         marked_old(message)
+        named = [n for n in named if not n.weak]
     else:
-        questions = scope.mark_what_is_no_record(message, named)
+        questions = scope.mark_what_is_no_record(message, named, _marked(m for m in marks if m.kind in PROVIDERS | {"unknown reps"}))
+    marks = [m for m in marks if not any(message.taken[at] in _DEAD for at in range(m.start, m.end))]
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
-    unit, ask_unit, marks = _units(message, request.unit, find_marks(message))
     marks = _with_changes(message, marks)
-    quantities = _sides(message, find_quantities(message, _marked(marks)))
-    groups = gather(message, _outside(message, named, questions), marks, quantities, pointers)
+    quantities = _without_plates(message, _sides(message, find_quantities(message, _marked(marks))))
+    groups = gather(message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting)
     for_training = _training_days(message, days, quantities, named, request.sent, wanted)
     all_wants: list[Want] = [w for w in wanted.wants]
     if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
         fixed = correct.put_right(message, request, groups, named, for_training, unit)
         if fixed.sets or fixed.open:
-            all_wants = ["correct", *(w for w in all_wants if w not in {"ask_coach", "correct"} or "?" in message.words)]
+            all_wants = ["correct", *(w for w in all_wants if w == "skip_exercise" or (w == "ask_coach" and "?" in message.words))]
             asks = [s for one in fixed.open for s in one.asks]
-            return _reading(message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ())
+            reading = _reading(message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ())
+            return replace(reading, replaces=fixed.replaces, names=_spoken_of(all_named))
     if undo is not None and not any(q.start > undo[1] for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
@@ -89,7 +93,13 @@ def _read(request: Request, message: Message) -> Reading:
     sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
     opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
     asks = [s for one in opened for s in one.asks]
-    return _reading(message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed)
+    reading = _reading(message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed)
+    return replace(reading, names=_spoken_of(all_named))
+
+
+def _spoken_of(named: Sequence[Named]) -> tuple[str, ...]:
+    """Return the exercises named without doubt, each once."""
+    return tuple(dict.fromkeys(n.names[0] for n in named if len(n.names) == 1))
 
 
 def _reading(
@@ -129,7 +139,7 @@ def marked_old(message: Message) -> None:
 _OLD = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?")
 
 
-def _marked(marks: Sequence[Mark]) -> set[int]:
+def _marked(marks: Iterable[Mark]) -> set[int]:
     return {at for m in marks for at in range(m.start, m.end)}
 
 
@@ -159,11 +169,23 @@ def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
             continue
         number_before = any(message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start))
         if number_before:
-            added.append(Mark("change", start, end))
+            added.append(Mark("change", end - 1, end))
     if not added:
         return marks
-    spans = _marked(added)
+    spans = {at for m in added for at in range(m.start - 6, m.end)}
     return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
+
+
+def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quantity]:
+    """Leave out plates that only explain a load that is said in numbers: "140 (so 3 plates a side)"."""
+    kept: list[Quantity] = []
+    for i, one in enumerate(quantities):
+        beside = [q for q in quantities[max(0, i - 1) : i + 2] if q is not one and q.role in {None, "load"} and q.value >= 20]
+        if one.role == "plates" and any(message.sentence[q.start] == message.sentence[one.start] for q in beside):
+            message.take(one.start, one.end, "an explanation")
+        else:
+            kept.append(one)
+    return kept
 
 
 _SIDE_WORDS = {"left", "right", "l", "r", "lft", "rt"}

@@ -358,6 +358,13 @@ def _meant(values: tuple[int, ...], today: date) -> list[date]:
     return sorted(found)
 
 
+_FEELINGS = frozenset(
+    """felt feel strong good great was hard tough easy went well really so bad ok okay awful fine tired amazing better best
+    weak super pretty very quite rough brilliant decent not too alright nice horrible heavy light ! . smooth solid
+    it surprisingly a bit day quick slow""".split()
+)
+
+
 def is_for_training(message: Message, day: Day, has_set: Any) -> bool:
     """Return whether a day is said of the training, and not of tennis, a party or a sore back.
 
@@ -371,12 +378,16 @@ def is_for_training(message: Message, day: Day, has_set: Any) -> bool:
     if words & _SORE and (before in {"from", "of"} or message.text(day.end) in {"s"}):
         return False
     others = words - set(message.texts(day.start, day.end))
+    if {message.text(day.start - 1), message.text(day.end)} & {"workout", "workouts", "session", "training", "sets", "numbers", "results", "log"}:
+        return True
     near = {message.text(at) for at in range(max(start, day.start - 2), min(end, day.end + 2))}
     if near & ACTIVITIES:
         return False
     if has_set(start, end):
         return True
     if all(w in _HEADER_WORDS or not w.isalpha() for w in others):
+        return True
+    if others <= _FEELINGS and (start == 0 or message.text(start - 1) in {"\n", ","}):
         return True
     return bool(others & TRAINING) and not others & ACTIVITIES
 
