@@ -5,11 +5,14 @@ argument, so that a played script and the running bot go through the very same s
 """
 
 import logging
+import traceback
 from datetime import datetime
+from pathlib import Path
 
 from domain.decide import hear, wake
 from domain.incoming import Heard
 from domain.outcome import Outcome
+from domain.parts import Notice
 from domain.state import State
 from persistence.faults import Undecided, Unreadable
 from persistence.leases import Lease
@@ -43,13 +46,20 @@ class Desk:
         try:
             return self._store.work(lease, now, decider(now))
         except Undecided as fault:
-            log.exception("person %s: message %s set aside: %s", fault.person, fault.message, fault.why)
-            self._store.set_aside(lease, fault.message, fault.why, now)
+            log.error("person %s: message %s set aside: %s", fault.person, fault.message, told(fault))
+            self._store.set_aside(lease, fault.message, fault.why, now, (Notice(topic="went wrong"),))
             return True
         except Unreadable as fault:
             # Nothing is set aside, so nothing is lost: the lease runs out, and then it is tried again.
-            log.exception("person %s cannot be read: %s", fault.person, fault.why)
+            log.error("person %s cannot be read: %s", fault.person, told(fault))
             return False
+
+
+def told(fault: Undecided | Unreadable) -> str:
+    """Return what went wrong and in which lines, without anything that a person wrote."""
+    frames = traceback.extract_tb(fault.__cause__.__traceback__ if fault.__cause__ else None)
+    places = (f"{Path(frame.filename).name}:{frame.lineno}" for frame in frames[-5:])
+    return f"{fault.why} at {' < '.join(reversed([*places]))}"
 
 
 def decider(now: datetime) -> Decide:

@@ -68,7 +68,10 @@ class VerdictPart(Frozen):
 
 
 class TargetPart(Frozen):
-    """What to aim for, in the next set of today or the next time."""
+    """What to aim for, in the next set of today or the next time.
+
+    `expected` is how many are to be expected at a load that is new, where that can be told.
+    """
 
     kind: Literal["target"] = "target"
     exercise: str
@@ -80,6 +83,7 @@ class TargetPart(Frozen):
     seconds: int | None = None
     lowering_only: bool = False
     plates_per_side: tuple[Decimal, ...] | None = None
+    expected: int | None = None
     reason: dict[str, Any] = Field(default_factory=dict)
 
 
@@ -164,6 +168,7 @@ Topic = Literal[
     "already here",
     "words only",
     "cut",
+    "went wrong",
     "read again",
     "button is old",
     "button is not yours",
@@ -196,6 +201,7 @@ Topic = Literal[
     "body mass unlikely",
     "body mass kept",
     "zone kept",
+    "equipment kept",
     "stall",
     "review",
     "workout done",

@@ -10,6 +10,7 @@ from datetime import datetime
 
 from sqlalchemy import Engine
 
+from domain.parts import Part
 from persistence import inbox, outbox, people, prepared, work
 from persistence.engine import open_engine, reading, writing
 from persistence.inbox import Received
@@ -68,10 +69,12 @@ class Store:
         with writing(self._engine) as connection:
             return work.work(connection, lease, now, decide, self._programmes)
 
-    def set_aside(self, lease: Lease, message: int | None, fault: str, now: datetime) -> None:
-        """Let a message be that was Undecided, or (None) a wake for an hour. The lease goes on."""
+    def set_aside(
+        self, lease: Lease, message: int | None, fault: str, now: datetime, parts: tuple[Part, ...] = ()
+    ) -> None:
+        """Let a message be that was Undecided, and say `parts`; or (None) a wake for an hour."""
         with writing(self._engine) as connection:
-            work.set_aside(connection, lease, message, fault, now)
+            work.set_aside(connection, lease, message, fault, now, parts)
 
     def let_go(self, lease: Lease) -> None:
         """End a lease before its time."""

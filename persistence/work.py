@@ -14,8 +14,9 @@ from sqlalchemy import Connection, Row, bindparam, func, select, update
 
 from domain.incoming import Heard
 from domain.outcome import Outcome
+from domain.parts import Part, Say
 from domain.state import State
-from persistence import inbox
+from persistence import inbox, outbox
 from persistence.engine import is_trouble
 from persistence.faults import NoProgress, StoreFault, Undecided, Unreadable
 from persistence.leases import Lease
@@ -70,12 +71,24 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
     return goes_on and number == lease.person
 
 
-def set_aside(connection: Connection, lease: Lease, message: int | None, fault: str, now: datetime) -> None:
-    """Let a message be of which no decision came about, or (None) a wake for an hour; the lease goes on."""
+def set_aside(
+    connection: Connection,
+    lease: Lease,
+    message: int | None,
+    fault: str,
+    now: datetime,
+    parts: tuple[Part, ...],
+) -> None:
+    """Let a message be of which no decision came about, or (None) a wake for an hour; the lease goes on.
+
+    Whoever wrote the message is told `parts`; it is kept.
+    """
     if connection.execute(_STILL_HELD, {"person": lease.person, "token": lease.token}).first() is None:
         return
     if message is not None:
         inbox.done(connection, message, now, fault)
+        if parts:
+            outbox.put(connection, [Say(to=lease.person, parts=parts)], outbox.About(message=message), now)
     else:
         connection.execute(_PERSON, {"person": lease.person, "wake_at": now + SET_ASIDE_WAKE})
 

@@ -77,7 +77,7 @@ def alert_words(part: AlertPart) -> str:
 def quoted(evidence: dict[str, Any]) -> str:
     """Return the client's own words, cut where they are long."""
     said = str(evidence.get("said", ""))
-    return italic(said if len(said) <= 600 else said[:600] + " …")
+    return f"«{italic(said if len(said) <= 600 else said[:600] + ' …')}»"
 
 
 def evidence_lines(exposures: list[dict[str, Any]]) -> str:

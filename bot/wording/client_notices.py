@@ -25,7 +25,7 @@ def _coming(facts: Facts, lead: str) -> str:
 
 
 def _workout_done(facts: Facts, _reader: Reader) -> str:
-    head = f"That completes {bold(str(facts['workout']))}. Well reported."
+    head = f"That completes {bold(str(facts['workout']))}."
     coming = f" Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}." if facts.get("next") else ""
     return head + coming
 
@@ -80,6 +80,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
     "words only": filled("I can only read words, not a {what}. Type it as you would say it: «80 x 8»."),
     "cut": "That was very long: I have read only its beginning. Please send the rest once more, in parts.",
+    "went wrong": "Sorry, something went wrong on my side with that. It is kept; please say it another way.",
     "read again": "Read again after your edit.",
     "button is old": "That button belongs to an earlier question. Just type what you mean.",
     "button is not yours": "That button does nothing here. Just type what you mean.",
@@ -123,6 +124,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),
     "body mass unlikely": "That body mass seems unlikely. Say it as «I weigh 72 kg».",
     "body mass kept": filled("Noted: {mass} {unit}."),
+    "equipment kept": lambda facts, _: (
+        "Noted. What I give you to aim for can be loaded with that."
+        + (f" You have no {escape(listed(facts['lacking'], 'or'))}." if facts.get("lacking") else "")
+    ),
     "zone kept": filled("Noted: you are in {zone}, where it is {local} now."),
     "stall": _stall,
     "review": _review,

@@ -36,8 +36,7 @@ def safety_words(part: Safety, reader: Reader) -> str:
     if part.where is None:
         of = f" {bold(part.exercise)}" if part.exercise else " it"
         return (
-            f"Is there any pain or joint trouble with{of}? If there is, leave the exercise. "
-            + SEE_SOMEBODY
+            f"Is there any pain or joint trouble with{of}? If there is, leave the exercise. " + SEE_SOMEBODY
         )
     place = place_words(part.where, part.side)
     aside = part.held or ((part.exercise,) if part.exercise else ())

@@ -58,6 +58,10 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
             "the workout «{part}» was there before, in line {hint}",
             "Give this one another name, or put both together.",
         ),
+        "no workout name": (
+            "«{part}» cannot be the name of a workout",
+            "Give it a short name, without commas, colons or words that say when to train.",
+        ),
         "empty workout": ("the workout «{part}» has no exercises", "Write its exercises below, one a line."),
         "review not in rounds": (
             "a review is counted in rounds of the rotation",

@@ -147,4 +147,6 @@ def target_words(part: TargetPart) -> str:
     )
     plates = plates_words(part.plates_per_side)
     when = "Next set" if part.when == "next set" else "Next time"
-    return f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + "."
+    fewer = part.expected is not None and part.expected < aim.amount
+    expect = f" Expect about {part.expected} at the new load." if fewer else ""
+    return f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + f".{expect}"

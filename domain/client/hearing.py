@@ -86,6 +86,8 @@ def hear_words(draft: Draft, text: str) -> None:
     act_on(draft, reading, text, draft.message)
     if draft.is_empty:
         answer_nothing(draft, text)
+    elif reading.sets and draft.memory.barred and not reading.urgent:
+        draft.notice("barred", coach=draft.client.coach.name)
 
 
 def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:

@@ -15,8 +15,13 @@ from domain.target import NoTarget, Target, next_target
 from domain.units import to_kg
 
 
-def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...]) -> Target | NoTarget:
-    """Return what to aim for in `line` after the exposures `past` of its kind."""
+def target_for(
+    state: ClientState, line: Line, past: tuple[Exposure, ...], *, days_away: int = 0
+) -> Target | NoTarget:
+    """Return what to aim for in `line` after the exposures `past` of its kind.
+
+    `days_away` are the days since the client last trained at all: after some weeks it begins lighter.
+    """
     client, prescription = state.client, line.prescription
     relative = prescription.load_from
     easing = next((each.factor for each in state.memory.easings if each.exercise == line.exercise), None)
@@ -30,6 +35,7 @@ def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...]) -> Ta
         last_of_other=last_set_of(state, relative.exercise) if relative else None,
         held=line.held is not None,
         easing=easing,
+        days_away=days_away,
     )
 
 
@@ -41,18 +47,25 @@ def body_mass_kg(state: ClientState) -> Decimal | None:
 
 def plan_of(state: ClientState, workout: str, on: date) -> Plan:
     """Return the workout with what to aim for and what to beat, in the sheet's order."""
+    away = days_away(state, on)
     return Plan(
         workout=workout,
         on=on,
-        lines=tuple(plan_line(state, workout, line) for line in lines_of(state, workout)),
+        lines=tuple(plan_line(state, workout, line, away) for line in lines_of(state, workout)),
     )
 
 
-def plan_line(state: ClientState, workout: str, line: Line) -> PlanLine:
+def days_away(state: ClientState, on: date) -> int:
+    """Return how many days before `on` the client last trained; 0 for who never has."""
+    trained = [record.on for record in state.workouts if record.state in {"open", "done"} and record.on <= on]
+    return (on - trained[-1]).days if trained else 0
+
+
+def plan_line(state: ClientState, workout: str, line: Line, away: int) -> PlanLine:
     """Return one line of the plan."""
     prescription = line.prescription
     past = history(state, workout, line.exercise)
-    target = target_for(state, line, past)
+    target = target_for(state, line, past, days_away=away)
     aim = target.as_set() if isinstance(target, Target) else None
     return PlanLine(
         exercise=line.exercise,

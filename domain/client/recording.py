@@ -87,6 +87,7 @@ def answer(
         earlier,
         body_mass_kg=body_mass_kg(draft.state),
         body_share=about.body_share,
+        joints=about.joints,
     )
     draft.say(
         VerdictPart(
@@ -151,6 +152,7 @@ def aim_for_next(draft: Draft, line: Line, past: tuple[Exposure, ...], *, comple
             seconds=aim.seconds,
             lowering_only=aim.lowering_only,
             plates_per_side=plates_for(draft.state, aim),
+            expected=target.expected,
             reason=reason_of(target.reason),
         )
     )

@@ -9,7 +9,8 @@ from zoneinfo import ZoneInfo, available_timezones
 
 from domain.client.draft import Draft
 from domain.client.wants import come_back
-from domain.equipment import default_equipment
+from domain.equipment import Equipment, default_equipment
+from domain.equipment_words import told
 from domain.outcome import SettingsKept
 from domain.units import Unit, convert
 
@@ -53,6 +54,9 @@ def take_setting(draft: Draft, text: str) -> bool:
         unit = unit_of(found["unit"]) if found["unit"] else draft.client.unit
         set_body_mass(draft, Decimal(found["mass"].replace(",", ".")), unit)
         return True
+    if (equipment := told(text, draft.client.equipment)) is not None:
+        set_equipment(draft, equipment)
+        return True
     if (found := _ZONE.fullmatch(said)) and (zone := zone_of(found["place"])):
         set_zone(draft, zone)
         return True
@@ -95,6 +99,12 @@ def set_body_mass(draft: Draft, mass: Decimal, unit: Unit) -> None:
         return
     draft.change(SettingsKept(replace(draft.client, body_mass=kept)))
     draft.notice("body mass kept", mass=str(kept), unit=draft.client.unit)
+
+
+def set_equipment(draft: Draft, equipment: Equipment) -> None:
+    """Keep what the client has to train with; targets are loadable with it from now on."""
+    draft.change(SettingsKept(replace(draft.client, equipment=equipment)))
+    draft.notice("equipment kept", lacking=list(equipment.lacking))
 
 
 def set_zone(draft: Draft, zone: str) -> None:

@@ -47,13 +47,16 @@ def look_back(draft: Draft) -> None:
     if rounds == 0 or rounds % every or rounds == draft.memory.reviewed_round:
         return
     draft.remember(reviewed_round=rounds)
+    lines = [
+        (workout.name, line.exercise)
+        for workout in stored.programme.workouts
+        for line in workout.prescriptions
+    ]
+    shares = {exercise: describe(exercise).body_share for _, exercise in lines}
     found = review(
-        tuple(
-            past
-            for workout in stored.programme.workouts
-            for line in workout.prescriptions
-            if (past := history(draft.state, workout.name, line.exercise))
-        )
+        tuple(past for name, exercise in lines if (past := history(draft.state, name, exercise))),
+        body_mass_kg=body_mass_kg(draft.state),
+        body_shares={exercise: share for exercise, share in shares.items() if share is not None},
     )
     if found is None:
         return

@@ -3,7 +3,7 @@
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
 from domain.client.lines import Line, lines_of
-from domain.client.plan import target_for
+from domain.client.plan import days_away, target_for
 from domain.client.rotation import current_workout, open_workout
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
@@ -21,6 +21,7 @@ def request_for(draft: Draft, text: str) -> Request:
     state = draft.state
     name = current_workout(state, draft.today) or ""
     under_way = open_workout(state)
+    away = 0 if under_way else days_away(state, draft.today)
     plan: list[Planned] = []
     last: dict[str, TrainingSet] = {}
     target: dict[str, TrainingSet] = {}
@@ -28,7 +29,7 @@ def request_for(draft: Draft, text: str) -> Request:
         past = earlier(history(state, name, line.exercise), under_way)
         if past:
             last[line.exercise] = set_to_beat(past[-1])
-        aim = target_for(state, line, past)
+        aim = target_for(state, line, past, days_away=away)
         if isinstance(aim, Target):
             target[line.exercise] = aim.as_set()
         sets_left = line.prescription.sets - done_on_other_days(draft, under_way, line.exercise)

@@ -21,8 +21,11 @@ from domain.state import ClientState
 
 Event = Literal["remind", "nudge", "missed", "close"]
 
-NUDGE_AFTER = timedelta(hours=6)
-"""How long after the reminder the nudge comes, where nothing was reported. The house's own choice."""
+NUDGE_AFTER = timedelta(hours=3)
+"""How long after the reminder a nudge can come at the earliest. The house's own choice."""
+
+EVENING = time(20)
+"""Most people who train after work are back by then: no nudge comes before. The house's own choice."""
 
 LAST_HOUR = time(21)
 """No nudge comes later than this, local time. The house's own choice."""
@@ -67,7 +70,7 @@ def nudge_moment(on: date, remind_at: time, zone: ZoneInfo) -> datetime | None:
     """Return when to nudge on that day; None where the reminder already comes late in the evening."""
     reminded = at_local(on, remind_at, zone)
     latest = at_local(on, LAST_HOUR, zone)
-    moment = min(reminded + NUDGE_AFTER, latest)
+    moment = min(max(reminded + NUDGE_AFTER, at_local(on, EVENING, zone)), latest)
     return moment if moment - reminded >= timedelta(hours=1) else None
 
 

@@ -66,4 +66,4 @@ def test_what_a_client_typed_cannot_become_markup() -> None:
     text = message_words((part,), COACH)
     assert "<a" not in text
     assert "&lt;b&gt;Eve&lt;/b&gt;" in text
-    assert plain(text).startswith("<b>Eve</b> asks about <i>Row</i>: <a href='x'>&amp;</a>")
+    assert plain(text).startswith("<b>Eve</b> asks about <i>Row</i>: «<a href='x'>&amp;</a>»")

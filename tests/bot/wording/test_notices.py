@@ -32,6 +32,7 @@ FACTS: dict[str, Any] = {
     "fault": "too large",
     "faults": [],
     "instead": "Dip",
+    "lacking": ["barbell"],
     "last": [A_SET],
     "local": "18:40",
     "mass": "72",

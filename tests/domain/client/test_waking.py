@@ -32,8 +32,8 @@ def test_the_reminder_comes_at_the_clients_hour_with_the_plan() -> None:
 def test_one_nudge_comes_some_hours_later_where_nothing_was_reported() -> None:
     life = Life()
     life.passes_to(at(2, 8))
-    assert life.passes_to(at(2, 13, 59)) == []
-    assert kinds(life.passes_to(at(2, 14))) == ["nudge"]
+    assert life.passes_to(at(2, 19, 59)) == []
+    assert kinds(life.passes_to(at(2, 20))) == ["nudge"]
     assert life.passes_to(at(3, 7, 59)) == []
 
 
