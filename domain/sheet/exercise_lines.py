@@ -154,6 +154,8 @@ def _clause_parts(text: str) -> list[Part]:
             break
         stop = _CLAUSES.search(left)
         loose, text = (left[: stop.start()], left[stop.end() :]) if stop else (left, "")
+        if not any(letter.isalnum() for letter in loose):
+            continue
         parts.append(Loose(loose.strip()))
         if len(parts) > 1 and isinstance(parts[-2], Amount) and not _says_how_much(parts[-2]) and phrases:
             parts[-2:] = [Loose(f"{parts[-2].low} {loose.strip()}")]

@@ -16,6 +16,14 @@ _LIKE_ENOUGH = 82
 """Of 100: how like a name of the catalogue a coach's own must be for the catalogue's to be mentioned."""
 
 
+_RULE = re.compile(
+    r"(?:if|when|where|without|with|no|for|or|bad|sore|over|above|below|under|start|add|straight\s+into|superset|cue|"
+    r"remember|note|review|tell|train|switch)\b(?!-)|.*[,;:|()\"]",
+    re.IGNORECASE,
+)
+"""How a rule begins that was misread for a name, and marks that no name has."""
+
+
 @dataclass(slots=True)
 class ExerciseNames:
     """The names of one sheet, so that a coach's own exercise is spelled the same everywhere."""
@@ -29,7 +37,7 @@ class ExerciseNames:
         if found := self.find(written):
             self._note_other_name(line, written, found)
             return found
-        if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written):
+        if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written) or _RULE.match(written):
             self.faults.append(Fault(line.number, line.raw, "no exercise", written))
             return None
         name = written[:1].upper() + written[1:]

@@ -129,6 +129,12 @@ _AFTER_LIST = re.compile(
     r"alternat(?:e|ing|ely)|in\s+rotation|in\s+(?:this|that)\s+order)\.?\s*$",
     re.IGNORECASE,
 )
+_SEPARATORS = (
+    re.compile(r"\s*(?:[,;|]|\bthen\b|\bfollowed\s+by\b)\s*", re.IGNORECASE),
+    re.compile(r"\s*(?:->|=>|>|/|\s-\s)\s*"),
+    re.compile(r"\s+(?:and|&|\+)\s+", re.IGNORECASE),
+)
+"""What stands between the names of a list; the later ones may also be part of a name ("Push/Pull")."""
 _ORDER = re.compile(
     r"(?:(?:(?:the\s+)?(?:workouts?|sessions?|days)\s+)?(?:in\s+turn|in\s+this\s+order|in\s+rotation|order|rotation|"
     r"sequence|cycle)(?:\s+of\s+(?:the\s+)?workouts)?(?:\s+is)?\s*[:-]?\s*"
@@ -182,7 +188,9 @@ def weekday_heading(text: str) -> tuple[tuple[Weekday, ...], str] | None:
     found = re.fullmatch(
         rf"(?P<days>{_DAY_LIST})\s*(?:(?::|-|\||\()\s*(?P<name>.*?)\)?)?", text.strip(), re.IGNORECASE
     )
-    return (weekdays(found["days"]), (found["name"] or "").strip() or text.strip()) if found else None
+    if not found or re.search(rf"[;,]\s*{_DAY_LIST}\s*(?::|=|->|\s-)", found["name"] or "", re.IGNORECASE):
+        return None
+    return weekdays(found["days"]), (found["name"] or "").strip() or text.strip()
 
 
 def weekdays(text: str) -> tuple[Weekday, ...]:
@@ -193,17 +201,15 @@ def weekdays(text: str) -> tuple[Weekday, ...]:
 
 def split_names(text: str, headings: frozenset[str]) -> tuple[str, ...]:
     """Return the names in a list of workouts, such as "Pull, Push and Legs" or "A -> B -> A -> C"."""
-    names: list[str] = []
-    text = _AFTER_LIST.sub("", text)
-    for part in re.split(
-        r"\s*(?:,|;|/|->|=>|>|\||\bthen\b|\bfollowed\s+by\b|\s-\s)\s*", text, flags=re.IGNORECASE
-    ):
-        piece = re.sub(r"^(?:and|&)\s+", "", part.strip(" .:"), flags=re.IGNORECASE)
-        if name_key(piece) in headings:
-            names.append(piece)
-        else:
-            names.extend(re.split(r"\s+(?:and|&|\+)\s+", piece, flags=re.IGNORECASE))
-    return tuple(name.strip() for name in names if name.strip())
+    names = [_AFTER_LIST.sub("", text)]
+    for separator in _SEPARATORS:
+        names = [
+            part
+            for name in names
+            for part in ([name] if name_key(name) in headings else separator.split(name))
+        ]
+    bare = (re.sub(r"^(?:and|&)\s+", "", name.strip(" .:"), flags=re.IGNORECASE).strip() for name in names)
+    return tuple(name for name in bare if name)
 
 
 def _take(text: str, headings: frozenset[str], *, within: bool) -> tuple[list[HeaderPart], str] | None:

@@ -41,6 +41,7 @@ _NUMBERING = re.compile(
     r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?|rir|short|more|left)\b)",
 )
 _MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
+_FRAME = re.compile(r"^(?:[\s|]+|#{1,6}\s+|={2,}\s*|-{2,}\s*)+|(?:\s|\s*={2,}|\s*-{2,})+$")
 _UNDERLINE = re.compile(r"\s*(?:={3,}|-{3,}|~{3,}|_{3,})\s*")
 _ITALIC = re.compile(r"(?<!\w)(?P<mark>[*_])(?P<words>[^\s*_](?:[^*_]*[^\s*_])?)(?P=mark)(?!\w)")
 
@@ -99,21 +100,23 @@ def tidy(text: str) -> str:
 
 def _line(number: int, raw: str, *, underlined: bool) -> Line:
     words = tidy(raw.replace("\t", " | ") if re.search(r"\S\t+\S", raw) else raw)
-    words = re.sub(r"^(?:\|\s*)+", "", words)
     words = re.sub(r"(?<=\d)\s*\*\s*(?=\d)", "x", words)
     marked = underlined or bool(_MARKED_UP.match(words))
     words = _ITALIC.sub(r"\g<words>", re.sub(r"\*\*|__", "", words))
-    words = re.sub(r"^#{1,6}\s+|^={2,}\s*|\s*={2,}$|^-{2,}\s*|\s*-{2,}$", "", words).strip()
     label, bulleted = "", False
-    if bullet := _BULLET.match(words):
-        words, bulleted = words[bullet.end() :], True
-    if numbering := _NUMBERING.match(words):
-        label = next(group for group in numbering.groups() if group)
-        words, bulleted = words[numbering.end() :], True
+    before = None
+    while words != before:
+        before = words
+        words = _FRAME.sub("", words)
+        if bullet := _BULLET.match(words):
+            words, bulleted = words[bullet.end() :], True
+        if not label and (numbering := _NUMBERING.match(words)):
+            label = next(group for group in numbering.groups() if group)
+            words, bulleted = words[numbering.end() :], True
     return Line(
         number=number,
         raw=raw,
-        words=words.strip(),
+        words=words,
         label=label,
         bulleted=bulleted,
         indent=len(raw.expandtabs(4)) - len(raw.expandtabs(4).lstrip()),

@@ -123,6 +123,8 @@ class _Reader:
         for line in body:
             if heading := self._heading(line, plan):
                 days = weekday_heading(line.heading)
+                if not _can_be_written(heading):
+                    self._fault(line, "no workout name", heading)
                 read.open(heading, line, days[0] if days else ())
                 continue
             parts = self.parts[self.places[line.number]]
@@ -181,6 +183,13 @@ def _with_amount(parts: Sequence[Part]) -> bool:
         isinstance(part, Amount | Times) or (isinstance(part, Trouble) and part.what in _RANGE_FAULTS)
         for part in parts
     )
+
+
+def _can_be_written(name: str) -> bool:
+    """Whether a workout's name stays one where it stands in a list, or alone on a line."""
+    if weekday_heading(name):
+        return True
+    return not re.search(r"[,;:.|]|->", name) and not read_header(name, frozenset())
 
 
 def _bare(name: str) -> str:

@@ -22,6 +22,7 @@ FaultCode = Literal[
     "workout without section",
     "section not in rotation",
     "duplicate workout",
+    "no workout name",
     "empty workout",
     "review not in rounds",
     "too few workouts",

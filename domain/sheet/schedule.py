@@ -55,22 +55,22 @@ class SchedulePlan:
             if not self.unclear:
                 self._fault(None, "no schedule")
             return None
+        days = self.days or weekdays(" ".join(by_day))
         if by_day and (self.every or self.order):
             if self.every or self.day_workouts:
                 self._fault(self.line, "two schedules", self.line.words if self.line else "")
             by_day = {}
-        if by_day and self.days and set(self.days) != set(by_day):
-            self._fault(self.line, "two schedules", ", ".join(self.days), ", ".join(by_day))
+        if by_day and set(days) != set(by_day):
+            self._fault(self.line, "two schedules", ", ".join(days), ", ".join(by_day))
         names = self._names(sections, tuple(by_day.values()) or self.order)
         if not names:
             return None
         if self.every:
             return Rotation(every_days=self.every.days, order=names)
-        if by_day and len(names) == len(by_day):
-            week = weekdays(" ".join(by_day))
+        if by_day:
             placed = dict(zip(by_day, names, strict=True))
-            return FixedDays(days=week, order=tuple(placed[day] for day in week), by_day=True)
-        return FixedDays(days=self.days or weekdays(" ".join(by_day)), order=names)
+            return FixedDays(days=days, order=tuple(placed[day] for day in days), by_day=True)
+        return FixedDays(days=days, order=names)
 
     def _names(self, sections: Sequence[Section], wanted: tuple[str, ...]) -> tuple[str, ...]:
         """Return the names in turn as the sections spell them, and fault what is in one place only."""

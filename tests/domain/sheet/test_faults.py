@@ -2,6 +2,7 @@
 
 import random
 import time
+from pathlib import Path
 from typing import get_args
 
 import pytest
@@ -51,6 +52,10 @@ LONE_LINES: list[tuple[str, list[tuple[int, FaultCode, str, str]]]] = [
     ("Dip, 8 reps\n\nA\nBench press, 8 reps", [(7, "duplicate workout", "A", "4")]),
     ("Dip, 8 reps\n\nB\n1. Bench press, 8 reps", [(7, "section not in rotation", "B", "")]),
     ("Dip, 8 reps\nTell me after 1 workout", [(6, "too few workouts", "Tell me after 1 workout", "")]),
+    (
+        "Dip, 8 reps\n\nLegs, heavy:\n1. Squat, 8",
+        [(7, "no workout name", "Legs, heavy", ""), (7, "section not in rotation", "Legs, heavy", "")],
+    ),
     ("Dip, 8 reps\nReview after 6 weeks", [(6, "review not in rounds", "Review after 6 weeks", "")]),
     ("Dip, 8 reps\nTrain every 4 days", [(6, "two schedules", "Train every 4 days", "")]),
     ("", [(4, "empty workout", "A", "")]),
@@ -217,3 +222,44 @@ def test_no_wording_makes_it_slow(words: str) -> None:
 def test_a_line_that_is_far_too_long_is_said_so() -> None:
     faults = read_sheet(HEAD + "1. Dip, 8 reps\n" + "slowly " * 100).faults
     assert [(fault.line_number, fault.what) for fault in faults] == [(6, "line too long")]
+
+
+GOOD_SHEETS = tuple(
+    path.read_bytes().decode()
+    for path in sorted(Path(__file__).parent.glob("*/*.txt"))
+    if "house." not in path.name
+)
+
+
+@st.composite
+def damaged_sheets(draw: st.DrawFn) -> str:
+    """A good sheet with lines left out, said twice, in another order, cut short, or with a piece put in."""
+    lines = draw(st.sampled_from(GOOD_SHEETS)).splitlines()
+    for _ in range(draw(st.integers(1, 4))):
+        place = draw(st.integers(0, len(lines) - 1))
+        match draw(st.sampled_from(["leave out", "twice", "move", "cut", "put in"])):
+            case "leave out" if len(lines) > 1:
+                del lines[place]
+            case "twice":
+                lines.insert(place, lines[place])
+            case "move":
+                lines.insert(draw(st.integers(0, len(lines) - 1)), lines.pop(place))
+            case "cut":
+                lines[place] = lines[place][: draw(st.integers(0, len(lines[place])))]
+            case _:
+                at = draw(st.integers(0, len(lines[place])))
+                lines[place] = lines[place][:at] + draw(pieces) + lines[place][at:]
+    return "\n".join(lines)
+
+
+@settings(max_examples=250, deadline=None)
+@given(damaged_sheets())
+def test_a_damaged_sheet_is_answered(text: str) -> None:
+    """What is still taken can be written out and means the same; what is not has words for each fault."""
+    result = read_sheet(text)
+    assert (result.programme is None) == bool(result.faults)
+    assert all(fault_words(facts_of(fault)) for fault in result.faults)
+    if result.programme is not None:
+        assert read_sheet(write_sheet(result.programme)).programme == result.programme, write_sheet(
+            result.programme
+        )
