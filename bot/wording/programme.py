@@ -90,7 +90,8 @@ def _details(prescription: Prescription) -> list[str]:
     if load := prescription.load_from:
         details.append(f"starts {_mass_words(load.difference)} {load.side} the last {escape(load.exercise)}")
     if ladder := prescription.ladder:
-        details.append(f"fewer than {ladder.below} full reps: lowering-only reps, up to {ladder.up_to}")
+        full = "1 full rep" if ladder.below == 1 else f"{ladder.below} full reps"
+        details.append(f"fewer than {full}: lowering-only reps, up to {ladder.up_to}")
     if add := prescription.add_load:
         details.append(f"more than {add.over} {unit}: add {_mass_words(add.by) if add.by else 'load'}")
     for instead in prescription.alternatives:
