@@ -9,7 +9,9 @@ from datetime import datetime, timedelta
 from typing import assert_never
 
 from bot.channel import Final, Rendered, Sender, Sent, TryAgain
-from bot.wording import Reader, label, message_words
+from bot.wording.alerts import label
+from bot.wording.message import message_words
+from bot.wording.reader import Reader
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
 from persistence.store import Store

@@ -5,7 +5,8 @@ import re
 import pytest
 
 from bot.markup import plain
-from bot.wording import Reader, message_words
+from bot.wording.message import message_words
+from bot.wording.reader import Reader
 from domain.parts import AlertPart, Part, Safety, Urgent
 
 CLIENT = Reader("Noor", "Europe/Amsterdam", "kg")

@@ -5,8 +5,9 @@ from typing import Any, get_args
 import pytest
 
 from bot.markup import plain
-from bot.wording import Reader, message_words
+from bot.wording.message import message_words
 from bot.wording.notices import WORDS
+from bot.wording.reader import Reader
 from domain.parts import Notice, Topic
 
 READER = Reader("Noor", "Europe/Amsterdam", "kg")
