@@ -58,6 +58,7 @@ async def serve(store: Store, bot: Connection) -> None:
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
 
+    await asyncio.to_thread(store.take_over)
     async with closing(bot):  # polling opens it, and waits where there is no network yet
         clock.start()
         poll = asyncio.create_task(polling.run())

@@ -7,6 +7,10 @@ longer the person's, and changes nothing.
 import secrets
 from dataclasses import dataclass, field
 
+from sqlalchemy import Connection, update
+
+from persistence.tables import DeliveryRow, PersonRow
+
 
 @dataclass(frozen=True, slots=True)
 class Lease:
@@ -24,6 +28,14 @@ class ChatLease:
     person: int
     token: str = field(repr=False)
     seconds: float
+
+
+def end_all(connection: Connection) -> None:
+    """End every lease, whoever holds it."""
+    for table in (PersonRow, DeliveryRow):
+        connection.execute(
+            update(table).where(table.lease_until.is_not(None)).values(lease_token=None, lease_until=None)
+        )
 
 
 def fresh_token() -> str:

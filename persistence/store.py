@@ -11,7 +11,7 @@ from datetime import datetime
 from sqlalchemy import Engine
 
 from domain.parts import Part
-from persistence import inbox, outbox, people, prepared, work
+from persistence import inbox, leases, outbox, people, prepared, work
 from persistence.engine import open_engine, reading, writing
 from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
@@ -37,6 +37,15 @@ class Store:
     def close(self) -> None:
         """Close every connection."""
         self._engine.dispose()
+
+    def take_over(self) -> None:
+        """End the leases that a process before this one left behind, where there can be only one: on SQLite.
+
+        Where there are many, a lost worker's leases run out by themselves.
+        """
+        if self._engine.dialect.name == "sqlite":
+            with writing(self._engine) as connection:
+                leases.end_all(connection)
 
     # What comes in
 

@@ -7,7 +7,7 @@ import pytest
 from sqlalchemy import Engine
 from telegram import Bot
 
-from bot.telegram.connection import make_bot
+from bot.telegram.connection import closing, make_bot
 from persistence.engine import open_engine
 from persistence.migrate import migrate
 from persistence.store import Store
@@ -23,10 +23,9 @@ def api() -> Iterator[BotApi]:
 
 @pytest.fixture
 async def bot(api: BotApi) -> AsyncIterator[Bot]:
-    client = make_bot(api.token, api.url)
-    yield client
-    await client.initialize()  # a client never opened is never closed
-    await client.shutdown()
+    async with closing(make_bot(api.token, api.url)) as client:
+        yield client
+        await client.initialize()  # a client never opened is never closed
 
 
 @pytest.fixture

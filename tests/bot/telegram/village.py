@@ -1,0 +1,86 @@
+"""An invented coach and her clients, on Telegram: prepared in a store, and brought in by their codes."""
+
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from typing import Any
+
+from sqlalchemy import Engine, select
+
+from bot.roster import read_roster
+from persistence.engine import reading
+from persistence.store import Store
+from persistence.tables import EntryRow, InboxRow, PersonRow
+
+SHEET = """Quayside Base
+Train every 2 days in turn: Pull, Push
+
+Pull
+1. Seated cable row, 8-10 reps to failure
+2. Romanian deadlift, 6-8 reps, stop one short of failure
+
+Push
+1. Dip, 5-8 reps to failure; over 8 add load
+2. Overhead press, 6-8 reps to failure
+"""
+
+
+def roster(*clients: str) -> dict[str, Any]:
+    """Return the coach Ilse and clients of these names, none of whom has a chat yet."""
+    today = date.today().isoformat()  # noqa: DTZ011 any day near now will do
+    return {
+        "coaches": [{"name": "Ilse", "zone": "Europe/Amsterdam", "unit": "kg"}],
+        "sheets": [SHEET],
+        "clients": [
+            {
+                "name": name,
+                "coach": "Ilse",
+                "programme": "Quayside Base",
+                "unit": "kg",
+                "zone": "Europe/Amsterdam",
+                "starts": today,
+                "remind_at": "00:05",
+            }
+            for name in clients
+        ],
+    }
+
+
+def codes(store: Store, *clients: str) -> dict[str, str]:
+    """Put the people into the store; return the code of each with which to open the chat."""
+    now = datetime.now(UTC)
+    loaded = store.load_roster(read_roster(roster(*clients)), now)
+    return {each.person.name: store.invite(each.person.number, now) for each in loaded}
+
+
+@dataclass(frozen=True)
+class Recorded:
+    """A recorded set that counts, and the words that it came from."""
+
+    exercise: str
+    load: str
+    reps: int | None
+    words: str
+
+
+def journal(engine: Engine, name: str) -> list[Recorded]:
+    """Return the sets of a client that count, oldest first."""
+    with reading(engine) as connection:
+        rows = connection.execute(
+            select(EntryRow.exercise, EntryRow.load, EntryRow.reps, InboxRow.incoming)
+            .join(InboxRow, InboxRow.number == EntryRow.message)
+            .join(PersonRow, PersonRow.number == EntryRow.client)
+            .where(PersonRow.name == name, EntryRow.superseded_by.is_(None), EntryRow.taken_back_at.is_(None))
+            .order_by(EntryRow.number)
+        ).all()
+    return [Recorded(row.exercise, f"{row.load:f}", row.reps, row.incoming.text) for row in rows]
+
+
+def inbox_count(engine: Engine, name: str) -> int:
+    """Return how many messages of a person's own stand in the inbox."""
+    with reading(engine) as connection:
+        rows = connection.execute(
+            select(InboxRow.number)
+            .join(PersonRow, PersonRow.number == InboxRow.person)
+            .where(PersonRow.name == name, InboxRow.source == "telegram")
+        )
+        return len(rows.all())
