@@ -136,7 +136,7 @@ class Fold:
     def _part(self, element: Element) -> None:
         quantities, joints = list(element.quantities), list(element.joints)
         known = self.known
-        quantities, joints = _pairs_of_dumbbells(quantities, joints)
+        quantities, joints = _pairs_of_dumbbells(quantities, joints, known)
         if known.hold:
             quantities = [q._replace(role="seconds") if q.role == "pair" and q.kind is None else q for q in quantities]
         elif any(q.role == "seconds" for q in quantities):
@@ -173,6 +173,8 @@ class Fold:
             return
         if q.role in {"load", "pair", "plates"}:
             self._take_load(q)
+        elif q.times and self.drafts and not (self.load is not None and not self.load_used) and q.value <= 6 and not self.known.in_range(q):
+            self.drafts.extend([self.drafts[-1]] * (_whole(q.value) - 1))
         elif q.role in {"reps", "seconds"}:
             self._take_amount(q)
         elif self.load is not None and (not self.load_used or self._goes_on(joint)) and self.known.reps_fit(q) | (q.value % 1 != 0):
@@ -558,10 +560,17 @@ class Fold:
                 self.each_hand = True
             case "change":
                 self.changing = True
+            case "zero":
+                self._zero(mark)
             case "done":
                 self._emit(None, None)
             case _:
                 pass
+
+    def _zero(self, mark: Mark) -> None:
+        """Take a missed attempt: the load with no rep."""
+        q = Quantity(mark.value or Decimal(0), mark.start, mark.end, "load", mark.unit)
+        self._full(q, [Quantity(Decimal(0), mark.start, mark.end, "reps")])
 
     def _unknown(self) -> None:
         self.amounts.extend(self.bare)
@@ -749,8 +758,10 @@ def _one_load(q: list[Quantity], known: Known) -> list[Quantity]:
     return q
 
 
-def _pairs_of_dumbbells(q: list[Quantity], joints: list[str]) -> tuple[list[Quantity], list[str]]:
+def _pairs_of_dumbbells(q: list[Quantity], joints: list[str], known: Known) -> tuple[list[Quantity], list[str]]:
     """Take "2x30kg dumbbells" and "2 x 30s" as a pair of thirties."""
+    if len(q) == 3 and q[0].value == 2 and q[0].role is None and joints[1] == "x" and joints[2] in {"for", "x", "@"} and known.kind == "each" and known.load_fits(q[1]) is not False and not known.load_fits(q[0]) and known.reps_fit(q[2]) and not (joints[2] != "for" and known.load_fits(q[2])):
+        return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
     if len(q) >= 2 and q[0].value == 2 and q[0].role is None and joints[1] in {"x", ""} and (q[1].kind == "each" or (q[1].role == "pair" and len(q) > 2)):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
     return q, joints
@@ -764,7 +775,7 @@ def _split(element: Element) -> list[Element]:
     parts: list[Element] = []
     start = 0
     for i in range(2, len(q)):
-        if i - start >= 2 and joints[i] == "" and i + 1 < len(q) and joints[i + 1] in {"x", "for", "@"} and any(j in {"x", "for", "@"} for j in joints[start + 1 : i]):
+        if i - start >= 2 and joints[i] in {"", "/", "-"} and i + 1 < len(q) and joints[i + 1] in {"x", "for", "@"} and any(j in {"x", "for", "@"} for j in joints[start + 1 : i]):
             parts.append(Element(q[start:i], joints[start:i], element.after_at and start == 0, element.next_to_name, element.result))
             start = i
     rest = Element(q[start:], [joints[start] if start == 0 else "then", *joints[start + 1 :]], element.after_at and start == 0, element.next_to_name, element.result)

@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from domain.reading.exercise_words import COMMON
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark, Quantity
@@ -18,9 +19,11 @@ from domain.reading.words import (
     BETWEEN,
     FILLERS,
     FOR_WORDS,
+    INTERJECTIONS,
     RESULT_VERBS,
     THEN_WORDS,
     TIMES_SIGNS,
+    TRAINING,
 )
 
 TIGHT = frozenset({"x", "for", "@", "/", ":", "-", ""})
@@ -62,6 +65,7 @@ class Group:
     pointer: int | None = None
     again: bool = False
     first_on_line: bool = True
+    unknown_word: str | None = None
 
     @property
     def start(self) -> int:
@@ -82,12 +86,12 @@ _GROUP_MARKS = frozenset(
     {
         "same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
         "unknown load", "pin", "failed on", "failure", "no failure", "rir", "lowering", "unknown reps", "each hand",
-        "every set", "again", "change",
+        "every set", "again", "change", "zero",
     }
 )  # fmt: skip
 PROVIDERS = frozenset(
     {"same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
-     "unknown load", "pin"}
+     "unknown load", "pin", "zero"}
 )  # fmt: skip
 """Phrases that give a load or reps of their own."""
 
@@ -212,7 +216,49 @@ def gather(
     if sentence:
         groups.extend(_grouped(message, sentence, pointers))
     _number_lines(message, groups)
+    for group in groups:
+        if group.named is None and group.pointer is None and not group.again and group.items:
+            group.unknown_word = _unknown_word(message, group)
     return groups
+
+
+def _unknown_word(message: Message, group: Group) -> str | None:
+    """Return a word that stands where the name of an exercise would, and is none that is known."""
+    first = group.items[0]
+    if not isinstance(first, Element):
+        return None
+    at = first.start - 1
+    while message.text(at) in {":", "-", "at", "with", "was", "for", "got", "x", "="} and at >= 0:
+        at -= 1
+    if at >= 0 and _is_unknown(message, at) and (at == 0 or message.text(at - 1) in _NAME_COMES_AFTER or _is_unknown(message, at - 1)):
+        return message.text(at)
+    at = group.items[-1].end
+    if message.text(at) in {"on", "of"}:
+        at += 1
+        while message.text(at) in {"the", "my"}:
+            at += 1
+        if at < len(message.tokens) and _is_unknown(message, at):
+            return message.text(at)
+    return None
+
+
+_NAME_COMES_AFTER = frozenset({",", ".", "\n", "and", "then", "did", "the", "for", ":", ";", "!", "&", "on", "plus", "n", "some", "my"})
+
+
+def _is_unknown(message: Message, at: int) -> bool:
+    token = message.tokens[at]
+    return (
+        token.kind == WORD
+        and not message.taken[at]
+        and len(token.text) >= 4
+        and token.text not in FILLERS
+        and token.text not in COMMON
+        and token.text not in BETWEEN
+        and token.text not in RESULT_VERBS
+        and token.text not in TRAINING
+        and token.text not in INTERJECTIONS
+        and not token.text.endswith(("ly", "ing"))
+    )
 
 
 def _elements(

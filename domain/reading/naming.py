@@ -163,7 +163,9 @@ class Names:
             run: list[tuple[str, int]] = []
             end = at
             while end < count and tokens[end].kind == WORD and not message.taken[end] and len(run) < 12:
-                more = self._word_stems(tokens[end].text)
+                more = self._word_stems(tokens[end].text) or (
+                    self._short_typo(tokens[end].text) if end > at else ()
+                )
                 if not more or (end > at and self._is_step(message, end)):
                     break
                 run.extend((stem, end) for stem in more)
@@ -171,6 +173,12 @@ class Names:
             found.extend(self._in_run(run))
             at = max(end, at + 1)
         return found
+
+    def _short_typo(self, word: str) -> Stems:
+        """Return the word of the plan that a short misspelt word beside another word of a name stands for."""
+        if len(word) != 4 or word in COMMON:
+            return ()
+        return _closest(word, self._words, _CUTOFF_ELSEWHERE)
 
     def _is_step(self, message: Message, at: int) -> bool:
         """Return whether "up" or "down" before a number is a step of load, and not the end of a name."""
@@ -189,8 +197,11 @@ class Names:
         return None
 
     def _is_exact(self, message: Message, at: int, end: int) -> bool:
-        stems = joined(s for t in message.tokens[at:end] for s in self._word_stems(t.text))
-        return stems in self._exact
+        """Return whether a whole name of the plan begins at `at` and reaches at least as far as `end`."""
+        for stop in range(min(len(message.tokens), at + _LONGEST), end - 1, -1):
+            if joined(s for t in message.tokens[at:stop] for s in self._word_stems(t.text)) in self._exact:
+                return True
+        return False
 
     def _in_run(self, run: list[tuple[str, int]]) -> list[Named]:
         """Return the names in a run of words that all belong to names, the longest first from the left."""
@@ -246,6 +257,11 @@ class Names:
         core = frozenset(s for s in window if s not in WEAK) or frozenset(stripped)
         if core in self._core:
             return tuple(dict.fromkeys(self._core[core])), True
+        one_arm = tuple(s for s in stripped if s not in {"one", "single", "arm"}) if "arm" in stripped else ()
+        if one_arm:
+            known = [k for k in self._known if k.head == one_arm[-1] and set(one_arm) <= k.stems[0]]
+            if len(known) == 1 and not known[0].stems[0] & {"barbell", "machine"}:
+                return (known[0].name,), False
         elsewhere = _catalogue_names().get(window)
         said = frozenset(stripped)
         fits = [k for k in self._known if said <= k.stems[0]]
@@ -298,7 +314,13 @@ class Names:
         parts = _PAIRS.get(stem)
         if parts:
             return parts
-        if len(stem) < 5 or word in COMMON or stem in COMMON:
+        if len(word) < 4 or word in COMMON or stem in COMMON:
+            return ()
+        single = _single(stem)
+        doubled = {w for w in (*self._words, *_vocabulary()) if _single(w) == single and len(single) > 2}
+        if len(doubled) == 1:
+            return (doubled.pop(),)
+        if len(stem) < 5:
             return ()
         split = self._split(stem) or self._split(word)
         if split:
@@ -316,6 +338,11 @@ class Names:
                 if mended:
                     return (first, *mended)
         return ()
+
+
+def _single(word: str) -> str:
+    """Return a word with each doubled letter single."""
+    return "".join(c for i, c in enumerate(word) if i == 0 or word[i - 1] != c)
 
 
 _PAIRS: dict[str, Stems] = {}

@@ -44,12 +44,14 @@ class Quantity(NamedTuple):
     each: bool = False
     minus: bool = False
     minutes: bool = False
+    plus: bool = False
+    times: bool = False
 
 
 MarkKind = Literal[
     "failure", "no failure", "failed on", "rir", "body", "lowering", "same all", "same load", "up", "down",
     "more reps", "fewer reps", "target", "target more", "target fewer", "done", "unknown load", "unknown reps",
-    "again", "ordinal", "all kg", "all lb", "unit unknown", "change", "each hand", "pin", "every set", "no set",
+    "again", "zero", "all kg", "all lb", "unit unknown", "change", "each hand", "pin", "every set", "no set",
 ]  # fmt: skip
 
 
@@ -81,9 +83,10 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
     ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|couldnt finish|couldnt lock out|couldnt get|couldnt complete|didnt get|didnt finish|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|(?<![^ ])(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
     ("no failure", re.compile(r"\b(?:(?:well |way |just |a bit |a little |far )?(?:short of|shy of|away from|before|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to |reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)|not failed|no failure|stopped short)\b")),
     ("failure", re.compile(r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in) (?:complete |total |full |absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?|nothing more in (?:the tank|me)|nothing in the tank|empty tank|tank (?:was )?empty|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out|no more reps in me|went to the limit|absolute max|gave out)\b")),
+    ("zero", re.compile(r"\b(?:couldnt|could not|cant|cannot|didnt|wouldnt|failed to|unable to|not able to|no chance to|didnt manage to|couldnt manage to|tried to|tried and failed to|no way to)(?: even| really| quite| get to)? (?:move|lift|budge|press|pull|unrack|shift|stand up with|complete a rep (?:at|with)|do a (?:single )?rep (?:at|with)|get a (?:single )?rep (?:at|with|on)|get (?:it|the bar) (?:up|off the floor) (?:at|with)|get up|squat|bench|deadlift)(?: the| a| up| with| it at| even| at| with)* (?P<n>#)(?P<u> (?:kgs?|kilos?|lbs?|pounds?))?(?! (?:reps?|more|th|st|nd|rd|x|for|sets|times|min|again))|(?P<m>#)(?P<v> (?:kgs?|kilos?|lbs?|pounds?))?(?: \w+)? (?:wouldnt|didnt|did not|would not|wasnt|refused to|wont) (?:move|budge|moving|go up|go anywhere|come off the floor|leave the floor|budging|come up)\b|\bmissed(?: the| a)? (?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?)(?= |$)(?! (?:for|x))|\b(?:zero|no|# ) reps (?:at|with|on) (?P<o>#)")),
     ("each hand", re.compile(r"\b(?:each hand|per hand|in each hand|in every hand|a hand|per dumbbell|each dumbbell|per db|per side of dumbbells|both hands each)\b")),
-    ("up", re.compile(rf"\b(?:up|went up|plus|added|add|increased|increase|bumped|heavier by)(?: (?:it|the weight|weight|up|by|another|an extra|extra|the load|to it))* (?P<n>#){_U}(?! ?/)(?: (?:more|heavier|extra))?(?: (?:from|on|than|over|since) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:more|heavier|up|extra)(?: weight| load)? (?:than|from|on|over|compared to) {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:more|heavier|up|extra)\b(?! reps?)")),
-    ("down", re.compile(rf"\b(?:down|went down|minus|dropped|drop|decreased|reduced|lighter by|took off|lowered)(?: (?:it|the weight|weight|down|by|another|to it|the load))* (?P<n>#){_U}(?: (?:less|lighter))?(?: (?:from|on|than) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:lighter|less)(?: weight)? than {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:less|lighter|down|off)\b(?! reps?)")),
+    ("up", re.compile(rf"\b(?:up|went up|added|add|increased|increase|bumped|heavier by)(?: (?:it|the weight|weight|up|by|another|an extra|extra|the load|to it))* (?P<n>#){_U}(?! ?/)(?: (?:more|heavier|extra))?(?: (?:from|on|than|over|since) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:more|heavier|up|extra)(?: weight| load)? (?:than|from|on|over|compared to) {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:more|heavier|up|extra)\b(?! reps?)")),
+    ("down", re.compile(rf"\b(?:down|went down|dropped|drop|decreased|reduced|lighter by|took off|lowered)(?: (?:it|the weight|weight|down|by|another|to it|the load))* (?P<n>#){_U}(?: (?:less|lighter))?(?: (?:from|on|than) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:lighter|less)(?: weight)? than {_LAST}|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:less|lighter|down|off)\b(?! reps?)")),
     ("target more", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan|goal) by (?P<k>#))(?![^ ])")),
     ("target fewer", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan|goal) by (?P<k>#))(?![^ ])")),
     ("target", re.compile(r"\b(?:(?:hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to) (?:the |my |our |all |your )?(?:target|targets|goal)(?! (?:was|is|of|:|by))|target (?:hit|reached|met|done|achieved|made|nailed)|(?:exactly |just |precisely |all |everything |went |done |done exactly )?(?:as|like|per|to) (?:it was |was |its |is |the |you |we |had )*(?:planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for)(?: says| said| it)?|what you (?:wrote|prescribed|planned|asked for)|exactly (?:the|what) (?:plan|target|was planned)|exactly what the plan (?:said|says|wanted))\b")),
@@ -107,6 +110,7 @@ _TRIGGERS: tuple[tuple[MarkKind, frozenset[str]], ...] = (
     ("failed on", frozenset({"failed", "failing", "fail", "died", "stuck", "missed", "lost", "pinned", "couldnt", "didnt", "stalled", "wouldnt", "gave", "broke", "collapsed", "grinded", "dropped", "wasnt"})),
     ("no failure", frozenset({"failure", "fail", "failing", "failed", "stopped"})),
     ("failure", frozenset({"failure", "fail", "failing", "failed", "left", "tank", "couldnt", "cant", "another", "out", "more", "limit", "could", "max"})),
+    ("zero", frozenset({"couldnt", "could", "cant", "cannot", "didnt", "wouldnt", "failed", "unable", "refused", "did", "would", "missed", "reps", "tried", "wasnt", "not", "wont"})),
     ("each hand", frozenset({"hand", "dumbbell", "db", "hands", "dumbbells"})),
     ("up", frozenset({"up", "plus", "added", "add", "increased", "increase", "bumped", "more", "heavier", "extra"})),
     ("down", frozenset({"down", "minus", "dropped", "drop", "decreased", "reduced", "lighter", "less", "took", "lowered", "off"})),
@@ -169,7 +173,9 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     if name is not None:
         value = _number_in(message, *message.span(match, name))
     unit_word = groups.get("u") or groups.get("v") or groups.get("w")
-    unit = _UNITS.get(unit_word) if unit_word else None
+    unit = _UNITS.get(unit_word.strip()) if unit_word else None
+    if kind == "zero" and "tried" in match.group() and "failed" not in match.group():
+        return None
     if kind == "rir" and value is not None:
         if name in {"rpe", "rpe2"}:
             value = Decimal(10) - value
@@ -229,7 +235,7 @@ def _quantity(message: Message, at: int) -> Quantity:
     role: Role | None = None
     unit: Unit | Literal["stone"] | None = None
     kind: Literal["each", "added", "assist"] | None = None
-    minus = lowering = each = a_side = minutes = False
+    minus = lowering = each = a_side = minutes = plus = times = False
 
     after = message.text(end)
     glued = end < len(tokens) and tokens[end].glued
@@ -286,8 +292,9 @@ def _quantity(message: Message, at: int) -> Quantity:
     if before in {"+", "plus"} and role in {None, "load"} and (
         message.value(at - 2) is None or (at >= 2 and not tokens[at - 1].glued and tokens[at].glued)
     ):  # fmt: skip
-        kind, start = "added", at - 1
+        plus, start = True, at - 1
         if message.text(start - 1) in {"bw", "bodyweight", "weight", "body"}:
+            kind, plus = "added", False
             start -= 1
             if message.text(start) == "weight" and message.text(start - 1) == "body":
                 start -= 1
@@ -296,8 +303,10 @@ def _quantity(message: Message, at: int) -> Quantity:
     elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
         kind, start = "assist", at - 1
     elif before in {"x", "*"} and role is None and message.value(at - 2) is None and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}:
-        role = "reps"
-    return _with_counting(message, Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes))
+        role, times = "reps", True
+    return _with_counting(
+        message, Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes, plus, times)
+    )
 
 
 _EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})
@@ -334,9 +343,7 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
             return q._replace(kind="each", role="load", end=end + 1)
         if text(end) in {"pair"} or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
             return q._replace(kind="each", role="load", end=end + (text(end) == "pair"))
-        if text(end) in {"each", "ea", "apiece", "e"} and text(end + 1) not in _EACH_LIMB and text(end + 1) not in {"set", "time", "for", "one"}:
-            return q._replace(each=True, end=end + 1)
-        if text(end) in {"each"} and text(end + 1) in {"for"} and q.unit is not None:
+        if text(end) in {"each", "ea", "apiece", "e"} and text(end + 1) not in _EACH_LIMB and text(end + 1) not in {"set", "time", "one"}:
             return q._replace(each=True, end=end + 1)
     if text(end) in {"a", "per", "each", "either", "every", "/"} and text(end + 1) in {"side", "sides"}:
         return q._replace(a_side=True, end=end + 2)

@@ -34,6 +34,7 @@ class Resolver:
     request: Request
     unit: Unit
     day_at: Callable[[int], date | None]
+    word_of: Callable[[Named], str]
     ask_unit: bool = False
     days: dict[date, Day] = field(default_factory=dict)
     placed: list[Placed] = field(default_factory=list)
@@ -42,7 +43,6 @@ class Resolver:
         """Return what the groups give."""
         named_before: Named | None = None
         exercise_before: str | None = None
-        carried: Group | None = None
         for group in _merged(groups):
             day_on = self.day_at(group.start)
             day = self._day(day_on or self.request.sent.date())
@@ -53,10 +53,12 @@ class Resolver:
                 exercise_before = exercise if group.named is not None else exercise_before
                 continue
             before = len(self.placed)
-            self._resolve(group, exercise, ambiguous, day, day_on)
+            defaulted = exercise is not None and group.named is None and named_before is None and group.pointer is None and not group.again and exercise != exercise_before
+            if defaulted and exercise is not None:
+                exercise = self._pointed_by_kind(group, exercise, day)
+            self._resolve(group, exercise, ambiguous, day, day_on, said=group.unknown_word)
             if len(self.placed) > before:
                 exercise_before = exercise
-        del carried
         return self.placed
 
     def _day(self, on: date) -> Day:
@@ -85,6 +87,40 @@ class Resolver:
             return exercise_before, None
         return self.next_exercise(day), None
 
+    def _pointed_by_kind(self, group: Group, exercise: str, day: Day) -> str | None:
+        """Return the exercise of a set without a name, None where what was said cannot be of the one whose turn it is.
+
+        Lowering-only reps and seconds point at the one exercise of the plan that is done so; a load counted in
+        another way than the exercise's, or one that only fits another exercise, has to be asked about.
+        """
+        if group.unknown_word is not None:
+            return None
+        known = Known(self.request, exercise, day, self.unit)
+        quantities = [q for i in group.items if not isinstance(i, Mark) for q in i.quantities]
+        left = [p for p in self.request.plan if day.counts.get(p.name, 0) < p.sets]
+        lowering = any(q.lowering for q in quantities) or any(isinstance(i, Mark) and i.kind == "lowering" for i in group.items)
+        if lowering and not (known.plan and known.plan.lowering_only) and known.kind not in {"added", "assist"}:
+            lowered = [p.name for p in left if p.lowering_only]
+            return lowered[0] if len(lowered) == 1 else None
+        if quantities and all(q.role == "seconds" for q in quantities) and not known.hold:
+            holds = [p.name for p in left if p.of == "seconds"]
+            return holds[0] if len(holds) == 1 else None
+        body = any(isinstance(i, Mark) and i.kind == "body" for i in group.items)
+        if body and known.kind not in {"added", "assist"} and not known.is_body:
+            return None
+        loads = [q for q in quantities if q.role in {"load", "pair"} or q.kind is not None or q.each]
+        if not loads:
+            return exercise
+        q = loads[0]
+        if known.hold and q.role == "pair":
+            return exercise
+        kind = known.kind_of(q)
+        if kind != known.kind and kind in {"each", "added", "assist"} and known.plan is not None:
+            return None
+        if known.load_fits(q) is False and any(Known(self.request, p.name, day, self.unit).load_fits(q) for p in left if p.name != exercise):
+            return None
+        return exercise
+
     def next_exercise(self, day: Day) -> str | None:
         """Return the exercise of a set without a name: the one under way, else the first that is left."""
         plan = {p.name: p.sets for p in self.request.plan}
@@ -94,7 +130,7 @@ class Resolver:
         return next((p.name for p in self.request.plan if day.counts.get(p.name, 0) < p.sets), None)
 
     def _resolve(
-        self, group: Group, exercise: str | None, ambiguous: Named | None, day: Day, day_on: date | None
+        self, group: Group, exercise: str | None, ambiguous: Named | None, day: Day, day_on: date | None, said: str | None
     ) -> None:
         known = Known(self.request, exercise or _UNKNOWN_EXERCISE, day, self.unit)
         fold = Fold(known)
@@ -104,10 +140,8 @@ class Resolver:
             if fold.each_hand and isinstance(draft.load, Quantity) and draft.load.kind is None:
                 draft = replace(draft, load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
             one = self._one(draft, known, exercise, day_on)
-            if isinstance(one, OpenSet) and ambiguous is not None:
-                one = replace(one, said_name=None)
             if exercise is None:
-                one = _without_exercise(one, ambiguous)
+                one = _without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
             self.placed.append(Placed(start, end, one))
             if isinstance(one, TrainingSet):
@@ -205,6 +239,14 @@ class Resolver:
             if kind in {"added", "assist"} or known.is_body:
                 return Decimal(0), self.request.unit, "body", None
             return q.value, unit, kind, "confirm"
+        if (q.plus or (q.minus and known.load_fits(q) is False)) and known.kind in {"total", "each"} and not known.is_body:
+            # "+2.5 for 7" on a bar counts from the load to beat.
+            base = known.base(from_last=False)
+            if base is None:
+                return None, None, None, "load"
+            step = convert(q.value, unit, base.unit)
+            load = base.load + step if q.plus else base.load - step
+            return (load, base.unit, base.load_kind, None) if load > 0 else (None, None, None, "load")
         return q.value, unit, kind, None
 
     def _relative_load(self, mark: Mark, known: Known) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
@@ -277,14 +319,13 @@ class Resolver:
         return tuple(found)
 
 
-def _without_exercise(one: TrainingSet | OpenSet, ambiguous: Named | None) -> OpenSet:
+def _without_exercise(one: TrainingSet | OpenSet, said: str | None) -> OpenSet:
     """Return an open set that asks only which exercise it was; what else is missing is asked once that is known."""
-    del ambiguous
     if isinstance(one, OpenSet):
         asks: tuple[Slot, ...] = ("date",) if one.on is None else ("exercise",)
         if one.asks and one.asks[0] == "unit":
             asks = ("unit",)
-        return replace(one, exercise=None, asks=asks)
+        return replace(one, exercise=None, asks=asks, said_name=said)
     return OpenSet(
         exercise=None,
         load=one.load,
@@ -297,6 +338,7 @@ def _without_exercise(one: TrainingSet | OpenSet, ambiguous: Named | None) -> Op
         rir=one.rir,
         on=one.on,
         asks=("exercise",),
+        said_name=said,
     )
 
 

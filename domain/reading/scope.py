@@ -145,6 +145,8 @@ def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> 
         return False
     if opening.startswith(("if ", "whether ")):
         return before in {"wondering", "ask", "know", "sure"}
+    if re.match(r"(?:can|could|would|will|should|may|might) (?:have|be|do|not|only|still|barely|also|easily|probably)\b", rest):
+        return False
     if _STATEMENT.match(rest):
         return bool(re.match(r"(?:will|would|was|were|did) (?:it|that|this|you|i) (?:be|have|ok|okay|bad|wrong|normal|matter)", rest))
     if re.match(r"(?:what|how) (?:a|an)\b", rest) or re.match(r"(?:can|could) (?:#|not|barely|feel)", rest):

@@ -12,7 +12,7 @@ from decimal import Decimal
 from domain.reading import correct, scope, wants
 from domain.reading.body import find_pain
 from domain.reading.danger import danger_pain, signs
-from domain.reading.gather import PROVIDERS, Element, Group, find_pointers, gather
+from domain.reading.gather import Element, Group, find_pointers, gather
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
 from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
@@ -25,7 +25,7 @@ from domain.sets import TrainingSet
 from domain.units import Unit
 
 _CHANGE = re.compile(
-    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha) )+(?=#)"
+    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
 )
 _DEAD = frozenset({"a question", "another's", "a plan", "a warm-up", "what was before"})
 _CHANGE_STRONG = re.compile(
@@ -67,7 +67,7 @@ def _read(request: Request, message: Message) -> Reading:
         marked_old(message)
         named = [n for n in named if not n.weak]
     else:
-        questions = scope.mark_what_is_no_record(message, named, _marked(m for m in marks if m.kind in PROVIDERS | {"unknown reps"}))
+        questions = scope.mark_what_is_no_record(message, named, _marked(marks))
     marks = [m for m in marks if not any(message.taken[at] in _DEAD for at in range(m.start, m.end))]
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
@@ -86,7 +86,7 @@ def _read(request: Request, message: Message) -> Reading:
     if undo is not None and not any(q.start > undo[1] for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
-    resolver = Resolver(request, unit, _day_finder(message, for_training, request.sent), ask_unit)
+    resolver = Resolver(request, unit, _day_finder(message, for_training, request.sent), lambda n: " ".join(message.texts(n.start, n.end)), ask_unit)
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:
         placed = _done_without_numbers(message, request, resolver, named, questions)

@@ -34,6 +34,7 @@ def _words(*patterns: str) -> re.Pattern[str]:
 
 _STOP = _words(
     r"stop (?:messaging|texting|sending|writing|contacting|reminding|notifying|bothering|these|the|all|with the|your|nagging|pinging)(?: me)?(?: \w+)?(?: (?:messages?|texts?|reminders?|notifications?))?",
+    r"stop (?:messages?|reminders?|texts?|notifications?)",
     r"unsubscribe(?: me)?",
     r"(?:no more|dont want(?: any)?(?: more)?|do not want(?: any)?(?: more)?|dont need(?: any)?(?: more)?) (?:of (?:these|your) )?(?:messages?|reminders?|texts?|notifications?|msgs?|pings?)",
     r"leave me alone",

@@ -19,7 +19,7 @@ THEN_WORDS = frozenset({"then", "followed", "afterwards", "finally", "later"})
 BETWEEN = frozenset(
     """a an the only just solid good clean hard full nice easy ugly i my today of total whole was it all them both
     this time tough strong slow proper like about? still again in is were reps rep shaky grindy lovely comfortable
-    strict paused each done on""".replace("?", "").split()
+    strict paused each done on uh um er erm uhm like what maybe""".replace("?", "").split()
 ) - {"about", "each", "on"}
 """Words that may stand between a load and its reps without parting them."""
 
@@ -72,3 +72,13 @@ TRAINING = frozenset(
     train exercise exercises""".split()
 )
 """Words by which a day is the day of the training."""
+
+INTERJECTIONS = frozenset(
+    """alright righto cheers hooray yippee yess yesss whoop whoops oops sweet nice cool awesome amazing beauty boss chief champ
+    buddy pal guys everyone team evening afternoon monday tuesday wednesday thursday friday saturday sunday january
+    february march april june july august september october november december quick update result report greetings
+    salut hola servus moin hallo tach sorted bingo jackpot easy peasy crap damn dang jeez sheesh blimey crikey gosh
+    hello hiya heya howdy yoohoo yeah yeahh okie okey okeydoke dokey ahoy heyy hiii hellooo also maybe
+    kilo kilos kilogram kilograms pounds reps sets""".split()
+)
+"""Words that stand before a set without naming anything."""
