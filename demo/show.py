@@ -12,14 +12,14 @@ from rich.text import Text
 from bot.play.engine import Said
 from bot.play.script import Step
 from bot.play.show import formatted
-from bot.wording.reader import NO_BREAK
 from demo.stories import Story
 from demo.tape import Happening
 from domain.parts import Notice, VerdictPart
 
 WIDTH = 100
 NAMES = 9
-"""How wide the column of names is."""
+WORDS = WIDTH - 5 - NAMES - 6
+"""How wide the columns of names and of words are; a time and the gaps take the rest."""
 
 
 class Teller:
@@ -90,11 +90,20 @@ def row(happening: Happening) -> tuple[Text, Text]:
         case Said(outgoing=outgoing, rendered=rendered):
             words = formatted(rendered.text_html)
             if rendered.buttons:
-                labels = "  ".join(f"[{label}]".replace(" ", NO_BREAK) for label, _ in rendered.buttons)
-                words.append(f"\n{labels}", style="cyan")
+                words.append(f"\n{button_lines([label for label, _ in rendered.buttons])}", style="cyan")
             if outgoing.is_coach:
                 return Text(f"to {outgoing.name}", style="bold magenta"), words
             return Text("Kilopost", style="bold blue"), words
+
+
+def button_lines(labels: Sequence[str]) -> str:
+    """Return the buttons in lines that fit, each whole."""
+    lines = [""]
+    for label in labels:
+        if lines[-1] and len(lines[-1]) + len(label) > WORDS - 4:
+            lines.append("")
+        lines[-1] += f"{'  ' if lines[-1] else ''}[{label}]"
+    return "\n".join(lines)
 
 
 def summary(happenings: Sequence[Happening]) -> str:

@@ -10,7 +10,7 @@ HELP = (
     "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
     "«yesterday: squat 100x5».\n"
     "Put something right: «make that 9», «undo», or edit your message.\n"
-    "Also: «what's next?», «history of rows», «skip calves today», «can't today», «move to Thursday», "
+    "Also: «what's next?», «history of rows», «skip dips today», «can't today», «move it to Thursday», "
     "«away till the 14th», «I'm back», «remind me at 7», «I use pounds», «I'm in Lisbon».\n"
     "If something hurts, say so. A question for your coach: just ask it.\n"
 )
@@ -86,6 +86,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "button is not yours": "That button does nothing here. Just type what you mean.",
     "no set found": "I found no set in that, so nothing is recorded. Say it as «80 kg x 8», or «help».",
     "heard": "All right.",
+    "out of reason": "Those numbers are beyond anything I know, so I record none of them. Once more, please?",
+    "other script": "I can read only English so far. Send your sets as «80 x 8», or say «help».",
     "nothing to read": "I find no words in that. Send your sets as «80 x 8», or say «help».",
     "say it again": "Then I record nothing. Send it once more as it was, say as «80 kg x 8».",
     "no trouble": "Good to know. Should that change, leave the exercise and tell me.",

@@ -12,6 +12,7 @@ from bot.commands.database import passing
 from bot.roster import read_roster
 from bot.settings import PREFIX, Settings
 from bot.stage import Stage
+from bot.wording.client_notices import HELP
 from domain.client import hear
 from domain.incoming import Heard, Text
 from domain.outcome import Outcome
@@ -103,10 +104,14 @@ def topics(outcome: Outcome) -> set[str]:
     return {part.topic for say in outcome.says for part in say.parts if isinstance(part, Notice)}
 
 
-@pytest.mark.parametrize("said", examples("What the bot understands"))
-def test_what_is_said_to_be_understood_is(adaeze: ClientState, said: str) -> None:
+HELPED = re.findall(r"«([^»]+)»", HELP)
+
+
+@pytest.mark.parametrize("said", [*examples("What the bot understands"), *HELPED])
+def test_what_readme_and_help_say_can_be_said_is_understood(adaeze: ClientState, said: str) -> None:
     if said == "I'm back":
         adaeze = replace(adaeze, memory=adaeze.memory.model_copy(update={"paused": True}))
     outcome = hear(adaeze, Heard(1_000, NOW, Text(text=said)))
+    assert HELPED
     assert outcome.says
     assert not topics(outcome) & NOTHING_UNDERSTOOD
