@@ -80,6 +80,10 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
             "Put the name of its workout on a line above it.",
         ),
         "no exercise": ("«{part}» is no name of an exercise", "Write its name first, then the reps."),
+        "two exercises": (
+            "«{part}» names two exercises at once",
+            "Give each its own line and reps; in a superset the second begins «straight into {hint}».",
+        ),
         "no range": (
             "it does not say how many reps, or how long",
             "Write «{part}, 8-10 reps», or «{part}, hold 30-60 seconds».",

@@ -178,8 +178,9 @@ RULES: tuple[Rule, ...] = (
     _rule(rf"{ADD}{HOW_MUCH}\s+{TOP}", _add_load),
     _rule(rf"{ADD}{HOW_MUCH}\s+{REACHED}(?P<reached>{NUMBER}){COUNT_UNIT}", _add_load),
     _rule(
-        rf"start(?:s|ing)?\s+(?:at\s+|with\s+)?{MASS}\s+(?P<side>above|over|heavier\s+than|more\s+than|on\s+top\s+of|"
-        r"below|under|lighter\s+than|less\s+than)\s+(?:the\s+|your\s+)?(?:(?:last|latest|previous)\s+)?(?P<name>\S.*)",
+        rf"(?:start|begin)(?:s|n?ing)?\s+(?:at\s+|with\s+)?{MASS}\s+(?P<side>above|over|heavier\s+than|more\s+than|on\s+top\s+of|"
+        r"below|under|lighter\s+than|less\s+than)\s+(?:(?:the|your|her|his|their)\s+)?"
+        r"(?:(?:last|latest|previous)\s+)?(?P<name>\S.*)",
         _load_from,
     ),
     _rule(
@@ -215,7 +216,10 @@ RULES: tuple[Rule, ...] = (
     _rule(r"(?:stop(?:ping)?\s+)?(?:just\s+)?short\s+of\s+failure", lambda _: Effort(1, vague=True)),
     _rule(rf"(?:@\s*)?rir\s*[:=]?\s*(?P<short>{NUMBER})", _effort),
     _rule(rf"(?:@\s*)?(?P<short>{NUMBER})\s*rir", _effort),
-    _rule(r"(?:@\s*)?rpe\s*[:=@]?\s*(?P<rpe>10|[0-9])(?![.,]\d)", _effort_from_rpe),
+    _rule(
+        r"(?:@\s*)?(?:(?:no\s+more\s+than|not\s+over|up\s+to|max\.?)\s+)?rpe\s*[:=@]?\s*(?P<rpe>10|[0-9])(?![.,]\d)",
+        _effort_from_rpe,
+    ),
     # sets and ranges
     _rule(
         rf"{NUMBER}\s*-\s*{NUMBER}\s*(?:(?:working|work|hard)\s+)?sets?\b(?:\s+of)?",
@@ -266,16 +270,17 @@ RULES: tuple[Rule, ...] = (
         rf"{LOAD}(?:counted\s+)?as\s+(?:help|assistance)|assisted|with\s+(?:help|assistance)",
         _counted_as("assist"),
     ),
+    _rule(r"no\s+(?:added\s+)?(?:load|weight)", _counted_as("body")),
     _rule(
-        rf"no\s+(?:added\s+)?(?:load|weight)|(?:with\s+)?(?:just\s+|only\s+)?{BODY_WEIGHT}(?:\s+only|\s+alone)?",
-        _counted_as("body"),
+        rf"(?:with\s+)?(?:just\s+|only\s+)?{BODY_WEIGHT}(?:\s+only|\s+alone)?",
+        lambda _: Counted("body", at_first=True),
     ),
 )
 
 
 _BETWEEN = re.compile(
     r"\s+|[,.:;&@]|(?:and|for|of|then|with|at|do|doing|aim(?:ing)?\s+for|target|all|only|about|approximately|"
-    r"per\s+set|each\s+set|per\s+round|a|set)\b|->|=>|-(?=\s|$)|\+(?=\s)",
+    r"per\s+set|each\s+set|per\s+round|a|set)\b|x(?=\s*\d)|->|=>|-(?=\s|$)|\+(?=\s)",
     re.IGNORECASE,
 )
 """Words and marks that say nothing by themselves."""

@@ -30,7 +30,7 @@ _TAKEN = re.compile(
 )
 _TROUBLE = re.compile(
     r"\b(?:problems?|troubles?|troubled|sore|hurts?|hurting|aches?|aching|achy|bad|painful|pains?|bothers?|bothering|"
-    r"plays?\s+up|playing\s+up|acts?\s+up|acting\s+up|complains?|unhappy|stiff|injur\w+|dodgy|cranky|issues?|flares?|"
+    r"plays?\s+up|playing\s+up|acts?\s+up|acting\s+up|complains?|unhappy|stiff|tight|injur\w+|dodgy|cranky|issues?|flares?|"
     r"irritat\w+|tender|tricky|grumbl\w+)\b",
     re.IGNORECASE,
 )

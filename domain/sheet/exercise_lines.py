@@ -58,16 +58,17 @@ _BRACKETED = re.compile(
 )
 _CONDITION = (
     r"(?:(?:if|when|where|in\s+case|for|with|without|no|bad|sore|troubled?|painful|dodgy|cranky|stiff)\b"
-    r"|(?:\w+\s+){1,2}(?:trouble|problem|pain|issue|complaint)s?\b)"
+    r"|(?:\w+\s+){1,3}(?:trouble|problem|pain|issue|complaint)s?\b|(?:\w+\s+){1,3}(?:sore|hurts?|aches?)(?=\?))"
 )
 _PIECES = re.compile(
-    rf"\s*;\s*|\.\s+(?=[A-Za-z])|,\s*(?=(?:or\s+)?{_CONDITION}[^:,;]*(?::|->|=>))", re.IGNORECASE
+    rf"\s*;\s*|\.\s+(?=[A-Za-z])|,\s*(?=(?:or\s+)?{_CONDITION}[^:,;]*(?::|->|=>|\b(?:do|use|try)\b))",
+    re.IGNORECASE,
 )
 _CLAUSES = re.compile(
     r"\s*\.{2,}\s*|,\s+|,(?!\d)|(?<!\d),|\s*\|\s*|(?<!\d):|:(?!\d)|(?<!\d)\s-+\s|\s-+\s(?!\d)"
 )
 _INSTEAD = re.compile(
-    rf"(?:(?:or|but|alternatively|alternatives?|alt|instead|swap)\b[\s,:]*)*(?P<condition>{_CONDITION}.*?)\s*(?::|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
+    rf"(?:(?:or|but|alternatively|alternatives?|alt|instead|swap)\b[\s,:]*)*(?P<condition>{_CONDITION}.*?)\s*(?:[:?]|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
     r"swap|take)\b)\s*(?P<exercise>.*)$",
     re.IGNORECASE,
 )

@@ -45,6 +45,13 @@ class ExerciseNames:
         self.notes.append(Note(line.number, "own exercise", written, most_like(written)))
         return name
 
+    def two_in_one(self, written: str) -> str:
+        """Return the second exercise where `written` names two known ones; else nothing."""
+        if lookup(written):
+            return ""
+        both = [lookup(half) for half in re.split(r"\s*\+\s*|\s+(?:and|&|/)\s+", written)]
+        return both[1].name if len(both) == 2 and both[0] and both[1] else ""
+
     def find(self, written: str) -> str | None:
         """Return the proper name where the catalogue knows it, or the sheet has named it before."""
         known = lookup(written)

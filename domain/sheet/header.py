@@ -89,9 +89,10 @@ _ORDINALS = {
     "3rd": 3,
 } | {f"{day}th": day for day in range(4, 31)}
 _OPENING = (
+    r"(?:(?:a\s+)?rotation\s+of\s+(?:\w+\s+)?workouts?\s*[,:-]\s*)?"
     r"(?:(?:schedule|rotation|training(?:\s+days)?|frequency|days|when|workouts?|sessions?|plan)\s*[:-]\s*)?"
     r"(?:(?:please|we|you|they|clients?|always)\s+)*(?:(?:will\s+)?(?:train(?:ing)?s?|lifts?|works?\s*out|working\s+out|"
-    r"rotates?|(?:one|1|an?)\s+(?:workout|session)|workouts?|sessions?|once)\s*(?:is|are|comes?|falls?)?\s*[:-]?\s*)?"
+    r"rotates?|(?:one|1|an?)\s+(?:workout|session)|one|workouts?|sessions?|once)\s*(?:is|are|comes?|falls?)?\s*[:-]?\s*)?"
     r"(?:on\s+)?"
 )
 _EVERY = re.compile(
@@ -101,12 +102,15 @@ _EVERY = re.compile(
     r"\s*(?:in\s+)?between(?:\s+(?:the\s+)?(?:workouts|sessions))?",
     re.IGNORECASE,
 )
+_TIMES_A_WEEK = (
+    rf"(?:{NUMBER}|twice|once)\s*(?:x|times|days?|workouts?|sessions?)?\s*(?:a|per|each|every|/)\s*week\b"
+)
 _PER_WEEK = re.compile(
-    rf"{_OPENING}(?:{NUMBER}|twice|once)\s*(?:x|times|days?|workouts?|sessions?)?\s*(?:a|per|each|every|/)\s*week\b.*",
+    rf"{_OPENING}{_TIMES_A_WEEK}.*",
     re.IGNORECASE,
 )
 _ON_DAYS = re.compile(
-    rf"{_OPENING}(?P<days>(?>{_DAY_LIST}))(?=(?<=\.)\s|\s*(?:$|[.,;:(-]|(?:in|taking|turns?|rotating|alternat\w+|through|each|"
+    rf"{_OPENING}(?:{_TIMES_A_WEEK}\s*[,:]?\s*(?:on\s+)?)?(?P<days>(?>{_DAY_LIST}))(?=(?<=\.)\s|\s*(?:$|[.,;:(-]|(?:in|taking|turns?|rotating|alternat\w+|through|each|"
     r"every|per)\b))(?:\s*(?:each|every|per)\s+week)?",
     re.IGNORECASE,
 )
@@ -157,6 +161,13 @@ _CHANGE = r"(?:switch|change|move|go|swap|progress)(?:\s+(?:on|over|them|it|back
 _SWITCH = re.compile(
     rf"[,:-]?\s*(?:and\s+|then\s+)*(?:(?:if|should|unless|when|where)\b[^:.;]*?[,:]?\s*(?:then\s+|we\s+|please\s+)*)?{_CHANGE}\s+"
     r"(?P<name>\S.*?)(?:\s+(?:if|unless|when)\s+(?:strength|progress|not|no|nothing|there|they|you)\b[^.;]*)?(?=\s*[.;]\s|\s*[.;]?$)",
+    re.IGNORECASE,
+)
+_OVER_AGAIN = re.compile(
+    r"(?:(?:and|then)\s+)*(?:repeat|start\s+(?:over|again)|back\s+to\s+the\s+(?:start|beginning))\b"
+)
+_TELL_IF = re.compile(
+    rf"if\b[^.;]*?\b(?P<workouts>{NUMBER})\s+(?:workouts?|sessions?|times)\b[^.;]*?(?:tell|alert|let|warn)\s+me\b[^.;]*",
     re.IGNORECASE,
 )
 _TELL = re.compile(
@@ -214,7 +225,9 @@ def split_names(text: str, headings: frozenset[str]) -> tuple[str, ...]:
 
 def _take(text: str, headings: frozenset[str], *, within: bool) -> tuple[list[HeaderPart], str] | None:
     """Return what stands at the beginning of `text`, and the text after it."""
-    if found := _TELL.match(text):
+    if within and (found := _OVER_AGAIN.match(text.casefold())):
+        return [], text[found.end() :]
+    if found := _TELL.match(text) or _TELL_IF.match(text):
         workouts = number(found["workouts"])
         told: HeaderPart = (
             TellAfter(workouts) if 2 <= workouts <= 100 else Trouble("too few workouts", found[0])

@@ -76,9 +76,10 @@ class LadderRule:
 
 @dataclass(frozen=True, slots=True)
 class Counted:
-    """How the load is counted."""
+    """How the load is counted; `at_first` where body weight is only what an exercise begins with."""
 
     kind: LoadKind
+    at_first: bool = False
 
 
 @dataclass(frozen=True, slots=True)

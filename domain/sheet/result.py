@@ -30,6 +30,7 @@ FaultCode = Literal[
     "not understood",
     "exercise before workout",
     "no exercise",
+    "two exercises",
     "no range",
     "two ranges",
     "range upside down",

@@ -33,11 +33,16 @@ HOW_MUCH = (
     rf"(?:\s*\+?\s*(?:{MASS}|(?:more\s+|some\s+|a\s+little\s+|the\s+)?(?:load|weight|resistance|plates?)|"
     r"(?:the\s+|a\s+|one\s+)?(?:usual|smallest|small|next)\s+(?:step|jump|plate|increment)))?"
 )
-_OVER = r"(?:(?:once|if|when|whenever|after)\s+)?(?:you\s+)?(?:get\s+|do\s+|can\s+do\s+|are\s+)?"
+_WHO = r"(?:you|they|she|he|the\s+client)\s+"
+_OVER = (
+    r"(?:(?:once|if|when|whenever|after)\s+)?"
+    rf"(?:{_WHO})?(?:(?:gets?|does|do|can\s+do|is|are|manages?)\s+)?"
+)
 ABOVE = rf"{_OVER}(?:over|above|past|beyond|more\s+than|exceeding|exceed)"
 REACHED = (
-    r"(?:(?:once|if|when|whenever|after|upon|on|as\s+soon\s+as)\s+)?(?:you\s+|you've\s+)?"
-    r"(?:(?:can\s+)?(?:hit|get|got|reach|reached|reaching|hitting|do|done|make|manage|get\s+to)\s+(?:all\s+)?|at\s+)"
+    rf"(?:(?:once|if|when|whenever|after|upon|on|as\s+soon\s+as)\s+)?(?:{_WHO}|you've\s+)?"
+    r"(?:(?:can\s+)?(?:hits?|gets?|got|reach(?:es)?|reached|reaching|hitting|do|does|done|makes?|manages?|gets?\s+to)\s+"
+    r"(?:all\s+)?|at\s+|until\s+)"
 )
 TOP = (
     r"(?:(?:once|if|when|whenever|after|upon)\s+)?(?:you\s+)?(?:(?:can\s+)?(?:hit|get|reach|reached|reaching|hitting|"

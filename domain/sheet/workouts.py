@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import assert_never
 
+from domain.exercises import describe
 from domain.names import name_key
 from domain.programme import Ladder, Weekday, Workout
 from domain.sheet.exercise_lines import Instead, Loose, Named, Part
@@ -120,6 +121,9 @@ class WorkoutsReader:
         elif drafts and _are_pair(drafts[-1].line.label, line.label):
             drafts[-1].straight_into_next = True
             self.notes.append(Note(line.number, "superset from numbering", line.label, drafts[-1].exercise))
+        if pair := self.names.two_in_one(named.name):
+            self._fault(line, "two exercises", named.name, pair)
+            return False
         name = self.names.resolve(line, named.name)
         drafts.append(Draft(name or named.name, line, misread=name is None))
         return True
@@ -149,6 +153,8 @@ class WorkoutsReader:
                 draft.load_from = (line, part)
             case LadderRule(below=below, up_to=up_to):
                 draft.ladder = Ladder(below=below, up_to=up_to)
+            case Counted(at_first=True) if describe(draft.exercise).counted == "added":
+                pass
             case Counted(kind=kind):
                 draft.counted = kind
             case CueText(text=text):
@@ -172,7 +178,7 @@ class WorkoutsReader:
             draft.misread = True
             return
         draft.cues.append(loose.text)
-        if not loose.bracketed:
+        if not loose.bracketed or _RULE_WORDS.search(loose.text):
             self.notes.append(Note(line.number, "kept as cue", loose.text))
 
     def _fault(self, line: Line, what: FaultCode, part: str = "", hint: str = "") -> None:

@@ -30,6 +30,7 @@ LONE_LINES: list[tuple[str, list[tuple[int, FaultCode, str, str]]]] = [
     ("1. Bench press", [(5, "no range", "Bench press", "")]),
     ("1. Bench press, to failure", [(5, "no range", "Bench press", "")]),
     ("Dip, 8 reps, stop 12 short of failure", [(5, "too many short", "stop 12 short of failure", "10")]),
+    ("Hammer curl + Dip, 8", [(5, "two exercises", "Hammer curl + Dip", "Dip")]),
     ("1. 8-10 reps", [(5, "nothing before", "8-10 reps", "")]),
     ("Bench press, 8 reps, over 8 add 2.5", [(5, "load without unit", "over 8 add 2.5", "2.5")]),
     ("Bench press, 8 reps\nwhen you hit 1, add 5 kg", [(6, "zero", "when you hit 1, add 5 kg", "")]),
