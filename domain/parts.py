@@ -174,6 +174,8 @@ Topic = Literal[
     "button is not yours",
     "no set found",
     "heard",
+    "other script",
+    "out of reason",
     "nothing to read",
     "say it again",
     "no trouble",

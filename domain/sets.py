@@ -39,3 +39,12 @@ class TrainingSet:
     def amount(self) -> int:
         """Reps, or seconds for a hold: what is to be beaten at the same load."""
         return self.seconds if self.seconds is not None else self.reps or 0
+
+
+MOST_KG, MOST_REPS, MOST_SECONDS = 1000, 200, 3600
+"""No set of strength training goes beyond these. Common practice, no source."""
+
+
+def is_within_reason(done: TrainingSet) -> bool:
+    """Return whether a set can be what somebody did, and is not a slip of the finger."""
+    return done.kg <= MOST_KG and (done.reps or 0) <= MOST_REPS and (done.seconds or 0) <= MOST_SECONDS

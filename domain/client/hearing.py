@@ -1,16 +1,18 @@
 """What a client's message comes to. One message in, one answer out."""
 
+from itertools import compress
 from typing import assert_never
 
 from domain.actions import Answer, Treat, Words
 from domain.client import orders
 from domain.client.draft import Draft
 from domain.client.pain import hold_for_pain, warn
-from domain.client.questions import ask_about, take_answer
+from domain.client.questions import take_answer
 from domain.client.recording import correct, record, take_back
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
 from domain.client.understanding import known, request_for
+from domain.client.unfinished import ask_about
 from domain.client.waking import next_wake
 from domain.client.wants import do, reopen
 from domain.incoming import (
@@ -28,10 +30,9 @@ from domain.incoming import (
     Told,
     Unsupported,
 )
-from domain.journal import Entry
 from domain.outcome import Outcome
 from domain.reading import Reading, read
-from domain.sets import TrainingSet
+from domain.sets import is_within_reason
 from domain.state import ClientState
 
 COMMANDS = {
@@ -114,17 +115,16 @@ def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
 
 
 def keep_sets(draft: Draft, reading: Reading, message: int) -> None:
-    """Record the sets of a reading, or put recorded ones right with them."""
+    """Record the sets of a reading, or put recorded ones right with them; nothing that is out of reason."""
+    sensible = [is_within_reason(each) for each in reading.sets]
+    if not all(sensible):
+        draft.notice("out of reason")
     if "correct" in reading.wants:
-        correct(draft, corrected(draft, reading), message)
-    elif reading.sets:
-        record(draft, reading.sets, message)
-
-
-def corrected(draft: Draft, reading: Reading) -> list[tuple[Entry, TrainingSet]]:
-    """Return each recorded entry that a correction points at, with the set to stand in its place."""
-    entries = known(draft.state)
-    return [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+        entries = known(draft.state)
+        pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+        correct(draft, list(compress(pairs, sensible)), message)
+    elif any(sensible):
+        record(draft, tuple(compress(reading.sets, sensible)), message)
 
 
 def hear_edit(draft: Draft, edited: Edited) -> None:
@@ -166,9 +166,12 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
 
 def answer_nothing(draft: Draft, text: str) -> None:
     """Answer a message in which there was nothing to do."""
-    if any(letter.isalnum() for letter in text) and any(letter.isdigit() for letter in text):
-        draft.notice("no set found", text=text[:200])
-    elif any(letter.isalnum() for letter in text):
-        draft.notice("heard")
-    else:
+    letters = [sign for sign in text if sign.isalpha()]
+    if any(sign.isdigit() for sign in text):
+        draft.notice("no set found")
+    elif not letters:
         draft.notice("nothing to read")
+    elif not any(letter.isascii() for letter in letters):
+        draft.notice("other script")
+    else:
+        draft.notice("heard")
