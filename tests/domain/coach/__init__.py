@@ -1,0 +1,1 @@
+"""What a coach's messages come to."""

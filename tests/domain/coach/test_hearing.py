@@ -1,0 +1,156 @@
+"""A coach's sheets, requests and decisions; own clients only."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime
+
+import pytest
+
+from domain.actions import Answer, Treat
+from domain.decide import hear
+from domain.incoming import (
+    Assigned,
+    CardWanted,
+    Decided,
+    Document,
+    FromChat,
+    Heard,
+    Pressed,
+    SendingFailed,
+    Text,
+    Told,
+)
+from domain.memory import CoachMemory
+from domain.outcome import Invited, Order, Outcome, SheetStored
+from domain.parts import ClientLine, Digest
+from domain.state import Coach, CoachState
+from tests.domain.client.people import SHEET, kinds, stored
+
+NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
+MARA = Coach(number=1, name="Mara", zone="Europe/Lisbon", unit="kg")
+
+
+def noor(name: str = "Noor") -> ClientLine:
+    return ClientLine(name=name, programme="Harbour Base", last_workout=None, due_on=date(2026, 3, 2))
+
+
+STATE = CoachState(
+    coach=MARA,
+    memory=CoachMemory(),
+    clients=((2, noor()), (3, noor("Ana Maria"))),
+    programmes=(stored(),),
+    fresh_code="fresh-code",
+)
+
+
+def does(incoming: FromChat | SendingFailed, state: CoachState = STATE) -> Outcome:
+    return hear(state, Heard(1, NOW, incoming))
+
+
+def said(outcome: Outcome) -> list[str]:
+    assert all(say.to == MARA.number for say in outcome.says)
+    return kinds([part for say in outcome.says for part in say.parts])
+
+
+def remembering(state: CoachState, outcome: Outcome) -> CoachState:
+    assert isinstance(outcome.memory, CoachMemory)
+    return replace(state, memory=outcome.memory)
+
+
+def test_a_sheet_is_said_back_and_stored_only_once_the_coach_agrees() -> None:
+    first = does(Text(text=SHEET))
+    assert said(first) == ["question"]
+    assert first.changes == ()
+    second = does(Text(text="yes"), remembering(STATE, first))
+    (change,) = second.changes
+    assert isinstance(change, SheetStored)
+    assert (change.programme.name, change.sheet) == ("Harbour Base", SHEET)
+
+
+def test_a_sheet_can_be_left_by_its_button_and_an_old_button_does_nothing() -> None:
+    first = does(Document(name="base.txt", text=SHEET))
+    state = remembering(STATE, first)
+    leave = next(
+        each for each in first.says[0].buttons if isinstance(each, Answer) and each.text == "Leave it"
+    )
+    second = does(Pressed(button="1:1", action=leave), state)
+    assert (said(second), second.changes) == (["sheet left"], ())
+    third = does(Pressed(button="1:1", action=leave), remembering(state, second))
+    assert said(third) == ["button is old"]
+
+
+@pytest.mark.parametrize(
+    "document", [Document(name="a.pdf", fault="not text"), Document(name="b", fault="too large")]
+)
+def test_a_file_that_is_no_text_is_refused_kindly(document: Document) -> None:
+    assert said(does(document)) == ["file not taken"]
+
+
+def test_a_sheet_with_faults_is_answered_with_all_of_them() -> None:
+    outcome = does(Text(text="Broken\nTrain every 3 days in turn: A, B\n\nA\n1. Row 10-8 reps\n"))
+    (part,) = outcome.says[0].parts
+    assert said(outcome) == ["sheet faults"]
+    assert len(getattr(part, "facts", {})["faults"]) == 2
+
+
+@pytest.mark.parametrize("text", ["who needs me?", "Who needs me", "overview"])
+def test_the_overview_names_own_clients(text: str) -> None:
+    (part,) = does(Text(text=text)).says[0].parts
+    assert isinstance(part, Digest)
+    assert [line.name for line in part.clients] == ["Noor", "Ana Maria"]
+
+
+@pytest.mark.parametrize(
+    ("text", "order"),
+    [
+        ("tell Noor: well done", Order(2, Told(coach=1, text="well done"))),
+        ("Tell ana maria: two\nlines", Order(3, Told(coach=1, text="two\nlines"))),
+        ("how is Noor doing?", Order(2, CardWanted(coach=1))),
+        ("noor", Order(2, CardWanted(coach=1))),
+        ("put Ana Maria on harbour base", Order(3, Assigned(coach=1, programme=7))),
+    ],
+)
+def test_what_concerns_a_client_becomes_an_order_for_that_client(text: str, order: Order) -> None:
+    assert does(Text(text=text)).orders == (order,)
+
+
+@pytest.mark.parametrize("text", ["tell Bob: hi", "how is Bob?", "put Bob on Harbour Base"])
+def test_nobody_elses_client_can_be_reached(text: str) -> None:
+    outcome = does(Text(text=text))
+    assert (outcome.orders, said(outcome)) == ((), ["unknown client"])
+
+
+def test_a_remedy_goes_to_own_clients_only() -> None:
+    own = does(Pressed(button="9:0", action=Treat(client=2, alert=4, remedy="lighten")))
+    assert own.orders == (Order(2, Decided(coach=1, alert=4, remedy="lighten")),)
+    foreign = does(Pressed(button="9:0", action=Treat(client=99, alert=4, remedy="lighten")))
+    assert (foreign.orders, said(foreign)) == ((), ["not your client"])
+
+
+def test_a_button_of_somebody_elses_message_does_nothing() -> None:
+    assert said(does(Pressed(button="9:0", action=None))) == ["button is not yours"]
+
+
+def test_an_invitation_carries_the_fresh_code_and_ends_in_two_weeks() -> None:
+    (change,) = does(Text(text="invite Piet to Harbour Base")).changes
+    assert isinstance(change, Invited)
+    invitation = change.invitation
+    assert (invitation.code, invitation.name, invitation.coach) == ("fresh-code", "Piet", MARA)
+    assert (invitation.expires - NOW).days == 14
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("invite Piet to Nowhere", "which programme"),
+        ("invite Noor to Harbour Base", "name is taken"),
+        ("bananas", "coach help"),
+    ],
+)
+def test_what_cannot_be_done_is_said_and_changes_nothing(text: str, topic: str) -> None:
+    outcome = does(Text(text=text))
+    assert (said(outcome), outcome.changes, outcome.orders) == ([topic], (), ())
+
+
+def test_the_coach_hears_that_a_client_cannot_be_reached() -> None:
+    assert said(does(SendingFailed(person=2, why="blocked"))) == ["alert"]
+    assert said(does(SendingFailed(person=99, why="blocked"))) == []
