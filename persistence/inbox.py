@@ -57,7 +57,7 @@ _DUE = (
         _FREE,
         PersonRow.number.not_in(bindparam("found", expanding=True)),
     )
-    .order_by(PersonRow.wake_at)
+    .order_by(PersonRow.wake_at, PersonRow.number)
     .limit(bindparam("most", type_=Integer))
     .with_for_update(key_share=True, skip_locked=True)
 )

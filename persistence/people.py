@@ -73,9 +73,9 @@ def numbers_of_chats(connection: Connection, chats: Collection[str], now: dateti
     return {str(chat): number for chat, number in connection.execute(_NUMBERS, {"chats": list(chats)})}
 
 
-def platform_of(chat: str | None) -> str:
-    """Return the platform of a chat; "none" where the person has none yet."""
-    return (chat or "none").partition(":")[0]
+def platform_of(chat: str) -> str:
+    """Return the platform of a chat."""
+    return chat.partition(":")[0]
 
 
 def code_hash(code: str) -> str:

@@ -11,7 +11,7 @@ from datetime import datetime
 from sqlalchemy import Engine
 
 from domain.parts import Part
-from persistence import inbox, leases, outbox, people, prepared, work
+from persistence import deliveries, inbox, leases, outbox, people, prepared, sending, work
 from persistence.engine import open_engine, reading, writing
 from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
@@ -97,17 +97,17 @@ class Store:
     ) -> ChatLease | None:
         """Lease a chat in which something waits to be sent, on this `platform` (None: any); None: no such."""
         with writing(self._engine) as connection:
-            return outbox.claim_chat(connection, now, lease_seconds, platform)
+            return deliveries.claim_chat(connection, now, lease_seconds, platform)
 
     def next_message(self, lease: ChatLease, now: datetime) -> Outgoing | None:
         """Return the chat's first waiting message if it is due; None: nothing is, and the lease has ended."""
         with writing(self._engine) as connection:
-            return outbox.next_message(connection, lease, now)
+            return sending.next_message(connection, lease, now)
 
     def sending(self, lease: ChatLease, number: int, now: datetime) -> bool:
         """Note that a try to send begins. False: the lease was lost, do not send."""
         with writing(self._engine) as connection:
-            return outbox.sending(connection, lease, number, now)
+            return sending.sending(connection, lease, number, now)
 
     def sent(
         self,
@@ -120,17 +120,17 @@ class Store:
     ) -> bool:
         """Note that a message was sent: its words, its keys on the platform, its buttons' labels in order."""
         with writing(self._engine) as connection:
-            return outbox.sent(connection, lease, number, words, message_keys, labels, now)
+            return sending.sent(connection, lease, number, words, message_keys, labels, now)
 
     def try_again(self, lease: ChatLease, number: int, not_before: datetime, now: datetime) -> bool:
         """Let a message, and all behind it in its chat, wait until `not_before`. The lease ends."""
         with writing(self._engine) as connection:
-            return outbox.try_again(connection, lease, number, not_before, now)
+            return sending.try_again(connection, lease, number, not_before, now)
 
     def failed(self, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool) -> bool:
         """Give a message up. The coach hears once of a client who has become `unreachable`."""
         with writing(self._engine) as connection:
-            return outbox.failed(connection, lease, number, why, now, unreachable=unreachable)
+            return sending.failed(connection, lease, number, why, now, unreachable=unreachable)
 
     # Preparing people
 
@@ -152,7 +152,7 @@ class Store:
     def next_due(self, now: datetime) -> datetime | None:
         """Return the first moment after `now` at which somebody is to be woken, or something to be sent."""
         with reading(self._engine) as connection:
-            moments = (work.next_due(connection, now), outbox.next_due(connection, now))
+            moments = (work.next_due(connection, now), deliveries.next_due(connection, now))
         return min((moment for moment in moments if moment is not None), default=None)
 
     def people(self) -> tuple[Person, ...]:

@@ -100,14 +100,15 @@ class OutboxRow(Base):
 class DeliveryRow(Base):
     """Whether a person's chat has something to be sent, from when on, and which worker is sending.
 
-    `due_at` is the moment of the first waiting message, None where none waits; `nudges_only` where nothing
-    weightier waits. One row a chat, so that finding who is next is one step in one index.
+    `first` is the first waiting message and `due_at` its moment, both None where none waits; `nudges_only`
+    where nothing weightier waits. One row a chat, so that finding who is next is one step in one index.
     """
 
     __tablename__ = "deliveries"
 
     person: Mapped[Number] = mapped_column(ForeignKey("people.number"), primary_key=True, autoincrement=False)
     platform: Mapped[str]
+    first: Mapped[Number | None]
     due_at: Mapped[datetime | None]
     nudges_only: Mapped[bool]
     lease_token: Mapped[str | None]
@@ -115,7 +116,8 @@ class DeliveryRow(Base):
 
     __table_args__ = (
         all_or_none("lease_whole", "lease_token", "lease_until"),
-        only("deliveries_due", "platform", "nudges_only", "due_at", where="due_at IS NOT NULL"),
+        all_or_none("waiting_whole", "first", "due_at"),
+        only("deliveries_due", "platform", "nudges_only", "due_at", "first", where="due_at IS NOT NULL"),
         only("deliveries_next", "due_at", where="due_at IS NOT NULL"),
     )
 

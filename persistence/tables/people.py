@@ -59,7 +59,7 @@ class PersonRow(Base):
             name="client_whole",
         ),
         CheckConstraint("CAST(body_mass AS NUMERIC) > 0", name="body_mass_positive"),
-        only("people_due", "wake_at", where="wake_at IS NOT NULL"),
+        only("people_due", "wake_at", "number", where="wake_at IS NOT NULL"),
         {"sqlite_autoincrement": True},
     )
 

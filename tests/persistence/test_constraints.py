@@ -171,6 +171,8 @@ CANNOT_BE: list[tuple[type[Base], dict[str, Any]]] = [
     (OutboxRow, {**SENT, "words": None}),
     (OutboxRow, {**SENT, "fault": "blocked"}),
     (OutboxRow, {**SENT, "trying_since": NOON}),
+    (DeliveryRow, {"first": 50}),
+    (DeliveryRow, {"due_at": NOON}),
     (DeliveryRow, {"lease_token": "a"}),
     (DeliveryRow, {"lease_until": NOON}),
     (DeliveryRow, {"person": NOBODY}),

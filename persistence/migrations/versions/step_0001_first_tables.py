@@ -61,7 +61,7 @@ def upgrade() -> None:
     )
     op.create_index("people_by_coach", "people", ["coach"])
     op.create_index("people_by_name", "people", ["name"])
-    op.create_index("people_due", "people", ["wake_at"], **_only(sa.text("wake_at IS NOT NULL")))
+    op.create_index("people_due", "people", ["wake_at", "number"], **_only(sa.text("wake_at IS NOT NULL")))
     op.create_table(
         "alerts",
         sa.Column("client", _NUMBER, nullable=False),
@@ -101,18 +101,20 @@ def upgrade() -> None:
         "deliveries",
         sa.Column("person", _NUMBER, autoincrement=False, nullable=False),
         sa.Column("platform", sa.Text(), nullable=False),
+        sa.Column("first", _NUMBER, nullable=True),
         sa.Column("due_at", _MOMENT, nullable=True),
         sa.Column("nudges_only", sa.Boolean(), nullable=False),
         sa.Column("lease_token", sa.Text(), nullable=True),
         sa.Column("lease_until", _MOMENT, nullable=True),
         sa.CheckConstraint("(lease_token IS NULL) = (lease_until IS NULL)", name="lease_whole"),
+        sa.CheckConstraint("(first IS NULL) = (due_at IS NULL)", name="waiting_whole"),
         sa.ForeignKeyConstraint(["person"], ["people.number"], name="deliveries_person_stands"),
         sa.PrimaryKeyConstraint("person", name="deliveries_key"),
     )
     op.create_index(
         "deliveries_due",
         "deliveries",
-        ["platform", "nudges_only", "due_at"],
+        ["platform", "nudges_only", "due_at", "first"],
         **_only(sa.text("due_at IS NOT NULL")),
     )
     op.create_index("deliveries_next", "deliveries", ["due_at"], **_only(sa.text("due_at IS NOT NULL")))

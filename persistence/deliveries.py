@@ -1,0 +1,142 @@
+"""The rows that say in which chats something waits to be sent, and which worker is sending there.
+
+One row a chat, locked before the messages of that chat are touched. A decision, which may speak to several
+people, takes the rows in the order of their numbers; so no two transactions can wait for each other.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Connection, and_, bindparam, func, or_, select, update
+
+from domain.parts import Say
+from persistence.leases import ChatLease, fresh_token
+from persistence.people import platform_of
+from persistence.statements import InsertOr
+from persistence.tables import DeliveryRow, OutboxRow, PersonRow
+
+_LOOK_AHEAD = 20
+"""How many waiting messages of a chat are looked at to tell whether only nudges wait."""
+
+
+def _or_wait(insert: Any) -> Any:
+    """Let a chat wait on where it does; only a nudge on top of nudges leaves it with nothing weightier."""
+    was_only = or_(DeliveryRow.due_at.is_(None), DeliveryRow.nudges_only)
+    return insert.on_conflict_do_update(
+        index_elements=["person"],
+        set_={
+            "platform": insert.excluded.platform,
+            "first": func.coalesce(DeliveryRow.first, insert.excluded.first),
+            "due_at": func.coalesce(DeliveryRow.due_at, insert.excluded.due_at),
+            "nudges_only": and_(was_only, insert.excluded.nudges_only),
+        },
+    )
+
+
+_CHATS = (
+    select(PersonRow.number, PersonRow.chat)
+    .where(PersonRow.number.in_(bindparam("people", expanding=True)))
+    .order_by(PersonRow.number)  # the order in which all decisions lock the chats
+)
+_WAITS = InsertOr(DeliveryRow, _or_wait)
+_DELIVERY = update(DeliveryRow).where(DeliveryRow.person == bindparam("key"))
+_HELD = (
+    select(DeliveryRow.person)
+    .where(DeliveryRow.person == bindparam("person"), DeliveryRow.lease_token == bindparam("token"))
+    .with_for_update()
+)
+_WAITING = (
+    select(OutboxRow.number, OutboxRow.not_before, OutboxRow.weight)
+    .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
+    .order_by(OutboxRow.number)
+    .limit(_LOOK_AHEAD)
+)
+
+
+def note_waiting(connection: Connection, messages: Sequence[tuple[int, Say]], now: datetime) -> None:
+    """Note that these messages wait, each with its number in the outbox. Nobody is sent to without a chat."""
+    chats = connection.execute(_CHATS, {"people": sorted({say.to for _, say in messages})})
+    for person, chat in chats:
+        if chat is None:
+            continue
+        of_person = [(number, say) for number, say in messages if say.to == person]
+        row = {
+            "person": person,
+            "platform": platform_of(chat),
+            "first": of_person[0][0],
+            "due_at": now,
+            "nudges_only": all(say.weight == "nudge" for _, say in of_person),
+        }
+        _WAITS(connection, [row])
+
+
+def begin(connection: Connection, person: int, chat: str, now: datetime) -> None:
+    """Note what waits for a person who has just got this chat."""
+    idle = {
+        "person": person,
+        "platform": platform_of(chat),
+        "first": None,
+        "due_at": None,
+        "nudges_only": True,
+    }
+    _WAITS(connection, [idle])
+    settle(connection, person, now, let_go=False)
+
+
+def claim_chat(
+    connection: Connection, now: datetime, lease_seconds: float, platform: str | None
+) -> ChatLease | None:
+    """Lease the chat that has waited longest; one with an answer or alert before any that has only nudges.
+
+    Only chats of this `platform`; None: of any.
+    """
+    waits = (
+        select(DeliveryRow.person)
+        .where(
+            DeliveryRow.due_at <= now, or_(DeliveryRow.lease_until.is_(None), DeliveryRow.lease_until <= now)
+        )
+        .order_by(DeliveryRow.nudges_only, DeliveryRow.due_at, DeliveryRow.first)
+        .limit(1)
+        .with_for_update(skip_locked=True)
+    )
+    if platform is not None:
+        waits = waits.where(DeliveryRow.platform == platform)
+    person = connection.execute(waits).scalar()
+    if person is None:
+        return None
+    lease = ChatLease(person, fresh_token(), lease_seconds)
+    until = now + timedelta(seconds=lease_seconds)
+    connection.execute(_DELIVERY, {"key": person, "lease_token": lease.token, "lease_until": until})
+    return lease
+
+
+def held(connection: Connection, lease: ChatLease) -> bool:
+    """Lock the chat's row; False where another sender has it by now."""
+    return connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first() is not None
+
+
+def renew(connection: Connection, lease: ChatLease, now: datetime) -> None:
+    """Let a lease that is held begin anew."""
+    until = now + timedelta(seconds=lease.seconds)
+    connection.execute(_DELIVERY, {"key": lease.person, "lease_until": until})
+
+
+def settle(connection: Connection, person: int, now: datetime, *, let_go: bool) -> None:
+    """Bring the chat's row up to date with what waits; end the lease where nothing is due, or on `let_go`."""
+    waiting = connection.execute(_WAITING, {"person": person}).all()
+    values: dict[str, Any] = {"first": None, "due_at": None, "nudges_only": True}
+    if waiting:
+        values = {
+            "first": waiting[0].number,
+            "due_at": waiting[0].not_before or now,
+            "nudges_only": all(each.weight == "nudge" for each in waiting),
+        }
+    if let_go or values["due_at"] is None or values["due_at"] > now:
+        values |= {"lease_token": None, "lease_until": None}
+    connection.execute(_DELIVERY, {"key": person, **values})
+
+
+def next_due(connection: Connection, now: datetime) -> datetime | None:
+    """Return the first moment after `now` at which a message is to be sent that waits for its time."""
+    return connection.execute(select(func.min(DeliveryRow.due_at)).where(DeliveryRow.due_at > now)).scalar()

@@ -1,0 +1,139 @@
+"""Sending: the messages of one chat in order, each until it arrives or is given up, by one sender at a time.
+
+Every step shows the lease of the chat, and a step without it changes nothing.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, select, update
+
+from domain.incoming import SendingFailed
+from domain.parts import Say
+from persistence import inbox
+from persistence.deliveries import held, renew, settle
+from persistence.leases import ChatLease
+from persistence.outbox import Outgoing
+from persistence.tables import OutboxRow, PersonRow
+
+_NEXT = (
+    select(OutboxRow, PersonRow.chat, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.is_coach)
+    .join(PersonRow, PersonRow.number == OutboxRow.person)
+    .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
+    .order_by(OutboxRow.number)
+    .limit(1)
+)
+_MESSAGE = update(OutboxRow).where(
+    OutboxRow.number == bindparam("message"),
+    OutboxRow.person == bindparam("to"),
+    OutboxRow.state == bindparam("was"),
+)
+_TRY = _MESSAGE.values(attempts=OutboxRow.attempts + 1)
+
+
+def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Outgoing | None:
+    """Return the chat's first waiting message if it is due; otherwise let go of the lease and return None."""
+    if not held(connection, lease):
+        return None
+    row = connection.execute(_NEXT, {"person": lease.person}).first()
+    if row is None or (row.not_before is not None and row.not_before > now):
+        settle(connection, lease.person, now, let_go=True)
+        return None
+    return Outgoing(
+        number=row.number,
+        chat=row.chat,
+        name=row.name,
+        zone=row.zone,
+        unit=row.unit,
+        is_coach=row.is_coach,
+        say=Say(to=lease.person, parts=row.parts, buttons=row.actions, weight=row.weight),
+        attempts=row.attempts,
+        unclear=row.trying_since is not None,
+        created_at=row.created_at,
+    )
+
+
+def sending(connection: Connection, lease: ChatLease, number: int, now: datetime) -> bool:
+    """Note that a try to send begins; False where the lease was lost, so that nothing is to be sent."""
+    if not held(connection, lease):
+        return False
+    renew(connection, lease, now)
+    connection.execute(_TRY, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
+    return True
+
+
+def sent(
+    connection: Connection,
+    lease: ChatLease,
+    number: int,
+    words: str,
+    message_keys: Sequence[str],
+    labels: Sequence[str],
+    now: datetime,
+) -> bool:
+    """Note that a message was sent, as which words; False where the lease was lost."""
+    if not held(connection, lease):
+        return False
+    _update(
+        connection,
+        lease,
+        number,
+        state="sent",
+        sent_at=now,
+        trying_since=None,
+        words=words,
+        message_keys=tuple(message_keys),
+        labels=tuple(labels),
+    )
+    connection.execute(
+        update(PersonRow)
+        .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_not(None))
+        .values(unreachable_since=None)
+    )
+    settle(connection, lease.person, now, let_go=False)
+    return True
+
+
+def try_again(
+    connection: Connection, lease: ChatLease, number: int, not_before: datetime, now: datetime
+) -> bool:
+    """Let a message wait until `not_before`, and with it all behind it; False where the lease was lost."""
+    if not held(connection, lease):
+        return False
+    _update(connection, lease, number, trying_since=None, not_before=not_before)
+    settle(connection, lease.person, now, let_go=True)
+    return True
+
+
+def failed(
+    connection: Connection, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool
+) -> bool:
+    """Give a message up; False where the lease was lost.
+
+    Where the person is `unreachable`, the coach hears of it, once until something arrives again.
+    """
+    if not held(connection, lease):
+        return False
+    _update(connection, lease, number, state="failed", trying_since=None, fault=why)
+    newly = (
+        unreachable
+        and connection.execute(
+            update(PersonRow)
+            .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_(None))
+            .values(unreachable_since=now)
+        ).rowcount
+    )
+    if newly:
+        coach = connection.execute(
+            select(PersonRow.coach).where(PersonRow.number == lease.person, PersonRow.is_client)
+        ).scalar()
+        if coach is not None:
+            told = SendingFailed(person=lease.person, why=why)
+            inbox.order(connection, coach, told, f"outbox:{number}", now)
+    settle(connection, lease.person, now, let_go=False)
+    return True
+
+
+def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> None:
+    connection.execute(_MESSAGE, {"message": number, "to": lease.person, "was": "pending", **values})
