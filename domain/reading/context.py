@@ -186,7 +186,9 @@ class Known:
         reps = self.reps_fit(q)
         fits = self.load_fits(q)
         if not reps:
-            return "load" if fits is not False else ("reps" if self.is_body and q.value == int(q.value) else "unclear")
+            if fits is not True and self.kind in {"added", "assist"} and q.value == int(q.value):
+                return "reps"
+            return "load" if fits is not False else "unclear"
         if fits is None:
             reference = self.target or self.last
             if reference is not None or self.is_body:

@@ -136,9 +136,12 @@ class Fold:
     def _part(self, element: Element) -> None:
         quantities, joints = list(element.quantities), list(element.joints)
         known = self.known
-        quantities, joints = _pairs_of_dumbbells(quantities, joints, known)
         if known.hold:
             quantities = [q._replace(role="seconds") if q.role == "pair" and q.kind is None else q for q in quantities]
+        quantities, joints = _pairs_of_dumbbells(quantities, joints, known)
+        quantities = [q._replace(role="load") if q.minus and q.role is None and (known.kind == "assist" or known.load_fits(q) is False) else q for q in quantities]
+        if known.hold:
+            pass
         elif any(q.role == "seconds" for q in quantities):
             kept = [(q, j) for q, j in zip(quantities, joints, strict=True) if q.role != "seconds"]
             if not kept:
@@ -275,6 +278,9 @@ class Fold:
                 return
             self._bare_list([first, second])
             return
+        if _is_amount(second) and joint == "x" and self._can_be_sets(first) and not (first.value > 10):
+            self._sets_without_load(first, second)
+            return
         if _is_amount(second):
             self._full(first, [second])
             return
@@ -289,6 +295,12 @@ class Fold:
             self._after_something(first, second, joint)
             return
         self._pair(first, second, joint)
+
+    def _can_be_sets(self, q: Quantity) -> bool:
+        """Return whether a number before "x" can be a number of sets, as it is no sensible load."""
+        plain = q.role is None and not (q.plus or q.minus or q.each or q.kind)
+        known = self.known
+        return plain and q.value == int(q.value) and q.value <= 10 and (known.load_fits(q) is False or known.is_body or (known.load_fits(q) is None and known.target is None and known.last is None))
 
     def _after_something(self, first: Quantity, second: Quantity, joint: str) -> None:
         """Take two bare numbers after a load that still waits for its reps: "80: 3x8", "3 sets, 8 8"."""
@@ -320,7 +332,7 @@ class Fold:
         if self.order == "reps first" and known.reps_fit(first):
             self._full(second, [first])
             return
-        small = first.value == int(first.value) and first.value <= 10
+        small = first.value == int(first.value) and first.value <= 10 and not first.each and first.kind is None
         if joint == "x" and small and known.reps_fit(second) and not more and (known.load_fits(first) is False or known.is_body):
             swapped = known.load_fits(second) is True and known.reps_fit(first)
             if not swapped or (known.in_range(second) and not known.in_range(first)):
@@ -549,7 +561,7 @@ class Fold:
                 self._body(mark)
             case "same load" | "up" | "down":
                 self._relative_load(mark)
-            case "same all" | "target" | "target more" | "target fewer":
+            case "same all" | "same again" | "target" | "target more" | "target fewer":
                 self._relative_whole(mark)
             case "more reps" | "fewer reps":
                 self._take_amount(mark)
@@ -595,7 +607,7 @@ class Fold:
             self.load_used = True
             self._emit(self.load, mark)
             return
-        if self.amounts and mark.kind == "same all":
+        if self.amounts and mark.kind in {"same all", "same again"}:
             self.load, self.load_used = mark, True
             self._emit_amounts()
             return

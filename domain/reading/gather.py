@@ -20,6 +20,7 @@ from domain.reading.words import (
     FILLERS,
     FOR_WORDS,
     INTERJECTIONS,
+    LOAD_NOUNS,
     RESULT_VERBS,
     THEN_WORDS,
     TIMES_SIGNS,
@@ -86,12 +87,12 @@ _GROUP_MARKS = frozenset(
     {
         "same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
         "unknown load", "pin", "failed on", "failure", "no failure", "rir", "lowering", "unknown reps", "each hand",
-        "every set", "again", "change", "zero",
+        "every set", "again", "same again", "change", "zero",
     }
 )  # fmt: skip
 PROVIDERS = frozenset(
     {"same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
-     "unknown load", "pin", "zero"}
+     "unknown load", "pin", "zero", "same again"}
 )  # fmt: skip
 """Phrases that give a load or reps of their own."""
 
@@ -141,8 +142,11 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
     """Return how two numbers are joined by the tokens from `start` to before `end`."""
     seen: str | None = None
     words = 0
+    explained = [at for at in range(start, end) if message.taken[at] == "an explanation"]
+    if explained:
+        start = explained[-1] + 1
     for at in range(start, end):
-        if at in blank or message.taken[at] == "an explanation":
+        if at in blank:
             continue
         token = message.tokens[at]
         text = token.text
@@ -150,7 +154,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             return "line"
         if text in {".", "!", "?", ";"}:
             return "stop"
-        if text in {"(", ")"} and any(message.taken[i] == "an explanation" for i in range(start, end)):
+        if text == ")" and explained:
             continue
         if text in {",", "(", ")"}:
             seen = ","
@@ -170,7 +174,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, "and")
         elif text in THEN_WORDS:
             seen = "then"
-        elif text in BETWEEN or (token.kind == WORD and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}):
+        elif text in BETWEEN or text in LOAD_NOUNS or (token.kind == WORD and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}):
             words += 1
             if words > 4:
                 return "gap"
@@ -305,8 +309,11 @@ def _anchored(
                 continue
             kept.append(thing)
         elif isinstance(thing, Element):
-            if isinstance(before, Named) and _close(message, before.end, thing.start, blank):
+            beside_before = _past_marks(things, i, -1)
+            beside_after = _past_marks(things, i, 1)
+            if isinstance(beside_before, Named) and _close(message, beside_before.end, thing.start, blank):
                 thing.next_to_name = True
+            after = beside_after
             if isinstance(after, Named) and _close(message, thing.end, after.start, blank, of=True):
                 thing.next_to_name = True
             if _is_anchored(message, thing, kept, things, i, blank):
@@ -314,6 +321,17 @@ def _anchored(
         else:
             kept.append(thing)
     return kept
+
+
+def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Named | Element | Mark | None:
+    """Return the next thing in a direction that is not a phrase which only describes."""
+    at = i + step
+    while 0 <= at < len(things):
+        thing = things[at]
+        if not isinstance(thing, Mark) or thing.kind in PROVIDERS:
+            return thing
+        at += step
+    return None
 
 
 def _beside(message: Message, left: object, right: object, blank: set[int]) -> bool:
@@ -519,7 +537,7 @@ def _by_pointer(message: Message, name: Named | None, items: list[Element | Mark
         before = [at for at in pointers if at < group.start and group.start - at <= 6 and message.sentence[at] in {message.sentence[group.start], message.sentence[group.start] - 1}]
         if before:
             group.pointer = pointers[max(before)]
-        group.again = any(isinstance(i, Mark) and i.kind == "again" for i in group.items)
+        group.again = any(isinstance(i, Mark) and i.kind in {"again", "same again"} for i in group.items)
         group.items = [i for i in group.items if not (isinstance(i, Mark) and i.kind == "again")]
     return groups
 

@@ -63,7 +63,7 @@ _PLURALS = {
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
 _ONE_COUNTS_BEFORE = frozenset(
     {"rep", "repetition", "kg", "kilo", "lb", "set", "negative", "second", "minute", "min", "more", "fewer", "less",
-     "hundred", "short", "x", "in"}
+     "hundred", "short", "x", "in", "over", "above", "below", "under", "better", "shy"}
 )  # fmt: skip
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})

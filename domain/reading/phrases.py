@@ -51,7 +51,7 @@ class Quantity(NamedTuple):
 MarkKind = Literal[
     "failure", "no failure", "failed on", "rir", "body", "lowering", "same all", "same load", "up", "down",
     "more reps", "fewer reps", "target", "target more", "target fewer", "done", "unknown load", "unknown reps",
-    "again", "zero", "all kg", "all lb", "unit unknown", "change", "each hand", "pin", "every set", "no set",
+    "again", "same again", "zero", "all kg", "all lb", "unit unknown", "change", "each hand", "pin", "every set", "no set",
 ]  # fmt: skip
 
 
@@ -90,13 +90,14 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
     ("target more", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan|goal) by (?P<k>#))(?![^ ])")),
     ("target fewer", re.compile(r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan|goal) by (?P<k>#))(?![^ ])")),
     ("target", re.compile(r"\b(?:(?:hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to) (?:the |my |our |all |your )?(?:target|targets|goal)(?! (?:was|is|of|:|by))|target (?:hit|reached|met|done|achieved|made|nailed)|(?:exactly |just |precisely |all |everything |went |done |done exactly )?(?:as|like|per|to) (?:it was |was |its |is |the |you |we |had )*(?:planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for)(?: says| said| it)?|what you (?:wrote|prescribed|planned|asked for)|exactly (?:the|what) (?:plan|target|was planned)|exactly what the plan (?:said|says|wanted))\b")),
-    ("more reps", re.compile(rf"(?<![^ ])(?:(?:beat|bettered|topped|beaten) (?:it|that|them|last time|last week|my last|last weeks?|the last one|last session|the last time)(?: \w+)? by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more |extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) {_REPS}|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed |with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<s>#) better)(?![^ ])")),
+    ("more reps", re.compile(rf"(?<![^ ])(?:(?:beat|bettered|topped|beaten) (?:it|that|them|last time|last week|my last|last weeks?|the last one|last session|the last time)(?: \w+)? by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more |extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) {_REPS}|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed |with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<s>#) better|(?P<t>#) (?:more|extra)(?: (?!kgs?\b|kilos?\b|lbs?\b|pounds?\b)\w+){{1,3}} than {_LAST})(?![^ ])")),
     ("fewer reps", re.compile(rf"(?<![^ ])(?:(?P<m>#) (?:fewer|less)(?: {_REPS})?(?: (?:than|from) {_LAST})?|(?P<p>#) {_REPS} (?:fewer|less|down|short)|(?:minus|down) (?P<q>#) {_REPS}|(?P<s>#) (?:short of|below|under) {_LAST}|(?:missed|lost|dropped) (?P<t>#) {_REPS})(?![^ ])(?! than {_LAST} #)")),
     ("same load", re.compile(r"\b(?:(?:at |with |on |using |kept )?(?:the |that )?same (?:weight|weights|load|kg|kilos|lbs|poundage|dumbbells?|dbs?|bells?|bell|kettlebells?|pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt|number of kilos|amount)(?: (?:as|like|than) (?:on )?(?:last (?:time|week|session|workout)|before|always|usual|yesterday))?|weight (?:was )?(?:the )?same(?: as last time)?|(?:weight|load) unchanged|no change in weight|unchanged weight|same(?= (?:for )?#))\b")),
     ("same all", re.compile(rf"\b(?:(?:exactly |just |basically |literally |all )?(?:the )?same(?: \w+)?(?: (?:set|numbers|thing|result|weight and reps|reps and weight|weights? and reps|load and reps|everything|score|stuff))? (?:as|like|than) (?:on )?{_LAST}|(?:same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|like|as|exactly like|level with|did the same as) {_LAST}|same (?:numbers|weight and reps|reps and weight|weight same reps|load same reps|weight , same reps|weight & reps|everything|result) ?(?:as {_LAST})?)\b")),
-    ("again", re.compile(r"\b(?:same again|again|once more|another (?:set|one|round|go)|one more set|an extra set|extra set|another # (?:for|x))\b")),
+    ("same again", re.compile(r"\b(?:the )?(?:exact )?same again\b|\bditto\b")),
+    ("again", re.compile(r"(?<![^ ])(?:again|once more|another (?:set|one|round|go)|(?:one|#) more set|an extra set|extra set|another # (?:for|x))\b")),
     ("lowering", re.compile(r"\b(?:lowering only|lowering|only lowering|slow lowers?|negatives?|negs?|eccentrics?|eccentric only|lowered only|just the lowering)\b")),
-    ("body", re.compile(r"\b(?:body ?weight(?: only)?|bw|b w|no (?:added |extra |additional )?weights?|without (?:any |added |extra |additional )?weights?|unweighted|no load|just (?:my )?body ?weight|only (?:my )?body ?weight|own (?:body ?)?weight|just me|zero added|weightless|no belt|no plates?)\b")),
+    ("body", re.compile(r"\b(?:body ?weight(?: only)?|bw|b w|no (?:added |extra |additional )?weights?|without (?:any |added |extra |additional )?weights?|unweighted|no load|just (?:my )?body ?weight|only (?:my )?body ?weight|own (?:body ?)?weight|just me|zero added|weightless|no belt|no plates?|unassisted|without (?:any )?(?:help|assistance|assist|band)|no (?:help|assistance|assist))\b")),
     ("unknown load", re.compile(r"\b(?:(?:dont|do not|didnt|cant|couldnt|not|no idea|unsure|forgot|forget|forgotten)(?: \w+){0,5} (?:weight|heavy|load|kilos|kg|lbs|pounds)(?: (?:it|that|this) (?:was|is|were)| was| is)?|unknown weight|no idea (?:what|how) (?:it|they|that|the \w+) (?:weigh\w*|is|was)|weight (?:unknown|not marked|unmarked|isnt marked|not labelled)|(?:the |a |that )?(?:green|red|blue|black|yellow|purple|orange|grey|gray|pink|white|brown|violet|silver|gold|thick|thin|heavy|heaviest|light|lightest|lighter|heavier|medium|middle|strong|strongest|weak|weakest|mini|long|short|small|big)(?: resistance| loop| mini| tube| rubber)? (?:bands?|tube|one|ones|dumbbells?|kettlebell|ball|loop|db|dbs)(?! (?:side|pull|walk|row|press))|no idea of the weight|some weight|whatever weight|the (?:big|small|heavy|light|middle) (?:dumbbells?|bell|kettlebell|one))\b")),
     ("unknown reps", re.compile(r"\b(?:lost count|didnt count|forgot to count|forgot (?:the|how many) reps|how (?:many|much) (?:reps|repetitions|times)?(?: \w+){0,4} (?:dont|not|cant|unsure|forgot)|(?:dont|not sure|cant|forgot|no idea)(?: \w+){0,4} how (?:many|much) (?:reps|repetitions|times|i did|i got)|a few reps|some reps|several reps|a couple of reps|a bunch of reps|loads of reps|lots of reps|as many as i could)\b")),
     ("unit unknown", re.compile(r"\b(?:(?:not sure|dont know|no idea|unsure|unclear|cant tell|or was it|could be|might be|might have been|maybe)(?: \w+){0,5} (?:kgs?|kilos?|lbs?|pounds?) or (?:kgs?|kilos?|lbs?|pounds?)|(?:kgs?|kilos?|lbs?|pounds?) or (?:kgs?|kilos?|lbs?|pounds?)|(?:not sure|no idea|dont know) (?:which|what) units?(?: \w+){0,3}|in (?:stones?|plates units|poods?)|units? unknown)\b")),
@@ -120,10 +121,11 @@ _TRIGGERS: tuple[tuple[MarkKind, frozenset[str]], ...] = (
     ("more reps", frozenset({"more", "extra", "beat", "better", "bettered", "topped", "plus", "up", "+", "beaten"})),
     ("fewer reps", frozenset({"fewer", "less", "minus", "down", "short", "below", "under", "missed", "lost", "dropped"})),
     ("same all", frozenset({"same", "repeat", "repeated", "matched", "equalled", "equaled", "tied", "identical", "copy", "like", "as", "level", "repeating", "exactly"})),
+    ("same again", frozenset({"same", "ditto"})),
     ("again", frozenset({"again", "another", "more", "extra"})),
     ("same load", frozenset({"same", "unchanged", "change"})),
     ("lowering", frozenset({"lowering", "lower", "lowers", "negative", "negatives", "neg", "negs", "eccentric", "eccentrics", "lowered"})),
-    ("body", frozenset({"body", "bodyweight", "bw", "weight", "weights", "unweighted", "load", "me", "zero", "weightless", "b", "belt", "plate", "plates"})),
+    ("body", frozenset({"body", "bodyweight", "bw", "weight", "weights", "unweighted", "load", "me", "zero", "weightless", "b", "belt", "plate", "plates", "unassisted", "help", "assistance", "assist", "band"})),
     ("unknown load", frozenset({"weight", "heavy", "load", "kilos", "kg", "lbs", "pounds", "band", "bands", "one", "ones", "dumbbells", "dumbbell", "kettlebell", "ball", "tube", "loop", "db", "dbs", "idea", "bell"})),
     ("unknown reps", frozenset({"count", "reps", "repetitions", "many", "much", "could"})),
     ("unit unknown", frozenset({"or", "unit", "units", "stone", "stones", "pood", "poods"})),
@@ -184,12 +186,15 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     if kind in {"up", "down"} and value is None:
         return None
     if kind in {"up", "down"}:
-        if message.text(end) in {"reps", "rep", "repetitions", "x", "sets", "negatives"} and unit is None:
+        if message.text(end) in {"reps", "rep", "repetitions", "sets", "negatives"} and unit is None:
             return None
         if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
             return None
-        if message.text(start) in {"plus", "minus"} and message.value(start - 1) is not None:
+        bare_more = name == "m" and unit is None and value == int(value) and "more" in match.group()
+        if bare_more and not re.search(r"weight|load|heavier", match.group()):
             return None
+    if kind == "rir" and name == "l" and not {"right", "r"}.isdisjoint(message.words):
+        return None
     if kind == "failed on" and (value is None or value < 1):
         return None
     if kind in {"more reps", "fewer reps"} and value is None:
@@ -251,8 +256,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         unit, role, end = "kg", "load", end + 1
     elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
         unit, role, end = "stone", "load", end + 1
-    elif after == "s" and glued:
-        role, end = "pair", end + 1
+    elif after == "s":
+        role, end = ("pair" if glued else "seconds"), end + 1
     elif after in SECOND_WORDS or (after == '"' and glued):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS:
@@ -292,7 +297,7 @@ def _quantity(message: Message, at: int) -> Quantity:
     if before in {"+", "plus"} and role in {None, "load"} and (
         message.value(at - 2) is None or (at >= 2 and not tokens[at - 1].glued and tokens[at].glued)
     ):  # fmt: skip
-        plus, start = True, at - 1
+        plus, start, role = True, at - 1, "load"
         if message.text(start - 1) in {"bw", "bodyweight", "weight", "body"}:
             kind, plus = "added", False
             start -= 1

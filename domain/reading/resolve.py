@@ -108,7 +108,7 @@ class Resolver:
         body = any(isinstance(i, Mark) and i.kind == "body" for i in group.items)
         if body and known.kind not in {"added", "assist"} and not known.is_body:
             return None
-        loads = [q for q in quantities if q.role in {"load", "pair"} or q.kind is not None or q.each]
+        loads = [q for q in quantities if (q.role in {"load", "pair"} or q.kind is not None or q.each) and not q.plus and not q.minus]
         if not loads:
             return exercise
         q = loads[0]
@@ -366,7 +366,7 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
     return kept
 
 
-_WHOLE = frozenset({"same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body", "unknown load", "pin", "failed on"})
+_WHOLE = frozenset({"same all", "same again", "zero", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body", "unknown load", "pin", "failed on"})
 
 
 def _only_load(group: Group) -> bool:

@@ -24,7 +24,7 @@ _JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("a clock time", re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
     ("a while", re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
     ("a length", re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
-    ("food or drink", re.compile(r"# (?:kcals?|cals?|calories|grams?|g|mg|ml|litres?|liters?|l|scoops?|coffees?|beers?|pints?|eggs?|protein|bananas?)\b")),
+    ("food or drink", re.compile(r"# (?:kcals?|cals?|calories|grams?|g|mg|ml|litres?|liters?|scoops?|coffees?|beers?|pints?|eggs?|protein|bananas?)\b")),
     ("an age", re.compile(r"\b(?:aged?|turned|turning|turn) (?:of )?#|\b(?:im|i am|hes|shes|he is|she is|nearly|almost) #(?= |$)(?! (?:reps?|x|kgs?|kilos?|lbs?|pounds?|for|sets?|secs?|seconds?|times|@|/|at|of|short|%))|# (?:yo|y o)\b")),
     ("a setting", re.compile(rf"\b(?:seat|backrest|back rest|setting|notch|height|lever|rung|rack|pegs?|safet(?:y|ies)|pad|roller|cable height|bench angle|angle|foot ?plate|footplate|handle){_LEADS} #(?: (?:st|nd|rd|th))?(?! (?:kgs?|lbs?|kilos?|pounds?|reps?|x) )|# (?:st|nd|rd|th) (?:hole|notch|setting|rung)")),
     ("a number of something else", re.compile(r"\b(?:song|track|episode|chapter|page|room|bus|line|day|week|number|nr|locker|gate|platform|bay|level|floor|phase|block|cycle|workout|session|rotation|station|playlist|version|tram|train|channel|exercise number|visit|top|rank|place) #(?! (?:kgs?|kilos?|lbs?|reps?|x|@|/|for) )(?= |$)")),

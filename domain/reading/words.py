@@ -23,6 +23,12 @@ BETWEEN = frozenset(
 ) - {"about", "each", "on"}
 """Words that may stand between a load and its reps without parting them."""
 
+LOAD_NOUNS = frozenset(
+    """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights backpack
+    rucksack ball cable machine band bands chain chains lap waist plate plates db dbs kb kbs sandbag bag bells""".split()
+)
+"""What a load is made of; such a word after it changes nothing."""
+
 REP_ADJECTIVES = frozenset(
     """good clean solid full hard ugly slow strict proper nice complete total straight perfect easy more smooth
     quality controlled shaky paused tough honest lovely great decent real whole grindy""".split()
