@@ -53,6 +53,8 @@ class ClientMemory(Frozen):
     last_hold: int = 0
     last_alert: int = 0
     last_question: int = 0
+    welcomed: bool = False
+    """Whether the first message, which says what the bot is not, was said."""
     waiting: Waiting | None = None
     due_on: date | None = None
     """The day of the next workout as last reckoned, for the coach's overview."""

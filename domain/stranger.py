@@ -7,7 +7,10 @@ from domain.state import Invitation, StrangerState
 
 
 def hear(state: StrangerState, heard: Heard) -> Outcome:
-    """Let in whoever brings a valid invitation; answer everybody else politely."""
+    """Let in whoever brings a valid invitation; answer everybody else politely.
+
+    A new client is woken at once, and the first thing said then is what the bot is and is not.
+    """
     match heard.incoming:
         case Started() | Text():
             pass
@@ -31,22 +34,9 @@ def _let_in(state: StrangerState, invitation: Invitation, heard: Heard) -> Outco
     if invitation.as_coach or invitation.coach is None:
         welcome = Notice(topic="welcome coach", facts={"name": invitation.name})
         return Outcome(changes=(joined,), says=(Say(to=to, parts=(welcome,)),))
-    welcome = Notice(
-        topic="welcome",
-        facts={
-            "name": invitation.name,
-            "coach": invitation.coach.name,
-            "programme": invitation.programme.programme.name if invitation.programme else None,
-            "unit": invitation.coach.unit,
-            "zone": invitation.coach.zone,
-        },
-    )
     news = Notice(topic="client joined", facts={"client": invitation.name})
     return Outcome(
         changes=(joined,),
-        says=(
-            Say(to=to, parts=(welcome,)),
-            Say(to=invitation.coach.number, parts=(news,)),
-        ),
+        says=(Say(to=invitation.coach.number, parts=(news,)),),
         wake_at=heard.at,
     )

@@ -16,10 +16,10 @@ from domain.client.recording import close
 from domain.client.rotation import catch_up, due, keep_due, open_workout
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
-from domain.parts import Nudge, Reminder
+from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
-Event = Literal["remind", "nudge", "missed", "close"]
+Event = Literal["welcome", "remind", "nudge", "missed", "close"]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -41,9 +41,10 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     """Do all that is due at `now`."""
     draft = Draft(state, now)
     while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
-        happen(draft, min(ripe)[1])
+        happen(draft, min(ripe, key=lambda each: each[0])[1])
     keep_due(draft)
-    return draft.outcome(next_wake(draft.state, now), weight="nudge")
+    weight: Weight = "nudge" if state.memory.welcomed else "answer"
+    return draft.outcome(next_wake(draft.state, now), weight)
 
 
 def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]]:
@@ -51,6 +52,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     zone = ZoneInfo(state.client.zone)
     today = local_day(now, zone)
     memory = state.memory
+    if not memory.welcomed:
+        yield now, "welcome"
     under_way = open_workout(state)
     if under_way is not None:
         yield at_local(under_way.on + timedelta(days=2), time(0), zone), "close"
@@ -77,6 +80,8 @@ def nudge_moment(on: date, remind_at: time, zone: ZoneInfo) -> datetime | None:
 def happen(draft: Draft, event: Event) -> None:
     """Do one event."""
     match event:
+        case "welcome":
+            welcome(draft)
         case "remind":
             remind(draft)
         case "nudge":
@@ -87,6 +92,20 @@ def happen(draft: Draft, event: Event) -> None:
             under_way = open_workout(draft.state)
             if under_way is not None:
                 close(draft, under_way)
+
+
+def welcome(draft: Draft) -> None:
+    """Say who this is, and what it is not: the first thing that a client reads."""
+    client = draft.client
+    draft.remember(welcomed=True)
+    draft.notice(
+        "welcome",
+        name=client.name,
+        coach=client.coach.name,
+        programme=client.programme.programme.name if client.programme else None,
+        unit=client.unit,
+        zone=client.zone,
+    )
 
 
 def remind(draft: Draft) -> None:

@@ -37,7 +37,7 @@ def test_a_stranger_gets_one_polite_line(incoming: FromChat) -> None:
 def test_a_valid_invitation_lets_in_and_tells_the_coach() -> None:
     outcome = answer(Started(code="abc"), INVITATION)
     assert outcome.changes == (Joined(INVITATION, NOW),)
-    assert topics(outcome) == [(5, "welcome"), (1, "client joined")]
+    assert topics(outcome) == [(1, "client joined")]
     assert outcome.wake_at == NOW
 
 

@@ -56,7 +56,7 @@ def noor(sheet: str = SHEET, *, remind_at: time = time(8), lacking: tuple[str, .
         equipment=default_equipment("kg").model_copy(update={"lacking": lacking}),
         programme=stored(sheet),
     )
-    return ClientState(client=client, memory=ClientMemory(), programmes=(stored(sheet),))
+    return ClientState(client=client, memory=ClientMemory(welcomed=True), programmes=(stored(sheet),))
 
 
 def at(day: int, hour: int = 18, minute: int = 0, month: int = 3) -> datetime:
@@ -70,7 +70,7 @@ class Life:
     def __init__(self, state: ClientState | None = None) -> None:
         """Begin with `state`."""
         self.state = state or noor()
-        self.wake_at: datetime | None = at(2, 7)
+        self.wake_at: datetime | None = at(2, 6)
         self.outcome = Outcome()
         self.heard = 0
 
@@ -108,6 +108,11 @@ class Life:
             said += self._take(wake(self.state, moment))
             assert self.wake_at is None or self.wake_at > moment
         return said
+
+    @property
+    def workout_state(self) -> str:
+        """How the latest workout stands."""
+        return self.state.workouts[-1].state
 
     @property
     def to_coach(self) -> tuple[Part, ...]:

@@ -39,7 +39,7 @@ def test_bare_sets_go_down_the_plan_and_the_workout_closes_when_all_are_in() -> 
     life = Life()
     life.says("60 x 9", at(2))
     life.says("80 x 7", at(2))
-    assert life.state.workouts[-1].state == "open"
+    assert life.workout_state == "open"
     said = life.says("14 x 10", at(2))
     assert kinds(said)[-1] == "workout done"
     assert [entry.set.exercise for entry in life.state.entries] == [
@@ -47,7 +47,7 @@ def test_bare_sets_go_down_the_plan_and_the_workout_closes_when_all_are_in() -> 
         "Romanian deadlift",
         "Hammer curl",
     ]
-    assert life.state.workouts[-1].state == "done"
+    assert life.workout_state == "done"
 
 
 def test_a_correction_supersedes_the_entry_it_points_at() -> None:
@@ -64,11 +64,11 @@ def test_undo_takes_back_what_the_last_message_recorded_and_opens_the_workout_ag
     life = Life()
     life.says("60 x 9", at(2))
     life.says("80 x 7\n14 x 10", at(2))
-    assert life.state.workouts[-1].state == "done"
+    assert life.workout_state == "done"
     assert kinds(life.says("undo", at(2))) == ["taken back"]
     assert [entry.set.load for entry in life.state.entries] == [Decimal(60)]
     assert [change.entry for change in life.outcome.changes if isinstance(change, TakenBack)] == [2, 3]
-    assert life.state.workouts[-1].state == "open"
+    assert life.workout_state == "open"
 
 
 def test_undo_with_nothing_recorded_says_so() -> None:

@@ -21,6 +21,21 @@ B
 """
 
 
+def test_the_first_thing_a_client_reads_is_what_the_bot_is_and_is_not() -> None:
+    life = Life(replace(noor(), memory=ClientMemory()))
+    life.wake_at = at(2, 7)
+    assert kinds(life.passes_to(at(2, 7))) == ["welcome"]
+    assert kinds(life.passes_to(at(2, 8))) == ["reminder", "plan"]
+
+
+def test_a_client_who_writes_first_is_answered_and_then_welcomed() -> None:
+    life = Life(replace(noor(), memory=ClientMemory()))
+    life.wake_at = None
+    assert kinds(life.says("60 x 9", at(2, 9))) == ["verdict", "target"]
+    assert life.wake_at == at(2, 9)
+    assert kinds(life.passes_to(at(2, 9)))[0] == "welcome"
+
+
 def test_the_reminder_comes_at_the_clients_hour_with_the_plan() -> None:
     life = Life()
     assert life.passes_to(at(2, 7, 59)) == []
@@ -112,9 +127,9 @@ def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> N
     life = Life()
     life.says("60 x 9", at(2, 18))
     life.passes_to(at(3, 23, 59))
-    assert life.state.workouts[-1].state == "open"
+    assert life.workout_state == "open"
     life.passes_to(at(4, 0, 1))
-    assert life.state.workouts[-1].state == "done"
+    assert life.workout_state == "done"
 
 
 @pytest.mark.parametrize(
@@ -127,7 +142,7 @@ def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> N
     ],
 )
 def test_the_hour_is_the_clients_own_across_summer_time(day: int, hour: time, utc: datetime) -> None:
-    moved = ClientMemory(moved_to=date(2026, 3, day))
+    moved = ClientMemory(welcomed=True, moved_to=date(2026, 3, day))
     life = Life(replace(noor(remind_at=hour), memory=moved))
     life.wake_at = at(2, 1, 30)
     life.passes_to(at(2, 1, 30))
