@@ -106,7 +106,7 @@ class Life:
         while self.wake_at is not None and self.wake_at <= when:
             moment = self.wake_at
             said += self._take(wake(self.state, moment))
-            assert self.wake_at is None or self.wake_at > moment
+            self._goes_on_after(moment)
         return said
 
     @property
@@ -118,6 +118,9 @@ class Life:
     def to_coach(self) -> tuple[Part, ...]:
         """What the coach is told by the last outcome."""
         return tuple(part for say in self.outcome.says if say.to == MARA.number for part in say.parts)
+
+    def _goes_on_after(self, moment: datetime) -> None:
+        assert self.wake_at is None or self.wake_at > moment
 
     def _take(self, outcome: Outcome) -> tuple[Part, ...]:
         for change in outcome.changes:

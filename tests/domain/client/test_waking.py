@@ -95,7 +95,7 @@ def test_today_instead_moves_the_workout_to_today() -> None:
 def test_the_coach_hears_of_the_second_workout_missed_in_a_row() -> None:
     life = Life()
     life.passes_to(at(3, 8))
-    assert life.to_coach == ()
+    assert len(life.to_coach) == 0
     life.passes_to(at(6, 8))
     assert [getattr(part, "reason", None) for part in life.to_coach] == ["missed"]
 
