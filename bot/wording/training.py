@@ -44,7 +44,7 @@ def plan_advice(part: Plan) -> list[str]:
     advice = [FIRST_LOAD] if any(line.find_first_load for line in part.lines) else []
     for first, line in enumerate(part.lines, start=1):
         if line.straight_into_next and not line.held_for:
-            advice.append(f"No rest between {first} and {first + 1}: warm up for both before you begin.")
+            advice.append(f"No rest between {first} and {first + 1}: warm up for {first + 1} first, then for {first}.")
     return advice
 
 

@@ -10,7 +10,7 @@ from domain.equipment import default_equipment
 from domain.incoming import Assigned, CardWanted, Decided, Edited, Heard, Pressed, Text, Told
 from domain.memory import ClientMemory
 from domain.outcome import Outcome
-from domain.parts import Part
+from domain.parts import AlertPart, Part
 from domain.sheet import read_sheet
 from domain.state import Client, ClientState, Coach, StoredProgramme
 
@@ -108,6 +108,11 @@ class Life:
             said += self._take(wake(self.state, moment))
             self._goes_on_after(moment)
         return said
+
+    @property
+    def alert_reasons(self) -> list[str]:
+        """The reasons of the alerts that the last outcome brings to the coach."""
+        return [part.reason for part in self.to_coach if isinstance(part, AlertPart)]
 
     @property
     def workout_state(self) -> str:

@@ -95,9 +95,9 @@ def test_today_instead_moves_the_workout_to_today() -> None:
 def test_the_coach_hears_of_the_second_workout_missed_in_a_row() -> None:
     life = Life()
     life.passes_to(at(3, 8))
-    assert len(life.to_coach) == 0
+    assert life.alert_reasons == []
     life.passes_to(at(6, 8))
-    assert [getattr(part, "reason", None) for part in life.to_coach] == ["missed"]
+    assert life.alert_reasons == ["missed"]
 
 
 def test_after_an_outage_one_message_says_what_is_next() -> None:
