@@ -1,7 +1,8 @@
 """The local chat: one terminal in which you are a client or the coach, and can let time pass.
 
-What you type is what the person says; a line that begins with a colon is for the terminal itself. Messages to
-the others are shown in a line each, and whole once you are the one they are for.
+What you type is what the person says; a line that begins with a colon is for the terminal itself. What
+others hear because of you is shown in a line each; what they hear as time passes is only counted. Whoever you
+become, you see the latest message to that person whole.
 """
 
 import asyncio
@@ -20,6 +21,7 @@ from bot.markup import plain
 from bot.play.show import INDENT, formatted, named
 from bot.stage import NoSuchButtonError, NothingToEditError, Stage
 from bot.textfile import read_document
+from bot.wording.reader import listed
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
@@ -62,12 +64,15 @@ class LocalChat:
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
         self._latest: dict[str, Message] = {}
         self._mine_heard = 0
+        self._meanwhile: list[str] | None = None
 
     async def run(self) -> None:
         """Read lines until the input ends."""
         self._console.print(f"You are {self._me}. Type what {self._me} says; a line with a colon is for me:")
         self._console.print(Padding(Text(COMMANDS, style="dim"), (0, 0, 1, INDENT)))
+        self._meanwhile = []
         await self._stage.settle()
+        self._meanwhile = None
         while True:
             self._console.print(Text(self._clock(), style="dim"), end=" ")
             try:
@@ -114,18 +119,28 @@ class LocalChat:
         count = found["count"] or "1"
         many = int(count) if count.isdecimal() else 1
         seconds = many * _SECONDS[found["unit"][0].casefold()]
+        self._meanwhile = []
         await self._stage.wait_until(self._stage.now + timedelta(seconds=seconds))
+        self._sum_up()
 
     async def _next(self) -> None:
+        self._meanwhile = []
         heard = self._mine_heard
         for _ in range(MOST_STEPS):
             due = self._store.next_due(self._stage.now)
-            if due is None:
+            if due is None or self._mine_heard > heard:
                 break
             await self._stage.wait_until(due)
-            if self._mine_heard > heard:
-                return
-        self._note(f"Nothing lies ahead for {self._me}.")
+        self._sum_up()
+        if self._mine_heard == heard:
+            self._note(f"Nothing lies ahead for {self._me}.")
+
+    def _sum_up(self) -> None:
+        others, self._meanwhile = self._meanwhile or [], None
+        if others:
+            many = f"{len(others)} message{'' if len(others) == 1 else 's'}"
+            self._note(f"Meanwhile {many} went to {listed(sorted(set(others)))}; :as NAME shows the latest.")
+            self._console.print()
 
     def _become(self, name: str) -> None:
         known = {person.name.casefold(): person.name for person in self._store.people()}
@@ -169,6 +184,8 @@ class LocalChat:
         if named(outgoing).casefold() == self._me.casefold():
             self._mine_heard += 1
             self._show(message)
+        elif self._meanwhile is not None:
+            self._meanwhile.append(named(outgoing))
         else:
             words = " ".join(plain(rendered.text_html).split())
             line = self._head(message).append(f": {words}", style="dim")

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
-from domain.client.lines import Line, lines_of
+from domain.client.lines import Line, hold_on, lines_of
 from domain.client.plan import body_mass_kg, plates_for, target_for
 from domain.client.rotation import due, is_complete, workout_for
 from domain.client.stalls import look_back, look_for_stall
@@ -97,7 +97,7 @@ def answer(
             before=verdict.before,
             recorded=recorded,
             corrected=corrected,
-            personal_best=verdict.personal_best,
+            personal_best=verdict.personal_best and hold_on(draft.state, exercise) is None,
             reason=reason_of(verdict.reason),
             eased=any(each.exercise == exercise for each in draft.memory.easings),
         )
