@@ -13,12 +13,13 @@ from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from pydantic import Field, ValidationError, field_validator
+from pydantic import Field, ValidationError, field_validator, model_validator
 
 from bot.faults import OperatorFault
 from bot.markup import plain
 from bot.wording.sheet import fault_words
 from domain.equipment import Equipment
+from domain.equipment_words import equipment_of
 from domain.frozen import Frozen
 from domain.sheet import read_sheet
 from domain.units import Unit
@@ -76,6 +77,20 @@ class _Client(_Person):
     remind_at: time
     body_mass: Decimal | None = Field(default=None, gt=0)
     equipment: Equipment | None = None
+
+    @model_validator(mode="before")
+    @classmethod
+    def _equipment_in_words(cls, client: Any) -> Any:
+        """Take equipment as words too: one text, or a list of them."""
+        words = client.get("equipment") if isinstance(client, dict) else None
+        if isinstance(words, str):
+            words = words.split(";")
+        if not isinstance(words, list) or not all(isinstance(each, str) for each in words):
+            return client
+        equipment = equipment_of(tuple(words), "lb" if client.get("unit") == "lb" else "kg")
+        if isinstance(equipment, str):
+            raise ValueError(f"equipment: «{equipment}» is not understood")
+        return client | {"equipment": equipment.model_dump(mode="json")}
 
 
 class _Roster(Frozen):

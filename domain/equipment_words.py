@@ -142,3 +142,38 @@ _SENTENCES: tuple[Sentence, ...] = (
     (re.compile(rf"{_HAVE_NOT} (?P<thing>[a-z][a-z -]{{2,30}}?)(?: here| at home| any more)?"), _lacking),
     (re.compile(r"(?:now i|i now) have an? (?P<thing>[a-z][a-z -]{2,30})"), _not_lacking),
 )
+
+
+HAVING: dict[str, str] = {
+    "barbell": "barbell",
+    "bar": "barbell",
+    "dumbbell": "dumbbells",
+    "kettlebell": "kettlebells",
+    "cable": "cables",
+    "machine": "machines",
+    "band": "bands",
+}
+"""The implements that a list of what is at hand can name, each with the name of its lack."""
+
+
+def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
+    """Return the equipment that a list tells of; or the first item that is not understood.
+
+    Each item is a sentence ("dumbbells go up in 2 kg from 4 to 24"), a lack ("no barbell") or an implement at
+    hand ("dumbbells"). Where implements at hand are named, all others are lacking.
+    """
+    equipment, at_hand = default_equipment(unit), set[str]()
+    for item in words:
+        said = " ".join(item.casefold().split()).strip(" .!")
+        implement = HAVING.get(said.removesuffix("s"))
+        if implement is not None:
+            at_hand.add(implement)
+            continue
+        changed = told(said, equipment) or told(f"i have {said}", equipment)
+        if changed is None:
+            return item
+        equipment = changed
+    if not at_hand:
+        return equipment
+    lacking = dict.fromkeys((*equipment.lacking, *(each for each in HAVING.values() if each not in at_hand)))
+    return equipment.model_copy(update={"lacking": tuple(lacking)})
