@@ -25,6 +25,8 @@ from persistence.store import Store
 
 TICK_SECONDS = 1
 DRAIN_SECONDS = 8.0
+SENDERS = 4
+"""How many chats are sent into at once, so that a slow one holds up few others."""
 
 log = logging.getLogger(__name__)
 
@@ -36,21 +38,25 @@ def utc_now() -> datetime:
 
 async def serve(store: Store, bot: Connection) -> None:
     """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError."""
-    deciding, sending = asyncio.Event(), asyncio.Event()
+    deciding, sending = asyncio.Event(), tuple(asyncio.Event() for _ in range(SENDERS))
     desk = Desk(store)
     delivery = Delivery(store, TelegramSender(bot), platform=PLATFORM, clock=utc_now)
     polling = Polling(bot, store, deciding.set, FAREWELL, MENU)
 
     async def decide() -> None:
         if await asyncio.to_thread(desk.clear, utc_now()):
-            sending.set()
+            wake_senders()
 
     async def send() -> None:
         await delivery.clear()
 
+    def wake_senders() -> None:
+        for each in sending:
+            each.set()
+
     def tick() -> None:
         deciding.set()
-        sending.set()
+        wake_senders()
 
     clock = AsyncIOScheduler(timezone=UTC)
     clock.add_job(tick, "interval", seconds=TICK_SECONDS, coalesce=True, misfire_grace_time=None)
@@ -63,9 +69,12 @@ async def serve(store: Store, bot: Connection) -> None:
         clock.start()
         poll = asyncio.create_task(polling.run())
         work = asyncio.create_task(
-            _both(_whenever(deciding, decide, stopping), _whenever(sending, send, stopping))
+            _all(
+                _whenever(deciding, decide, stopping),
+                *(_whenever(each, send, stopping) for each in sending),
+            )
         )
-        halt = asyncio.create_task(_both(stopping.wait()))
+        halt = asyncio.create_task(_all(stopping.wait()))
         try:
             done, _ = await asyncio.wait({poll, work, halt}, return_when=asyncio.FIRST_COMPLETED)
         finally:
@@ -80,7 +89,7 @@ async def serve(store: Store, bot: Connection) -> None:
             task.result()
 
 
-async def _both(*steps: Awaitable[object]) -> None:
+async def _all(*steps: Awaitable[object]) -> None:
     await asyncio.gather(*steps)
 
 

@@ -23,8 +23,8 @@ from tests.botapi.server import BotApi
 
 ROOT = Path(__file__).resolve().parents[3]
 CLIENTS = ("Bram", "Chidi", "Dilnoza")
-SETS_EACH = 8
-KILLS = 4
+SETS_EACH = 6
+KILLS = 3
 
 
 class Process:

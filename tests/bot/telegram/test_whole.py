@@ -14,7 +14,7 @@ from bot.serve import serve
 from bot.telegram.connection import make_bot
 from persistence.store import Store
 from tests.bot.telegram.village import SHEET, Recorded, codes, inbox_count, journal
-from tests.botapi.errors import Broken, Cut, Says
+from tests.botapi.errors import Broken, Cut, Says, Slow
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
@@ -52,13 +52,13 @@ async def village(store: Store, api: BotApi) -> AsyncIterator[tuple[Person, Pers
         bram.says(f"/start {code['Bram']}")
         chidi.says(f"/start {code['Chidi']}")
         await until(lambda: all(heard(person, "welcome") for person in (ilse, bram, chidi)))
+        await until(lambda: heard(ilse, "Bram has joined") and heard(ilse, "Chidi has joined"))
         yield ilse, bram, chidi
 
 
 async def test_a_client_comes_in_reports_and_is_answered(store: Store, engine: Engine, api: BotApi) -> None:
-    async with village(store, api) as (ilse, bram, _):
+    async with village(store, api) as (_, bram, _):
         assert heard(bram, "no doctor")  # the first message says what the bot is not
-        await until(lambda: heard(ilse, "Bram"))
         bram.says("seated cable row 60 kg x 8")
         await until(lambda: heard(bram, ROW))
     assert journal(engine, "Bram") == [Recorded(ROW, "60", 8, "seated cable row 60 kg x 8")]
@@ -193,6 +193,18 @@ async def test_answers_outlive_a_bad_network_in_order(store: Store, engine: Engi
         assert ROW in answers[0]
         assert "Romanian deadlift" in answers[1]
     assert [each.load for each in journal(engine, "Bram")] == ["60", "80"]
+
+
+async def test_a_slow_chat_holds_up_nobody_else(store: Store, api: BotApi) -> None:
+    async with village(store, api) as (_, bram, chidi):
+        said = len(bram.received)
+        api.fail("sendMessage", Slow(3), chat=bram.number)
+        bram.says("seated cable row 60 kg x 8")
+        await until(lambda: not api.world.failures)
+        bram.says("romanian deadlift 80 kg x 6")
+        chidi.says("seated cable row 50 kg x 8")
+        await until(lambda: heard(chidi, ROW), seconds=2)
+        assert len(bram.received) == said + 1  # the second answer waits for the first
 
 
 async def test_what_telegram_refuses_for_good_holds_up_nothing(store: Store, api: BotApi) -> None:
