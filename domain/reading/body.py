@@ -40,7 +40,7 @@ from domain.reading.request import Pain, Place, Side
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lft": "left", "rigth": "right"}
 _SCORE = re.compile(
     r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
-    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,|just|only|rated|rating|probably|intensity))* (?P<b>#)(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for))"
+    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,|just|only|rated|rating|probably|intensity))* (?P<b>#)(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for))(?: (?:/|out of|from|of|over) #)?"
     r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
     r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
     r"|\ba (?P<e>#) (?:on|out)\b"
@@ -125,7 +125,7 @@ def find_parts(message: Message, named: Sequence[Named]) -> list[_Part]:
         for length in range(LONGEST_PART, 0, -1):
             words = tuple(t.text for t in tokens[at : at + length])
             place = PARTS.get(words)
-            if place is None or (length == 1 and at in inside) or (words == ("back",) and not _is_body_back(message, at)):
+            if place is None or len(words) < length or (length == 1 and at in inside) or (words == ("back",) and not _is_body_back(message, at)):
                 continue
             found.append(_Part(at, at + length, place, _side(message, at, at + length, place, words[-1]), words[-1]))
             at += length
@@ -182,7 +182,9 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
     if _is_denied(message, at, start, end) or _is_not_now(message, at, first, last, start):
         return []
     mine = _parts_of(message, at, start, end, first, last, parts)
-    score = _score(message, at, first, last)
+    score = _score(message, at, start, end, last)
+    if word == "me":
+        mine = [p for p in mine if p.place in JOINTS and p.word not in MUSCLES]
     if word in ACHE:
         muscular = "muscle" in message.texts(first, last) or "muscles" in message.texts(first, last)
         mine = [
@@ -305,13 +307,20 @@ def _subordinate(message: Message, part: _Part, at: int) -> bool:
     return any(w in {"when", "while", "whilst", "whenever", "as", "during", "after", "because", "if"} for w in between)
 
 
-def _score(message: Message, at: int, first: int, last: int) -> Decimal | None:
-    """Return the score that the client puts on a pain, in its sentence or in a short one after it."""
+def _score(message: Message, at: int, start: int, end: int, last: int) -> Decimal | None:
+    """Return the score that the client puts on a pain: in its clause, after it, or in a short sentence after it."""
+    in_clause = _score_in(message, at, start, end)
+    if in_clause is not None:
+        return in_clause
     stretch = last
     if last < len(message.tokens):
         following_first, following_last = message.sentence_span(last)
         if following_last - following_first <= 9:
             stretch = following_last
+    return _score_in(message, at, start, stretch)
+
+
+def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | None:
     line = " ".join(_words(message, first, stretch))
     offsets: list[int] = []
     length = 0
@@ -332,7 +341,7 @@ def _score(message: Message, at: int, first: int, last: int) -> Decimal | None:
             continue
         whole_start = first + _index(offsets, match.start())
         whole_end = first + _index(offsets, match.end() - 1) + 1
-        message.take(token if group == "b" else whole_start, whole_end, "score")
+        message.take(token if group == "b" else whole_start, max(whole_end, token + 1), "score")
         return value
     return None
 

@@ -23,10 +23,10 @@ from domain.units import Unit
 _THING = r"(?:that|it|this|the last(?: one| set| entry)?|last(?: one| set)|that last(?: one| set)?|my last(?: one| set)?|the previous(?: one| set)?|those|they|these|both|all of (?:them|those)|all (?:three|two|four|five|#)|the (?:first|second|third|fourth|fifth|other|top|middle)(?: one| set)?|(?:set|number) #|# (?:st|nd|rd|th) (?:set|one)|the # (?:st|nd|rd|th)(?: set| one)?|first set|second set|third set|last weight|the weight|the reps|the load|weight|reps)"
 _BE = r"(?:was|were|is|are|should be|should have been|shouldve been|should say|should read|needs to be|has to be|must be|ought to be|s supposed to be|was supposed to be|was meant to be|were meant to be)"
 _MARKERS = re.compile(
-    rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w)|\b(?:should|shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i |actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
+    rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w|\+|-)|\b(?:should|shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i |actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
     r"|\b(?:correction|typo|mistyped|misread|miscounted|mis typed|typed (?:that |it )?wrong|wrote (?:that |it )?wrong|wrong (?:number|exercise|weight|reps|load|name|one|unit|day|date)|got (?:that|it) wrong|fat fingers?|fat fingered|my mistake|i mixed up|mixed up|mixed them up|autocorrect)\b"
-    r"|\b(?:oops|whoops|oopsie|sorry|my bad|ups|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)\b"
-    rf"|\b{_THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all))* (?:#|\w+)"
+    r"|\b(?:oops|whoops|oopsie|sorry|my bad|ups|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
+    rf"|\b{_THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all))* (?:#|\w+|\+|-)"
     r"|# (?:\w+ ){0,3}?(?:,|\(|-)? ?(?:and )?not (?:the |a )?(?:#|\w+)|\bnot (?:the |a )?#"
     r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to|into|with|as|from) (?:#|\w+)"
     r"|^\* ?#|# (?:\w+ )?\*|^\* ?\w+|\bactually (?:(?:it|that) (?:was|is|should be)|it s|i (?:did|got|only did|only got|used|had)|(?:did|got|only|its|thats|was|a|used|more like|about|the))* ?(?=#)"
@@ -65,6 +65,8 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if not request.done or not message.has(_TRIGGERS):
         return False
     line = message.line
+    if _is_of_a_full_exercise(message, request, named):
+        return True
     match = _MARKERS.search(line)
     if match is None:
         return False
@@ -93,6 +95,23 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     return not (numbers_before and re.match(r"(?:i mean|sorry|oops|whoops|actually|make|no)", said) and not re.search(r"\bnot #", line))
 
 
+def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether "the plank was 50 seconds" speaks of an exercise whose sets are all recorded already."""
+    if len(named) != 1 or len(named[0].names) != 1 or message.text(named[0].end) not in {"was", "were"}:
+        return False
+    numbers = [i for i, t in enumerate(message.tokens) if t.value is not None]
+    if len(numbers) > 1 or (not numbers and not message.has(_COUNTING)) or len(message.tokens) > 12:
+        return False
+    today = request.sent.date()
+    name = named[0].names[0]
+    count = sum(1 for one in request.done if one.exercise == name and (one.on or today) == today)
+    planned = next((p.sets for p in request.plan if p.name == name), 1)
+    return count >= planned
+
+
+_COUNTING = frozenset({"bodyweight", "bw", "assisted", "failure", "negatives", "weight"})
+
+
 def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]) -> bool:
     """Return whether "that was …" goes on with a number, an exercise, a unit or a day, and not with a remark."""
     start, end = message.span(match)
@@ -107,6 +126,9 @@ def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]
     if first in {"yesterday", "yesterdays", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "last"}:
         return len(message.tokens) - end <= 6
     before = message.texts(start, end)
+    rest = message.line[message.starts[end - 1] :]
+    if re.match(r"(?:(?:to|at) failure|failure|each hand|per hand|in each hand|bodyweight|bw|body weight|negatives|lowering only|assisted|without weight|no weight|lbs?|kgs?|\+ #|- #)\b", rest) or re.match(r"[+-] #", rest):
+        return True
     if any(n.start in {end - 1, end} and not n.weak for n in named) and before[0] in {"that", "it", "this", "those", "they", "the", "last", "these"}:
         after_name = next(n.end for n in named if n.start in {end - 1, end})
         rest = message.texts(after_name, len(message.tokens))
@@ -146,11 +168,12 @@ def put_right(
     if exercise == "":
         asked = _open(records[-1], request, ("exercise",))
         return Corrected(open=(replace(asked, replaces=_place(request, records[-1])),))
+    about = "load" if re.search(r"\b(?:wrong|the|correct) (?:weight|load)\b", message.line) else "amount" if re.search(r"\b(?:wrong|the|correct) (?:reps|number of reps|rep count|count|seconds|time)\b|\bmiscounted\b", message.line) else ""
     fixed: list[TrainingSet] = []
     opened: list[OpenSet] = []
     places: list[int] = []
     for record in records:
-        one = _with_values(record, request, elements, marks, old, exercise, fixed_unit, fixed_day)
+        one = _with_values(record, request, elements, marks, old, exercise, fixed_unit, fixed_day, about)
         if isinstance(one, TrainingSet):
             fixed.append(one)
             places.append(_place(request, record))
@@ -282,6 +305,7 @@ def _with_values(
     exercise: str | None,
     unit: Unit | None,
     on: date | None,
+    about: str,
 ) -> TrainingSet | OpenSet:
     """Return a record with what was said put in its place."""
     today = request.sent.date()
@@ -298,7 +322,7 @@ def _with_values(
         one = replace(one, unit=unit)
     candidates: list[TrainingSet] = []
     for element in elements:
-        outcome = _one_value(one, element, old, known)
+        outcome = _one_value(one, element, old, known, about)
         if len(outcome) == 1:
             one = outcome[0]
         elif outcome:
@@ -338,7 +362,7 @@ def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
             return one
 
 
-def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Known) -> list[TrainingSet]:
+def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Known, about: str) -> list[TrainingSet]:
     """Return the record with an element's numbers in their place; two where either is possible."""
     q = [x for x in element.quantities if x.role != "sets"]
     if len(q) >= 2:
@@ -352,6 +376,8 @@ def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Kno
     if only.role in {"reps", "seconds"}:
         return [_with_amount(one, only, known)]
     as_load, as_amount = _with_load(one, only, known), _with_amount(one, only, known)
+    if about in {"load", "amount"}:
+        return [as_load] if about == "load" else [as_amount]
     if old:
         matches_load = one.load in old and one.load_kind != "body"
         matches_amount = Decimal(one.amount) in old

@@ -305,6 +305,8 @@ def _anchored(
         before = things[i - 1] if i else None
         after = things[i + 1] if i + 1 < len(things) else None
         if isinstance(thing, Named):
+            if thing.weak and (not thing.names or _is_body_part(message, thing)):
+                continue
             if thing.weak and not (_beside(message, before, thing, blank) or _beside(message, thing, after, blank)):
                 continue
             kept.append(thing)
@@ -321,6 +323,14 @@ def _anchored(
         else:
             kept.append(thing)
     return kept
+
+
+_STATES = frozenset({"is", "are", "was", "were", "feels", "felt", "feel", "still", "hurts", "so", "looks", "got", "gets", "really"})
+
+
+def _is_body_part(message: Message, name: Named) -> bool:
+    """Return whether a word is a part of the body here, and no exercise: "my chest is pumped"."""
+    return message.text(name.start - 1) == "my" and message.text(name.end) in _STATES
 
 
 def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Named | Element | Mark | None:

@@ -77,7 +77,7 @@ def _read(request: Request, message: Message) -> Reading:
     for_training = _training_days(message, days, quantities, named, request.sent, wanted)
     all_wants: list[Want] = [w for w in wanted.wants]
     if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
-        fixed = correct.put_right(message, request, groups, named, for_training, unit)
+        fixed = correct.put_right(message, request, groups, named, days if correcting else for_training, unit)
         if fixed.sets or fixed.open:
             all_wants = ["correct", *(w for w in all_wants if w == "skip_exercise" or (w == "ask_coach" and "?" in message.words))]
             asks = [s for one in fixed.open for s in one.asks]

@@ -93,7 +93,7 @@ _HISTORY = _words(
 _PLAN = _words(
     r"what(?:s| is| am i| do i| are we| r we| else| else is| else do i)?(?: still)?(?: \w+){0,2} (?:left|next|remaining|on today|today|up next|up today|on the (?:plan|menu|list|cards|agenda|programme|program|schedule)|to do|the plan|planned|due|for today|coming up|for me|scheduled|doing today|doing tonight|after (?:that|this)|missing|outstanding)(?: \w+)*(?<! wrong)",
     r"(?:which|what) (?:exercises?|workout|sets?|lifts?|session|day|muscles?|movements?)(?: \w+){0,4} (?:today|left|next|due|do i|is it|are|is|tomorrow|now|remain\w*|have|on|tonight|first|missing|still)(?: \w+)*",
-    r"what (?:should|shall|do|am|must|can|will) (?:i|we)(?: have to| need to| be| supposed to)? (?:do|train|doing|training|lift|start with|beat|aim for|hit|try|be doing|go for|work on|have)(?: (?:today|next|now|tonight|first|tomorrow|on|this|for|in|with|after|at|to beat|as)(?: \w+)*)?$",
+    r"what (?:should|shall|do|am|must|can|will) (?:i|we)(?: have to| need to| be| supposed to)? (?:do|train|doing|training|lift|start with|beat|aim for|hit|try|be doing|go for|work on|have)(?: (?:today|next|now|tonight|first|tomorrow|on|this|for|in|with|after|at|to beat|as)(?: \w+)*)?(?= \?|$)",
     r"what(?:s| is| was| are| were)(?: the| my| todays| this weeks)? (?:target|targets|plan|goal|workout|session|programme|program|routine|number to beat|weight to beat|set to beat|training|number for)(?: \w+)*",
     r"(?:show|send|give|tell|see|list|resend|repeat)(?: \w+){0,2} (?:the|my|todays|me|this|tomorrows|next)(?: \w+){0,2} (?:plan|workout|list|exercises|session|targets?|programme|program|routine|training|schedule)(?: \w+)*",
     r"(?:todays|tomorrows|the|my|next)? ?(?:plan|workout|list|exercises|targets?)(?: for today| today| please| pls)?(?= \?| please| pls|$)",
@@ -179,7 +179,7 @@ _NOT_ILL = re.compile(r"\b(?:not (?:sick|ill)|over the (?:flu|cold|bug)|no longe
 _AWAY = _words(
     r"(?:im |i am |be |going |gone |ill be |will be |were |we are |we re |am |)(?:away|out of town|abroad|travell?ing|on (?:a )?(?:holiday|holidays|vacation|leave|annual leave|trip|business trip|work trip|business|tour|honeymoon|a cruise|parental leave)|out of (?:the )?(?:country|office)|off(?: work| on (?:holiday|leave|vacation))?|unavailable|gone|camping|skiing|at a conference|out|in [a-z]+)(?= (?:till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|#|a|two|til|in|with|and|,|\.|now|-|visiting|sunday|monday|tuesday|wednesday|thursday|friday|saturday|starting|as of|tomorrow|between|so))",
     r"(?:no (?:gym|training|workouts?|access to (?:a |the )?gym|equipment|sessions?)|cant train|cannot train|wont (?:be able to )?train|not training|wont be training|cant make it|no lifting|cant lift|wont be lifting|(?:gym|studio) (?:is |will be )?(?:closed|shut|closing))(?: (?:at all|for me|possible|again|anywhere|there|where))*(?= (?:till|til|until|untill|for (?:the next )?(?:#|a|two|three|the)|before|this (?:week|month)|next (?:week|month)|all week|the next))",
-    r"(?:be |im |ill be |i am |will be |get |come |coming |return |returning |am |and |, |\. |^)?(?:back|home|return|returning|resume|resuming|start again|restart|train again|training again)(?: (?:at it|to (?:training|it|the gym|normal|lifting|work)|in (?:the gym|town|the country|action)|home|here|again|training|from (?:my |the )?\w+))*(?= (?:on (?:the|mon|tues|wednes|thurs|fri|satur|sun)|the #|mon|tues|wednes|thurs|fri|satur|sunday|sun|in (?:#|a|about|two|three)|next|#|after (?:the|#|a)|around the|by|from the|tomorrow))",
+    r"(?:be |im |ill be |i am |will be |get |come |coming |return |returning |am |and |, |\. |^)?(?:back|home|return|returning|resume|resuming|start again|restart|train again|training again)(?: (?:at it|to (?:training|it|the gym|normal|lifting|work)|in (?:the gym|town|the country|action)|home|here|again|training|from (?:my |the )?\w+))*(?= (?:on (?:the|mon|tues|wednes|thurs|fri|satur|sun|#|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)|the #|mon|tues|wednes|thurs|fri|satur|sunday|sun|in (?:#|a|about|two|three)|next|#|after (?:the|#|a)|around the|by|from the|tomorrow))",
     r"(?:taking|take|need|needing|having|have|want|got|on|plan|planning|took|a|#|my|due|booked|this)(?: (?:a|some|the|next|about|another|my|whole|full|couple of|few|coming|of|time|extra|short|long|little))* ?(?:#)? ?(?:weeks?|days?|month|months|fortnight|break|time|pause) (?:off|break|away|out|from training|pause|holiday|rest|of rest|from the gym)",
     r"(?:taking|take|need|having|have|want|on|going on|start|starting) (?:a|my|an) (?:little |short |longer |long |small |proper |much needed |training |complete |full |well earned )*(?:break|pause|holiday|vacation|rest week|deload|time out|timeout|week off)(?: (?:from|until|till|for|of|next|starting|now))*",
     r"pause (?:me|my|the|everything|training|it|this|things|all|for|until|till)(?: \w+)*|put (?:me|my (?:training|programme|program)|everything|it|things|training) on (?:hold|pause)(?: \w+)*|(?:please )?pause(?: please)?$|freeze my \w+",
@@ -273,6 +273,8 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
     after = message.text(end)
     if any(n.start in {end, end + 1} for n in named) and words[-1] in {"it", "this", "the", "that", "drop", "miss", "do"}:
         return False
+    if words[-1] in {"lift", "go", "train", "come", "training", "lifting"} and after in {"my", "a", "the", "it", "anything", "more", "that", "past", "below", "any", "heavier", "lower", "higher", "deeper", "faster", "for"} and message.text(end + 1) not in {"gym", "next"}:
+        return False
     if after in {"reps", "rep", "#"} or message.value(end) is not None or message.value(start + 1) is not None:
         return False
     if words[:1] == ["not"] and words[-1] in {"go", "come", "training", "lift"} and "today" not in message.words:
@@ -302,7 +304,7 @@ def _skipped(message: Message, named: Sequence[Named], in_question: set[int]) ->
             chain = [ahead[0]]
             for following in ahead[1:] + [n for n in named if n.start >= end + 6 and n.start < last]:
                 between = message.texts(chain[-1].end, following.start)
-                if between and all(w in {"and", ",", "the", "or", "&", "n", "plus", "also", "my"} for w in between):
+                if between and all(w in {"and", ",", "the", "or", "&", "n", "plus", "also", "my"} for w in between) and not _followed_by_set(message, following):
                     chain.append(following)
                 else:
                     break
