@@ -5,7 +5,7 @@ Every event that lies ahead follows from the state alone, so there is no list of
 """
 
 from collections.abc import Iterator
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 from zoneinfo import ZoneInfo
 
@@ -26,6 +26,9 @@ NUDGE_AFTER = timedelta(hours=3)
 
 EVENING = time(20)
 """Most people who train after work are back by then: no nudge comes before. The house's own choice."""
+
+LONG_AGO = datetime.min.replace(tzinfo=UTC)
+"""Before anything that can be due: what is due since then comes first."""
 
 LAST_HOUR = time(21)
 """No nudge comes later than this, local time. The house's own choice."""
@@ -53,7 +56,7 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     today = local_day(now, zone)
     memory = state.memory
     if not memory.welcomed:
-        yield now, "welcome"
+        yield LONG_AGO, "welcome"
     under_way = open_workout(state)
     if under_way is not None:
         yield at_local(under_way.on + timedelta(days=2), time(0), zone), "close"

@@ -36,6 +36,12 @@ def test_a_client_who_writes_first_is_answered_and_then_welcomed() -> None:
     assert kinds(life.passes_to(at(2, 9)))[0] == "welcome"
 
 
+def test_who_joins_late_on_a_training_day_is_welcomed_first() -> None:
+    life = Life(replace(noor(), memory=ClientMemory()))
+    life.wake_at = at(2, 12)
+    assert kinds(life.passes_to(at(2, 12))) == ["welcome", "reminder", "plan"]
+
+
 def test_the_reminder_comes_at_the_clients_hour_with_the_plan() -> None:
     life = Life()
     assert life.passes_to(at(2, 7, 59)) == []
