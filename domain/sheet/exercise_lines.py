@@ -89,15 +89,13 @@ _LEADING_VERB = re.compile(
 
 def read_line(text: str) -> tuple[Part, ...]:
     """Return the parts of a line in order."""
-    parts: list[Part] = []
-    if cue := _CUE.search(text):
-        parts.append(CueText(cue["text"].strip(" )") if cue[0].startswith("(") else cue["text"].strip()))
-        text = text[: cue.start()]
-    for number, stretch in enumerate(_TOGETHER.split(text)):
-        parts[len(parts) - bool(cue) :] = [
-            *_stretch(stretch, together=number > 0),
-            *parts[len(parts) - bool(cue) :],
-        ]
+    cue = _CUE.search(text)
+    stretches = _TOGETHER.split(text[: cue.start()] if cue else text)
+    parts = [
+        part for place, stretch in enumerate(stretches) for part in _stretch(stretch, together=place > 0)
+    ]
+    if cue:
+        parts.append(CueText(cue["text"].strip(" )" if cue[0].startswith("(") else None)))
     return tuple(parts)
 
 
@@ -174,19 +172,16 @@ def _instead(piece: str) -> Instead | None:
 
 def _with_bracket_in_name(parts: list[Part], aside: list[Part]) -> list[Part]:
     """Put bracketed words into the name where they belong to it ("Chest press (machine)"), or else last."""
-    for place, part in enumerate(parts):
-        if isinstance(part, Named):
-            for extra in aside:
-                if isinstance(extra, Loose):
-                    whole = (
-                        f"{extra.text} {part.name}"
-                        if lookup(f"{extra.text} {part.name}")
-                        else f"{part.name} {extra.text}"
-                    )
-                    if lookup(whole):
-                        rest = [other for other in aside if other is not extra]
-                        return [*parts[:place], Named(whole, part.together), *parts[place + 1 :], *rest]
-            break
+    place = next((place for place, part in enumerate(parts) if isinstance(part, Named)), None)
+    named = parts[place] if place is not None else None
+    if place is None or not isinstance(named, Named):
+        return [*parts, *aside]
+    for extra in aside:
+        words = extra.text if isinstance(extra, Loose) else ""
+        for whole in (f"{words} {named.name}", f"{named.name} {words}"):
+            if words and lookup(whole):
+                rest = [other for other in aside if other is not extra]
+                return [*parts[:place], Named(whole, named.together), *parts[place + 1 :], *rest]
     return [*parts, *aside]
 
 
