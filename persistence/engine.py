@@ -43,7 +43,7 @@ def open_engine(url: str, *, durable: bool = True) -> Engine:
         case "sqlite":
             engine = _sqlite(parsed, durable=durable)
         case "postgresql":
-            engine = create_engine(parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True)
+            engine = _postgresql(parsed)
         case _:
             raise BadDatabaseUrl(_shown(parsed))
     try:
@@ -111,13 +111,19 @@ def _shown(url: URL) -> str:
     return url.render_as_string(hide_password=True)
 
 
+def _postgresql(url: URL) -> Engine:
+    return create_engine(
+        url.set(drivername="postgresql+psycopg"),
+        pool_pre_ping=True,
+        connect_args={"connect_timeout": BUSY_SECONDS, "application_name": "kilopost"},
+    )
+
+
 def _sqlite(url: URL, *, durable: bool) -> Engine:
     url = url.set(drivername="sqlite+pysqlite")
     in_memory = url.database in (None, "", ":memory:")
     if not in_memory:
-        folder = Path(str(url.database)).parent
-        if not folder.is_dir():
-            raise DatabaseFolderMissing(str(folder))
+        _make_file(url)
     pool: dict[str, Any] = {"poolclass": QueuePool}
     if in_memory:  # one connection is the database, and one unit at a time has it
         pool |= {"pool_size": 1, "max_overflow": 0}
@@ -129,6 +135,17 @@ def _sqlite(url: URL, *, durable: bool) -> Engine:
     event.listen(engine, "connect", partial(_prepare_sqlite, durable=durable))
     event.listen(engine, "begin", _begin_sqlite)
     return engine
+
+
+def _make_file(url: URL) -> None:
+    """Make the file where it is missing, for its owner's eyes only: it will hold what hurts whom."""
+    path = Path(str(url.database))
+    if not path.parent.is_dir():
+        raise DatabaseFolderMissing(str(path.parent))
+    try:
+        path.touch(mode=0o600)
+    except OSError as error:
+        raise DatabaseUnreachable(_shown(url), error.strerror or type(error).__name__) from error
 
 
 def _prepare_sqlite(connection: Any, _record: object, *, durable: bool) -> None:

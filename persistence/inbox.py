@@ -74,6 +74,17 @@ _WAITING = (
     .order_by(InboxRow.number)
     .limit(2)
 )
+_VERSIONS = (
+    select(InboxRow.number, InboxRow.incoming)
+    .where(
+        InboxRow.chat == bindparam("chat"),
+        InboxRow.message_key == bindparam("message_key"),
+        InboxRow.number < bindparam("before"),
+    )
+    .limit(1)
+)
+_FIRST_VERSION = _VERSIONS.order_by(InboxRow.number)
+_LAST_VERSION = _VERSIONS.order_by(InboxRow.number.desc())
 _DONE = update(InboxRow).where(InboxRow.number == bindparam("message"))
 
 
@@ -176,20 +187,13 @@ def _message_key(incoming: FromChat) -> str | None:
 
 def _with_original(connection: Connection, edited: Edited, edit: Waiting) -> Edited:
     """Return the edit with the message as first sent, and its text as it last stood."""
-    versions = connection.execute(
-        select(InboxRow.number, InboxRow.incoming)
-        .where(
-            InboxRow.chat == edit.chat,
-            InboxRow.message_key == edit.message_key,
-            InboxRow.number < edit.number,
-        )
-        .order_by(InboxRow.number)
-    ).all()
-    if not versions:
+    names = {"chat": edit.chat, "message_key": edit.message_key, "before": edit.number}
+    first = connection.execute(_FIRST_VERSION, names).first()
+    last = connection.execute(_LAST_VERSION, names).first()
+    if first is None or last is None:
         return edited
-    last = versions[-1].incoming
-    before = last.text if isinstance(last, Text | Edited) else None
-    return edited.model_copy(update={"original": versions[0].number, "before": before})
+    before = last.incoming.text if isinstance(last.incoming, Text | Edited) else None
+    return edited.model_copy(update={"original": first.number, "before": before})
 
 
 def _action(connection: Connection, button: str, person: int) -> Action | None:

@@ -59,6 +59,14 @@ def test_a_server_that_is_not_there_is_out_of_reach(tmp_path: Path) -> None:
     assert fault.value.why
 
 
+def test_a_new_file_is_for_its_owner_s_eyes_only(tmp_path: Path) -> None:
+    engine = open_engine(f"sqlite:///{tmp_path / 'kilopost.sqlite3'}")
+    migrate(engine)
+    modes = {path.name: path.stat().st_mode & 0o777 for path in tmp_path.iterdir()}
+    engine.dispose()
+    assert modes == dict.fromkeys(["kilopost.sqlite3", "kilopost.sqlite3-wal", "kilopost.sqlite3-shm"], 0o600)
+
+
 def test_sqlite_is_durable_and_strict(tmp_path: Path) -> None:
     engine = open_engine(f"sqlite:///{tmp_path / 'kilopost.sqlite3'}")
     full, on = 2, 1
