@@ -25,7 +25,7 @@ _BE = r"(?:was|were|is|are|should be|should have been|shouldve been|should say|s
 _MARKERS = re.compile(
     rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w|\+|-)|\b(?:should|shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i |actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
     r"|\b(?:correction|typo|mistyped|misread|miscounted|mis typed|typed (?:that |it )?wrong|wrote (?:that |it )?wrong|wrong (?:number|exercise|weight|reps|load|name|one|unit|day|date)|got (?:that|it) wrong|fat fingers?|fat fingered|my mistake|i mixed up|mixed up|mixed them up|autocorrect)\b"
-    r"|\b(?:oops|whoops|oopsie|sorry|my bad|ups|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
+    r"|\b(?:oops|whoops|oopsie|sorry|my bad|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
     rf"|\b{_THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all))* (?:#|\w+|\+|-)"
     r"|# (?:\w+ ){0,3}?(?:,|\(|-)? ?(?:and )?not (?:the |a )?(?:#|\w+)|\bnot (?:the |a )?#"
     r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to|into|with|as|from) (?:#|\w+)"
@@ -35,11 +35,11 @@ _MARKERS = re.compile(
 )
 _TRIGGERS = frozenset(
     """make should shouldve supposed meant mean correction typo mistyped misread miscounted typed wrote wrong got fat mistake mixed autocorrect
-    oops whoops oopsie sorry bad ups woops that it this last those they these both all not change correct fix edit update
+    oops whoops oopsie sorry bad woops that it this last those they these both all not change correct fix edit update
     amend adjust replace switch put set * actually log count record save mark file was were second first third instead rather""".split()
 )
 _STRONG = re.compile(
-    r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|ups|woops|my bad|change|correct|fix|edit|update|amend|adjust|replace|actually)\b|\*"
+    r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit|update|amend|adjust|replace|actually)\b|\*"
 )
 _COMPARISON = re.compile(r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b")
 _ALL = re.compile(r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set|make (?:those|them))\b")
@@ -76,7 +76,7 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if numbers_before and not strong and not said.startswith(("#", "not")) and not re.match(r"(?:that|the|it)", said):
         return False
     numbers = [i for i, t in enumerate(message.tokens) if t.value is not None and not message.taken[i]]
-    if re.match(r"(?:oops|whoops|sorry|my bad|ups|woops|oopsie)", said) and re.search(r"\b(?:late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother)\b", line) and not re.search(r"\bnot #|# not|should|meant|typo|wrong\b", line):
+    if re.match(r"(?:oops|whoops|sorry|my bad|woops|oopsie)", said) and re.search(r"\b(?:late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother)\b", line) and not re.search(r"\bnot #|# not|should|meant|typo|wrong\b", line):
         return False
     if re.match(rf"(?:{_THING}|it|that|they|those|these)\b", said) and not strong:
         return _is_put_right(message, match, named)
