@@ -97,7 +97,8 @@ def at_local(day: date, hour: time, zone: ZoneInfo) -> datetime:
         return with_offset_before
     # The clocks leap over it. Reckoned with the offset from after the leap it lies before the leap, and the
     # other way about (PEP 495), so the leap is between the two, and it happens on a whole second.
-    too_early, late_enough = with_offset_after, with_offset_before
+    too_early = with_offset_after.replace(microsecond=0)
+    late_enough = with_offset_before.replace(microsecond=0)
     while late_enough - too_early > timedelta(seconds=1):
         between = too_early + timedelta(seconds=(late_enough - too_early) // timedelta(seconds=2))
         if _wall_time(between, zone) < wall:

@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from domain.calendar import (
@@ -279,6 +279,7 @@ def test_an_hour_that_comes_twice_is_its_first_coming(zone: str, local: str, exp
     assert at_local(wall.date(), wall.time(), ZoneInfo(zone)) == utc(expected)
 
 
+@example(date(2047, 3, 31), time(1, 0, 0, 1), ZoneInfo("Europe/Dublin"))
 @given(days, st.times(), zones)
 def test_a_local_hour_is_the_first_moment_at_which_clocks_have_reached_it(
     day: date, hour: time, zone: ZoneInfo
