@@ -43,7 +43,9 @@ def main() -> int:
     parser = argparse.ArgumentParser(prog="demo/run", description="Play some weeks of an invented coach.")
     parser.add_argument("--json", action="store_true", help="print all that the bot said, as JSON lines")
     as_json: bool = parser.parse_args().json
-    console = Console(highlight=False, soft_wrap=as_json, width=None if as_json else WIDTH)
+    console = Console(highlight=False, soft_wrap=as_json)
+    if not as_json:
+        console.width = min(WIDTH, console.width) if console.is_terminal else WIDTH
     with passing() as store:
         asyncio.run(run(store, console, as_json=as_json))
     return 0

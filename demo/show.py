@@ -18,8 +18,9 @@ from domain.parts import Notice, VerdictPart
 
 WIDTH = 100
 NAMES = 9
-WORDS = WIDTH - 5 - NAMES - 6
-"""How wide the columns of names and of words are; a time and the gaps take the rest."""
+"""How wide the column of names is."""
+BESIDE_WORDS = 5 + NAMES + 6
+"""What the time, the name and the gaps take."""
 
 
 class Teller:
@@ -61,7 +62,7 @@ class Teller:
             if local.date() != day:
                 day = local.date()
                 table.add_row("", "", Text(f"{local:%A} {local.day} {local:%B}", style="dim"))
-            table.add_row(f"{local:%H:%M}", *row(happening))
+            table.add_row(f"{local:%H:%M}", *row(happening, self._console.width - BESIDE_WORDS))
             table.add_row()
         self._console.print(table)
 
@@ -80,8 +81,8 @@ def in_reading_order(happenings: Sequence[Happening]) -> Iterator[Happening]:
         yield from (each for each, to in said if to != actor)
 
 
-def row(happening: Happening) -> tuple[Text, Text]:
-    """Return who speaks, and the words."""
+def row(happening: Happening, width: int) -> tuple[Text, Text]:
+    """Return who speaks, and the words, with buttons in lines of that width."""
     match happening.event:
         case Step(who=who, deed=deed, what=what):
             style = "green" if who == happening.client else "magenta"
@@ -90,17 +91,18 @@ def row(happening: Happening) -> tuple[Text, Text]:
         case Said(outgoing=outgoing, rendered=rendered):
             words = formatted(rendered.text_html)
             if rendered.buttons:
-                words.append(f"\n{button_lines([label for label, _ in rendered.buttons])}", style="cyan")
+                labels = [label for label, _ in rendered.buttons]
+                words.append(f"\n{button_lines(labels, width)}", style="cyan")
             if outgoing.is_coach:
                 return Text(f"to {outgoing.name}", style="bold magenta"), words
             return Text("Kilopost", style="bold blue"), words
 
 
-def button_lines(labels: Sequence[str]) -> str:
-    """Return the buttons in lines that fit, each whole."""
+def button_lines(labels: Sequence[str], width: int) -> str:
+    """Return the buttons in lines of that width, each whole."""
     lines = [""]
     for label in labels:
-        if lines[-1] and len(lines[-1]) + len(label) > WORDS - 4:
+        if lines[-1] and len(lines[-1]) + len(label) + 4 > width:
             lines.append("")
         lines[-1] += f"{'  ' if lines[-1] else ''}[{label}]"
     return "\n".join(lines)

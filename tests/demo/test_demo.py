@@ -75,6 +75,19 @@ def test_a_beat_of_the_stories(messages: list[Message], to: str, wanted: Callabl
     assert found
 
 
+SET_SLOTS = {"exercise", "load", "reps", "seconds", "unit", "date", "confirm"}
+
+
+def test_of_all_that_is_typed_only_the_riddle_has_to_be_asked_about(messages: list[Message]) -> None:
+    asked = [
+        (message["to"], part["slot"])
+        for message in messages
+        for part in message["about"]
+        if part["kind"] == "question" and part["slot"] in SET_SLOTS
+    ]
+    assert asked == [("Dana", "confirm")]
+
+
 def plans(messages: list[Message], to: str) -> list[Part]:
     return [
         part
