@@ -156,7 +156,7 @@ class Fold:
         if sets is not None:
             self._sets_said(quantities, joints, sets)
             return
-        at = next((i for i in range(1, len(quantities)) if joints[i] == "@"), None)
+        at = next((i for i in range(1, len(quantities)) if joints[i] in {"@", "at"}), None)
         if at is not None:
             self._with_at(quantities, joints, at)
             return
@@ -243,6 +243,8 @@ class Fold:
         start = min((s.start for s in spans), default=0)
         end = max((s.end for s in spans), default=0)
         lowering = any(isinstance(s, Quantity) and s.lowering for s in spans)
+        if isinstance(amount, Mark) and amount.kind == "failed on":
+            more = {"reps": int(amount.value or 1) - 1, "to_failure": True, **more}
         draft = replace(Draft(load, amount, start, end, lowering=lowering), **more)  # type: ignore[arg-type] # by name
         self.drafts.extend([draft] * max(1, min(times, MOST_SETS)))
 
@@ -463,11 +465,11 @@ class Fold:
         amounts: list[Quantity] = []
         for i, (one, joint) in enumerate(others):
             after_sets = i >= sets
-            if one.role in {"load", "pair", "plates"} or (joint == "@" and one.role is None and after_sets and (amounts or i > sets)):
+            if one.role in {"load", "pair", "plates"} or (joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets)):
                 load = one
             elif one.role is None and not after_sets and load is None:
                 load = one
-            elif one.role is None and joint == "@" and after_sets and not amounts and self.known.load_fits(one) is not False:
+            elif one.role is None and joint in {"@", "at"} and after_sets and not amounts and self.known.load_fits(one) is not False:
                 load = one
             else:
                 amounts.append(one)
@@ -530,7 +532,7 @@ class Fold:
             first, second = left
             if first.role in {"load", "pair"} or (first.value > 12 and right.value <= 10 and right.role is None):
                 self._two(first, second, joints[1])
-                if right.role is None and right.value >= 5:
+                if right.role is None and right.value >= 5 and joints[at] == "@":
                     self.flags.append((len(self.drafts) - 1, Mark("rir", right.start, right.end, Decimal(10) - right.value)))
             elif first.value <= 10 and first.value == int(first.value) and joints[1] == "x":
                 self._drop_waiting()
@@ -772,7 +774,7 @@ def _one_load(q: list[Quantity], known: Known) -> list[Quantity]:
 
 def _pairs_of_dumbbells(q: list[Quantity], joints: list[str], known: Known) -> tuple[list[Quantity], list[str]]:
     """Take "2x30kg dumbbells" and "2 x 30s" as a pair of thirties."""
-    if len(q) == 3 and q[0].value == 2 and q[0].role is None and joints[1] == "x" and joints[2] in {"for", "x", "@"} and known.kind == "each" and known.load_fits(q[1]) is not False and not known.load_fits(q[0]) and known.reps_fit(q[2]) and not (joints[2] != "for" and known.load_fits(q[2])):
+    if len(q) == 3 and q[0].value == 2 and q[0].role is None and joints[1] == "x" and joints[2] in {"for", "x", "@", "at"} and known.kind == "each" and known.load_fits(q[1]) is not False and not known.load_fits(q[0]) and known.reps_fit(q[2]) and not (joints[2] != "for" and known.load_fits(q[2])):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
     if len(q) >= 2 and q[0].value == 2 and q[0].role is None and joints[1] in {"x", ""} and (q[1].kind == "each" or (q[1].role == "pair" and len(q) > 2)):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
@@ -787,7 +789,7 @@ def _split(element: Element) -> list[Element]:
     parts: list[Element] = []
     start = 0
     for i in range(2, len(q)):
-        if i - start >= 2 and joints[i] in {"", "/", "-"} and i + 1 < len(q) and joints[i + 1] in {"x", "for", "@"} and any(j in {"x", "for", "@"} for j in joints[start + 1 : i]):
+        if i - start >= 2 and joints[i] in {"", "/", "-"} and i + 1 < len(q) and joints[i + 1] in {"x", "for", "@", "at"} and any(j in {"x", "for", "@", "at"} for j in joints[start + 1 : i]):
             parts.append(Element(q[start:i], joints[start:i], element.after_at and start == 0, element.next_to_name, element.result))
             start = i
     rest = Element(q[start:], [joints[start] if start == 0 else "then", *joints[start + 1 :]], element.after_at and start == 0, element.next_to_name, element.result)

@@ -27,7 +27,7 @@ from domain.reading.words import (
     TRAINING,
 )
 
-TIGHT = frozenset({"x", "for", "@", "/", ":", "-", ""})
+TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
 """Joints inside one element; the others stand between elements: , and then line stop gap."""
 
 
@@ -67,6 +67,7 @@ class Group:
     again: bool = False
     first_on_line: bool = True
     unknown_word: str | None = None
+    doubtful: bool = False
 
     @property
     def start(self) -> int:
@@ -163,7 +164,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         elif text in FOR_WORDS:
             seen = "for" if seen in {None, "for", ","} else seen
         elif text in AT_WORDS:
-            seen = _stronger(seen, "@")
+            seen = _stronger(seen, "@" if text == "@" else "at")
         elif text == "-" and not token.glued:
             seen = _stronger(seen, ":") if at == start and at + 1 == end else _stronger(seen, ",")
         elif text in {"/", ":", "-", "="}:
@@ -183,7 +184,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
     return seen if seen is not None else ("" if words <= 2 else "gap")
 
 
-_STRENGTH = {"": 0, "x": 1, "for": 1, ":": 1, "/": 1, "-": 1, "@": 2, "and": 3, ",": 3, "then": 4}
+_STRENGTH = {"": 0, "x": 1, "for": 1, ":": 1, "/": 1, "-": 1, "@": 2, "at": 2, "and": 3, ",": 3, "then": 4}
 
 
 def _stronger(seen: str | None, new: str) -> str:
@@ -221,9 +222,18 @@ def gather(
         groups.extend(_grouped(message, sentence, pointers))
     _number_lines(message, groups)
     for group in groups:
+        group.doubtful = _is_doubtful(message, group)
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
+
+
+def _is_doubtful(message: Message, group: Group) -> bool:
+    """Return whether a question mark stands right after what was said: "80x8?"."""
+    end = group.end
+    while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
+        end += 1
+    return bool(group.items) and message.text(end) == "?"
 
 
 def _unknown_word(message: Message, group: Group) -> str | None:
@@ -372,7 +382,7 @@ def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool 
             if of:
                 return False
             continue
-        if token.text in {".", "!", "?", ";"}:
+        if token.text in {".", "!", "?", ";"} or (of and token.text == ","):
             return False
         if token.kind == NUMBER:
             return False
@@ -392,9 +402,9 @@ def _is_anchored(
     first = quantities[0]
     if len(quantities) > 1:
         joints = set(element.joints[1:])
-        if not joints & {"x", "for", "@", ":"} and all(q.role in {"pair", "plates"} for q in quantities):
+        if not joints & {"x", "for", "@", "at", ":"} and all(q.role in {"pair", "plates"} for q in quantities):
             return element.next_to_name and len(quantities) == 1
-        if joints & {"x", "for", "@", ":"} or any(q.role is not None for q in quantities):
+        if joints & {"x", "for", "@", "at", ":"} or any(q.role is not None for q in quantities):
             return not (joints == {"-"} and _is_range(quantities))
         if joints == {"-"} and _is_range(quantities):
             return False

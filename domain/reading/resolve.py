@@ -137,6 +137,10 @@ class Resolver:
         for draft in fold.run(group.items):
             if draft == _NOTHING and not fold.count_said and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items):
                 continue
+            if draft.load in {"unknown", "body"} and draft.amount is None and draft.reps is None and group.named is None:
+                continue
+            if group.doubtful:
+                draft = replace(draft, confirm=True)  # noqa: PLW2901 - the draft, in doubt
             if fold.each_hand and isinstance(draft.load, Quantity) and draft.load.kind is None:
                 draft = replace(draft, load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
             one = self._one(draft, known, exercise, day_on)

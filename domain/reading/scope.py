@@ -21,6 +21,7 @@ _JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("a percentage", re.compile(r"# (?:%|percent)")),
     ("a temperature", re.compile(r"# ?(?:°|degrees?|deg|celsius)(?: [cf]\b)?")),
     ("a time", re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
+    ("an hour", re.compile(r"\b(?:at )?# in the (?:morning|afternoon|evening|am|pm|night)\b|\bat # (?:sharp|tonight|this (?:morning|evening)|o clock)\b|\b(?:gym|went|started|train\w*|session|class|there|up|woke|alarm|leave|left|work|meet\w*|arrived|finished|bed) at #(?= |$)(?! (?:kgs?|kilos?|lbs?|pounds?|x|for|reps?))")),
     ("a clock time", re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
     ("a while", re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
     ("a length", re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
@@ -32,11 +33,13 @@ _JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("a tempo", re.compile(r"\btempo (?:of |was |: )?#(?: [-/] #)*|# [-/] # [-/] # (?:tempo)")),
     ("how often", re.compile(r"# (?:times|x) (?:a|per|every|each|this|in a|weekly) ?(?:week|day|month|year|weekly)?\b")),
     ("body weight", re.compile(rf"\b(?:weighed|weigh|weighing|weighs|weight is|weight was|weight today|weight this morning|body ?weight (?:is|was|of|:|now|today|this morning|=|at)|bw (?:is|was|:|now|today|=|this morning)|bodyweight|scales?|weigh ?in|im at|i am at|im down to|im up to){_LEADS}(?: in)?(?: at)?(?: about)? #(?: {_MASS})?(?! ?(?:x|for|reps?|@|\+|/|,) )")),
-    ("body weight", re.compile(rf"\b(?:lost|gained|lose|gain|put on) (?:about |another |almost |nearly )?# {_MASS}\b|\b(?:im|i am) # {_MASS}\b|# {_MASS} (?:body ?weight|bw|of me)\b")),
+    ("body weight", re.compile(rf"\b(?:lost|gained|lose|gain|put on) (?:about |another |almost |nearly )?# {_MASS}\b|\b(?:im|i am) # {_MASS}\b|# {_MASS} (?:body ?weight|bw|of me)\b|\b(?:down|up) (?:about |almost |nearly |another )?# {_MASS} (?:since|this (?:week|month|year)|in (?:a|the|#|two|three)|over|already|so far|overall|on the scale)\b")),
+    ("a body weight", re.compile(rf"\b(?:body ?weight|bw) # (?:{_MASS} )?(?:this morning|today|now|currently|before breakfast|on the scale)\b")),
+    ("a score", re.compile(r"\b(?:score|scored|won|lost|drew|result|match|game)(?: (?:was|is|it|the|by|the match|the game))* # ?[:-] ?#")),
     ("so many of so many", re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
     ("an effort", re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
     ("a set's number", re.compile(r"\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
-    ("what it is not", re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
+    ("what it is not", re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
     ("a share of", re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
 )  # fmt: skip
 
@@ -53,7 +56,7 @@ _PLAN_TRIGGERS = frozenset(
     wanna preparing promise build building dreams""".split()
 )
 _RESUME = re.compile(
-    r"\b(?:but|only|did|got|managed|ended up|actual|actually|today|this time|instead|then i|so i|hit|settled|stuck|ended|made|in the end|in reality|turned into|became|for now|however|was able|now)\b"
+    r"\b(?:but|only|so(?= #| just| only| went| did| lighter)|did|got|managed|ended up|actual|actually|today|this time|instead|then i|so i|hit|settled|stuck|ended|made|in the end|in reality|turned into|became|for now|however|was able|now)\b"
 )
 _KEEPS_PLAN = frozenset({"hope", "want", "if", "would"})
 _QUESTION = re.compile(
@@ -86,9 +89,9 @@ _WARM_ENDS = frozenset(
 )
 
 _HISTORY = re.compile(
-    r"\b(?:last (?:time|week|weeks|month|session|workout|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|previously|used to|normally|usually|back in the day|a year ago|years ago|months ago|(?:my |the )?(?:old|previous|last|current) (?:pr|pb|best|record|max)|(?:pr|pb|best|record|max) (?:was|is)|before (?:it )?was|it was|in the past)\b"
+    r"\b(?:last (?:time|week|weeks|month|session|workout|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|previously|used to|normally|usually|back in the day|a year ago|years ago|months ago|(?:my |the )?(?:old|previous|last|current) (?:pr|pb|best|record|max)|(?:pr|pb|best|record|max)(?: ever| so far| until now| up to now)? (?:was|is|stands)|before (?:it )?was|it was|in the past)\b"
 )
-_NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|did|got|then|and now|new|currently)\b")
+_NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|then|new|currently)\b")
 _SECOND = re.compile(r"# (?:seconds?|secs?)\b")
 
 
@@ -106,7 +109,9 @@ def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[
         return questions
     for what, pattern in _JUNK:
         for _, start, end in message.find(pattern):
-            if start not in known and any(message.value(at) is not None for at in range(start, end)):
+            if what == "a body weight" and all((message.value(at) or 0) < 40 for at in range(start, end)):
+                continue
+            if (start not in known or "body weight" in what) and any(message.value(at) is not None for at in range(start, end)):
                 _take_numbers(message, start, end, what)
     _mark_others(message)
     if message.has(_PLAN_TRIGGERS):
@@ -220,7 +225,9 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
         clause_first, clause_last = message.clause_span(start)
         clause_first = max(clause_first, first)
         ahead = _warm_end(message, end, last, named)
-        if any(message.value(at) is not None for at in range(end, min(ahead, clause_last + 6))):
+        before = any(message.value(at) is not None and not message.taken[at] for at in range(clause_first, start))
+        within = any(message.value(at) is not None for at in range(end, min(ahead, clause_last)))
+        if not (before and not within) and any(message.value(at) is not None for at in range(end, min(ahead, clause_last + 6))):
             _take_numbers(message, end, ahead, "a warm-up")
         else:
             scope = start

@@ -27,7 +27,7 @@ from domain.units import Unit
 _CHANGE = re.compile(
     r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
 )
-_DEAD = frozenset({"a question", "another's", "a plan", "a warm-up", "what was before"})
+_DEAD = frozenset({"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"})
 _CHANGE_STRONG = re.compile(
     r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
 )

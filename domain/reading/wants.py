@@ -555,6 +555,8 @@ def _unmarked(sentence: str, *, moved: bool) -> Want | None:
             if re.match(r"i (?:\w+ )?(?:like|love|prefer|need|want|wish)\b", said) and re.search(r"\b(?:like|love|need|want|prefer) (?:new|other|less|different|check|a new|this|the|it)\b", said) and not re.search(r"\b(?:talk|ask|swap|change|discuss|know|speak|chat|switch|replace)\b", said):
                 return None
             return "ask_coach"
+    if ends_asking and re.search(r"#(?: (?:reps?|kgs?|lbs?|kilos?|pounds?|today|s))* \?$", sentence):
+        return None
     if ends_asking and len(words) > 1 and not _SMALL_TALK.search(sentence) and re.search(r"\b(?:i|my|me|it|heavy|form|sets?|reps?|weight|normal|ok|okay|pain|rest|days?|squats?|bench|rows?|deadlifts?|press|curls?|knees?|back|shoulder|exercise|training|should|why|how|what|can)\b", sentence):
         return "ask_coach"
     return None

@@ -169,6 +169,7 @@ def _add_with_month(message: Message, start: int, end: int, add: Any) -> None:
     if message.text(end) in {"reps", "rep", "x", "kg", "sets"} or (
         month_word in {"may", "mar", "march", "dec", "sun"} and not {"of", "th", "st", "nd", "rd"} & set(words)
         and message.text(start - 1) not in _CUES
+        and not (message.text(end) in {":", ",", "-"} and (start == 0 or message.text(start - 1) == "\n"))
     ):  # fmt: skip
         return
     numbers = _numbers(message, start, end)

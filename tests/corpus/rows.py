@@ -1,0 +1,86 @@
+"""The corpus of messages: rows of a request and what it should be read as, and how readings are compared with it.
+
+Each file holds one kind of message. What a row should be read as was worked out by hand from the contract.
+"""
+
+import json
+import os
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from domain.reading import read
+from domain.reading.wire import reading_to_json, request_from
+
+FOLDER = Path(__file__).parent
+EXAMPLES = "KILOPOST_EXAMPLES"
+"""The environment's name for a file of further rows in the same shape."""
+
+
+@dataclass(frozen=True)
+class Row:
+    """One message with what it should be read as."""
+
+    id: str
+    request: dict[str, Any]
+    gold: dict[str, Any]
+
+
+def rows_of(path: Path) -> tuple[Row, ...]:
+    """Return the rows of a file."""
+    with path.open(encoding="utf-8") as lines:
+        return tuple(Row(**json.loads(line)) for line in lines if line.strip())
+
+
+def own_rows() -> Iterator[Row]:
+    """Return every row of our own."""
+    for path in sorted(FOLDER.glob("*.jsonl")):
+        yield from rows_of(path)
+
+
+def example_rows() -> tuple[Row, ...]:
+    """Return the rows of the file that the environment names, none where it names none."""
+    path = os.environ.get(EXAMPLES)
+    return rows_of(Path(path)) if path else ()
+
+
+def got(row: Row) -> dict[str, Any]:
+    """Return what a row's message is read as, as plain JSON."""
+    return reading_to_json(read(request_from(row.request)))
+
+
+def compared(reading: dict[str, Any]) -> dict[str, Any]:
+    """Return what counts of a reading, in a form that can be compared: places, wants and asks in any order."""
+    return {
+        "sets": [
+            {key: (float(value) if key in {"load", "rir"} and value is not None else value) for key, value in one.items()}
+            for one in reading["sets"]
+        ],
+        "pain": sorted(json.dumps(one, sort_keys=True) for one in reading["pain"]),
+        "urgent": reading["urgent"],
+        "wants": sorted(reading["wants"]),
+        "asks": sorted(reading["asks"]),
+        "on": reading.get("on"),
+        "skips": sorted(reading.get("skips") or ()),
+    }
+
+
+def wrong_sets(row: Row, reading: dict[str, Any]) -> list[str]:
+    """Return the sets that would be recorded and should not be."""
+    said = Counter(json.dumps(one, sort_keys=True) for one in compared(reading)["sets"])
+    meant = Counter(json.dumps(one, sort_keys=True) for one in compared(row.gold)["sets"])
+    return list((said - meant).elements())
+
+
+def difference(row: Row, reading: dict[str, Any]) -> str:
+    """Return the message, and what differs, for a person; "" where nothing does."""
+    should, is_so = compared(row.gold), compared(reading)
+    if should == is_so:
+        return ""
+    lines = [f"{row.id}: {row.request['text']!r} ({row.request['unit']})"]
+    for key in should:
+        if should[key] != is_so[key]:
+            lines += [f"  {key}", f"    should be {should[key]}", f"    was       {is_so[key]}"]
+    return "\n".join(lines)
