@@ -36,6 +36,8 @@ LEAST_RAISE: dict[Region, float] = {"upper": 0.02, "trunk": 0.02, "lower": 0.04}
 MOST_RAISE = 0.10
 MOST_CORRECTION = 0.20
 """The most that is added at once where a load proved much too light."""
+MOST_OVER = 2
+"""Where no load can be added, nobody is asked for more than so many times the top of the range."""
 _FAR_ABOVE = 2
 """The position stand adds 2 to 10% for one or two reps above the range; more is a load too light."""
 _HOLD_STEP = 0.10
@@ -110,7 +112,8 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
     rule = prescription.add_load
     following = next(loading.heavier(here), None)
     if following is None or (here.kind == "body" and rule is None):
-        return Aim(here, a_little_more(best), NothingHeavier(best.amount))
+        most = max(best.amount, MOST_OVER * ready)
+        return Aim(here, min(a_little_more(best), most), NothingHeavier(best.amount))
     if rule is not None and rule.by is not None:
         by = convert(rule.by.amount, rule.by.unit, loading.unit)
         return _raised_to(

@@ -1,6 +1,6 @@
 """Somebody without a role: one polite line, and no data, unless an invitation comes in."""
 
-from domain.incoming import Heard, Started, Text
+from domain.incoming import Heard, Reachable, Started, Text
 from domain.outcome import Joined, Outcome
 from domain.parts import Notice, Say
 from domain.state import Invitation, StrangerState
@@ -14,6 +14,8 @@ def hear(state: StrangerState, heard: Heard) -> Outcome:
     match heard.incoming:
         case Started() | Text():
             pass
+        case Reachable():
+            return Outcome()
         case _:
             return _answer(state, Notice(topic="stranger"))
     invitation = state.invitation

@@ -46,6 +46,8 @@ def look_back(draft: Draft) -> None:
     every = stored.programme.review.after_rounds
     if rounds == 0 or rounds % every or rounds == draft.memory.reviewed_round:
         return
+    if draft.open_alert("review") is not None:
+        return
     draft.remember(reviewed_round=rounds)
     lines = [
         (workout.name, line.exercise)

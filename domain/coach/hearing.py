@@ -30,8 +30,11 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this coach."""
     draft = Draft(state, heard.at, heard.number)
     match heard.incoming:
-        case Text(text=text) | Edited(text=text):
+        case Text(text=text):
             hear_words(draft, text)
+        case Edited(text=text, before=before):
+            if text != before:
+                hear_words(draft, text)
         case Pressed(action=action):
             press(draft, action)
         case Document() as document:
