@@ -4,7 +4,7 @@ from datetime import datetime, time
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import Connection, Row, delete, insert, update
+from sqlalchemy import Connection, Row, delete, insert, select, update
 
 from domain.equipment import default_equipment
 from domain.memory import ClientMemory, CoachMemory
@@ -97,6 +97,8 @@ def _new_client(joined: Joined) -> dict[str, Any]:
 
 def _take_over(connection: Connection, stranger: Row[Any], prepared: int, now: datetime) -> None:
     """Give the stranger's chat and past to the prepared person; what waited for a former chat is dropped."""
+    # From here on nothing more comes in for the stranger: whoever is storing something has to be done first.
+    connection.execute(select(PersonRow.number).where(PersonRow.number == stranger.number).with_for_update())
     outbox.drop_waiting(connection, prepared, "chat changed")
     connection.execute(update(InboxRow).where(InboxRow.person == stranger.number).values(person=prepared))
     outbox.hand_over(connection, stranger.number, prepared, stranger.chat, now)

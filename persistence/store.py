@@ -9,10 +9,12 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from sqlalchemy import Engine
+from sqlalchemy.exc import IntegrityError
 
 from domain.parts import Part
 from persistence import deliveries, inbox, leases, outbox, people, prepared, sending, work
 from persistence.engine import open_engine, reading, writing
+from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
 from persistence.migrate import migrate
@@ -50,9 +52,15 @@ class Store:
     # What comes in
 
     def receive(self, items: Sequence[Received], cursor: tuple[str, str] | None = None) -> None:
-        """Store what is new among `items`, and how far the platform was read, as (name, value)."""
-        with writing(self._engine) as connection:
-            inbox.receive(connection, items, cursor)
+        """Store what is new among `items`, and how far the platform was read, as (name, value).
+
+        All or nothing; after DatabaseTrouble the same items can be brought again.
+        """
+        try:
+            with writing(self._engine) as connection:
+                inbox.receive(connection, items, cursor)
+        except IntegrityError as error:  # a stranger has become somebody else at this very moment
+            raise DatabaseTrouble(str(error.orig)) from error
 
     def cursor(self, name: str) -> str | None:
         """Return how far `name` was read; None where it never was."""

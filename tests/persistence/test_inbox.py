@@ -12,7 +12,7 @@ from domain.outcome import Outcome
 from domain.parts import Say
 from domain.state import State, StrangerState
 from persistence.engine import reading, writing
-from persistence.faults import NoProgress, Undecided, Unreadable
+from persistence.faults import DatabaseTrouble, NoProgress, Undecided, Unreadable
 from persistence.inbox import Received
 from persistence.store import Store
 from persistence.tables import InboxRow, PersonRow, ProgrammeRow
@@ -67,7 +67,7 @@ def test_how_far_was_read_is_stored_with_what_was_read(store: Store) -> None:
     store.receive([], ("telegram", "18"))
     assert store.cursor("telegram") == "18"
     cannot_be = Received("desk", "1", "telegram:5", NOON, Text(text="x"))  # a desk's order has no chat
-    with pytest.raises(Exception, match="chat_known"):
+    with pytest.raises(DatabaseTrouble, match="chat_known"):
         store.receive([cannot_be], ("telegram", "19"))
     assert store.cursor("telegram") == "18"
 

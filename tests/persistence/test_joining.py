@@ -1,5 +1,6 @@
 """How strangers become clients and coaches by an invitation, and who prepared people turn out to be."""
 
+import threading
 from dataclasses import replace
 from datetime import date, time
 
@@ -13,7 +14,7 @@ from domain.outcome import Invited, Joined, Outcome
 from domain.parts import Say, Urgent
 from domain.state import ClientState, CoachState, Invitation, State, StrangerState
 from persistence.engine import reading
-from persistence.faults import ChatTaken, Undecided
+from persistence.faults import ChatTaken, DatabaseTrouble, Undecided
 from persistence.prepared import PreparedCoach, Roster
 from persistence.store import Store
 from persistence.tables import Base, InvitationRow, OutboxRow, PersonRow
@@ -156,6 +157,33 @@ def test_a_prepared_client_takes_over_the_chat_in_which_the_code_came(store: Sto
     outgoing = store.next_message(lease, NOON)
     assert outgoing is not None
     assert outgoing.chat == "telegram:5"
+
+
+def test_what_comes_in_while_the_stranger_is_joining_is_not_lost(store: Store) -> None:
+    store.load_roster(replace(roster(), clients=(client("Noor", "local:Noor"),)), NOON)
+    work_all(store, NOON, lambda _state, _heard: Outcome())
+    noor = {person.name: person.number for person in store.people()}["Noor"]
+    code = store.invite(noor, NOON)
+    store.receive([received("telegram:5", Started(code=code), "start")])
+    late = [typed("telegram:5", f"dip {number}", f"{number}") for number in range(30)]
+
+    def bring() -> None:
+        for each in late:
+            while True:
+                try:
+                    store.receive([each])
+                    break
+                except DatabaseTrouble:
+                    continue
+
+    bringing = threading.Thread(target=bring)
+    bringing.start()
+    seen = work_all(store, NOON, take_up)
+    bringing.join()
+    seen += work_all(store, NOON, take_up)
+    texts = [heard.incoming.text for _, heard in seen if heard and isinstance(heard.incoming, Text)]
+    assert texts == [f"dip {number}" for number in range(30)]
+    assert [person.number for person in store.people()] == [noor - 1, noor]
 
 
 def test_a_new_code_for_a_prepared_person_ends_the_former_one(store: Store) -> None:
