@@ -12,7 +12,7 @@ from domain.reading.gather import Element, Item
 from domain.reading.phrases import Mark, Quantity
 
 Source = Quantity | Mark | Literal["body", "unknown"] | None
-MOST_SETS = 20
+MOST_SETS = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +46,7 @@ class Fold:
         self.load_used = False
         self.amounts: list[Quantity | Mark] = []
         self.bare: list[Quantity] = []
+        self.second_is_result = False
         self.count = 1
         self.count_said = False
         self.order: str | None = None
@@ -148,6 +149,12 @@ class Fold:
                 return
             quantities, joints = [q for q, _ in kept], [j for _, j in kept]
         quantities = _one_load(quantities, known)
+        if len(quantities) == 3 and quantities[2].times and quantities[2].value <= 10 and joints[2] in {"", "and"}:
+            # "80 for 8 three times": that many sets.
+            self._part(Element(quantities[:2], joints[:2], element.after_at, element.next_to_name))
+            if self.drafts:
+                self.drafts.extend([self.drafts[-1]] * (_whole(quantities[2].value) - 1))
+            return
         joints = joints[: len(quantities)]
         if len(quantities) == 1:
             self._single(quantities[0], element, joints[0])
@@ -192,9 +199,11 @@ class Fold:
                 self._take_load(q._replace(role="load"))
             else:
                 self.amounts.append(q)
-        elif element.after_at and not element.next_to_name:
+        elif element.after_at and (not element.next_to_name or self.bare or self.amounts):
             self._take_load(q._replace(role="load"))
         else:
+            if len(self.bare) == 1:
+                self.second_is_result = element.result or joint in {"name", "for"}
             self.bare.append(q)
 
     def _goes_on(self, joint: str) -> bool:
@@ -246,7 +255,9 @@ class Fold:
         if isinstance(amount, Mark) and amount.kind == "failed on":
             more = {"reps": int(amount.value or 1) - 1, "to_failure": True, **more}
         draft = replace(Draft(load, amount, start, end, lowering=lowering), **more)  # type: ignore[arg-type] # by name
-        self.drafts.extend([draft] * max(1, min(times, MOST_SETS)))
+        if times > MOST_SETS:
+            draft, times = replace(draft, confirm=True), 1
+        self.drafts.extend([draft] * max(1, times))
 
     def _emit_amounts(self) -> None:
         amounts, self.amounts = self.amounts, []
@@ -363,6 +374,9 @@ class Fold:
         self._emit(self.load if self.load_used else None, amount, times=_whole(sets.value))
 
     def _full(self, load: Quantity, amounts: list[Quantity]) -> None:
+        if isinstance(self.load, Quantity) and not self.load_used and _same_mass(self.load, load):
+            load = load if load.unit == self.known.request.unit else self.load
+            self.load = None
         self._drop_waiting()
         self.load, self.load_used = load, True
         times = self.count if len(amounts) == 1 else 1
@@ -691,6 +705,9 @@ class Fold:
                 self._emit(bare[0], None)
             else:
                 self._emit(None, bare[0], unclear=(Draft(bare[0], None, bare[0].start, bare[0].end),), confirm=True, bare=bare[0].value)
+            return
+        if len(bare) == 2 and self.second_is_result:
+            self._pair(bare[0], bare[1], "for")
             return
         first_is_load = known.load_fits(bare[0])
         rest_are_reps = all(known.reps_fit(b) for b in bare[1:])

@@ -112,7 +112,7 @@ def find_pointers(message: Message) -> dict[int, int]:
             value = message.value(at)
             if value is None or value != int(value) or not 1 <= value <= 15 or message.taken[at]:
                 continue
-            if group == "n" and "(" in message.texts(max(0, at - 3), at):
+            if group == "n" and _in_brackets(message, at):
                 continue
             if group == "m" and (end >= len(message.tokens) or not _has_more(message, end)):
                 continue
@@ -127,6 +127,16 @@ def find_pointers(message: Message) -> dict[int, int]:
         message.taken[at] = message.taken[at + 1] = ""
         return {}
     return found
+
+
+def _in_brackets(message: Message, at: int) -> bool:
+    """Return whether a bracket is open at a token of its line."""
+    depth = 0
+    for i in range(at - 1, -1, -1):
+        if message.tokens[i].kind == LINE:
+            break
+        depth += (message.text(i) == "(") - (message.text(i) == ")")
+    return depth > 0
 
 
 def _has_more(message: Message, start: int) -> bool:
@@ -173,6 +183,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = ","
         elif text in AND_WORDS or text in {"+", "or"}:
             seen = _stronger(seen, "and")
+        elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:
+            seen = _stronger(seen, ",")
         elif text in THEN_WORDS:
             seen = "then"
         elif text in BETWEEN or text in LOAD_NOUNS or (token.kind == WORD and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}):
@@ -408,7 +420,7 @@ def _is_anchored(
             return not (joints == {"-"} and _is_range(quantities))
         if joints == {"-"} and _is_range(quantities):
             return False
-    elif first.role == "reps":
+    elif first.role == "reps" and not (first.times and message.text(first.end - 1) == "times"):
         return True
     if element.joints[0] == "change":
         return True
@@ -426,6 +438,8 @@ def _is_anchored(
             return True
         if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
             return True
+    if first.role == "reps":
+        return named or _alone(message, element, blank) or any(isinstance(t, Element) and t.quantities[0].role == "load" for t in beside)
     if first.role == "load" and (first.kind is not None or first.each):
         return True
     if first.role == "seconds" and not first.minutes:
@@ -504,7 +518,8 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         parted = _parted(message, last.end, names[1].start if names[1] else 0)
         own = [t for t in runs[1] if not isinstance(t, Mark) or t.kind in PROVIDERS]
         follows = bool(own) and not _introduced(message, names[1])
-        if not parted or not follows or not any(isinstance(t, Element) or t.kind in PROVIDERS for t in runs[0]):
+        waits = len(runs[0]) == 1 and _is_lone_load(runs[0][0]) and bool(own) and isinstance(own[0], Element) and own[0].quantities[0].role == "reps"
+        if waits or not parted or not follows or not any(isinstance(t, Element) or t.kind in PROVIDERS for t in runs[0]):
             owned[0], owned[1] = [], list(runs[0])
     after_mode = bool(owned[1]) if count > 1 else False
     for k in range(1, count):
@@ -537,6 +552,10 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         items.sort(key=lambda t: t.start)
         groups.extend(_by_pointer(message, name, items, pointers))
     return groups
+
+
+def _is_lone_load(item: Element | Mark) -> bool:
+    return isinstance(item, Element) and len(item.quantities) == 1 and item.quantities[0].role in {None, "load", "pair"}
 
 
 def _near(item: Element | Mark, name: Named | None) -> bool:
