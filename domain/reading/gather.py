@@ -297,7 +297,9 @@ def _elements(
         if before is not None:
             between = range(before.end, quantity.start)
             if any(at in name_tokens for at in between):
-                joint = "name"
+                last_name = max(at for at in between if at in name_tokens) + 1
+                after_name = joint_between(message, last_name, quantity.start, blank)
+                joint = after_name if after_name in {",", "and", "then", "line", "stop"} else "name"
             elif any(at in pointers for at in between):
                 joint = "then"
             elif any(at in changes for at in between):
@@ -308,7 +310,14 @@ def _elements(
             elements[-1].quantities.append(quantity)
             elements[-1].joints.append(joint)
         else:
-            elements.append(Element([quantity], [joint], after_at=message.text(quantity.start - 1) in AT_WORDS))
+            elements.append(
+                Element(
+                    [quantity],
+                    [joint],
+                    after_at=message.text(quantity.start - 1) in AT_WORDS,
+                    result=message.text(quantity.start - 1) in RESULT_VERBS,
+                )
+            )
         before = quantity
     return elements
 

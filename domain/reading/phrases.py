@@ -12,7 +12,7 @@ from typing import Literal, NamedTuple
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.tokens import NUMBER
+from domain.reading.tokens import NUMBER, WORD
 from domain.reading.words import (
     KG_WORDS,
     LB_WORDS,
@@ -197,6 +197,9 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
             return None
         if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
             return None
+        following = message.tokens[end] if end < len(message.tokens) else None
+        if unit is None and following is not None and following.kind == WORD and following.text not in _AFTER_STEP:
+            return None
         bare_more = name == "m" and unit is None and value == int(value) and "more" in match.group()
         if bare_more and not re.search(r"weight|load|heavier", match.group()):
             return None
@@ -212,6 +215,12 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
         return None
     from_last = bool(re.search(r"\b(?:last|before|previous)\b", match.group()))
     return Mark(kind, start, end, value, unit, from_last)
+
+
+_AFTER_STEP = frozenset(
+    """for x from on since than to and but then today this with at again got did more heavier lighter so yesterday compared by
+    which as over now finally still only just i it times_""".split()
+)
 
 
 def _number_in(message: Message, start: int, end: int) -> Decimal | None:

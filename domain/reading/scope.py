@@ -38,7 +38,7 @@ _JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("a score", re.compile(r"\b(?:score|scored|won|lost|drew|result|match|game)(?: (?:was|is|it|the|by|the match|the game))* # ?[:-] ?#")),
     ("so many of so many", re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
     ("an effort", re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
-    ("a set's number", re.compile(r"\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
+    ("a set's number", re.compile(r"(?<!first )(?<!second )(?<!third )(?<!last )(?<!final )(?<!next )(?<!top )(?<!best )(?<!back )\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
     ("what it is not", re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
     ("a share of", re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
 )  # fmt: skip
