@@ -2,9 +2,11 @@
 
 from persistence.faults import (
     BadDatabaseUrl,
+    ChatTaken,
     DatabaseFolderMissing,
     DatabaseNewer,
     DatabaseOlder,
+    DatabaseTrouble,
     DatabaseUnreachable,
     NotOurDatabase,
     StoreFault,
@@ -26,5 +28,9 @@ def store_fault_words(fault: StoreFault) -> str:
             return f"{url} was made by a newer Kilopost (step {revision}): run that version, or a newer one"
         case DatabaseOlder(url=url):
             return f"{url} is of an older Kilopost and has to be brought up to date first"
+        case DatabaseTrouble(why=why):
+            return f"the database is in trouble: {why}"
+        case ChatTaken(chat=chat, name=name):
+            return f"the chat {chat} belongs to {name} already"
         case _:
             return f"the database said: {type(fault).__name__}"

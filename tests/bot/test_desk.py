@@ -1,0 +1,70 @@
+"""The desk: what it does with a message of which nothing comes."""
+
+import logging
+from datetime import UTC, datetime
+from typing import Any
+
+import pytest
+
+from bot import desk
+from bot.commands.database import passing
+from bot.roster import read_roster
+from domain import decide
+from domain.incoming import Text
+from domain.parts import Notice
+from persistence.inbox import Received
+
+NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
+ROSTER: dict[str, Any] = {
+    "coaches": [{"name": "Mara", "zone": "UTC", "unit": "kg"}],
+    "sheets": ["Base\nTrain every 3 days in turn: A\n\nA\n1. Leg press, 8-12 reps\n"],
+    "clients": [
+        {
+            "name": "Noor",
+            "coach": "Mara",
+            "programme": "Base",
+            "unit": "kg",
+            "zone": "UTC",
+            "starts": "2026-03-02",
+            "remind_at": "08:00",
+        }
+    ],
+}
+
+
+def test_a_message_that_breaks_a_rule_is_kept_answered_and_does_not_hold_up_the_next(
+    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    """The log says where it went wrong, and nothing of what the person wrote."""
+
+    def hear(state: Any, heard: Any) -> Any:
+        if "private" in heard.incoming.text:
+            raise ValueError(heard.incoming.text)
+        return decide.hear(state, heard)
+
+    monkeypatch.setattr(desk, "hear", hear)
+    with passing() as store, caplog.at_level(logging.DEBUG):
+        store.load_roster(read_roster(ROSTER), NOW)
+        the_desk = desk.Desk(store)
+        the_desk.clear(NOW)
+        for number, text in enumerate(("my private words", "100 x 10")):
+            store.receive([Received("local", str(number), "local:Noor", NOW, Text(text=text))])
+        the_desk.clear(NOW)
+        said = [part for message in sent(store) for part in message]
+
+    assert Notice(topic="went wrong") in said
+    assert "verdict" in [part.kind for part in said]
+    assert "ValueError at test_desk.py" in caplog.text
+    assert "private words" not in caplog.text
+    assert "Noor" not in caplog.text
+
+
+def sent(store: Any) -> list[tuple[Any, ...]]:
+    """Return the parts of all messages that wait for Noor, in order."""
+    messages = []
+    while (lease := store.claim_chat(NOW, 60)) is not None:
+        while (outgoing := store.next_message(lease, NOW)) is not None:
+            if outgoing.name == "Noor":
+                messages.append(outgoing.say.parts)
+            store.sent(lease, outgoing.number, "", [], [], NOW)
+    return messages
