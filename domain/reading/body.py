@@ -158,8 +158,12 @@ def _side(message: Message, start: int, end: int, place: Place, word: str) -> Si
         if text == "right" and message.text(at + 1) in {"in", "on", "under", "at", "now", "after", "behind", "above", "below", "between", "through", "away", "where", "as"}:
             continue
         sides.add(side)
-    for at in range(end, min(last, end + 6)):
+    for at in range(end, min(last, end + 12)):
         text = message.text(at)
+        if at > end and message.text(at) in PART_FIRST and message.text(at) != "back":
+            break
+        if at >= end + 6 and message.text(at + 1) != "side":
+            continue
         if text in {"left", "right", "both"} and (
             message.text(at - 1) in {"(", "the", ",", "-", "my"} and message.text(at + 1) in {")", "side", "one", "ones", "sides", ",", "", ".", "-", "and"}
         ) and message.text(at - 2) not in {"all", "to"}:  # fmt: skip
@@ -182,6 +186,7 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
     if _is_denied(message, at, start, end) or _is_not_now(message, at, first, last, start):
         return []
     mine = _parts_of(message, at, start, end, first, last, parts)
+    mine = _closer_back(parts, mine, message)
     score = _score(message, at, start, end, last)
     if word == "me":
         mine = [p for p in mine if p.place in JOINTS and p.word not in MUSCLES]
@@ -205,6 +210,15 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
     if score is not None or _SOMETHING.search(" ".join(_words(message, first, last))):
         return [(Pain("other", None, score), None)]
     return []
+
+
+def _closer_back(parts: list[_Part], mine: list[_Part], message: Message) -> list[_Part]:
+    """Return "the back" as the part of it that the sentence names elsewhere: "back pain, in the low back"."""
+    if not any(p.place == "back" for p in mine):
+        return mine
+    sentence = message.sentence[mine[0].start]
+    closer = [p for p in parts if p.place in {"lower back", "upper back"} and message.sentence[p.start] == sentence]
+    return [closer[0] if p.place == "back" and closer else p for p in mine]
 
 
 def _words(message: Message, start: int, end: int) -> list[str]:

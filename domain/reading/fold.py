@@ -53,6 +53,7 @@ class Fold:
         self.flags: list[tuple[int, Mark]] = []
         self.each_hand = False
         self.changing = False
+        self.listing = False
         self.amount_may_change = False
 
     def run(self, items: list[Item]) -> list[Draft]:
@@ -175,6 +176,10 @@ class Fold:
             self._list(quantities, joints)
 
     def _single(self, q: Quantity, element: Element, joint: str) -> None:
+        if self.listing and q.role in {None, "reps", "seconds"} and joint in {",", "/", "and", "-", "then"}:
+            self.amounts.append(q)
+            return
+        self.listing = False
         if q.role == "sets":
             self._flush_amounts_if(loaded=True)
             self.count, self.count_said = _whole(q.value), True
@@ -232,6 +237,10 @@ class Fold:
             else:
                 self.amounts.extend(self.bare)
                 self.bare = []
+        if isinstance(q, Quantity) and self.amounts and isinstance(self.amounts[-1], Mark) and self.amounts[-1].kind in {"more reps", "fewer reps"}:
+            # "one more than last time: 34 seconds" says it twice.
+            self.amounts[-1] = q
+            return
         if self.amount_may_change and self.drafts:
             self.amount_may_change = False
             last = self.drafts[-1]
@@ -497,7 +506,10 @@ class Fold:
             amounts = [*[a for a in self.amounts if isinstance(a, Quantity)], *amounts]
             self.amounts = []
             self.load, self.load_used = load, False
-            if amounts:
+            if len(amounts) == 1 and joints[-1] == ":":
+                # A list may follow: "3 sets with 77.5: 7, 7, 6".
+                self.amounts, self.listing = list(amounts), True
+            elif amounts:
                 self.load_used = True
                 self.amounts = list(amounts)
                 self._emit_amounts()

@@ -476,7 +476,7 @@ def _is_anchored(
 _AFTER_RESULT = frozenset(
     """today again done easy hard tough felt good great lol haha this that then at with for and but so again now just only
     clean solid x ok okay yesterday tonight still please total also easily barely reps set kg too max somehow final unfortunately
-    sadly though tho finally before after all in i phew wow coach pb pr new""".split()
+    sadly though tho finally before after all in i phew wow coach pb pr new first second third fourth last set""".split()
 )
 
 

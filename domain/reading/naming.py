@@ -218,7 +218,7 @@ class Names:
                 if at + length < len(run) and run[at + length][1] == end - 1:
                     continue
                 names, exact = hit
-                if left_over and any(s not in HARMLESS and s not in GENERIC for s in left_over):
+                if left_over and any(s not in HARMLESS and s not in GENERIC and s not in IMPLEMENTS for s in left_over):
                     names = names if exact and len(window) > 1 else ()
                 weak = len(window) == 1 and window[0] in GENERIC
                 before = found[-1] if found else None

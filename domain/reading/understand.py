@@ -90,6 +90,8 @@ def _read(request: Request, message: Message) -> Reading:
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:
         placed = _done_without_numbers(message, request, resolver, named, questions)
+    if "skip_workout" in all_wants and any(isinstance(p.one, TrainingSet) for p in placed) and "rest" not in message.words:
+        all_wants.remove("skip_workout")
     sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
     opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
     asks = [s for one in opened for s in one.asks]

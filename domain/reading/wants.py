@@ -65,6 +65,7 @@ _HELP = _words(
     r"how (?:this|it|the bot|that)(?: \w+)? works?",
     r"what (?:can|do|should|could|am i supposed to|shall) (?:i|we|you)(?: even)? (?:type|write|say to you|tell you|text(?: you| here)?|send(?: you)?|ask you|enter|do here|do with you|use you for)",
     r"what (?:can|could|do) (?:you|u|this(?: bot| thing)?|the bot|it) (?:do|understand|know)",
+    r"what (?:means?|meaning)(?: \w+){1,4}",
     r"what(?:s| is| does| do| are| was| r)?(?: the| a| an)?(?: \w+){1,4} (?:mean|means|stand for|stands for|supposed to mean)",
     r"(?:what(?:s| is| are| was)|wats|wtf is|define|explain)(?: a| an| the| this| that| these)? (?:rir|rpe|amrap|superset|supersets|deload|1rm|rm|e1rm|negatives?|tempo|hold|static hold|drop ?sets?|failure|warm ?up|rest day|personal best|pb|pr|layoff|rep range|reps?|sets?|lowering only|double progression|stall|to failure|verdict|target|rdl|ohp|bss|emom|doms|superset mean)(?: (?:mean|thing|thingy|about|stuff|again|anyway))?",
     r"(?:meaning|definition) of(?: \w+)+",
@@ -86,6 +87,8 @@ _HISTORY = _words(
     r"how (?:have i|ive|i have|i|my|am i|has my|did my|is my|are my|was my|were my)(?: \w+){0,4} (?:got on|getting on|progress\w*|improv\w+|come along|coming along|changed|develop\w*|going|gone|doing|done|trending|moving|look\w*)(?! right| wrong)(?: \w+)*",
     r"(?:have i|am i) (?:improv\w+|got(?:ten)? (?:stronger|better)|getting (?:stronger|better)|progress\w*|made (?:any )?progress)(?: \w+)*",
     r"(?:progress|history|stats|my numbers|my progress|my history|my log|my stats)(?: (?:please|pls|for|on|of|chart|graph)(?: \w+)*)?$",
+    r"(?:tell me|remind me|know|see|remember) what (?:i|my|we) (?:\w+ ){0,2}?(?:did|lifted|used|got|had|managed|hit|pressed|squatted|benched|lift|do|get|numbers|weights?)(?: \w+)*",
+    r"what (?:i|we) (?:did|lifted|used|got|had|managed)(?: \w+){0,6} (?:last|before|previous\w*)(?: \w+)*",
     r"remind me what (?:i|my|we)(?: \w+){0,3} (?:did|lifted|got|used|had|last|best|was|were|numbers)(?: \w+)*",
     r"what (?:weight|weights|load|reps|numbers?)(?: \w+)? did i (?:use|do|lift|get|have|hit|put|manage)(?: \w+)*",
     r"when did i last (?:\w+)(?: \w+)*",
@@ -169,7 +172,7 @@ _SKIP_TRIGGERS = frozenset(
 )
 _TODAY_WORDS = frozenset({"today", "tonight", "todays", "tonights", "it", "gym", "train", "training", "workout", "session", "this", "morning", "evening", "make", "day", "come", "tomorrow", "go", "yesterday", "lift", "skip", "skipping"})
 _ILL = _words(
-    rf"(?:got|have|ive got|ive|caught|came down with|coming down with|down with|with|has|having|hit by|still|tested positive for|laid up with|bed with|fighting|suffering from|struck by|picked up|knocked out by|floored by) (?:the |a |an |some |really |this |that |bad |nasty |awful |horrible |proper )*(?:flu|covid|corona|fever|cold|head cold|bug|virus|stomach bug|tummy bug|food poisoning|chest infection|bronchitis|tonsillitis|norovirus|man flu|pneumonia|throat infection|stomach flu|sinus infection|infection|temperature|migraine attack|gastro|sickness bug|shingles)",
+    rf"(?:got|have|ive got|ive|caught|came down with|coming down with|down with|with|w|has|having|hit by|still|tested positive for|laid up with|bed with|fighting|suffering from|struck by|picked up|knocked out by|floored by) (?:the |a |an |some |really |this |that |bad |nasty |awful |horrible |proper )*(?:flu|covid|corona|fever|cold|head cold|bug|virus|stomach bug|tummy bug|food poisoning|chest infection|bronchitis|tonsillitis|norovirus|man flu|pneumonia|throat infection|stomach flu|sinus infection|infection|temperature|migraine attack|gastro|sickness bug|shingles)",
     r"(?:im|i am|i feel|feel|feeling|been|still|really|quite|so|woke up|fell|fallen|was|pretty|too|totally|got) (?:a bit |really |so |too |very |quite |pretty |totally |super |properly |extremely |still )*(?:sick|ill|unwell|poorly|under the weather|feverish)(?! of\b)(?! pump| session| workout| pr\b| set)",
     r"(?:sick|ill|flu|covid|fever)(?: (?:today|this week|at the moment|in bed|since|again|atm|now|all week|leave|for|still|, no|, cant|, wont|, so)(?: \w+)?)",
     r"in bed with(?: \w+){1,3}|doctor (?:says|said|told me|wants me)(?: \w+){0,4} (?:rest|no (?:training|gym|lifting)|stop|break)(?: \w+)*|signed off sick|off sick|in hospital|in the hospital",
@@ -197,7 +200,7 @@ _UNTIL = re.compile(r"\b(?:till|til|until|untill|through|thru|back|return\w*|res
 _LENGTH = re.compile(r"(?:(?P<n>#)|(?P<a>a|one|another|the next|the whole|this whole|a whole)|(?P<c>a couple of|couple of|couple|a few|few|several|some)) (?:more |whole |full |good )?(?P<u>days?|weeks?|wks?|months?|fortnights?)\b")
 
 _SKIP_VERB = re.compile(
-    r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do|no time (?:left )?for|out of time (?:for|before)|without (?:the )?|pass(?:ed|ing)? on|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))|bail(?:ed|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?|avoid(?:ing|ed)?|sit(?:ting)? out|ran out of time (?:for|before)|taking out|take out|took out|nixed?|axed?|forgot(?: to do)?|forgotten)\b"
+    r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do|no time (?:left )?for|out of time (?:for|before)|(?:left|leave|leaving|gave|giving) (?=(?:it|that|that one|this one|them|those) (?:out|off|a miss))|without (?:the )?|pass(?:ed|ing)? on|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))|bail(?:ed|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?|avoid(?:ing|ed)?|sit(?:ting)? out|ran out of time (?:for|before)|taking out|take out|took out|nixed?|axed?|forgot(?: to do)?|forgotten)\b"
 )
 _SKIP_AFTER = re.compile(
     r"\b(?:(?:down )?as (?:skipped|missed|not done)|(?:is|are|was|were|got|been|be) (?:skipped|left out|missed|cancelled|dropped|out|not done|a no(?: go| show)?|off)|skipped|skip|a miss|not today|didnt happen|not happening|will have to wait|have to wait|not done|left out|no time|ran out of time|couldnt do|didnt do|didnt get to (?:it|them)|dropped)\b"
@@ -313,7 +316,7 @@ def _skipped(message: Message, named: Sequence[Named], in_question: set[int]) ->
             if verb.startswith(("miss", "drop", "left", "leave", "cut", "no", "leaving", "cant do", "avoid", "without", "forgot")) and not _is_left_out(message, verb, chain[-1], last):
                 continue
             found.extend(chain)
-        elif message.text(end) in _THAT_ONE and verb.startswith(("skip", "leav", "pass", "miss", "omit", "didnt", "couldnt", "cant", "bail")):
+        elif message.text(end) in _THAT_ONE and verb.startswith(("skip", "leav", "left", "gave", "giv", "pass", "miss", "omit", "didnt", "couldnt", "cant", "bail")):
             if message.text(end) == "it" and message.text(end + 1) in {"today", "all", "tonight"}:
                 pass
             before = [n for n in named if n.start < start and not n.weak]
@@ -340,7 +343,7 @@ _BETWEEN_SKIP = frozenset(
     """the my all of on doing any out to today tonight those these them both remaining rest with a set sets second third
     last final , : put down left got even also again just now some one two more time for - other is are was were be
     being , so gotta had have only please had been completely entirely totally finally just then and it today's that
-    machine thing stuff been""".split()
+    machine thing stuff been i have we ive""".split()
 )
 
 
@@ -396,7 +399,10 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
                 return Wanted(on=coming_day(day, sent))
     if _NO_TODAY.search(message.line):
         for day in coming:
-            if message.text(day.start - 1) not in {"till", "until", "til", "back", "by", "before", "due", "since"} and message.text(day.start - 2) not in {"back", "until", "till", "til"}:
+            before = message.text(day.start - 1)
+            if before in {"on", "for", "to", "the"}:
+                before = message.text(day.start - 2)
+            if before in _MOVE_COMES_AFTER:
                 return Wanted(on=coming_day(day, sent))
     for _, start, end in message.find(_WILL_TRAIN):
         first, last = message.sentence_span(start)
@@ -406,6 +412,12 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
                 continue
             return Wanted(on=coming_day(near[0], sent))
     return None
+
+
+_MOVE_COMES_AFTER = frozenset(
+    """, . but so maybe can ill on for do go train it come to and or then rather gonna will is - ; prefer better going doing
+    training perhaps instead today ! ok workout session move make going lift think might could would i""".split()
+)
 
 
 def _is_coming(message: Message, day: Day, sent: datetime) -> bool:
@@ -458,6 +470,9 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
         if on is None and not back and not _is_length_or_open(message, start, end, last):
             continue
         return Wanted(on=on)
+    if re.search(r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave)\b", line) and re.search(r"\b(?:till|til|until|back)\b", line) and not _STILL.search(line):
+        on = _return_day(message, days, sent, 0)
+        return Wanted(on=on) if on is not None else None
     return None
 
 

@@ -120,7 +120,8 @@ def find_days(message: Message) -> list[Day]:
             _add_word(message, at, token.text, add)
         elif token.kind == NUMBER and "." in token.text and message.text(at + 1) == "." and not token.spoken:
             first, _, second = token.text.partition(".")
-            if message.text(at - 1) in _CUES and int(first) <= 31 and 1 <= int(second or 0) <= 12:
+            cue = message.text(at - 2) if message.text(at - 1) == "the" else message.text(at - 1)
+            if (cue in _CUES or message.text(at - 1) == "the") and int(first) <= 31 and 1 <= int(second or 0) <= 12:
                 add(at, at + 2, "numbers", (int(first), int(second)))
     found.sort(key=lambda day: day.start)
     return found
