@@ -45,6 +45,7 @@ _SCORE = re.compile(
     r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
     r"|\ba (?P<e>#) (?:on|out)\b"
 )
+_SCORE_SIGNS = frozenset({"/", "out"})
 _POPPED = re.compile(r"\b(?:pop|popped|popping|snap|snapped|crack|cracked)\b")
 _KILLING = re.compile(r"\b(?:is|are|was|were|been) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up|playing up|giving me (?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy)\b|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother|jip|gyp)\b|\b(?:acting|playing|flared|flaring) up\b")
 _SOMETHING = re.compile(r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b")
@@ -63,7 +64,7 @@ class _Part:
 
 def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     """Return the places that hurt now or hurt in the workout told of, in order, each once."""
-    if not message.has(TRIGGERS):
+    if not message.has(TRIGGERS) and not (message.has(PART_FIRST) and message.has(_SCORE_SIGNS)):
         return ()
     figures = _spans(message, FIGURES)
     words = [
@@ -74,9 +75,10 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     for _, start, end in message.find(_KILLING):
         if not any(s <= start < e for s, e in figures):
             words.append(end - 1)
+    parts = find_parts(message, named)
+    words.extend(_scored(message, parts))
     if not words:
         return ()
-    parts = find_parts(message, named)
     found: dict[tuple[Place, str], Pain] = {}
     for at in sorted(set(words)):
         for pain, part in _pain_at(message, at, parts):
@@ -88,6 +90,19 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
                 message.take(part.start, part.end, "pain")
             message.take(at, at + 1, "pain")
     return _merged(tuple(found.values()))
+
+
+def _scored(message: Message, parts: list[_Part]) -> list[int]:
+    """Return where a part of the body has just a score: "left elbow 3/10"."""
+    found: list[int] = []
+    for part in parts:
+        at = part.end
+        while message.text(at) in {"at", "is", "was", "a", "about", ",", ":", "maybe", "like", "around", "now", "(", "still", "today"}:
+            at += 1
+        value = message.value(at)
+        if value is not None and value <= 10 and message.text(at + 1) in {"/", "out", "of"} and 10 in {message.value(at + 2), message.value(at + 3)}:
+            found.append(at)
+    return found
 
 
 def _merged(pains: tuple[Pain, ...]) -> tuple[Pain, ...]:

@@ -73,9 +73,25 @@ class Fold:
             ):
                 # "then 2 more at body weight": the load is yet to come.
                 self.load, self.load_used = None, False
+            if self._is_next_load(item, following):
+                item = Element([item.quantities[0]._replace(role="load")], item.joints)  # noqa: PLW2901 - the same, typed
             self._element(item)
         self._finish()
         return self._with_flags()
+
+    def _is_next_load(self, item: Element, following: Item | None) -> bool:
+        """Return whether a bare number is the next load, as reps follow it: "17.5 (9 reps), 15 (10 reps)"."""
+        q = item.quantities[0]
+        return (
+            len(item.quantities) == 1
+            and q.role is None
+            and self.load_used
+            and isinstance(following, Element)
+            and len(following.quantities) == 1
+            and _is_amount(following.quantities[0])
+            and self.known.load_fits(q) is not False
+            and (q.value % 1 != 0 or not self.known.in_range(q))
+        )
 
     # Elements
 
@@ -160,6 +176,8 @@ class Fold:
         if len(quantities) == 1:
             self._single(quantities[0], element, joints[0])
             return
+        if element.after_at and quantities[0].role is None and joints[1] in {"for", "x", ""} and len(quantities) == 2 and quantities[1].role is None:
+            quantities = [quantities[0]._replace(role="load"), quantities[1]]
         sets = next((i for i, q in enumerate(quantities) if q.role == "sets"), None)
         if sets is not None:
             self._sets_said(quantities, joints, sets)
@@ -176,6 +194,8 @@ class Fold:
             self._list(quantities, joints)
 
     def _single(self, q: Quantity, element: Element, joint: str) -> None:
+        if self._changes_relative(q):
+            return
         if self.listing and q.role in {None, "reps", "seconds"} and joint in {",", "/", "and", "-", "then"}:
             self.amounts.append(q)
             return
@@ -192,7 +212,7 @@ class Fold:
             self.drafts.extend([self.drafts[-1]] * (_whole(q.value) - 1))
         elif q.role in {"reps", "seconds"}:
             self._take_amount(q)
-        elif self.load is not None and (not self.load_used or self._goes_on(joint)) and self.known.reps_fit(q) | (q.value % 1 != 0):
+        elif self.load is not None and (not self.load_used or self._goes_on(joint)) and (self.known.reps_fit(q) or (q.value % 1 == Decimal("0.5") and not self.known.load_fits(q))):
             if element.after_at and self.load_used:
                 self._take_load(q._replace(role="load"))
             else:
@@ -210,6 +230,20 @@ class Fold:
             if len(self.bare) == 1:
                 self.second_is_result = element.result or joint in {"name", "for"}
             self.bare.append(q)
+
+    def _changes_relative(self, q: Quantity) -> bool:
+        """Take "same as last time but 6": the reps, or the load, of a set that was only pointed at."""
+        last = self.drafts[-1] if self.drafts else None
+        if last is None or not isinstance(last.amount, Mark) or last.amount.kind not in {"same all", "same again", "target"} or self.bare or self.amounts:
+            return False
+        fits_load, fits_reps = self.known.load_fits(q) is True, self.known.reps_fit(q)
+        if q.role in {"reps", "seconds"} or (q.role is None and fits_reps and not fits_load):
+            self.drafts[-1] = replace(last, amount=q)
+        elif q.role in {"load", "pair"} or (q.role is None and not fits_reps):
+            self.drafts[-1] = replace(last, load=q)
+        else:
+            self.drafts[-1] = replace(last, amount=q, confirm=True)
+        return True
 
     def _goes_on(self, joint: str) -> bool:
         return joint in {",", "/", "and", "then", "-", "name"} and bool(self.drafts)

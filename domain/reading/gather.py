@@ -388,7 +388,7 @@ def _beside(message: Message, left: object, right: object, blank: set[int]) -> b
 
 
 _CLOSE = FILLERS | AT_WORDS | FOR_WORDS | TIMES_SIGNS | frozenset(
-    {":", "-", "=", "(", ")", "were", "feels", "went", "each", "their", "reps", "up", "to", "both", "&", ",", "ended", "came", "gave", "max", "straight", "plus", "machine", "total", "also", "there", "says", "->", ">", "|", "*", "weight", "weighed", "using", "loaded", "today", "be", "been", "as", "well", "warm", "topped", "out"}
+    {":", "-", "=", "(", ")", "but", "were", "feels", "went", "each", "their", "reps", "up", "to", "both", "&", ",", "ended", "came", "gave", "max", "straight", "plus", "machine", "total", "also", "there", "says", "->", ">", "|", "*", "weight", "weighed", "using", "loaded", "today", "be", "been", "as", "well", "warm", "topped", "out"}
 )  # fmt: skip
 
 

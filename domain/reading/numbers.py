@@ -44,18 +44,8 @@ _TENS = {
     "ninety": 90,
 }
 _PLURALS = {
-    "tens": 10,
-    "twelves": 12,
-    "fifteens": 15,
-    "twenties": 20,
-    "thirties": 30,
-    "forties": 40,
-    "fifties": 50,
-    "sixties": 60,
-    "seventies": 70,
-    "eighties": 80,
-    "nineties": 90,
-    "eights": 8,
+    **{word + "s": value for word, value in {**_UNITS, **_TEENS}.items() if value >= 4 and word != "six"},
+    **{word[:-1] + "ies": value for word, value in _TENS.items()},
     "sixes": 6,
 }
 """Dumbbells by their weight: "a pair of thirties"."""

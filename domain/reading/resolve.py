@@ -360,9 +360,7 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
             and not group.again
             and before.items
             and group.items
-            and _only_load(before) != _only_load(group)
-            and (_only_load(before) or _only_amount(before))
-            and (_only_amount(group) or _only_load(group))
+            and ((_only_amount(group) and (_only_load(before) or _only_bare(before))) or (_only_load(group) and _only_amount(before)))
         ) or (before is not None and group.named is None and before.items and group.items and all(isinstance(i, Mark) for i in group.items) and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)):
             before.items.extend(group.items)
         else:
@@ -377,6 +375,11 @@ def _only_load(group: Group) -> bool:
     """Return whether a group says just one load, with its unit."""
     numbers = [i for i in group.items if not isinstance(i, Mark)]
     return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role == "load"
+
+
+def _only_bare(group: Group) -> bool:
+    """Return whether a group says just one bare number."""
+    return len(group.items) == 1 and not isinstance(group.items[0], Mark) and [q.role for q in group.items[0].quantities] == [None]
 
 
 def _only_amount(group: Group) -> bool:

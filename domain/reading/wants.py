@@ -195,6 +195,7 @@ _AWAY_WORDS = frozenset(
     fortnight month hold freeze surgery operation injured out till until til untill lifting closed lift months business
     conference cruise""".split()
 )
+_BUSY_WORDS = frozenset({"nights", "busy", "swamped", "shifts", "shift", "injured"})
 _STILL = re.compile(r"\b(?:still training|still lift\w*|will train|ill train|can still|train(?:ing)? (?:anyway|as usual|normally|there)|gym there|hotel gym|found a gym|used|trained|did|got)\b")
 _UNTIL = re.compile(r"\b(?:till|til|until|untill|through|thru|back|return\w*|resum\w*|home|to|before|again|restart|up to)\b")
 _LENGTH = re.compile(r"(?:(?P<n>#)|(?P<a>a|one|another|the next|the whole|this whole|a whole)|(?P<c>a couple of|couple of|couple|a few|few|several|some)) (?:more |whole |full |good )?(?P<u>days?|weeks?|wks?|months?|fortnights?)\b")
@@ -212,7 +213,7 @@ _SKIP_WORDS = frozenset(
     not no out without pass passed passing never bail bailed bailing omit omitted omitting cut ditch ditched ditching scrap scrapped
     scrapping cancel cancelled avoid avoided avoiding sit sitting ran taking take took nix nixed axe axed forgot forgotten""".split()
 )
-_OTHER_ILL = re.compile(rf"\b(?:my|our|the|his|her) (?:\w+ )?(?:{PERSONS}|baby|child|toddler|family|girls|boys|boy|twins|dog|cat|children)s? (?:is|are|has|have|got|was|caught|s|sick|ill|been|came|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband)(?: is| has| are| got| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly)\b")
+_OTHER_ILL = re.compile(rf"\b(?:my|our|the|his|her) (?:\w+ )?(?:{PERSONS}|baby|child|toddler|family|girls|boys|boy|twins|dog|cat|children)s? (?:is|are|has|have|had|gets|getting|got|was|were|caught|s|sick|ill|been|came|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband)(?: is| has| are| got| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly)\b")
 
 
 def find_wants(
@@ -244,7 +245,7 @@ def find_wants(
             on = move.on
             if on is None:
                 asks.append("date")
-    if "move" not in wants and (message.has(_AWAY_WORDS) or message.has(_ILL_WORDS)):
+    if "move" not in wants and (message.has(_AWAY_WORDS) or message.has(_ILL_WORDS) or message.has(_BUSY_WORDS)):
         pause = _pause(message, days, sent)
         if pause is not None:
             wants.append("pause")
@@ -446,7 +447,7 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
         ill = _ILL.search(line)
     if ill is not None:
         return Wanted(on=_return_day(message, days, sent, 0))
-    if not message.has(_AWAY_WORDS):
+    if not message.has(_AWAY_WORDS) and not message.has(_BUSY_WORDS):
         return None
     for match, start, end in message.find(_AWAY):
         first, last = message.sentence_span(start)
@@ -470,7 +471,7 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
         if on is None and not back and not _is_length_or_open(message, start, end, last):
             continue
         return Wanted(on=on)
-    if re.search(r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave)\b", line) and re.search(r"\b(?:till|til|until|back)\b", line) and not _STILL.search(line):
+    if re.search(r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave|no gym|no training|on nights|night shifts?|nights|off|busy|swamped|injured|closed)\b", line) and re.search(r"\b(?:till|til|until|back)\b", line) and not _STILL.search(line):
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None

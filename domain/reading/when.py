@@ -382,6 +382,8 @@ def is_for_training(message: Message, day: Day, has_set: Any) -> bool:
     others = words - set(message.texts(day.start, day.end))
     if {message.text(day.start - 1), message.text(day.end)} & {"workout", "workouts", "session", "training", "sets", "numbers", "results", "log"}:
         return True
+    if message.text(end - 1) == ":" and day.start - start <= 2:
+        return True
     near = {message.text(at) for at in range(max(start, day.start - 2), min(end, day.end + 2))}
     if near & ACTIVITIES:
         return False
