@@ -28,13 +28,22 @@ class WorkoutRecord:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One recorded set, the workout it belongs to, and the inbox number of the message it came from."""
+    """One recorded set, the workout it belongs to, and the inbox number of the message it came from.
+
+    `place` is the number of the entry whose place in the order done it keeps, where it puts one right.
+    """
 
     number: int
     workout: int
     message: int
     set: TrainingSet
     at: datetime
+    place: int | None = None
+
+    @property
+    def order(self) -> tuple[int, int]:
+        """Where it stands among all entries in the order done."""
+        return (self.number if self.place is None else self.place, self.number)
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ def record(connection: Connection, client: int, recorded: Recorded) -> None:
             "workout": entry.workout,
             "message": entry.message,
             "at": entry.at,
+            "place": entry.place,
             "exercise": done.exercise,
             "load": done.load,
             "unit": done.unit,

@@ -66,6 +66,7 @@ _ENTRIES = (
         EntryRow.workout,
         EntryRow.message,
         EntryRow.at,
+        EntryRow.place,
         EntryRow.exercise,
         EntryRow.load,
         EntryRow.unit,
@@ -152,10 +153,11 @@ def _workouts(connection: Connection, client: int) -> tuple[WorkoutRecord, ...]:
 
 def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
     rows = connection.execute(_ENTRIES, {"client": client, "most": ENTRIES}).all()
-    return tuple(
-        Entry(number, workout, message, TrainingSet(*done), at)
-        for number, workout, message, at, *done in reversed(rows)
+    entries = (
+        Entry(number, workout, message, TrainingSet(*done), at, place)
+        for number, workout, message, at, place, *done in rows
     )
+    return tuple(sorted(entries, key=lambda entry: entry.order))
 
 
 def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHold]]:

@@ -24,7 +24,7 @@ def apply(state: ClientState, change: Change) -> ClientState:
     match change:
         case Recorded(entry, instead_of):
             kept = tuple(old for old in state.entries if old.number != instead_of)
-            return replace(state, entries=(*kept, entry))
+            return replace(state, entries=tuple(sorted((*kept, entry), key=lambda each: each.order)))
         case TakenBack(number):
             return replace(state, entries=tuple(old for old in state.entries if old.number != number))
         case WorkoutKept(workout):

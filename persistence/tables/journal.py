@@ -66,6 +66,7 @@ class EntryRow(Base):
     rir: Mapped[Decimal | None]
     day: Mapped[date | None]
     at: Mapped[datetime]
+    place: Mapped[int | None]
     superseded_by: Mapped[int | None]
     taken_back_at: Mapped[datetime | None]
 
@@ -81,6 +82,7 @@ class EntryRow(Base):
         CheckConstraint("seconds >= 0", name="seconds_not_negative"),
         CheckConstraint("CAST(rir AS NUMERIC) >= 0", name="rir_not_negative"),
         CheckConstraint("superseded_by > number", name="superseded_by_later"),
+        CheckConstraint("place < number", name="place_of_an_earlier_one"),
         CheckConstraint("superseded_by IS NULL OR taken_back_at IS NULL", name="gone_once"),
         one_of("unit", Unit),
         one_of("load_kind", LoadKind),

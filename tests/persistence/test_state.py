@@ -126,7 +126,8 @@ class Decisions:
 
     def correction(self) -> None:
         wrong = self._one([each.number for each in self.state.entries])
-        self.add(Recorded(self._entry(), instead_of=wrong))
+        place = next(each for each in self.state.entries if each.number == wrong).order[0]
+        self.add(Recorded(replace(self._entry(), place=place), instead_of=wrong))
 
     def _entry(self) -> Entry:
         number = self.memory(last_entry=self.state.memory.last_entry + 1)

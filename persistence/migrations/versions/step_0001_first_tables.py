@@ -276,6 +276,7 @@ def upgrade() -> None:
         sa.Column("rir", _EXACT, nullable=True),
         sa.Column("day", sa.Date(), nullable=True),
         sa.Column("at", _MOMENT, nullable=False),
+        sa.Column("place", sa.Integer(), nullable=True),
         sa.Column("superseded_by", sa.Integer(), nullable=True),
         sa.Column("taken_back_at", _MOMENT, nullable=True),
         sa.CheckConstraint("load_kind <> 'body' OR CAST(load AS NUMERIC) = 0", name="body_has_no_load"),
@@ -290,6 +291,7 @@ def upgrade() -> None:
         sa.CheckConstraint("reps >= 0", name="reps_not_negative"),
         sa.CheckConstraint("seconds >= 0", name="seconds_not_negative"),
         sa.CheckConstraint("superseded_by > number", name="superseded_by_later"),
+        sa.CheckConstraint("place < number", name="place_of_an_earlier_one"),
         sa.CheckConstraint("superseded_by IS NULL OR taken_back_at IS NULL", name="gone_once"),
         sa.ForeignKeyConstraint(
             ["client", "workout"], ["workouts.client", "workouts.number"], name="entries_workout_stands"
