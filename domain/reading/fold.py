@@ -3,9 +3,8 @@
 The outcome of each is a `Draft`: what load, how many reps, and what must be asked. Nothing is recorded here.
 """
 
-from dataclasses import dataclass, replace
 from decimal import Decimal
-from typing import Literal
+from typing import Any, Literal, NamedTuple
 
 from domain.reading.context import Known
 from domain.reading.gather import Element, Item
@@ -15,8 +14,7 @@ Source = Quantity | Mark | Literal["body", "unknown"] | None
 MOST_SETS = 12
 
 
-@dataclass(frozen=True, slots=True)
-class Draft:
+class Draft(NamedTuple):
     """One set as far as it was said: where its load and its reps come from, and how it was done.
 
     `unclear` holds the other ways to take it; such a set must be confirmed. `bare` is a number that could be
@@ -137,19 +135,19 @@ class Fold:
 
     def _changed_draft(self, last: Draft, only: Quantity) -> Draft:
         if only.role in {"reps", "seconds"}:
-            return replace(last, amount=only, confirm=False, unclear=())
+            return last._replace(amount=only, confirm=False, unclear=())
         if only.role in {"load", "pair"}:
             self.load = only
-            return replace(last, load=only, confirm=False, unclear=())
+            return last._replace(load=only, confirm=False, unclear=())
         near = isinstance(last.amount, Quantity) and self.known.reps_fit(only) and abs(only.value - last.amount.value) <= 4
         if near:
-            return replace(last, amount=only)
+            return last._replace(amount=only)
         if isinstance(last.load, Quantity) and last.load.value * Decimal("0.6") <= only.value <= last.load.value * Decimal("1.6"):
             self.load = only._replace(unit=last.load.unit, kind=last.load.kind, role="load")
-            return replace(last, load=self.load)
+            return last._replace(load=self.load)
         if self.known.reps_fit(only):
-            return replace(last, amount=only)
-        return replace(last, confirm=True)
+            return last._replace(amount=only)
+        return last._replace(confirm=True)
 
     def _part(self, element: Element) -> None:
         quantities, joints = list(element.quantities), list(element.joints)
@@ -238,11 +236,11 @@ class Fold:
             return False
         fits_load, fits_reps = self.known.load_fits(q) is True, self.known.reps_fit(q)
         if q.role in {"reps", "seconds"} or (q.role is None and fits_reps and not fits_load):
-            self.drafts[-1] = replace(last, amount=q)
+            self.drafts[-1] = last._replace(amount=q)
         elif q.role in {"load", "pair"} or (q.role is None and not fits_reps):
-            self.drafts[-1] = replace(last, load=q)
+            self.drafts[-1] = last._replace(load=q)
         else:
-            self.drafts[-1] = replace(last, amount=q, confirm=True)
+            self.drafts[-1] = last._replace(amount=q, confirm=True)
         return True
 
     def _goes_on(self, joint: str) -> bool:
@@ -278,7 +276,7 @@ class Fold:
         if self.amount_may_change and self.drafts:
             self.amount_may_change = False
             last = self.drafts[-1]
-            self.drafts = [replace(d, amount=q) if d is last else d for d in self.drafts]
+            self.drafts = [d._replace(amount=q) if d is last else d for d in self.drafts]
             return
         if self.load is not None:
             self.load_used = True
@@ -290,16 +288,18 @@ class Fold:
     def _count_taken(self) -> None:
         self.count, self.count_said = 1, False
 
-    def _emit(self, load: Source, amount: Quantity | Mark | None, times: int = 1, **more: object) -> None:
+    def _emit(self, load: Source, amount: Quantity | Mark | None, times: int = 1, **more: Any) -> None:
         spans = [s for s in (load, amount) if isinstance(s, Quantity | Mark)]
         start = min((s.start for s in spans), default=0)
         end = max((s.end for s in spans), default=0)
         lowering = any(isinstance(s, Quantity) and s.lowering for s in spans)
         if isinstance(amount, Mark) and amount.kind == "failed on":
             more = {"reps": int(amount.value or 1) - 1, "to_failure": True, **more}
-        draft = replace(Draft(load, amount, start, end, lowering=lowering), **more)  # type: ignore[arg-type] # by name
+        draft = Draft(load, amount, start, end, lowering=lowering)
+        if more:
+            draft = draft._replace(**more)
         if times > MOST_SETS:
-            draft, times = replace(draft, confirm=True), 1
+            draft, times = draft._replace(confirm=True), 1
         self.drafts.extend([draft] * max(1, times))
 
     def _emit_amounts(self) -> None:
@@ -685,7 +685,7 @@ class Fold:
             self.load, self.load_used = "body", True
             self._emit_amounts()
         elif self.drafts and self.drafts[-1].load is None:
-            self.drafts = [replace(d, load="body") if d.load is None else d for d in self.drafts]
+            self.drafts = [d._replace(load="body") if d.load is None else d for d in self.drafts]
             self.load, self.load_used = "body", True
         else:
             self.load, self.load_used = "body", False
@@ -779,15 +779,15 @@ class Fold:
             match mark.kind:
                 case "failure":
                     for i in range(len(drafts)) if every else (at,):
-                        drafts[i] = replace(drafts[i], to_failure=True)
+                        drafts[i] = drafts[i]._replace(to_failure=True)
                 case "no failure":
-                    drafts[at] = replace(drafts[at], to_failure=False)
+                    drafts[at] = drafts[at]._replace(to_failure=False)
                 case "rir":
-                    drafts[at] = replace(drafts[at], rir=mark.value)
+                    drafts[at] = drafts[at]._replace(rir=mark.value)
                 case "failed on":
                     drafts[at] = self._failed_draft(drafts[at], int(mark.value or 1) - 1)
                 case "lowering":
-                    drafts = [replace(d, lowering=True) for d in drafts]
+                    drafts = [d._replace(lowering=True) for d in drafts]
                 case _:
                     pass
         return drafts
@@ -795,10 +795,10 @@ class Fold:
     def _failed_draft(self, draft: Draft, reps: int) -> Draft:
         said = int(draft.amount.value) if isinstance(draft.amount, Quantity) else None
         if said is not None and said == reps + 1:
-            return replace(draft, to_failure=True, confirm=True)
+            return draft._replace(to_failure=True, confirm=True)
         if said is not None and said != reps:
-            return replace(draft, to_failure=True)
-        return replace(draft, to_failure=True, reps=reps)
+            return draft._replace(to_failure=True)
+        return draft._replace(to_failure=True, reps=reps)
 
 
 def _whole(value: Decimal) -> int:

@@ -65,6 +65,18 @@ class Message:
             first, after = self.span(match)
             yield match, first, after
 
+    def find_from(
+        self, pattern: re.Pattern[str], firsts: frozenset[str]
+    ) -> Iterator[tuple[re.Match[str], int, int]]:
+        """Return each match that begins at a token with one of the texts `firsts`, as `find` does, in less time."""
+        line, starts, after = self.line, self.starts, 0
+        for at, token in enumerate(self.tokens):
+            if at >= after and token.text in firsts:
+                match = pattern.match(line, starts[at])
+                if match is not None:
+                    _, after = self.span(match)
+                    yield match, at, after
+
     def has(self, triggers: frozenset[str]) -> bool:
         """Return whether any of the words is said."""
         return not self.words.isdisjoint(triggers)
@@ -96,7 +108,10 @@ def _run(numbers: list[int], at: int) -> tuple[int, int]:
 
 def message_of(text: str) -> Message:
     """Return `text` as a message."""
-    tokens = with_number_words(list(_without_hyphens(tokenise(text))))
+    tokens = tokenise(text)
+    if "-" in text or "\u2010" <= max(text, default=""):
+        tokens = list(_without_hyphens(tokens))
+    tokens = with_number_words(tokens)
     pieces: list[str] = []
     starts: list[int] = []
     sentence: list[int] = []
@@ -106,13 +121,15 @@ def message_of(text: str) -> Message:
     for at, token in enumerate(tokens):
         kind = token.kind
         piece = "#" if kind == NUMBER else token.text
-        if kind == WORD and piece in _JOINTS:
+        if piece in _JOINTS:
             clause_now += 1
         sentence.append(sentence_now)
         clause.append(clause_now)
         pieces.append(piece)
         starts.append(length)
         length += len(piece) + 1
+        if kind == WORD or kind == NUMBER:
+            continue
         if kind == LINE or (kind == SIGN and piece in _STOPS and not _is_abbreviation(tokens, at, count)):
             sentence_now += 1
             clause_now += 1

@@ -7,7 +7,7 @@ is returned with both. Typing errors are mended word by word, never across an or
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 from rapidfuzz import fuzz, process
 
@@ -36,8 +36,7 @@ _MARGIN = 4.0
 Stems = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
+class Named(NamedTuple):
     """An exercise named in the message, from token `start` to before `end`.
 
     `names` are the exercises it can be: one, or several that fit equally, or none that is known. `exact` tells

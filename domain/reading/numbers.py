@@ -57,15 +57,14 @@ _ONE_COUNTS_BEFORE = frozenset(
 )  # fmt: skip
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
+_MAY_CHANGE = _BEGIN | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
 _ARTICLES = frozenset({"a", "an"})
 _LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
 
 
 def with_number_words(tokens: list[Token]) -> list[Token]:
     """Return the tokens with each number in words as one number token, and halves added to their number."""
-    if not any(t.text in _BEGIN or t.text == "half" for t in tokens if t.kind == WORD) and not any(
-        t.kind == NUMBER and t.text in {"1", ".5", "2", "0.5"} for t in tokens
-    ):
+    if _MAY_CHANGE.isdisjoint([t.text for t in tokens]):
         return tokens
     out: list[Token] = []
     at = 0

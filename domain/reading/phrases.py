@@ -6,7 +6,6 @@ the longest match goes first, then the listed order. What the numbers mean for t
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal, NamedTuple
 
@@ -55,8 +54,7 @@ MarkKind = Literal[
 ]  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(NamedTuple):
     """A short phrase about a set, from token `start` to before `end`, with its number where it has one."""
 
     kind: MarkKind

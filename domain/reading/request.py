@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from decimal import Decimal
 from types import MappingProxyType
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
@@ -157,8 +157,7 @@ class OpenSet:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Heard:
+class Heard(NamedTuple):
     """Words of the message, by their place in it, and what they became."""
 
     start: int

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from decimal import Decimal
+from typing import NamedTuple
 
 from domain.reading.context import MOST_KG, MOST_REPS_SAID, MOST_SECONDS, Day, Known, day_of
 from domain.reading.fold import Draft, Fold, Source
@@ -18,8 +19,7 @@ _UNKNOWN_EXERCISE = ""
 _NOTHING = Draft()
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """A set or an open set with the tokens that it came from."""
 
     start: int
@@ -38,6 +38,7 @@ class Resolver:
     ask_unit: bool = False
     days: dict[date, Day] = field(default_factory=dict)
     placed: list[Placed] = field(default_factory=list)
+    known_before: dict[tuple[str, date], Known] = field(default_factory=dict)
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
         """Return what the groups give."""
@@ -95,7 +96,7 @@ class Resolver:
         """
         if group.unknown_word is not None:
             return None
-        known = Known(self.request, exercise, day, self.unit)
+        known = self.known(exercise, day)
         quantities = [q for i in group.items if not isinstance(i, Mark) for q in i.quantities]
         left = [p for p in self.request.plan if day.counts.get(p.name, 0) < p.sets]
         lowering = any(q.lowering for q in quantities) or any(isinstance(i, Mark) and i.kind == "lowering" for i in group.items)
@@ -117,9 +118,17 @@ class Resolver:
         kind = known.kind_of(q)
         if kind != known.kind and kind in {"each", "added", "assist"} and known.plan is not None:
             return None
-        if known.load_fits(q) is False and any(Known(self.request, p.name, day, self.unit).load_fits(q) for p in left if p.name != exercise):
+        if known.load_fits(q) is False and any(self.known(p.name, day).load_fits(q) for p in left if p.name != exercise):
             return None
         return exercise
+
+    def known(self, exercise: str, day: Day) -> Known:
+        """Return what is known of an exercise on a day."""
+        key = (exercise, day.on)
+        found = self.known_before.get(key)
+        if found is None:
+            found = self.known_before[key] = Known(self.request, exercise, day, self.unit)
+        return found
 
     def next_exercise(self, day: Day) -> str | None:
         """Return the exercise of a set without a name: the one under way, else the first that is left."""
@@ -132,7 +141,7 @@ class Resolver:
     def _resolve(
         self, group: Group, exercise: str | None, ambiguous: Named | None, day: Day, day_on: date | None, said: str | None
     ) -> None:
-        known = Known(self.request, exercise or _UNKNOWN_EXERCISE, day, self.unit)
+        known = self.known(exercise or _UNKNOWN_EXERCISE, day)
         fold = Fold(known)
         for draft in fold.run(group.items):
             if draft == _NOTHING and not fold.count_said and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items):
@@ -140,9 +149,9 @@ class Resolver:
             if draft.load in {"unknown", "body"} and draft.amount is None and draft.reps is None and group.named is None:
                 continue
             if group.doubtful:
-                draft = replace(draft, confirm=True)  # noqa: PLW2901 - the draft, in doubt
+                draft = draft._replace(confirm=True)  # noqa: PLW2901 - the draft, in doubt
             if fold.each_hand and isinstance(draft.load, Quantity) and draft.load.kind is None:
-                draft = replace(draft, load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
+                draft = draft._replace(load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
             one = self._one(draft, known, exercise, day_on)
             if exercise is None:
                 one = _without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
@@ -168,6 +177,19 @@ class Resolver:
             failure = True
         elif draft.rir is not None and draft.rir >= 1 and failure is True:
             failure = None
+        if (
+            not asks
+            and load is not None
+            and unit is not None
+            and kind is not None
+            and amount is not None
+            and load_ask is None
+            and amount_ask is None
+            and exercise is not None
+            and not (draft.confirm or self.ask_unit or self._is_out_of_reason(load, unit, reps, seconds))
+        ):
+            to_failure = None if reps == 0 else failure
+            return TrainingSet(exercise, load, unit, kind, reps, seconds, lowering, to_failure, draft.rir, on)
         one = OpenSet(
             exercise=exercise,
             load=load,
@@ -306,16 +328,16 @@ class Resolver:
             return ()
         found: list[TrainingSet] = []
         for way in (draft, *draft.unclear):
-            plain = replace(way, confirm=False, unclear=(), to_failure=draft.to_failure, rir=draft.rir, lowering=draft.lowering)
+            plain = way._replace(confirm=False, unclear=(), to_failure=draft.to_failure, rir=draft.rir, lowering=draft.lowering)
             sources = [plain]
             if isinstance(way.load, Quantity) and way.load.role == "plates":
                 big = (Decimal(100), "kg") if self.unit == "kg" else (Decimal(225), "lb")
                 count = way.load.value
                 plate, bar = (Decimal(20), Decimal(20)) if big[1] == "kg" else (Decimal(45), Decimal(45))
-                sources = [replace(plain, load=way.load._replace(value=bar + 2 * count * plate, role="load"))]
+                sources = [plain._replace(load=way.load._replace(value=bar + 2 * count * plate, role="load"))]
             elif isinstance(way.load, Quantity) and way.load.a_side and known.kind != "each":
                 q = way.load._replace(a_side=False)
-                sources = [replace(plain, load=q._replace(value=q.value * 2)), replace(plain, load=q)]
+                sources = [plain._replace(load=q._replace(value=q.value * 2)), plain._replace(load=q)]
             for source in sources:
                 one = self._one(source, known, exercise, on)
                 if isinstance(one, TrainingSet) and one not in found:

@@ -14,34 +14,46 @@ from domain.reading.words import PERSONS
 _MASS = r"(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)"
 _LEADS = r"(?: (?:was|is|on|at|in|to|set|no|nr|number|position|height|and|the|of|hole|setting|=|:|still|stays|now|at about|about|around|says|said|read|reads|showed|shows|like|hit|went|up|peaked|averag\w+|max|it|this|morning|today))*"
 
-_JUNK: tuple[tuple[str, re.Pattern[str]], ...] = (
-    ("a price", re.compile(r"# ?(?:€|\$|£|euros?|eur|usd|dollars?|bucks|quid|pence|cents|chf|francs|pln|kr)(?= |$)|(?:€|\$|£) #(?: a| per)?")),
-    ("a heart rate", re.compile(rf"# (?:bpm|beats|pulse)\b|\b(?:heart ?rate|heartrate|hr|pulse|bpm){_LEADS} #(?: / #)?")),
-    ("a blood pressure", re.compile(rf"\bblood pressure{_LEADS} #(?: / #| over #)?")),
-    ("a percentage", re.compile(r"# (?:%|percent)")),
-    ("a temperature", re.compile(r"# ?(?:°|degrees?|deg|celsius)(?: [cf]\b)?")),
-    ("a time", re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
-    ("an hour", re.compile(r"\b(?:at )?# in the (?:morning|afternoon|evening|am|pm|night)\b|\bat # (?:sharp|tonight|this (?:morning|evening)|o clock)\b|\b(?:gym|went|started|train\w*|session|class|there|up|woke|alarm|leave|left|work|meet\w*|arrived|finished|bed) at #(?= |$)(?! (?:kgs?|kilos?|lbs?|pounds?|x|for|reps?))")),
-    ("a clock time", re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
-    ("a while", re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
-    ("a length", re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
-    ("food or drink", re.compile(r"# (?:kcals?|cals?|calories|grams?|g|mg|ml|litres?|liters?|scoops?|coffees?|beers?|pints?|eggs?|protein|bananas?)\b")),
-    ("an age", re.compile(r"\b(?:aged?|turned|turning|turn) (?:of )?#|\b(?:im|i am|hes|shes|he is|she is|nearly|almost) #(?= |$)(?! (?:reps?|x|kgs?|kilos?|lbs?|pounds?|for|sets?|secs?|seconds?|times|@|/|at|of|short|%))|# (?:yo|y o)\b")),
-    ("a setting", re.compile(rf"\b(?:seat|backrest|back rest|setting|notch|height|lever|rung|rack|pegs?|safet(?:y|ies)|pad|roller|cable height|bench angle|angle|foot ?plate|footplate|handle){_LEADS} #(?: (?:st|nd|rd|th))?(?! (?:kgs?|lbs?|kilos?|pounds?|reps?|x) )|# (?:st|nd|rd|th) (?:hole|notch|setting|rung)")),
-    ("a number of something else", re.compile(r"\b(?:song|track|episode|chapter|page|room|bus|line|day|week|number|nr|locker|gate|platform|bay|level|floor|phase|block|cycle|workout|session|rotation|station|playlist|version|tram|train|channel|exercise number|visit|top|rank|place) #(?! (?:kgs?|kilos?|lbs?|reps?|x|@|/|for) )(?= |$)")),
-    ("rest", re.compile(r"\b(?:rest|rested|resting|rests|breaks?|paused?|waiting|waited)(?: (?:for|of|was|about|only|between|sets|just|a|is|full|times?|:|the|whole|each|around))* # ?(?:s|secs?|seconds?|mins?|minutes?|m|\"|')?|# ?(?:s|secs?|seconds?|mins?|minutes?|m) (?:of )?(?:\w+ )?(?:rests?|breaks?|pauses?|between|in between)\b")),
-    ("a tempo", re.compile(r"\btempo (?:of |was |: )?#(?: [-/] #)*|# [-/] # [-/] # (?:tempo)")),
-    ("how often", re.compile(r"# (?:times|x) (?:a|per|every|each|this|in a|weekly) ?(?:week|day|month|year|weekly)?\b")),
-    ("body weight", re.compile(rf"\b(?:weighed|weigh|weighing|weighs|weight is|weight was|weight today|weight this morning|body ?weight (?:is|was|of|:|now|today|this morning|=|at)|bw (?:is|was|:|now|today|=|this morning)|scales?|weigh ?in|im at|i am at|im down to|im up to){_LEADS}(?: in)?(?: at)?(?: about)? #(?: {_MASS})?(?! ?(?:x|for|reps?|@|\+|/|,) )")),
-    ("body weight", re.compile(rf"\b(?:lost|gained|lose|gain|put on) (?:about |another |almost |nearly )?# {_MASS}\b|\b(?:im|i am) # {_MASS}\b|# {_MASS} (?:body ?weight|bw|of me)\b|\b(?:down|up) (?:about |almost |nearly |another )?# {_MASS} (?:since|this (?:week|month|year)|in (?:a|the|#|two|three)|over|already|so far|overall|on the scale)\b")),
-    ("a body weight", re.compile(rf"\b(?:body ?weight|bw) # (?:{_MASS} )?(?:this morning|today|now|currently|before breakfast|on the scale)\b")),
-    ("not to be had", re.compile(rf"\b(?:couldnt|could not|cant|cannot|didnt|no|dont|nobody|never)(?: \w+)? (?:find|get hold of|have|reach|see|use|had)(?: the| any| a| my)* #(?: s| {_MASS})?(?: dumbbells?| kettlebells?| plates?| one| ones)?(?= |$)(?! (?:reps?|x|for))|\b(?:the )?# ?(?:s|{_MASS})?(?: (?:dumbbells?|kettlebells?|plates?|one|ones|dbs?|bar))? (?:were|was|are|is|had)(?: all| both| always| already| still)? (?:taken|gone|missing|busy|in use|occupied|broken|not there|being used|hogged)\b")),
-    ("a score", re.compile(r"\b(?:score|scored|won|lost|drew|result|match|game)(?: (?:was|is|it|the|by|the match|the game))* # ?[:-] ?#")),
-    ("so many of so many", re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
-    ("an effort", re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
-    ("a set's number", re.compile(r"(?<!first )(?<!second )(?<!third )(?<!last )(?<!final )(?<!next )(?<!top )(?<!best )(?<!back )\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
-    ("what it is not", re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
-    ("a share of", re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
+_OTHER_TRIGGERS = frozenset(PERSONS.replace("|", " ").split()) | {"he", "she", "they", "everyone", "someone", "somebody", "hes", "shes"}
+_WARM_TRIGGERS = frozenset({"warm", "warmup", "warmups", "warmed", "warming", "wu", "feeler", "ramp", "ramped", "primer"})
+_HISTORY_TRIGGERS = frozenset(
+    {"last", "previously", "used", "normally", "usually", "back", "year", "years", "months", "old", "previous", "current", "pr", "pb",
+     "best", "record", "max", "before", "past"}
+)  # fmt: skip
+
+
+def _any(words: str) -> frozenset[str]:
+    return frozenset(words.split())
+
+
+_JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
+    ("a price", _any("€ $ £ euro euros eur usd dollar dollars bucks quid pence cents chf francs pln kr"), re.compile(r"# ?(?:€|\$|£|euros?|eur|usd|dollars?|bucks|quid|pence|cents|chf|francs|pln|kr)(?= |$)|(?:€|\$|£) #(?: a| per)?")),
+    ("a heart rate", _any("bpm beats pulse heart heartrate hr"), re.compile(rf"# (?:bpm|beats|pulse)\b|\b(?:heart ?rate|heartrate|hr|pulse|bpm){_LEADS} #(?: / #)?")),
+    ("a blood pressure", _any("blood"), re.compile(rf"\bblood pressure{_LEADS} #(?: / #| over #)?")),
+    ("a percentage", _any("% percent"), re.compile(r"# (?:%|percent)")),
+    ("a temperature", _any("° degree degrees deg celsius"), re.compile(r"# ?(?:°|degrees?|deg|celsius)(?: [cf]\b)?")),
+    ("a time", _any("am pm oclock o uhr half quarter until till til around since close closes closed open opens opened shut shuts"), re.compile(r"# (?:am|pm|oclock|o clock|uhr)\b|# : # (?:am|pm|uhr)\b|\b(?:half past|quarter past|quarter to|half) #(?= |$)(?! (?:kg|reps?|x))|\b(?:until|till|til|around|since|closes?|closed|opens?|opened|shuts?) (?:at |till |until |around )?#(?: : #)?(?= |$)(?! (?:x|reps?|kg|kgs|lbs?|sets?))")),
+    ("an hour", _any("in sharp tonight this at"), re.compile(r"\b(?:at )?# in the (?:morning|afternoon|evening|am|pm|night)\b|\bat # (?:sharp|tonight|this (?:morning|evening)|o clock)\b|\b(?:gym|went|started|train\w*|session|class|there|up|woke|alarm|leave|left|work|meet\w*|arrived|finished|bed) at #(?= |$)(?! (?:kgs?|kilos?|lbs?|pounds?|x|for|reps?))")),
+    ("a clock time", _any(":"), re.compile(r"\b(?:at|from|before|after) # : #|# : #(?= in the| this| last| tonight)")),
+    ("a while", _any("hr hrs hour hours h day days week weeks wk wks month months mth mths year years yr yrs fortnight fortnights night nights"), re.compile(r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?|nights?)\b(?: old)?")),
+    ("a length", _any("km kms mile miles mi cm mm meter meters metre metres m inch inches ft feet foot steps laps floors storeys yard yards k"), re.compile(r"# (?:km|kms|miles?|mi|cm|mm|meters?|metres?|m|inch|inches|ft|feet|foot|steps|laps|floors|storeys|yards?)\b|# [kK](?= run| race| walk|$| on)")),
+    ("food or drink", _any("kcal kcals cal cals calories gram grams g mg ml litre litres liter liters scoop scoops coffee coffees beer beers pint pints egg eggs protein banana bananas"), re.compile(r"# (?:kcals?|cals?|calories|grams?|g|mg|ml|litres?|liters?|scoops?|coffees?|beers?|pints?|eggs?|protein|bananas?)\b")),
+    ("an age", _any("age aged turned turning turn im am hes shes is nearly almost yo y"), re.compile(r"\b(?:aged?|turned|turning|turn) (?:of )?#|\b(?:im|i am|hes|shes|he is|she is|nearly|almost) #(?= |$)(?! (?:reps?|x|kgs?|kilos?|lbs?|pounds?|for|sets?|secs?|seconds?|times|@|/|at|of|short|%))|# (?:yo|y o)\b")),
+    ("a setting", _any("seat backrest back setting notch height lever rung rack peg pegs safety safeties pad roller cable bench angle foot footplate handle hole"), re.compile(rf"\b(?:seat|backrest|back rest|setting|notch|height|lever|rung|rack|pegs?|safet(?:y|ies)|pad|roller|cable height|bench angle|angle|foot ?plate|footplate|handle){_LEADS} #(?: (?:st|nd|rd|th))?(?! (?:kgs?|lbs?|kilos?|pounds?|reps?|x) )|# (?:st|nd|rd|th) (?:hole|notch|setting|rung)")),
+    ("a number of something else", _any("song track episode chapter page room bus line day week number nr locker gate platform bay level floor phase block cycle workout session rotation station playlist version tram train channel exercise visit top rank place"), re.compile(r"\b(?:song|track|episode|chapter|page|room|bus|line|day|week|number|nr|locker|gate|platform|bay|level|floor|phase|block|cycle|workout|session|rotation|station|playlist|version|tram|train|channel|exercise number|visit|top|rank|place) #(?! (?:kgs?|kilos?|lbs?|reps?|x|@|/|for) )(?= |$)")),
+    ("rest", _any("rest rested resting rests break breaks pause paused pauses waiting waited between"), re.compile(r"\b(?:rest|rested|resting|rests|breaks?|paused?|waiting|waited)(?: (?:for|of|was|about|only|between|sets|just|a|is|full|times?|:|the|whole|each|around))* # ?(?:s|secs?|seconds?|mins?|minutes?|m|\"|')?|# ?(?:s|secs?|seconds?|mins?|minutes?|m) (?:of )?(?:\w+ )?(?:rests?|breaks?|pauses?|between|in between)\b")),
+    ("a tempo", _any("tempo"), re.compile(r"\btempo (?:of |was |: )?#(?: [-/] #)*|# [-/] # [-/] # (?:tempo)")),
+    ("how often", _any("times x"), re.compile(r"# (?:times|x) (?:a|per|every|each|this|in a|weekly) ?(?:week|day|month|year|weekly)?\b")),
+    ("body weight", _any("weighed weigh weighing weighs weight body bodyweight bw scale scales weighin im am"), re.compile(rf"\b(?:weighed|weigh|weighing|weighs|weight is|weight was|weight today|weight this morning|body ?weight (?:is|was|of|:|now|today|this morning|=|at)|bw (?:is|was|:|now|today|=|this morning)|scales?|weigh ?in|im at|i am at|im down to|im up to){_LEADS}(?: in)?(?: at)?(?: about)? #(?: {_MASS})?(?! ?(?:x|for|reps?|@|\+|/|,) )")),
+    ("body weight", _any("lost gained lose gain put im am body bodyweight bw of down up"), re.compile(rf"\b(?:lost|gained|lose|gain|put on) (?:about |another |almost |nearly )?# {_MASS}\b|\b(?:im|i am) # {_MASS}\b|# {_MASS} (?:body ?weight|bw|of me)\b|\b(?:down|up) (?:about |almost |nearly |another )?# {_MASS} (?:since|this (?:week|month|year)|in (?:a|the|#|two|three)|over|already|so far|overall|on the scale)\b")),
+    ("a body weight", _any("body bodyweight bw"), re.compile(rf"\b(?:body ?weight|bw) # (?:{_MASS} )?(?:this morning|today|now|currently|before breakfast|on the scale)\b")),
+    ("not to be had", _any("couldnt could cant cannot didnt no dont nobody never taken gone missing busy use occupied broken there used hogged"), re.compile(rf"\b(?:couldnt|could not|cant|cannot|didnt|no|dont|nobody|never)(?: \w+)? (?:find|get hold of|have|reach|see|use|had)(?: the| any| a| my)* #(?: s| {_MASS})?(?: dumbbells?| kettlebells?| plates?| one| ones)?(?= |$)(?! (?:reps?|x|for))|\b(?:the )?# ?(?:s|{_MASS})?(?: (?:dumbbells?|kettlebells?|plates?|one|ones|dbs?|bar))? (?:were|was|are|is|had)(?: all| both| always| already| still)? (?:taken|gone|missing|busy|in use|occupied|broken|not there|being used|hogged)\b")),
+    ("a score", _any("score scored won lost drew result match game"), re.compile(r"\b(?:score|scored|won|lost|drew|result|match|game)(?: (?:was|is|it|the|by|the match|the game))* # ?[:-] ?#")),
+    ("so many of so many", _any("("), re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
+    ("an effort", _any("energy mood effort motivation stress sleep difficulty enjoyment form fun rating rated felt feeling feels tiredness fatigue soreness"), re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
+    ("a set's number", _any("set sets round rounds st nd rd th"), re.compile(r"(?<!first )(?<!second )(?<!third )(?<!last )(?<!final )(?<!next )(?<!top )(?<!best )(?<!back )\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
+    ("what it is not", _any("instead rather up down compared vs versus better beat beats beating opposed almost nearly not"), re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
+    ("a share of", _any("of out go left remaining down in done"), re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
 )  # fmt: skip
 
 _PLAN_BEFORE = re.compile(
@@ -60,14 +72,17 @@ _RESUME = re.compile(
     r"\b(?:but|only|so(?= #| just| only| went| did| lighter)|did|got|managed|ended up|actual|actually|today|this time|instead|then i|so i|hit|settled|stuck|ended|made|in the end|in reality|turned into|became|for now|however|was able|now)\b"
 )
 _KEEPS_PLAN = frozenset({"hope", "want", "if", "would"})
+_QUESTION_COMES_AFTER = frozenset(
+    """. , ! ? \n : ; ( ) - so and but or coach hi hey ok wondering question btw for please um uh sorry then also""".split()
+) | {"\n", ""}
 _QUESTION = re.compile(
-    r"(?:^|(?<=[.,!?\n:;()-] )|(?<=\bso )|(?<=\band )|(?<=\bbut )|(?<=\bor )|(?<=\bcoach )|(?<=\bhi )|(?<=\bhey )|(?<=\bok )|(?<=\bwondering )|(?<=\bquestion )|(?<=\bbtw )|(?<=\bfor )|(?<=\bplease )|(?<=\bum )|(?<=\buh )|(?<=\bsorry )|(?<=\bthen )|(?<=\balso ))"
     r"(?:should|shall|can|could|would|do|does|did|is|are|am|was|were|will|may|might|what|whats|wats|how|hows|why|when|which|who|where|any (?:tips|advice|idea|ideas|thoughts|chance)|isnt|arent|dont you|cant i|couldnt i|shouldnt i|have i|has|if|whether|what if|must|ought)(?= (?:i|we|you|u|it|its|that|this|the|these|those|my|there|they|anyone|to|a|an|is|are|do|does|did|should|can|could|would|much|many|long|often|about|if|kind|sort|weight|heavy|reps|sets|load|exercise|exercises|means?|rest|lower|high|low|he|she|was|were|on|exactly|happens|left|next|come|not|good|bad|better|best|have|of|for|normal|ok|okay|safe|more|less|#|going|one|up|else|wrong|right|matter|worth|too|s|bench|squat|squats|rows|dips|leg|your|any|tips|advice|idea|thoughts|chance|number)\b)"
 )
 _QUESTION_TRIGGERS = frozenset(
     """should shall can could would do does did is are am was were will may might what whats wats how hows why when which who where
     any isnt arent dont cant couldnt shouldnt have has if whether must ought ?""".split()
 )
+_QUESTION_FIRSTS = _QUESTION_TRIGGERS - {"?"}
 _ASKING_WITHOUT_MARK = re.compile(
     r"^(?:should|shall|can|could|do|does|is|am|are|what|whats|how|why|when|which|where|any|isnt|would|may|might|whether|if)\b"
 )
@@ -108,17 +123,22 @@ def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[
         message.take(start, end, "a question")
     if not has_number:
         return questions
-    for what, pattern in _JUNK:
+    for what, triggers, pattern in _JUNK:
+        if not message.has(triggers):
+            continue
         for _, start, end in message.find(pattern):
             if what == "a body weight" and all((message.value(at) or 0) < 40 for at in range(start, end)):
                 continue
             if (start not in known or "body weight" in what) and any(message.value(at) is not None for at in range(start, end)):
                 _take_numbers(message, start, end, what)
-    _mark_others(message)
+    if message.has(_OTHER_TRIGGERS):
+        _mark_others(message)
     if message.has(_PLAN_TRIGGERS):
         _mark_plans(message, known)
-    _mark_warm_ups(message, named)
-    _mark_history(message, known)
+    if message.has(_WARM_TRIGGERS):
+        _mark_warm_ups(message, named)
+    if message.has(_HISTORY_TRIGGERS):
+        _mark_history(message, known)
     return questions
 
 
@@ -130,7 +150,9 @@ def _take_numbers(message: Message, start: int, end: int, what: str) -> None:
 
 def _questions(message: Message) -> list[tuple[int, int]]:
     found: list[tuple[int, int]] = []
-    for match, start, _ in message.find(_QUESTION):
+    for match, start, _ in message.find_from(_QUESTION, _QUESTION_FIRSTS):
+        if message.text(start - 1) not in _QUESTION_COMES_AFTER:
+            continue
         first, last = message.sentence_span(start)
         if found and start < found[-1][1]:
             continue

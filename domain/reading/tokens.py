@@ -88,7 +88,11 @@ def tokenise(text: str) -> list[Token]:
         elif kind == WORD:
             if "'" in said:
                 said = said.replace("'", "")
-            _add_word(tokens, said, start, end, glued=glued, before_digit=folded[last_end : last_end + 1])
+            if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and folded[last_end : last_end + 1].isdigit():
+                # "kgx" before a digit is a unit and a times sign.
+                tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
+                said, start, glued = "x", end - 1, True
+            tokens.append(Token(WORD, said, start, end, glued))
         elif kind == LINE:
             tokens.append(Token(LINE, "\n", start, end, glued))
         elif said in _JOKES:
@@ -118,15 +122,6 @@ def _fold(text: str) -> tuple[str, list[int]]:
         folded.extend(plain.lower())
         places.extend([place] * len(plain.lower()))
     return "".join(folded), places
-
-
-def _add_word(tokens: list[Token], said: str, start: int, end: int, *, glued: bool, before_digit: str) -> None:
-    """Add a word; "kgx" before a digit is a unit and a times sign."""
-    if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and before_digit.isdigit():
-        tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
-        tokens.append(Token(WORD, "x", end - 1, end, True))  # noqa: FBT003 - a tuple's field
-        return
-    tokens.append(Token(WORD, said, start, end, glued))
 
 
 def _add_number(tokens: list[Token], said: str, start: int, end: int, *, glued: bool) -> None:

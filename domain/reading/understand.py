@@ -117,7 +117,7 @@ def _reading(
 ) -> Reading:
     heard = [*message.heard, *((p.start, p.end, "a set" if isinstance(p.one, TrainingSet) else "an open set") for p in placed if p.end)]
     tokens = message.tokens
-    words = tuple(sorted((Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s), key=lambda h: (h.start, h.end)))
+    words = tuple(sorted(Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s))
     return Reading(
         sets=sets,
         pain=pain,
@@ -180,6 +180,8 @@ def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
 
 def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quantity]:
     """Leave out plates that only explain a load that is said in numbers: "140 (so 3 plates a side)"."""
+    if not any(q.role == "plates" for q in quantities):
+        return quantities
     kept: list[Quantity] = []
     for i, one in enumerate(quantities):
         beside = [q for q in quantities[max(0, i - 1) : i + 2] if q is not one and q.role in {None, "load"} and q.value >= 20]
@@ -195,6 +197,8 @@ _SIDE_WORDS = {"left", "right", "l", "r", "lft", "rt"}
 
 def _sides(message: Message, quantities: list[Quantity]) -> list[Quantity]:
     """Take different reps on two sides as the lower: "10 left, 8 right", "10/9 l/r"."""
+    if message.words.isdisjoint(_SIDE_WORDS):
+        return quantities
     kept: list[Quantity] = []
     i = 0
     while i < len(quantities):

@@ -128,11 +128,17 @@ _REQUEST = _words(
     r"what (?:should|would|do|can|could|shall|must) (?:i|you|we)(?: \S+)*",
     r"should (?:i|we|it|that|the|my)(?: \S+)*",
 )
-_REQUEST_FIRST = frozenset(
-    """can could would will please pls plz kindly let any some need want give looking love like id i we call ring phone text contact
-    do dont did not im unsure wasnt wondering curious wonder no hope hoping is if whether was are my form check look question
-    quick qq tell ask message pass too normal thoughts ok what should advice tips alternative alternatives right good bad
-    suggestions ideas yes agree worth okay q after""".split()
+_OPENERS = frozenset(
+    """what show send tell give how list remind help explain define which when see meaning progress history my todays plan
+    dont am resend pull view wats wtf are need who stats whats i workout targets""".split()
+) - {"my", "i", "are", "am"}
+_REQUEST_KEYS = frozenset(
+    """can could would will please pls plz kindly let tips advice thoughts ideas idea suggestions suggestion feedback opinion
+    guidance pointers cues input call ring phone text contact think reckon recommend suggest sure certain unsure wondering
+    curious wonder know hope hoping normal ok okay fine bad safe form check checking technique look question questions quick qq q
+    tell ask coach should what like want need love prefer wish talk swap change discuss speak chat switch replace
+    alternative alternatives worth agree heavy light much many few fast slow low little right wrong good alright enough
+    dangerous correct allowed problem issue weird usual common expected meant supposed request worry concern message""".split()
 )
 _NOT_REQUEST = re.compile(
     r"\b(?:how (?:many|much) (?:reps|repetitions|sets|times)?|what (?:weight|load) (?:it|that|i|was)|the weight|which weight|if (?:it was|they were|it is|its) (?:kg|lbs?|kilos?|pounds?)|kg or|lbs? or|kilos? or|pounds? or|if i counted|what (?:it|they) weigh)\b"
@@ -259,10 +265,16 @@ def find_wants(
             if _says_workout(message, start, end, named):
                 wants.append("skip_workout")
                 break
-    if _STOP.search(line) or _STOP_ALONE.search(line):
+    if message.has(_STOP_TRIGGERS) and (_STOP.search(line) or _STOP_ALONE.search(line)):
         wants.append("stop_messages")
     _questions(message, asked, wants)
     return Wanted(tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used))
+
+
+_STOP_TRIGGERS = frozenset(
+    {"stop", "unsubscribe", "more", "want", "need", "alone", "turn", "switch", "shut", "dont", "do", "never", "mute", "silence",
+     "take", "opt", "cancel", "delete", "remove"}
+)  # fmt: skip
 
 
 def _piece(message: Message, at: int) -> str:
@@ -554,11 +566,12 @@ def _unmarked(sentence: str, *, moved: bool) -> Want | None:
     """Return what a sentence without the form of a question asks for all the same."""
     words = set(sentence.split())
     ends_asking = sentence.rstrip().endswith("?")
-    for pattern, want in ((_HELP, "help"), (_HISTORY, "show_history"), (_PLAN, "show_plan")):
+    opens = ends_asking or not words.isdisjoint(_OPENERS)
+    for pattern, want in ((_HELP, "help"), (_HISTORY, "show_history"), (_PLAN, "show_plan")) if opens else ():
         match = pattern.search(sentence)
         if match is not None and (ends_asking or _opens(sentence, match.start())) and (ends_asking or re.match(r"(?:what|show|send|tell|give|how|list|remind|help|explain|define|which|when|see|meaning|progress|history|my|todays|plan|i dont|dont know|am|resend|pull|view|wats|wtf|are|need|who|stats)", match.group())):
             return want  # type: ignore[return-value] # literals of the tuple above
-    if not words.isdisjoint(_REQUEST_FIRST):
+    if not words.isdisjoint(_REQUEST_KEYS):
         match = _REQUEST.search(sentence)
         if match is not None and not _NOT_REQUEST.search(match.group()):
             said = match.group()
@@ -586,8 +599,17 @@ def _opens(sentence: str, place: int) -> bool:
     }  # fmt: skip
 
 
+_UNDO_TRIGGERS = frozenset(
+    """undo scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear revert retract
+    withdraw take mistake accident wrong sent pressed hit didnt did havent never doesnt shouldnt does dont nevermind mind
+    not mine nonsense error meant""".split()
+)
+
+
 def find_undo(message: Message) -> tuple[int, int] | None:
     """Return the words that take back the last record, as a span of tokens; None where there are none."""
+    if not message.has(_UNDO_TRIGGERS):
+        return None
     for _, start, end in message.find(_UNDO):
         if message.text(start - 1) in {"dont", "didnt", "cant", "to", "never", "not"} and message.text(start - 1) != "to":
             continue

@@ -62,6 +62,10 @@ _LOOK = frozenset(
     {*_WEEKDAYS, *(w + "s" for w in _WEEKDAYS), *_MONTHS, *_OFFSETS, "ago", "night", "morning", "afternoon", "evening", "day",
      "earlier", "th", "st", "nd", "rd", "/", "-", ".", "weekend"}
 )  # fmt: skip
+_PHRASE_WORDS = frozenset({"day", "night", "morning", "afternoon", "evening", "lunchtime", "arvo", "weekend"})
+_MONTH_WORDS = frozenset(_MONTHS)
+_DATE_SIGNS = frozenset({"/", "-", "."})
+_ENDINGS = frozenset({"st", "nd", "rd", "th"})
 _AGO = re.compile(r"(?:(?P<n>#)|(?P<a>a|one)) (?P<what>days?|nights?|weeks?) ago\b")
 _PHRASES: tuple[tuple[re.Pattern[str], Kind, tuple[int, ...]], ...] = (
     (re.compile(r"\b(?:the )?day before yesterday\b"), "offset", (-2,)),
@@ -102,18 +106,18 @@ def find_days(message: Message) -> list[Day]:
             used.update(range(start, end))
             found.append(Day(start, end, kind, values))
 
-    for pattern, kind, values in _PHRASES:
+    for pattern, kind, values in _PHRASES if message.has(_PHRASE_WORDS) else ():
         for _, start, end in message.find(pattern):
             add(start, end, kind, values)
-    for match, start, end in message.find(_AGO):
+    for match, start, end in message.find(_AGO) if "ago" in message.words else ():
         count = _whole(message, start) if match["n"] else 1
         if count is not None and count < 400:
             add(start, end, "offset", (-count * (7 if match["what"].startswith("week") else 1),))
-    for _, start, end in message.find(_WITH_MONTH):
+    for _, start, end in message.find(_WITH_MONTH) if message.has(_MONTH_WORDS) else ():
         _add_with_month(message, start, end, add)
-    for _, start, end in message.find(_NUMERIC):
+    for _, start, end in message.find(_NUMERIC) if message.has(_DATE_SIGNS) else ():
         _add_numeric(message, start, end, add)
-    for _, start, end in message.find(_DAY_OF_MONTH):
+    for _, start, end in message.find(_DAY_OF_MONTH) if message.has(_ENDINGS) else ():
         _add_day_of_month(message, start, end, add)
     for at, token in enumerate(message.tokens):
         if token.kind == WORD:
