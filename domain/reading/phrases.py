@@ -133,6 +133,7 @@ _TRIGGERS: tuple[tuple[MarkKind, frozenset[str]], ...] = (
     ("every set", frozenset({"all", "each", "every"})),
 )  # fmt: skip
 _TRIGGER_OF = dict(_TRIGGERS)
+_RULES = tuple((kind, _TRIGGER_OF[kind], pattern) for kind, pattern in RULES)
 _UNITS: dict[str, Unit] = {**dict.fromkeys(KG_WORDS, "kg"), **dict.fromkeys(LB_WORDS, "lb")}  # type: ignore[dict-item] # fromkeys widens the literals
 ANY_TRIGGER = frozenset().union(*(words for _, words in _TRIGGERS))
 
@@ -143,8 +144,9 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
         return []
     inside = {at for n in named if n.end - n.start > 1 for at in range(n.start + 1, n.end)}
     found: list[tuple[int, int, Mark]] = []
-    for order, (kind, pattern) in enumerate(RULES):
-        if not message.has(_TRIGGER_OF[kind]):
+    words = message.words
+    for order, (kind, triggers, pattern) in enumerate(_RULES):
+        if words.isdisjoint(triggers):
             continue
         for match, start, end in message.find(pattern):
             if message.taken[start] and message.taken[start] not in {"exercise", "a plan", "what it is not", "what was before", "a setting", "a set's number", "a number of something else"}:

@@ -123,8 +123,9 @@ def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[
         message.take(start, end, "a question")
     if not has_number:
         return questions
+    words = message.words
     for what, triggers, pattern in _JUNK:
-        if not message.has(triggers):
+        if words.isdisjoint(triggers):
             continue
         for _, start, end in message.find(pattern):
             if what == "a body weight" and all((message.value(at) or 0) < 40 for at in range(start, end)):

@@ -89,7 +89,7 @@ def _planned(data: Any) -> Planned:
         raise BrokenLineError("`load` of an exercise must be each, added or assist")
     if not isinstance(sets, int) or sets < 0:
         raise BrokenLineError("`sets` of an exercise must be a whole number")
-    return Planned(data["name"], low, high, of, sets, kind, bool(data.get("lowering_only")))  # type: ignore[arg-type] # one of two
+    return _line(data["name"], low, high, of, sets, kind, bool(data.get("lowering_only")))  # type: ignore[arg-type] # one of two
 
 
 @lru_cache(maxsize=1024)
@@ -136,7 +136,7 @@ def _set(data: Any, exercise: str | None = None) -> TrainingSet:
         day = date.fromisoformat(on) if on else None
     except (TypeError, ValueError) as error:
         raise BrokenLineError("`on` must be a date in ISO 8601") from error
-    return TrainingSet(
+    return _one(
         name,
         _decimal(str(load)),
         unit,
@@ -148,6 +148,11 @@ def _set(data: Any, exercise: str | None = None) -> TrainingSet:
         _decimal(str(rir)) if rir is not None else None,
         day,
     )
+
+
+# A stream of requests names the same few sets over and over; both values are frozen and cheap to keep.
+_one = lru_cache(maxsize=8192)(TrainingSet)
+_line = lru_cache(maxsize=2048)(Planned)
 
 
 def number(value: Decimal | None) -> int | float | None:
