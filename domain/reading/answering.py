@@ -20,9 +20,62 @@ from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS
 from domain.sets import TrainingSet
 from domain.units import Unit
 
-_YES = frozenset({"yes", "y", "yep", "yeah", "yup", "ya", "yea", "correct", "right", "exactly", "sure", "ok", "okay", "true", "yess", "yas", "jep", "aye", "indeed"})
-_ORDINALS = {"first": 0, "second": 1, "third": 2, "fourth": 3, "former": 0, "latter": 1, "1st": 0, "2nd": 1, "last": -1}
-_SMALL = FILLERS | frozenset({"one", "on", "was", "for", "to", "with", "than", "by", "each", "per", "hand", "side", "x", "added", "assisted", "help", "bar", "total"})
+_YES = frozenset(
+    {
+        "yes",
+        "y",
+        "yep",
+        "yeah",
+        "yup",
+        "ya",
+        "yea",
+        "correct",
+        "right",
+        "exactly",
+        "sure",
+        "ok",
+        "okay",
+        "true",
+        "yess",
+        "yas",
+        "jep",
+        "aye",
+        "indeed",
+    }
+)
+_ORDINALS = {
+    "first": 0,
+    "second": 1,
+    "third": 2,
+    "fourth": 3,
+    "former": 0,
+    "latter": 1,
+    "1st": 0,
+    "2nd": 1,
+    "last": -1,
+}
+_SMALL = FILLERS | frozenset(
+    {
+        "one",
+        "on",
+        "was",
+        "for",
+        "to",
+        "with",
+        "than",
+        "by",
+        "each",
+        "per",
+        "hand",
+        "side",
+        "x",
+        "added",
+        "assisted",
+        "help",
+        "bar",
+        "total",
+    }
+)
 _LONGEST_ANSWER = 12
 
 
@@ -102,7 +155,11 @@ def _ordinal(message: Message) -> int | None:
         if token.text in _ORDINALS:
             return _ORDINALS[token.text]
     values = [t.value for t in message.tokens if t.value is not None]
-    if len(values) == 1 and values[0] == int(values[0]) and all(t.text in _SMALL or t.value is not None for t in message.tokens):
+    if (
+        len(values) == 1
+        and values[0] == int(values[0])
+        and all(t.text in _SMALL or t.value is not None for t in message.tokens)
+    ):
         return int(values[0]) - 1
     return None
 
@@ -115,7 +172,9 @@ def _quantities(message: Message) -> tuple[list[Quantity], list[Mark]]:
 
 def _is_short(message: Message, quantities: list[Quantity], marks: list[Mark]) -> bool:
     covered = {at for m in (*quantities, *marks) for at in range(m.start, m.end)}
-    return all(at in covered or t.text in _SMALL or not t.text.isalpha() for at, t in enumerate(message.tokens))
+    return all(
+        at in covered or t.text in _SMALL or not t.text.isalpha() for at, t in enumerate(message.tokens)
+    )
 
 
 def _load(open_set: OpenSet, message: Message, request: Request) -> OpenSet | None:
@@ -129,22 +188,32 @@ def _load(open_set: OpenSet, message: Message, request: Request) -> OpenSet | No
         unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit  # type: ignore[assignment] # narrowed above
         kind = known.kind_of(q)
         if q.value == 0 or kind == "body":
-            return _asked(replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request)
+            return _asked(
+                replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request
+            )
         return _asked(replace(open_set, load=q.value, unit=unit, load_kind=kind), "load", request)
     if quantities:
         return None
     for mark in marks:
         if mark.kind == "body":
-            return _asked(replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request)
+            return _asked(
+                replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request
+            )
         base = known.target if mark.kind == "target" else known.base(from_last=mark.from_last)
         if base is None or mark.kind not in {"same load", "same all", "target", "up", "down"}:
             continue
         step = mark.value or Decimal(0)
-        load = base.load + step if mark.kind == "up" else base.load - step if mark.kind == "down" else base.load
+        load = (
+            base.load + step if mark.kind == "up" else base.load - step if mark.kind == "down" else base.load
+        )
         if load >= 0:
-            return _asked(replace(open_set, load=load, unit=base.unit, load_kind=base.load_kind), "load", request)
+            return _asked(
+                replace(open_set, load=load, unit=base.unit, load_kind=base.load_kind), "load", request
+            )
     if {t.text for t in message.tokens} <= {"none", "no", "zero", "nothing", "."}:
-        return _asked(replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request)
+        return _asked(
+            replace(open_set, load=Decimal(0), unit=request.unit, load_kind="body"), "load", request
+        )
     return None
 
 
@@ -153,7 +222,11 @@ def _amount(open_set: OpenSet, slot: Slot, message: Message) -> OpenSet | None:
     if not _is_short(message, quantities, marks) or len(quantities) != 1:
         return None
     q = quantities[0]
-    if q.role not in {None, "reps", "seconds", "pair"} or q.unit is not None or (slot == "reps" and q.role == "seconds"):
+    if (
+        q.role not in {None, "reps", "seconds", "pair"}
+        or q.unit is not None
+        or (slot == "reps" and q.role == "seconds")
+    ):
         return None
     amount = int(q.value)
     asks = tuple(s for s in open_set.asks if s not in {slot, "reps", "seconds"})
@@ -192,9 +265,13 @@ def _date(open_set: OpenSet, message: Message, request: Request) -> OpenSet | No
         if on is not None:
             return _asked(replace(open_set, on=on), "date", request)
     if re.fullmatch(r"a week ago|last week", message.line):
-        return _asked(replace(open_set, on=date.fromordinal(request.sent.date().toordinal() - 7)), "date", request)
+        return _asked(
+            replace(open_set, on=date.fromordinal(request.sent.date().toordinal() - 7)), "date", request
+        )
     values = [t.value for t in message.tokens if t.value is not None]
-    if len(values) == 2 and all(t.value is not None or t.text in {"/", ".", "-", "on", "the"} for t in message.tokens):
+    if len(values) == 2 and all(
+        t.value is not None or t.text in {"/", ".", "-", "on", "the"} for t in message.tokens
+    ):
         return None
     return None
 
@@ -218,7 +295,13 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
         if q.role == "load" and q.value == open_set.bare:
             unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit  # type: ignore[assignment] # narrowed above
             known = _known(open_set, request)
-            return _asked(replace(open_set, load=q.value, unit=unit, load_kind=known.kind_of(q), reps=None, candidates=()), "confirm", request)
+            return _asked(
+                replace(
+                    open_set, load=q.value, unit=unit, load_kind=known.kind_of(q), reps=None, candidates=()
+                ),
+                "confirm",
+                request,
+            )
     return None
 
 
@@ -231,7 +314,9 @@ def _says(one: TrainingSet, quantities: list[Quantity]) -> bool:
             return False
         if q.role in {"reps", "seconds"} and q.value != one.amount:
             return False
-        if q.role is None and q.value != (one.load if i == 0 and len(quantities) > 1 else one.amount if i else None):
+        if q.role is None and q.value != (
+            one.load if i == 0 and len(quantities) > 1 else one.amount if i else None
+        ):
             if len(quantities) > 1 or q.value != one.load:
                 return False
     return True

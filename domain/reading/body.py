@@ -47,8 +47,16 @@ _SCORE = re.compile(
 )
 _SCORE_SIGNS = frozenset({"/", "out"})
 _POPPED = re.compile(r"\b(?:pop|popped|popping|snap|snapped|crack|cracked)\b")
-_KILLING = re.compile(r"\b(?:is|are|was|were|been) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up|playing up|giving me (?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy)\b|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother|jip|gyp)\b|\b(?:acting|playing|flared|flaring) up\b")
-_SOMETHING = re.compile(r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b")
+_KILLING = re.compile(
+    r"\b(?:is|are|was|were|been) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up|playing up|giving me (?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy)\b|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother|jip|gyp)\b|\b(?:acting|playing|flared|flaring) up\b"
+)
+_WENT = re.compile(
+    r"\b(?:something|it) (?:pull|go|went|give|gave|tear|tore|snap|snapped|pop|popped|pinch|twinge|strain|tweak|crunch)"
+    r"(?= (?:in|at|on|around|behind|under|near|deep))|\ba (?:pull|pop|snap|tear|tweak|crunch|strain|stab)(?= (?:in|at|behind|under|near) (?:my|the))"
+)
+_SOMETHING = re.compile(
+    r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +85,7 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
             words.append(end - 1)
     parts = find_parts(message, named)
     words.extend(_scored(message, parts))
+    words.extend(end - 1 for _, _, end in message.find(_WENT) if not any(s <= end - 1 < e for s, e in figures))
     if not words:
         return ()
     found: dict[tuple[Place, str], Pain] = {}
@@ -89,7 +98,7 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
             if part is not None:
                 message.take(part.start, part.end, "pain")
             message.take(at, at + 1, "pain")
-    return _merged(tuple(found.values()))
+    return _merged(tuple(p for p in found.values() if p.score != 0))
 
 
 def _scored(message: Message, parts: list[_Part]) -> list[int]:
@@ -97,12 +106,46 @@ def _scored(message: Message, parts: list[_Part]) -> list[int]:
     found: list[int] = []
     for part in parts:
         at = part.end
-        while message.text(at) in {"at", "is", "was", "a", "about", ",", ":", "maybe", "like", "around", "now", "(", "still", "today"}:
+        while message.text(at) in {
+            "at",
+            "is",
+            "was",
+            "a",
+            "about",
+            ",",
+            ":",
+            "maybe",
+            "like",
+            "around",
+            "now",
+            "(",
+            "still",
+            "today",
+        }:
             at += 1
         value = message.value(at)
-        if value is not None and value <= 10 and message.text(at + 1) in {"/", "out", "of"} and 10 in {message.value(at + 2), message.value(at + 3)}:
+        if value is None:
+            at = _score_later(message, part)
+            value = message.value(at)
+        if (
+            value is not None
+            and value <= 10
+            and message.text(at + 1) in {"/", "out", "of"}
+            and 10 in {message.value(at + 2), message.value(at + 3)}
+        ):
             found.append(at)
     return found
+
+
+def _score_later(message: Message, part: _Part) -> int:
+    """Return where a score out of ten stands later in the sentence of a part of the body."""
+    _, last = message.sentence_span(part.start)
+    for at in range(part.end, last):
+        if message.text(at) in {"/", "out"} and message.value(at + 1 if message.text(at) == "/" else at + 2) == 10:
+            before = message.texts(max(0, at - 5), at)
+            if not {"x", "rpe", "effort", "energy", "mood", "form", "felt", "motivation", "sleep", "reps"} & set(before):
+                return at - 1
+    return len(message.tokens)
 
 
 def _merged(pains: tuple[Pain, ...]) -> tuple[Pain, ...]:
@@ -113,7 +156,9 @@ def _merged(pains: tuple[Pain, ...]) -> tuple[Pain, ...]:
         same = [p for p in pains if p.where == pain.where and p is not pain]
         if pain.side is None and pain.where not in MIDDLE and any(p.side for p in same):
             if pain.score is not None:
-                kept = [Pain(p.where, p.side, p.score or pain.score) if p.where == pain.where else p for p in kept]
+                kept = [
+                    Pain(p.where, p.side, p.score or pain.score) if p.where == pain.where else p for p in kept
+                ]
             continue
         if pain.where == "other" and len(places) > 1:
             continue
@@ -140,9 +185,16 @@ def find_parts(message: Message, named: Sequence[Named]) -> list[_Part]:
         for length in range(LONGEST_PART, 0, -1):
             words = tuple(t.text for t in tokens[at : at + length])
             place = PARTS.get(words)
-            if place is None or len(words) < length or (length == 1 and at in inside) or (words == ("back",) and not _is_body_back(message, at)):
+            if (
+                place is None
+                or len(words) < length
+                or (length == 1 and at in inside)
+                or (words == ("back",) and not _is_body_back(message, at))
+            ):
                 continue
-            found.append(_Part(at, at + length, place, _side(message, at, at + length, place, words[-1]), words[-1]))
+            found.append(
+                _Part(at, at + length, place, _side(message, at, at + length, place, words[-1]), words[-1])
+            )
             at += length
             break
         else:
@@ -153,7 +205,22 @@ def find_parts(message: Message, named: Sequence[Named]) -> list[_Part]:
 def _is_body_back(message: Message, at: int) -> bool:
     """Return whether "back" is the body's, and not "back on Monday" or "came back"."""
     before, after = message.text(at - 1), message.text(at + 1)
-    if after in {"on", "in", "from", "to", "at", "home", "off", "soon", "tomorrow", "squat", "squats", "extension", "extensions", "by"} and before not in {"my", "the"}:
+    if after in {
+        "on",
+        "in",
+        "from",
+        "to",
+        "at",
+        "home",
+        "off",
+        "soon",
+        "tomorrow",
+        "squat",
+        "squats",
+        "extension",
+        "extensions",
+        "by",
+    } and before not in {"my", "the"}:
         return False
     return before in {"my", "the", "mid", "middle", "whole", "left", "right", "a", "your", "no", "of", "sore", "stiff", "bad"} or after in {
         "pain", "pains", "hurts", "hurt", "ache", "aches", "is", "was", "feels", "felt", "still", "stiff", "sore", "issues", "issue", "trouble", "twinge", "spasm", "niggle", "hurting",
@@ -168,9 +235,26 @@ def _side(message: Message, start: int, end: int, place: Place, word: str) -> Si
         if text in {"l", "r"} and at == start - 1:
             sides.add("left" if text == "l" else "right")
         side = _SIDES.get(text)
-        if side is None or any(message.text(b) in PART_FIRST and message.text(b) != "back" for b in range(at + 1, start)):
+        if side is None or any(
+            message.text(b) in PART_FIRST and message.text(b) != "back" for b in range(at + 1, start)
+        ):
             continue
-        if text == "right" and message.text(at + 1) in {"in", "on", "under", "at", "now", "after", "behind", "above", "below", "between", "through", "away", "where", "as"}:
+        if text == "right" and message.text(at + 1) in {
+            "in",
+            "on",
+            "under",
+            "at",
+            "now",
+            "after",
+            "behind",
+            "above",
+            "below",
+            "between",
+            "through",
+            "away",
+            "where",
+            "as",
+        }:
             continue
         sides.add(side)
     for at in range(end, min(last, end + 12)):
@@ -188,7 +272,12 @@ def _side(message: Message, start: int, end: int, place: Place, word: str) -> Si
         return "both"
     if sides:
         return sides.pop()
-    if word in PLURALS and word not in NOT_TWO and place not in MIDDLE and message.text(start - 2) not in {"of"}:
+    if (
+        word in PLURALS
+        and word not in NOT_TWO
+        and place not in MIDDLE
+        and message.text(start - 2) not in {"of"}
+    ):
         return "both"
     return None
 
@@ -211,7 +300,12 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
             p
             for p in mine
             if score is not None
-            or (p.place in JOINTS and p.word not in MUSCLES and not muscular and (word not in CLICKS or _with_pain(message, first, last, at)))
+            or (
+                p.place in JOINTS
+                and p.word not in MUSCLES
+                and not muscular
+                and (word not in CLICKS or _with_pain(message, first, last, at))
+            )
         ]
         return [(Pain(p.place, p.side, score), p) for p in mine]
     if word == "pulled":
@@ -232,7 +326,9 @@ def _closer_back(parts: list[_Part], mine: list[_Part], message: Message) -> lis
     if not any(p.place == "back" for p in mine):
         return mine
     sentence = message.sentence[mine[0].start]
-    closer = [p for p in parts if p.place in {"lower back", "upper back"} and message.sentence[p.start] == sentence]
+    closer = [
+        p for p in parts if p.place in {"lower back", "upper back"} and message.sentence[p.start] == sentence
+    ]
     return [closer[0] if p.place == "back" and closer else p for p in mine]
 
 
@@ -255,9 +351,24 @@ def _is_denied(message: Message, at: int, start: int, end: int) -> bool:
             scope = i
             break
         if text in NEGATIONS:
-            if text == "not" and message.text(i + 1) in {"only", "just", "sure", "great", "ideal", "happy", "good"}:
+            if text == "not" and message.text(i + 1) in {
+                "only",
+                "just",
+                "sure",
+                "great",
+                "ideal",
+                "happy",
+                "good",
+            }:
                 continue
-            if text in {"cant", "couldnt", "dont", "wont"} and message.text(i + 1) not in {"hurt", "have", "feel", "get", "really", "even"}:
+            if text in {"cant", "couldnt", "dont", "wont"} and message.text(i + 1) not in {
+                "hurt",
+                "have",
+                "feel",
+                "get",
+                "really",
+                "even",
+            }:
                 continue
             rest = {message.text(j) for j in range(i, min(len(message.tokens), at + 5))}
             return not rest & UNTIL
@@ -297,9 +408,19 @@ def _parts_of(
         chosen = main or here
         before = [p for p in chosen if p.end <= at]
         after = [p for p in chosen if p.start >= at]
-        if before and after and not any(message.text(i) in {"and", "&", "plus", "also"} for i in range(before[-1].end, after[0].start)):
+        if (
+            before
+            and after
+            and not any(
+                message.text(i) in {"and", "&", "plus", "also"} for i in range(before[-1].end, after[0].start)
+            )
+        ):
             # "my elbow hurts lifting my arm" speaks of the elbow; "pain in my knee" of what follows.
-            return after if message.text(at + 1) in {"in", "at", "on", "around", "under", "behind", "inside"} else before
+            return (
+                after
+                if message.text(at + 1) in {"in", "at", "on", "around", "under", "behind", "inside"}
+                else before
+            )
         return _alike(message, chosen, at)
     before = [p for p in parts if first <= p.start < start]
     if before:
@@ -308,7 +429,11 @@ def _parts_of(
     if after:
         return after[:1]
     previous = [p for p in parts if p.start < first and message.sentence[p.start] == message.sentence[at] - 1]
-    return previous[-1:] if len(previous) == 1 and message.text(at - 1) in {"it", "its", "still", "", "they"} else []
+    return (
+        previous[-1:]
+        if len(previous) == 1 and message.text(at - 1) in {"it", "its", "still", "", "they"}
+        else []
+    )
 
 
 def _alike(message: Message, chosen: list[_Part], at: int) -> list[_Part]:
@@ -333,7 +458,10 @@ def _subordinate(message: Message, part: _Part, at: int) -> bool:
     if part.start < at:
         return False
     between = message.texts(at + 1, part.start)
-    return any(w in {"when", "while", "whilst", "whenever", "as", "during", "after", "because", "if"} for w in between)
+    return any(
+        w in {"when", "while", "whilst", "whenever", "as", "during", "after", "because", "if"}
+        for w in between
+    )
 
 
 def _score(message: Message, at: int, start: int, end: int, last: int) -> Decimal | None:
@@ -362,7 +490,11 @@ def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | 
         value = message.value(token)
         if match["ten"] and message.value(first + offsets.index(match.start("ten"))) != 10:
             continue
-        if value is None or not 0 <= value <= 10 or (message.taken[token] and message.taken[token] != "score"):
+        if (
+            value is None
+            or not 0 <= value <= 10
+            or (message.taken[token] and message.taken[token] != "score")
+        ):
             continue
         if group in {"c", "e"} and first + offsets.index(match.start(group)) < at and group == "c":
             continue

@@ -158,7 +158,20 @@ LONGEST_PART = max(map(len, PARTS))
 PART_FIRST = frozenset(words[0] for words in PARTS)
 MIDDLE: frozenset[Place] = frozenset({"neck", "upper back", "lower back", "back", "chest", "abdomen", "head"})
 JOINTS: frozenset[Place] = frozenset(
-    {"neck", "shoulder", "elbow", "wrist", "hand", "upper back", "lower back", "back", "hip", "knee", "ankle", "foot"}
+    {
+        "neck",
+        "shoulder",
+        "elbow",
+        "wrist",
+        "hand",
+        "upper back",
+        "lower back",
+        "back",
+        "hip",
+        "knee",
+        "ankle",
+        "foot",
+    }
 )
 MUSCLES = frozenset(
     """delt delts bicep biceps tricep triceps trap traps lat lats pec pecs abs core oblique obliques glute glutes butt
@@ -171,7 +184,9 @@ PLURALS = frozenset(
     quads quadriceps hamstrings hammies knees kneecaps calves calfs shins ankles feet heels toes arms legs adductors
     traps lats pecs knuckles""".split()
 )
-NOT_TWO = frozenset({"fingers", "toes", "traps", "lats", "pecs", "knuckles", "biceps", "triceps", "quadriceps"})
+NOT_TWO = frozenset(
+    {"fingers", "toes", "traps", "lats", "pecs", "knuckles", "biceps", "triceps", "quadriceps"}
+)
 """Plural words that do not mean both sides."""
 
 HURT = frozenset(
@@ -194,7 +209,13 @@ ACHE = frozenset(
 )
 """Words that tell of pain in a joint, the neck or the back; in a muscle only with a score."""
 CLICKS = frozenset({"clicks", "clicking", "clicky", "clicked", "creaky"})
-TRIGGERS = HURT | ACHE | frozenset({"killing", "playing", "acting", "bothers", "pop", "popped", "trouble", "gives", "gave", "bugging"})
+TRIGGERS = (
+    HURT
+    | ACHE
+    | frozenset(
+        {"killing", "something", "felt", "snap", "tear", "tweak", "playing", "acting", "bothers", "pop", "popped", "trouble", "gives", "gave", "bugging"}
+    )
+)
 
 NEGATIONS = frozenset(
     """no not without never didnt doesnt dont isnt wasnt arent werent nothing zero none neither nor hardly havent
@@ -224,9 +245,52 @@ FIGURES = re.compile(
     r"(?:stairs?|steps|you|this|that|it|work|traffic|commute|heat|boss|programme|program|coach|squats|lunges|workout|exams?|kids) (?:is|are|were|was|r) killing me|"
     r"bleeding heart|heartache|cold sore|sore throat|stiff (?:drink|competition|upper lip)|stiff leg(?:ged)?|neck and neck|pinch (?:me|of)|plate pinch\w*|pinch (?:grip|hold)|at a pinch|sharp(?:er)? (?:knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)|strained (?:relationship|voice)|no strain no gain)\b"
 )
-JOKE_WORDS = frozenset({"lol", "haha", "hahaha", "lmao", "lmfao", "rofl", "jk", "joking", "kidding", "hehe", "hah", "ha", "😂", "🤣", "💀", "☠", "😆", "😹"})
+JOKE_WORDS = frozenset(
+    {
+        "lol",
+        "haha",
+        "hahaha",
+        "lmao",
+        "lmfao",
+        "rofl",
+        "jk",
+        "joking",
+        "kidding",
+        "hehe",
+        "hah",
+        "ha",
+        "😂",
+        "🤣",
+        "💀",
+        "☠",
+        "😆",
+        "😹",
+    }
+)
 
 OTHERS = re.compile(
     rf"\b(?:(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?|(?:{PERSONS})s|he|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse)\b"
 )
-SUBORDINATE = frozenset({"when", "while", "whilst", "whenever", "as", "during", "after", "before", "because", "from", "since", "on", "if", "at", "with", "lifting", "doing", "bending", "raising"})
+SUBORDINATE = frozenset(
+    {
+        "when",
+        "while",
+        "whilst",
+        "whenever",
+        "as",
+        "during",
+        "after",
+        "before",
+        "because",
+        "from",
+        "since",
+        "on",
+        "if",
+        "at",
+        "with",
+        "lifting",
+        "doing",
+        "bending",
+        "raising",
+    }
+)

@@ -157,7 +157,11 @@ class Known:
     def order(self, first: Quantity, second: Quantity) -> Order:
         """Return which of two bare numbers is the load, by the contract's second rule."""
         if self.hold:
-            return "load first" if self.load_fits(first) is not False and self.reps_fit(second) else self._swapped_hold(first, second)
+            return (
+                "load first"
+                if self.load_fits(first) is not False and self.reps_fit(second)
+                else self._swapped_hold(first, second)
+            )
         forward = self.load_fits(first) is not False and self.reps_fit(second)
         backward = self.load_fits(second) is not False and self.reps_fit(first)
         if forward and not backward:
@@ -170,7 +174,12 @@ class Known:
             return "load first"
         if self.is_exact(first) != self.is_exact(second):
             return "load first" if self.is_exact(first) else "reps first"
-        if self.load_fits(first) is None and self.load_fits(second) is None and self.target is None and self.last is None:
+        if (
+            self.load_fits(first) is None
+            and self.load_fits(second) is None
+            and self.target is None
+            and self.last is None
+        ):
             return "load first"
         if self.in_range(second) and not self.in_range(first):
             return "load first"

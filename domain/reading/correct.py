@@ -41,13 +41,23 @@ _TRIGGERS = frozenset(
 _STRONG = re.compile(
     r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit|update|amend|adjust|replace|actually)\b|\*"
 )
-_COMPARISON = re.compile(r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b")
-_ALL = re.compile(r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set|make (?:those|them))\b")
-_NTH = re.compile(r"\b(?:the )?(?P<w>first|second|third|fourth|fifth|sixth)(?: (?:one|set)|(?= (?:was|should|is|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd|th) (?:set|one)\b")
+_COMPARISON = re.compile(
+    r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
+)
+_ALL = re.compile(
+    r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set|make (?:those|them))\b"
+)
+_NTH = re.compile(
+    r"\b(?:the )?(?P<w>first|second|third|fourth|fifth|sixth)(?: (?:one|set)|(?= (?:was|should|is|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd|th) (?:set|one)\b"
+)
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 _NOT = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)")
-_DAY_FIXED = re.compile(r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on|actually|done|for|the|of))* ?$")
-_UNIT_FIXED = re.compile(r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b")
+_DAY_FIXED = re.compile(
+    r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on|actually|done|for|the|of))* ?$"
+)
+_UNIT_FIXED = re.compile(
+    r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,28 +81,62 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if match is None:
         return False
     said = match.group()
-    numbers_before = any(t.value is not None and not message.taken[i] for i, t in enumerate(message.tokens) if message.starts[i] < match.start())
+    numbers_before = any(
+        t.value is not None and not message.taken[i]
+        for i, t in enumerate(message.tokens)
+        if message.starts[i] < match.start()
+    )
     strong = _STRONG.search(line) is not None
-    if numbers_before and not strong and not said.startswith(("#", "not")) and not re.match(r"(?:that|the|it)", said):
+    if (
+        numbers_before
+        and not strong
+        and not said.startswith(("#", "not"))
+        and not re.match(r"(?:that|the|it)", said)
+    ):
         return False
     numbers = [i for i, t in enumerate(message.tokens) if t.value is not None and not message.taken[i]]
-    if re.match(r"(?:oops|whoops|sorry|my bad|woops|oopsie)", said) and re.search(r"\b(?:late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother)\b", line) and not re.search(r"\bnot #|# not|should|meant|typo|wrong\b", line):
+    if (
+        re.match(r"(?:oops|whoops|sorry|my bad|woops|oopsie)", said)
+        and re.search(
+            r"\b(?:late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother)\b", line
+        )
+        and not re.search(r"\bnot #|# not|should|meant|typo|wrong\b", line)
+    ):
         return False
     if re.match(rf"(?:{_THING}|it|that|they|those|these)\b", said) and not strong:
         return _is_put_right(message, match, named)
     if said.startswith(("#", "not")) and not strong:
         return _is_this_not_that(message, numbers, named)
-    if re.match(r"(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap|log|count|record|save|mark|file)\b", said):
-        return bool(numbers) or (bool(named) and bool(re.match(r"(?:change|correct|fix|edit|log|count|record|put|mark|file|switch)", said)) and "as skipped" not in line)
+    if re.match(
+        r"(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap|log|count|record|save|mark|file)\b",
+        said,
+    ):
+        return bool(numbers) or (
+            bool(named)
+            and bool(re.match(r"(?:change|correct|fix|edit|log|count|record|put|mark|file|switch)", said))
+            and "as skipped" not in line
+        )
     if said.startswith(("instead", "rather")):
         return False
     if said.startswith("actually"):
         return bool(numbers)
-    if not numbers and not named and _UNIT_FIXED.search(line) is None and not re.search(r"\b(?:yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|last night|each hand|per hand|failure|negatives|bodyweight|assist\w*)\b", line):
+    if (
+        not numbers
+        and not named
+        and _UNIT_FIXED.search(line) is None
+        and not re.search(
+            r"\b(?:yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|last night|each hand|per hand|failure|negatives|bodyweight|assist\w*)\b",
+            line,
+        )
+    ):
         return False
     if re.match(r"make (?:that|it|them|those)", said) and not numbers and not named:
         return _UNIT_FIXED.search(line) is not None
-    return not (numbers_before and re.match(r"(?:i mean|sorry|oops|whoops|actually|make|no)", said) and not re.search(r"\bnot #", line))
+    return not (
+        numbers_before
+        and re.match(r"(?:i mean|sorry|oops|whoops|actually|make|no)", said)
+        and not re.search(r"\bnot #", line)
+    )
 
 
 def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:
@@ -120,19 +164,48 @@ def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]
     value = message.value(end - 1)
     if value is not None:
         after = message.text(end)
-        return after not in {"years", "days", "weeks", "minutes", "min", "mins", "hours", "hrs", "degrees", "of", "%"} and not (message.taken[end - 1])
+        return (
+            after
+            not in {"years", "days", "weeks", "minutes", "min", "mins", "hours", "hrs", "degrees", "of", "%"}
+            and not (message.taken[end - 1])
+        )
     if first in KG_WORDS | LB_WORDS:
         return True
-    if first in {"yesterday", "yesterdays", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "last"}:
+    if first in {
+        "yesterday",
+        "yesterdays",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "last",
+    }:
         return len(message.tokens) - end <= 6
     before = message.texts(start, end)
     rest = message.line[message.starts[end - 1] :]
-    if re.match(r"(?:(?:to|at) failure|failure|each hand|per hand|in each hand|bodyweight|bw|body weight|negatives|lowering only|assisted|without weight|no weight|lbs?|kgs?|\+ #|- #)\b", rest) or re.match(r"[+-] #", rest):
+    if re.match(
+        r"(?:(?:to|at) failure|failure|each hand|per hand|in each hand|bodyweight|bw|body weight|negatives|lowering only|assisted|without weight|no weight|lbs?|kgs?|\+ #|- #)\b",
+        rest,
+    ) or re.match(r"[+-] #", rest):
         return True
-    if any(n.start in {end - 1, end} and not n.weak for n in named) and before[0] in {"that", "it", "this", "those", "they", "the", "last", "these"}:
+    if any(n.start in {end - 1, end} and not n.weak for n in named) and before[0] in {
+        "that",
+        "it",
+        "this",
+        "those",
+        "they",
+        "the",
+        "last",
+        "these",
+    }:
         after_name = next(n.end for n in named if n.start in {end - 1, end})
         rest = message.texts(after_name, len(message.tokens))
-        return len(rest) <= 8 and not any(w in {"is", "was", "felt", "hurts", "day", "today"} for w in rest[:1])
+        return len(rest) <= 8 and not any(
+            w in {"is", "was", "felt", "hurts", "day", "today"} for w in rest[:1]
+        )
     return False
 
 
@@ -141,14 +214,22 @@ def _is_this_not_that(message: Message, numbers: list[int], named: Sequence[Name
     if _COMPARISON.search(message.line) and not _NOT.search(message.line):
         return False
     if not _NOT.search(message.line):
-        return bool(numbers) and bool(named) and re.search(r"\bnot (?:the |a )?\w+", message.line) is not None and any(
-            message.text(n.start - 1) == "not" or message.text(n.start - 2) == "not" for n in named
+        return (
+            bool(numbers)
+            and bool(named)
+            and re.search(r"\bnot (?:the |a )?\w+", message.line) is not None
+            and any(message.text(n.start - 1) == "not" or message.text(n.start - 2) == "not" for n in named)
         )
     return len(numbers) >= 2
 
 
 def put_right(
-    message: Message, request: Request, groups: Sequence[Group], named: Sequence[Named], days: Sequence[Day], unit: Unit
+    message: Message,
+    request: Request,
+    groups: Sequence[Group],
+    named: Sequence[Named],
+    days: Sequence[Day],
+    unit: Unit,
 ) -> Corrected:
     """Return the corrected sets."""
     del unit
@@ -158,17 +239,33 @@ def put_right(
     elements = [i for g in groups for i in g.items if isinstance(i, Element)]
     marks = [i for g in groups for i in g.items if isinstance(i, Mark)]
     fixed_unit = _fixed_unit(message)
-    fixed_day, pointed_day = _days(message, request, days, has_values=bool(elements) or fixed_unit is not None)
+    fixed_day, pointed_day = _days(
+        message, request, days, has_values=bool(elements) or fixed_unit is not None
+    )
     records = _records(message, request, new_names, denied, elements, pointed_day, old)
     if not records:
         return Corrected()
     quoted = [e for e in elements if _quotes(message, e, records[-1])]
     elements = [e for e in elements if e not in quoted]
-    exercise = _new_exercise(request, records[-1], new_names, has_values=bool(elements) or fixed_unit is not None or fixed_day is not None)
+    exercise = _new_exercise(
+        request,
+        records[-1],
+        new_names,
+        has_values=bool(elements) or fixed_unit is not None or fixed_day is not None,
+    )
     if exercise == "":
         asked = _open(records[-1], request, ("exercise",))
         return Corrected(open=(replace(asked, replaces=_place(request, records[-1])),))
-    about = "load" if re.search(r"\b(?:wrong|the|correct) (?:weight|load)\b", message.line) else "amount" if re.search(r"\b(?:wrong|the|correct) (?:reps|number of reps|rep count|count|seconds|time)\b|\bmiscounted\b", message.line) else ""
+    about = (
+        "load"
+        if re.search(r"\b(?:wrong|the|correct) (?:weight|load)\b", message.line)
+        else "amount"
+        if re.search(
+            r"\b(?:wrong|the|correct) (?:reps|number of reps|rep count|count|seconds|time)\b|\bmiscounted\b",
+            message.line,
+        )
+        else ""
+    )
     fixed: list[TrainingSet] = []
     opened: list[OpenSet] = []
     places: list[int] = []
@@ -188,7 +285,12 @@ def _place(request: Request, record: TrainingSet) -> int:
 
 
 def _after_not(message: Message, name: Named) -> bool:
-    return any(message.text(at) in {"not", "of", "than", "no"} and (message.text(at) in {"not"} or message.text(at - 1) in {"instead", "rather"}) for at in range(max(0, name.start - 3), name.start) if not any(message.value(b) is not None for b in range(at, name.start)))
+    return any(
+        message.text(at) in {"not", "of", "than", "no"}
+        and (message.text(at) in {"not"} or message.text(at - 1) in {"instead", "rather"})
+        for at in range(max(0, name.start - 3), name.start)
+        if not any(message.value(b) is not None for b in range(at, name.start))
+    )
 
 
 def _fixed_unit(message: Message) -> Unit | None:
@@ -200,7 +302,9 @@ def _fixed_unit(message: Message) -> Unit | None:
     return None
 
 
-def _days(message: Message, request: Request, days: Sequence[Day], *, has_values: bool) -> tuple[date | None, date | None]:
+def _days(
+    message: Message, request: Request, days: Sequence[Day], *, has_values: bool
+) -> tuple[date | None, date | None]:
     """Return the day that is put right, and the day that points at a record."""
     known = {(one.on or request.sent.date()) for one in request.done}
     fixed: date | None = None
@@ -239,7 +343,16 @@ def _records(
     said = [n for n in [*names, *denied] if n.names]
     for name in said:
         of_it = [one for one in done if one.exercise in name.names]
-        if of_it and (elements or name in denied or on is not None or re.search(r"\b(?:kgs?|kilos?|lbs?|pounds?|yesterday|failure)\b", message.line)) and not _meant(message, name):
+        if (
+            of_it
+            and (
+                elements
+                or name in denied
+                or on is not None
+                or re.search(r"\b(?:kgs?|kilos?|lbs?|pounds?|yesterday|failure)\b", message.line)
+            )
+            and not _meant(message, name)
+        ):
             pool = of_it
             break
     else:
@@ -280,10 +393,16 @@ def _quotes(message: Message, element: Element, one: TrainingSet) -> bool:
     """Return whether an element says again what was recorded: "that 50x15 was the seated calf raise"."""
     values = [q.value for q in element.quantities]
     before = message.text(element.start - 1)
-    return len(values) == 2 and values == [one.load, Decimal(one.amount)] and before in {"that", "the", "those", "my", "a", ""}
+    return (
+        len(values) == 2
+        and values == [one.load, Decimal(one.amount)]
+        and before in {"that", "the", "those", "my", "a", ""}
+    )
 
 
-def _new_exercise(request: Request, record: TrainingSet, names: Sequence[Named], *, has_values: bool) -> str | None:
+def _new_exercise(
+    request: Request, record: TrainingSet, names: Sequence[Named], *, has_values: bool
+) -> str | None:
     """Return the exercise that was meant instead, "" where it must be asked, None where it stays."""
     other = [n for n in names if record.exercise not in n.names]
     if not other:
@@ -291,7 +410,11 @@ def _new_exercise(request: Request, record: TrainingSet, names: Sequence[Named],
     name = other[0]
     if len(name.names) != 1:
         return ""
-    if has_values and any(one.exercise == name.names[0] for one in request.done) and record.exercise == name.names[0]:
+    if (
+        has_values
+        and any(one.exercise == name.names[0] for one in request.done)
+        and record.exercise == name.names[0]
+    ):
         return None
     return name.names[0]
 
@@ -315,7 +438,12 @@ def _with_values(
         kind: LoadKind = known.kind
         if one.load_kind == "body" or one.load == 0:
             kind = "body" if kind in {"added", "body"} else kind
-        one = replace(one, exercise=exercise, load_kind=kind, lowering_only=bool(known.plan and known.plan.lowering_only))
+        one = replace(
+            one,
+            exercise=exercise,
+            load_kind=kind,
+            lowering_only=bool(known.plan and known.plan.lowering_only),
+        )
         if kind != "body" and one.load == 0:
             return _open(one, request, ("load",), drop_load=True)
     if unit is not None:
@@ -362,7 +490,9 @@ def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
             return one
 
 
-def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Known, about: str) -> list[TrainingSet]:
+def _one_value(
+    one: TrainingSet, element: Element, old: set[Decimal], known: Known, about: str
+) -> list[TrainingSet]:
     """Return the record with an element's numbers in their place; two where either is possible."""
     q = [x for x in element.quantities if x.role != "sets"]
     if len(q) >= 2:
@@ -384,7 +514,9 @@ def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Kno
         if matches_load != matches_amount:
             return [as_load] if matches_load else [as_amount]
     fits_amount = only.value == int(only.value) and only.value <= (MOST_REPS if not known.hold else 600)
-    fits_load = one.load_kind != "body" and one.load > 0 and LIGHTEST * one.load <= only.value <= HEAVIEST * one.load
+    fits_load = (
+        one.load_kind != "body" and one.load > 0 and LIGHTEST * one.load <= only.value <= HEAVIEST * one.load
+    )
     if fits_amount and fits_load:
         return [as_load, as_amount]
     if fits_load or (not fits_amount and one.load_kind != "body"):
@@ -394,14 +526,20 @@ def _one_value(one: TrainingSet, element: Element, old: set[Decimal], known: Kno
     return [as_amount]
 
 
-def _load_and_amount(first: Quantity, second: Quantity, joint: str, one: TrainingSet, known: Known) -> tuple[Quantity, Quantity]:
+def _load_and_amount(
+    first: Quantity, second: Quantity, joint: str, one: TrainingSet, known: Known
+) -> tuple[Quantity, Quantity]:
     if first.role in {"reps", "seconds"} or second.role == "load" or joint == "@":
         return second, first
     if first.role is None and second.role is None and known.order(first, second) == "reps first":
         return second, first
     if first.role is None and second.role is None and one.load_kind != "body" and one.load > 0:
         fits = LIGHTEST * one.load <= first.value <= HEAVIEST * one.load
-        if not fits and LIGHTEST * one.load <= second.value <= HEAVIEST * one.load and first.value <= MOST_REPS:
+        if (
+            not fits
+            and LIGHTEST * one.load <= second.value <= HEAVIEST * one.load
+            and first.value <= MOST_REPS
+        ):
             return second, first
     return first, second
 

@@ -48,7 +48,9 @@ _FIGURE = re.compile(
 )
 _SOFT = frozenset({"numb", "control", "faint", "breath", "bladder", "breath still"})
 """Signs that are often said in jest of a hard set."""
-_JEST = re.compile(r"\b(?:after (?:those|that|the|these|all) (?:\w+ )?(?:squats?|lunges?|sets?|leg day|workout|session|curls?|deadlifts?|set)|from (?:the |those |all )?(?:squats?|lunges?|pump|laughing|curls?)|pump|leg day)\b")
+_JEST = re.compile(
+    r"\b(?:after (?:those|that|the|these|all) (?:\w+ )?(?:squats?|lunges?|sets?|leg day|workout|session|curls?|deadlifts?|set)|from (?:the |those |all )?(?:squats?|lunges?|pump|laughing|curls?)|pump|leg day)\b"
+)
 _CHEST_MUSCLE = re.compile(
     r"\b(?:muscle|muscles|muscular|pec|pecs|sore|soreness|doms|pump|pumped|stretch\w*|foam|chest (?:press|day|supported|fly|flies|workout|machine|dips?|expander|pass|height|size|hair)|(?:weight|weights|bar|dumbbells?|plate|disc|kg|bell|sandbag|ball)(?: \S+){0,4} (?:on|to|against|at|across) (?:my |the )?chest|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest)\b"
 )
@@ -96,27 +98,45 @@ def _discounted(name: str, match: re.Match[str], line: str, *, joke: bool) -> bo
     sentence = line[start:end]
     before = line[start : match.start()]
     clause_before = re.split(r" (?:,|but|and then|then|so|:|-) ", before)[-1].strip()
-    if _DENIED.search(clause_before) and not re.search(r"\b(?:not sure|dont know|no idea|no joke|not great|not good)\b", clause_before):
+    if _DENIED.search(clause_before) and not re.search(
+        r"\b(?:not sure|dont know|no idea|no joke|not great|not good)\b", clause_before
+    ):
         return True
-    if re.search(r"\b(?:no|not|without|never|didnt|isnt|wasnt|doesnt)\b", match.group()) and name in {"chest", "faint", "heart", "head", "pop"} and not re.search(r"\b(?:cant|cannot|couldnt|not able)\b", match.group()):
+    if (
+        re.search(r"\b(?:no|not|without|never|didnt|isnt|wasnt|doesnt)\b", match.group())
+        and name in {"chest", "faint", "heart", "head", "pop"}
+        and not re.search(r"\b(?:cant|cannot|couldnt|not able)\b", match.group())
+    ):
         return True
     for other in OTHERS.finditer(before):
-        if not re.search(r"\b(?:i|my|ive|im|me)\b", before[other.end() :] + match.group()[:0]) and not re.search(
-            r"\bmy\b", match.group()
-        ):
+        if not re.search(
+            r"\b(?:i|my|ive|im|me)\b", before[other.end() :] + match.group()[:0]
+        ) and not re.search(r"\bmy\b", match.group()):
             return True
-    if re.match(r"\s*(?:my|our|the|a|some) (?:\w+ )?(?:wife|husband|brother|sister|buddy|partner|mate|friend|dad|mum|mom|mother|father|son|daughter|colleague|neighbour|neighbor|gran\w*|uncle|aunt|boss|guy|bloke|lady|man|woman|cousin)s? ", sentence) and not re.search(r"\bmy (?:chest|arm|leg|head|heart|hand|foot)\b|\bi\b", sentence):
+    if re.match(
+        r"\s*(?:my|our|the|a|some) (?:\w+ )?(?:wife|husband|brother|sister|buddy|partner|mate|friend|dad|mum|mom|mother|father|son|daughter|colleague|neighbour|neighbor|gran\w*|uncle|aunt|boss|guy|bloke|lady|man|woman|cousin)s? ",
+        sentence,
+    ) and not re.search(r"\bmy (?:chest|arm|leg|head|heart|hand|foot)\b|\bi\b", sentence):
         return True
     if LONG_PAST.search(sentence):
         return True
-    if re.search(r"\b(?:if i|in case|what if|would it be|should i ever|article|read (?:about|that)|warned about|leaflet|checklist|you asked)\b", before):
+    if re.search(
+        r"\b(?:if i|in case|what if|would it be|should i ever|article|read (?:about|that)|warned about|leaflet|checklist|you asked)\b",
+        before,
+    ):
         return "you asked" not in before
     figure = _FIGURE.search(sentence)
     if figure and name in _SOFT | {"chest", "faint"}:
         return True
     if name == "chest":
-        if _CHEST_MUSCLE.search(sentence) and not re.search(r"\bchest pains?\b|\bpains? in my chest\b|\bpressure (?:on|in) my chest\b", sentence):
+        if _CHEST_MUSCLE.search(sentence) and not re.search(
+            r"\bchest pains?\b|\bpains? in my chest\b|\bpressure (?:on|in) my chest\b", sentence
+        ):
             return True
-        if not _HURTS.search(sentence) and re.search(r"\b(?:bench\w*|press\w*|flies|flys?|dips?|push ups?|pushups?|yesterday|workout)\b", sentence):
+        if not _HURTS.search(sentence) and re.search(
+            r"\b(?:bench\w*|press\w*|flies|flys?|dips?|push ups?|pushups?|yesterday|workout)\b", sentence
+        ):
             return True
-    return name in _SOFT and (joke or (name in {"numb", "control"} and _JEST.search(sentence) is not None and joke))
+    return name in _SOFT and (
+        joke or (name in {"numb", "control"} and _JEST.search(sentence) is not None and joke)
+    )

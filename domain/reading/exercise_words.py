@@ -117,7 +117,18 @@ LOAD_WORDS = frozenset(
 WEAK = LOAD_WORDS | {"hold", "machine", "static", "isometric", "iso"}
 """Words of a name that people leave out."""
 
-HARMLESS = WEAK | {"barbell", "flat", "regular", "normal", "standard", "full", "the", "conventional", "ez", "bar"}
+HARMLESS = WEAK | {
+    "barbell",
+    "flat",
+    "regular",
+    "normal",
+    "standard",
+    "full",
+    "the",
+    "conventional",
+    "ez",
+    "bar",
+}
 """Words that people add without meaning another exercise."""
 
 IMPLEMENTS = frozenset(
@@ -127,7 +138,25 @@ IMPLEMENTS = frozenset(
 """Words that alone name no exercise."""
 
 FUNCTION_WORDS = frozenset(
-    {"the", "on", "with", "to", "of", "and", "from", "in", "a", "for", "at", "out", "no", "my", "it", "up", "down"}
+    {
+        "the",
+        "on",
+        "with",
+        "to",
+        "of",
+        "and",
+        "from",
+        "in",
+        "a",
+        "for",
+        "at",
+        "out",
+        "no",
+        "my",
+        "it",
+        "up",
+        "down",
+    }
 )
 """Words between those of a name."""
 

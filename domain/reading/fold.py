@@ -45,13 +45,12 @@ class Fold:
         self.amounts: list[Quantity | Mark] = []
         self.bare: list[Quantity] = []
         self.second_is_result = False
-        self.count = 1
-        self.count_said = False
+        self.count_said = 0
+        self.counts: list[tuple[int, int]] = []
         self.order: str | None = None
         self.flags: list[tuple[int, Mark]] = []
         self.each_hand = False
         self.changing = False
-        self.listing = False
         self.amount_may_change = False
 
     def run(self, items: list[Item]) -> list[Draft]:
@@ -105,7 +104,9 @@ class Fold:
         """Take an element after "no, wait" in the place of what it changes; False where it is simply the next."""
         q = element.quantities
         if len(q) > 1:
-            if self.drafts and not (self.bare or self.amounts or (self.load is not None and not self.load_used)):
+            if self.drafts and not (
+                self.bare or self.amounts or (self.load is not None and not self.load_used)
+            ):
                 last = self.drafts[-1]
                 while self.drafts and self.drafts[-1] is last:
                     self.drafts.pop()
@@ -139,10 +140,16 @@ class Fold:
         if only.role in {"load", "pair"}:
             self.load = only
             return last._replace(load=only, confirm=False, unclear=())
-        near = isinstance(last.amount, Quantity) and self.known.reps_fit(only) and abs(only.value - last.amount.value) <= 4
+        near = (
+            isinstance(last.amount, Quantity)
+            and self.known.reps_fit(only)
+            and abs(only.value - last.amount.value) <= 4
+        )
         if near:
             return last._replace(amount=only)
-        if isinstance(last.load, Quantity) and last.load.value * Decimal("0.6") <= only.value <= last.load.value * Decimal("1.6"):
+        if isinstance(last.load, Quantity) and last.load.value * Decimal(
+            "0.6"
+        ) <= only.value <= last.load.value * Decimal("1.6"):
             self.load = only._replace(unit=last.load.unit, kind=last.load.kind, role="load")
             return last._replace(load=self.load)
         if self.known.reps_fit(only):
@@ -153,9 +160,16 @@ class Fold:
         quantities, joints = list(element.quantities), list(element.joints)
         known = self.known
         if known.hold:
-            quantities = [q._replace(role="seconds") if q.role == "pair" and q.kind is None else q for q in quantities]
+            quantities = [
+                q._replace(role="seconds") if q.role == "pair" and q.kind is None else q for q in quantities
+            ]
         quantities, joints = _pairs_of_dumbbells(quantities, joints, known)
-        quantities = [q._replace(role="load") if q.minus and q.role is None and (known.kind == "assist" or known.load_fits(q) is False) else q for q in quantities]
+        quantities = [
+            q._replace(role="load")
+            if q.minus and q.role is None and (known.kind == "assist" or known.load_fits(q) is False)
+            else q
+            for q in quantities
+        ]
         if known.hold:
             pass
         elif any(q.role == "seconds" for q in quantities):
@@ -164,7 +178,12 @@ class Fold:
                 return
             quantities, joints = [q for q, _ in kept], [j for _, j in kept]
         quantities = _one_load(quantities, known)
-        if len(quantities) == 3 and quantities[2].times and quantities[2].value <= 10 and joints[2] in {"", "and"}:
+        if (
+            len(quantities) == 3
+            and quantities[2].times
+            and quantities[2].value <= 10
+            and joints[2] in {"", "and"}
+        ):
             # "80 for 8 three times": that many sets.
             self._part(Element(quantities[:2], joints[:2], element.after_at, element.next_to_name))
             if self.drafts:
@@ -174,7 +193,13 @@ class Fold:
         if len(quantities) == 1:
             self._single(quantities[0], element, joints[0])
             return
-        if element.after_at and quantities[0].role is None and joints[1] in {"for", "x", ""} and len(quantities) == 2 and quantities[1].role is None:
+        if (
+            element.after_at
+            and quantities[0].role is None
+            and joints[1] in {"for", "x", ""}
+            and len(quantities) == 2
+            and quantities[1].role is None
+        ):
             quantities = [quantities[0]._replace(role="load"), quantities[1]]
         sets = next((i for i, q in enumerate(quantities) if q.role == "sets"), None)
         if sets is not None:
@@ -194,30 +219,44 @@ class Fold:
     def _single(self, q: Quantity, element: Element, joint: str) -> None:
         if self._changes_relative(q):
             return
-        if self.listing and q.role in {None, "reps", "seconds"} and joint in {",", "/", "and", "-", "then"}:
-            self.amounts.append(q)
-            return
-        self.listing = False
         if q.role == "sets":
             self._flush_amounts_if(loaded=True)
-            self.count, self.count_said = _whole(q.value), True
-            if self.amounts and not self.drafts:
-                return
+            self._count(q)
             return
         if q.role in {"load", "pair", "plates"}:
             self._take_load(q)
-        elif q.times and self.drafts and not (self.load is not None and not self.load_used) and q.value <= 6 and not self.known.in_range(q):
+        elif (
+            q.times
+            and self.drafts
+            and not (self.load is not None and not self.load_used)
+            and q.value <= 6
+            and not self.known.in_range(q)
+        ):
             self.drafts.extend([self.drafts[-1]] * (_whole(q.value) - 1))
         elif q.role in {"reps", "seconds"}:
             self._take_amount(q)
-        elif self.load is not None and (not self.load_used or self._goes_on(joint)) and (self.known.reps_fit(q) or (q.value % 1 == Decimal("0.5") and not self.known.load_fits(q))):
+        elif self.drafts and _is_remark(self.drafts[-1].load) and self.known.load_fits(q) and not self.known.reps_fit(q):
+            # "got 8, same 80": the load is said after all.
+            last = self.drafts[-1].load
+            self.load = q
+            self.drafts = [d._replace(load=q) if d.load is last else d for d in self.drafts]
+        elif (
+            self.load is not None
+            and (not self.load_used or self._goes_on(joint))
+            and (self.known.reps_fit(q) or (q.value % 1 == Decimal("0.5") and not self.known.load_fits(q)))
+        ):
             if element.after_at and self.load_used:
                 self._take_load(q._replace(role="load"))
             else:
                 self._take_amount(q)
         elif self.amounts and not self.bare and (element.after_at or joint not in {",", "and", "then", "/"}):
             self._take_load(q._replace(role="load"))
-        elif self.amounts and all(isinstance(a, Quantity) for a in self.amounts) and joint in {",", "and", "then", "/"} and self.known.reps_fit(q):
+        elif (
+            self.amounts
+            and all(isinstance(a, Quantity) for a in self.amounts)
+            and joint in {",", "and", "then", "/"}
+            and self.known.reps_fit(q)
+        ):
             if self.known.load_fits(q) and not self.count_said and not self.known.in_range(q):
                 self._take_load(q._replace(role="load"))
             else:
@@ -232,7 +271,13 @@ class Fold:
     def _changes_relative(self, q: Quantity) -> bool:
         """Take "same as last time but 6": the reps, or the load, of a set that was only pointed at."""
         last = self.drafts[-1] if self.drafts else None
-        if last is None or not isinstance(last.amount, Mark) or last.amount.kind not in {"same all", "same again", "target"} or self.bare or self.amounts:
+        if (
+            last is None
+            or not isinstance(last.amount, Mark)
+            or last.amount.kind not in {"same all", "same again", "target"}
+            or self.bare
+            or self.amounts
+        ):
             return False
         fits_load, fits_reps = self.known.load_fits(q) is True, self.known.reps_fit(q)
         if q.role in {"reps", "seconds"} or (q.role is None and fits_reps and not fits_load):
@@ -264,12 +309,21 @@ class Fold:
 
     def _take_amount(self, q: Quantity | Mark) -> None:
         if self.bare and self.load is None:
-            if len(self.bare) == 1 and not self.count_said and (self.known.load_fits(self.bare[0]) is not False or not self.known.reps_fit(self.bare[0])):
+            if (
+                len(self.bare) == 1
+                and not self.count_said
+                and (self.known.load_fits(self.bare[0]) is not False or not self.known.reps_fit(self.bare[0]))
+            ):
                 self.load, self.load_used, self.bare = self.bare[0], False, []
             else:
                 self.amounts.extend(self.bare)
                 self.bare = []
-        if isinstance(q, Quantity) and self.amounts and isinstance(self.amounts[-1], Mark) and self.amounts[-1].kind in {"more reps", "fewer reps"}:
+        if (
+            isinstance(q, Quantity)
+            and self.amounts
+            and isinstance(self.amounts[-1], Mark)
+            and self.amounts[-1].kind in {"more reps", "fewer reps"}
+        ):
             # "one more than last time: 34 seconds" says it twice.
             self.amounts[-1] = q
             return
@@ -280,13 +334,14 @@ class Fold:
             return
         if self.load is not None:
             self.load_used = True
-            self._emit(self.load, q, times=self.count)
-            self._count_taken()
+            self._emit(self.load, q)
         else:
             self.amounts.append(q)
 
-    def _count_taken(self) -> None:
-        self.count, self.count_said = 1, False
+    def _count(self, q: Quantity) -> None:
+        """Keep a number of sets; which sets it counts is settled once all are known."""
+        self.count_said = _whole(q.value)
+        self.counts.append((len(self.drafts), self.count_said))
 
     def _emit(self, load: Source, amount: Quantity | Mark | None, times: int = 1, **more: Any) -> None:
         spans = [s for s in (load, amount) if isinstance(s, Quantity | Mark)]
@@ -304,15 +359,8 @@ class Fold:
 
     def _emit_amounts(self) -> None:
         amounts, self.amounts = self.amounts, []
-        if self.count_said and len(amounts) == 1:
-            self._emit(self.load, amounts[0], times=self.count)
-        elif self.count_said and len(amounts) != self.count:
-            for amount in amounts:
-                self._emit(self.load, amount, confirm=True)
-        else:
-            for amount in amounts:
-                self._emit(self.load, amount)
-        self._count_taken()
+        for amount in amounts:
+            self._emit(self.load, amount)
 
     def _flush_amounts_if(self, *, loaded: bool) -> None:
         if self.amounts and self.load is not None and loaded:
@@ -325,11 +373,21 @@ class Fold:
         if load is not None and amount is not None:
             self._full(load, [amount])
             return
+        if _is_amount(first) and _is_amount(second) and second.times and joint == "" and second.value <= 10:
+            # "10 times twice".
+            self._take_amount(first)
+            self._count(second)
+            return
         if _is_amount(first) and _is_amount(second):
             self._take_amount(first)
             self._take_amount(second)
             return
-        if second.role == "reps" and joint in {"/", "-"} and self.known.load_fits(first) is not True and self.known.reps_fit(first):
+        if (
+            second.role == "reps"
+            and joint in {"/", "-"}
+            and self.known.load_fits(first) is not True
+            and self.known.reps_fit(first)
+        ):
             if first.value < second.value and joint == "-":
                 return
             self._bare_list([first, second])
@@ -356,7 +414,16 @@ class Fold:
         """Return whether a number before "x" can be a number of sets, as it is no sensible load."""
         plain = q.role is None and not (q.plus or q.minus or q.each or q.kind)
         known = self.known
-        return plain and q.value == int(q.value) and q.value <= 10 and (known.load_fits(q) is False or known.is_body or (known.load_fits(q) is None and known.target is None and known.last is None))
+        return (
+            plain
+            and q.value == int(q.value)
+            and q.value <= 10
+            and (
+                known.load_fits(q) is False
+                or known.is_body
+                or (known.load_fits(q) is None and known.target is None and known.last is None)
+            )
+        )
 
     def _after_something(self, first: Quantity, second: Quantity, joint: str) -> None:
         """Take two bare numbers after a load that still waits for its reps: "80: 3x8", "3 sets, 8 8"."""
@@ -388,14 +455,24 @@ class Fold:
         if self.order == "reps first" and known.reps_fit(first):
             self._full(second, [first])
             return
-        small = first.value == int(first.value) and first.value <= 10 and not first.each and first.kind is None
-        if joint == "x" and small and known.reps_fit(second) and not more and (known.load_fits(first) is False or known.is_body):
+        small = (
+            first.value == int(first.value) and first.value <= 10 and not first.each and first.kind is None
+        )
+        if (
+            joint == "x"
+            and small
+            and known.reps_fit(second)
+            and not more
+            and (known.load_fits(first) is False or known.is_body)
+        ):
             swapped = known.load_fits(second) is True and known.reps_fit(first)
             if not swapped or (known.in_range(second) and not known.in_range(first)):
                 self._sets_without_load(first, second)
                 return
             if known.in_range(second) and known.in_range(first):
-                self._emit(second, first, unclear=(Draft(None, second, first.start, second.end),), confirm=True)
+                self._emit(
+                    second, first, unclear=(Draft(None, second, first.start, second.end),), confirm=True
+                )
                 return
         half = second.value % 1 != 0 and not known.hold
         order = known.order(first, second._replace(value=Decimal(int(second.value))) if half else second)
@@ -406,7 +483,9 @@ class Fold:
             self.order = order
             self._full(second, [first])
         else:
-            other = (Draft(second, first, first.start, second.end),) if known.reps_fit(first) and not more else ()
+            other = (
+                (Draft(second, first, first.start, second.end),) if known.reps_fit(first) and not more else ()
+            )
             self._emit(first, second, unclear=other, confirm=True)
             for one in more:
                 self._emit(first, one, confirm=True)
@@ -422,10 +501,8 @@ class Fold:
             self.load = None
         self._drop_waiting()
         self.load, self.load_used = load, True
-        times = self.count if len(amounts) == 1 else 1
         for amount in amounts:
-            self._emit(load, amount, times=times)
-        self._count_taken()
+            self._emit(load, amount)
 
     def _drop_waiting(self) -> None:
         """Settle what still waits before a whole set: reps without a load take the load that now comes."""
@@ -442,7 +519,9 @@ class Fold:
         a, b, c = q
         known = self.known
         if joints[1:] == ["x", "x"]:
-            if a.role in {"load", "pair"} or (c.role is None and a.role is None and self._load_is_first(a, c)):
+            if a.role in {"load", "pair"} or (
+                c.role is None and a.role is None and self._load_is_first(a, c)
+            ):
                 self._load_then_sets(a, b, c)
             elif c.role in {"load", "pair"} or (a.role is None and self._load_is_last(a, c)):
                 self._drop_waiting()
@@ -452,7 +531,11 @@ class Fold:
                 self._emit(a, b, confirm=True, unclear=(Draft(c, b, a.start, c.end),))
             return
         if joints[1] == "x" and joints[2] in {"/", "-", ",", ""}:
-            if joints[2] == "" and (c.role == "load" or (not known.reps_fit(c)) or (known.load_fits(c) and known.load_fits(a) is False)):
+            if joints[2] == "" and (
+                c.role == "load"
+                or (not known.reps_fit(c))
+                or (known.load_fits(c) and known.load_fits(a) is False)
+            ):
                 self._drop_waiting()
                 self.load, self.load_used = c, True
                 self._emit(c, b, times=_whole(a.value))
@@ -502,7 +585,12 @@ class Fold:
         rest = q[1:]
         if q[0].role in {"load", "pair", "plates"}:
             self._full(q[0], rest)
-        elif joints[1] in {"x", "for", ":"} or (self.load is None and self.known.load_fits(q[0]) and all(self.known.reps_fit(r) for r in rest) and not self.known.reps_fit(q[0])):
+        elif joints[1] in {"x", "for", ":"} or (
+            self.load is None
+            and self.known.load_fits(q[0])
+            and all(self.known.reps_fit(r) for r in rest)
+            and not self.known.reps_fit(q[0])
+        ):
             self._pair(q[0], q[1], joints[1] if joints[1] != "" else "x", tuple(q[2:]))
         else:
             self._bare_list(q)
@@ -515,24 +603,47 @@ class Fold:
             self.bare.extend(q)
 
     def _sets_said(self, q: list[Quantity], joints: list[str], sets: int) -> None:
-        """Take "3 sets of 8 with 80", "80 for 3 sets of 8"."""
-        self.count, self.count_said = _whole(q[sets].value), True
+        """Take "3 sets of 8 with 80", "80 for 3 sets of 8", "2 sets 80x8"."""
+        if sets == len(q) - 1 and len(q) >= 3:
+            self._part(Element(q[:-1], joints[:-1]))
+            if self.drafts:
+                self.drafts.extend([self.drafts[-1]] * (_whole(q[sets].value) - 1))
+            return
+        self._count(q[sets])
+        if sets == 0 and len(q) == 3 and joints[2] in {"x", "for", "/"} and q[1].role is None and q[2].role is None:
+            self._two(q[1], q[2], joints[2])
+            return
         others = [(one, joints[i]) for i, one in enumerate(q) if i != sets]
         load: Quantity | None = None
         amounts: list[Quantity] = []
         for i, (one, joint) in enumerate(others):
             after_sets = i >= sets
-            if one.role in {"load", "pair", "plates"} or (joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets)):
+            if one.role in {"load", "pair", "plates"} or (
+                joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets)
+            ):
                 load = one
             elif one.role is None and not after_sets and load is None:
                 load = one
-            elif one.role is None and joint in {"@", "at"} and after_sets and not amounts and self.known.load_fits(one) is not False:
+            elif (
+                one.role is None
+                and joint in {"@", "at"}
+                and after_sets
+                and not amounts
+                and self.known.load_fits(one) is not False
+            ):
                 load = one
             else:
                 amounts.append(one)
-        if load is None and len(amounts) > 1 and len(amounts) == self.count + 1:
+        if load is None and len(amounts) > 1 and len(amounts) == self.count_said + 1:
             load, amounts = amounts[0], amounts[1:]
-        if load is None and len(amounts) == 2 and self.count != 2 and self.known.load_fits(amounts[1]) is not False and self.known.reps_fit(amounts[0]) and not self.known.reps_fit(amounts[1]):
+        if (
+            load is None
+            and len(amounts) == 2
+            and self.count_said != 2
+            and self.known.load_fits(amounts[1]) is not False
+            and self.known.reps_fit(amounts[0])
+            and not self.known.reps_fit(amounts[1])
+        ):
             load, amounts = amounts[1], amounts[:1]
         if load is not None:
             self.amounts.extend(self.bare)
@@ -540,26 +651,20 @@ class Fold:
             amounts = [*[a for a in self.amounts if isinstance(a, Quantity)], *amounts]
             self.amounts = []
             self.load, self.load_used = load, False
-            if len(amounts) == 1 and joints[-1] == ":":
-                # A list may follow: "3 sets with 77.5: 7, 7, 6".
-                self.amounts, self.listing = list(amounts), True
-            elif amounts:
+            if amounts:
                 self.load_used = True
                 self.amounts = list(amounts)
                 self._emit_amounts()
         else:
             for one in amounts:
-                self._take_amount_keeping_count(one)
-            if self.load_used:
-                self._count_taken()
+                self._take_amount_of_sets(one)
 
-    def _take_amount_keeping_count(self, q: Quantity) -> None:
+    def _take_amount_of_sets(self, q: Quantity) -> None:
         if self.bare and self.load is None and len(self.bare) == 1:
             self.load, self.load_used, self.bare = self.bare[0], False, []
         if self.load is not None and not self.load_used:
             self.load_used = True
-            self._emit(self.load, q, times=self.count)
-            self._count_taken()
+            self._emit(self.load, q)
         else:
             self.amounts.append(q)
 
@@ -590,10 +695,14 @@ class Fold:
                 self._emit_amounts()
         elif len(left) == 2 and joints[1] in {"x", "for", "/", ""}:
             first, second = left
-            if first.role in {"load", "pair"} or (first.value > 12 and right.value <= 10 and right.role is None):
+            if first.role in {"load", "pair"} or (
+                first.value > 12 and right.value <= 10 and right.role is None
+            ):
                 self._two(first, second, joints[1])
                 if right.role is None and right.value >= 5 and joints[at] == "@":
-                    self.flags.append((len(self.drafts) - 1, Mark("rir", right.start, right.end, Decimal(10) - right.value)))
+                    self.flags.append(
+                        (len(self.drafts) - 1, Mark("rir", right.start, right.end, Decimal(10) - right.value))
+                    )
             elif first.value <= 10 and first.value == int(first.value) and joints[1] == "x":
                 self._drop_waiting()
                 self.load, self.load_used = right, True
@@ -628,7 +737,11 @@ class Fold:
             case "more reps" | "fewer reps":
                 self._take_amount(mark)
             case "unknown load" | "pin":
-                if self.load is None and not (mark.kind == "pin" and (self.bare or self.amounts) and any(self.known.load_fits(b) for b in self.bare)):
+                if self.load is None and not (
+                    mark.kind == "pin"
+                    and (self.bare or self.amounts)
+                    and any(self.known.load_fits(b) for b in self.bare)
+                ):
                     self._unknown()
             case "each hand":
                 self.each_hand = True
@@ -673,8 +786,7 @@ class Fold:
             self.load, self.load_used = mark, True
             self._emit_amounts()
             return
-        self._emit(mark, mark, times=self.count)
-        self._count_taken()
+        self._emit(mark, mark)
 
     def _body(self, mark: Mark) -> None:
         self.amounts.extend(self.bare)
@@ -702,8 +814,7 @@ class Fold:
             self.load, self.load_used, self.bare = self.bare[0], False, []
         if self.load is not None and not self.load_used:
             self.load_used = True
-            self._emit(self.load, mark, times=self.count, reps=reps, to_failure=True)
-            self._count_taken()
+            self._emit(self.load, mark, reps=reps, to_failure=True)
         elif self.drafts or self.amounts:
             self.flags.append((len(self.drafts) + len(self.amounts) - 1, mark))
         else:
@@ -719,26 +830,17 @@ class Fold:
         if self.bare:
             self._settle_bare()
         if self.amounts:
-            load = self.load if self.load is not None else None
-            if self.count_said and len(self.amounts) == 1:
-                self._emit(load, self.amounts[0], times=self.count)
-            elif self.count_said and len(self.amounts) != self.count:
-                for amount in self.amounts:
-                    self._emit(load, amount, confirm=True)
-            else:
-                for amount in self.amounts:
-                    self._emit(load, amount)
-            self.amounts = []
-        elif self.load is not None and not self.load_used:
+            self._emit_amounts()
+        elif self.load is not None and not self.load_used and not (self.drafts and _is_remark(self.load)):
             self._emit(self.load, None)
-        elif self.count_said and not self.drafts and self.count > 1:
+        elif self.count_said > 1 and not self.drafts:
             self.drafts.append(Draft())
 
     def _settle_bare(self) -> None:
         bare, self.bare = self.bare, []
         known = self.known
         if self.load is not None or self.amounts or self.count_said:
-            if len(bare) == self.count + 1 and self.count_said and self.load is None and not self.amounts:
+            if len(bare) == self.count_said + 1 and self.count_said and self.load is None and not self.amounts:
                 self._full(bare[0], bare[1:])
                 return
             self.amounts.extend(bare)
@@ -750,7 +852,13 @@ class Fold:
             elif what == "load":
                 self._emit(bare[0], None)
             else:
-                self._emit(None, bare[0], unclear=(Draft(bare[0], None, bare[0].start, bare[0].end),), confirm=True, bare=bare[0].value)
+                self._emit(
+                    None,
+                    bare[0],
+                    unclear=(Draft(bare[0], None, bare[0].start, bare[0].end),),
+                    confirm=True,
+                    bare=bare[0].value,
+                )
             return
         if len(bare) == 2 and self.second_is_result:
             self._pair(bare[0], bare[1], "for")
@@ -770,12 +878,12 @@ class Fold:
                 self._emit(one, None, confirm=True)
 
     def _with_flags(self) -> list[Draft]:
-        drafts = list(self.drafts)
+        drafts, last_of = self._counted()
         if not drafts:
             return drafts
         every = any(m.kind == "every set" for _, m in self.flags)
         for index, mark in self.flags:
-            at = min(index, len(drafts) - 1) if index >= 0 else len(drafts) - 1
+            at = last_of[min(index, len(last_of) - 1)] if index >= 0 else len(drafts) - 1
             match mark.kind:
                 case "failure":
                     for i in range(len(drafts)) if every else (at,):
@@ -792,6 +900,26 @@ class Fold:
                     pass
         return drafts
 
+    def _counted(self) -> tuple[list[Draft], list[int]]:
+        """Return the drafts as often as they were counted, and for each said once the place of its last."""
+        out: list[Draft] = []
+        last_of: list[int] = []
+        starts = [0, *(start for start, _ in self.counts), len(self.drafts)]
+        numbers = [1, *(number for _, number in self.counts)]
+        if self.counts and self.counts[-1][0] == len(self.drafts):
+            # A count after the sets speaks of those before it.
+            numbers = [*numbers[:-2], numbers[-1], 1] if len(numbers) == 2 or numbers[-2] == 1 else numbers
+        for start, end, number in zip(starts[:-1], starts[1:], numbers, strict=True):
+            part = self.drafts[start:end]
+            times = number if len(part) == 1 or (len(part) > 1 and part[0].load is not part[1].load and len(part) != number) else 1
+            if times > MOST_SETS:
+                part, times = [draft._replace(confirm=True) for draft in part], 1
+            doubtful = number > 1 and len(part) > 1 and times == 1 and len(part) != number
+            for i, draft in enumerate(part):
+                out.extend([draft._replace(confirm=True) if doubtful else draft] * (times if i == 0 else 1))
+                last_of.append(len(out) - 1)
+        return out, last_of
+
     def _failed_draft(self, draft: Draft, reps: int) -> Draft:
         said = int(draft.amount.value) if isinstance(draft.amount, Quantity) else None
         if said is not None and said == reps + 1:
@@ -799,6 +927,11 @@ class Fold:
         if said is not None and said != reps:
             return draft._replace(to_failure=True)
         return draft._replace(to_failure=True, reps=reps)
+
+
+def _is_remark(load: Source) -> bool:
+    """Return whether a load beside whole sets only tells of them: "80x8, 5 kg more than in January"."""
+    return isinstance(load, Mark) and load.kind in {"up", "down", "same load"}
 
 
 def _whole(value: Decimal) -> int:
@@ -835,11 +968,30 @@ def _one_load(q: list[Quantity], known: Known) -> list[Quantity]:
     return q
 
 
-def _pairs_of_dumbbells(q: list[Quantity], joints: list[str], known: Known) -> tuple[list[Quantity], list[str]]:
+def _pairs_of_dumbbells(
+    q: list[Quantity], joints: list[str], known: Known
+) -> tuple[list[Quantity], list[str]]:
     """Take "2x30kg dumbbells" and "2 x 30s" as a pair of thirties."""
-    if len(q) == 3 and q[0].value == 2 and q[0].role is None and joints[1] == "x" and joints[2] in {"for", "x", "@", "at"} and known.kind == "each" and known.load_fits(q[1]) is not False and not known.load_fits(q[0]) and known.reps_fit(q[2]) and not (joints[2] != "for" and known.load_fits(q[2])):
+    if (
+        len(q) == 3
+        and q[0].value == 2
+        and q[0].role is None
+        and joints[1] == "x"
+        and joints[2] in {"for", "x", "@", "at"}
+        and known.kind == "each"
+        and known.load_fits(q[1]) is not False
+        and not known.load_fits(q[0])
+        and known.reps_fit(q[2])
+        and not (joints[2] != "for" and known.load_fits(q[2]))
+    ):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
-    if len(q) >= 2 and q[0].value == 2 and q[0].role is None and joints[1] in {"x", ""} and (q[1].kind == "each" or (q[1].role == "pair" and len(q) > 2)):
+    if (
+        len(q) >= 2
+        and q[0].value == 2
+        and q[0].role is None
+        and joints[1] in {"x", ""}
+        and (q[1].kind == "each" or (q[1].role == "pair" and len(q) > 2))
+    ):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
     return q, joints
 
@@ -852,8 +1004,28 @@ def _split(element: Element) -> list[Element]:
     parts: list[Element] = []
     start = 0
     for i in range(2, len(q)):
-        if i - start >= 2 and joints[i] in {"", "/", "-"} and i + 1 < len(q) and joints[i + 1] in {"x", "for", "@", "at"} and any(j in {"x", "for", "@", "at"} for j in joints[start + 1 : i]):
-            parts.append(Element(q[start:i], joints[start:i], element.after_at and start == 0, element.next_to_name, element.result))
+        if (
+            i - start >= 2
+            and joints[i] in {"", "/", "-"}
+            and i + 1 < len(q)
+            and joints[i + 1] in {"x", "for", "@", "at"}
+            and any(j in {"x", "for", "@", "at"} for j in joints[start + 1 : i])
+        ):
+            parts.append(
+                Element(
+                    q[start:i],
+                    joints[start:i],
+                    element.after_at and start == 0,
+                    element.next_to_name,
+                    element.result,
+                )
+            )
             start = i
-    rest = Element(q[start:], [joints[start] if start == 0 else "then", *joints[start + 1 :]], element.after_at and start == 0, element.next_to_name, element.result)
+    rest = Element(
+        q[start:],
+        [joints[start] if start == 0 else "then", *joints[start + 1 :]],
+        element.after_at and start == 0,
+        element.next_to_name,
+        element.result,
+    )
     return [*parts, rest]

@@ -185,9 +185,21 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, "and")
         elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:
             seen = _stronger(seen, ",")
-        elif text in THEN_WORDS:
+        elif text in THEN_WORDS or text == ">":
             seen = "then"
-        elif text in BETWEEN or text in LOAD_NOUNS or (token.kind == WORD and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}):
+        elif (
+            text in BETWEEN
+            or text in LOAD_NOUNS
+            or (
+                text == "on"
+                and message.text(at + 1) in {"my", "the"}
+                and message.text(at + 2) in LOAD_NOUNS
+            )
+            or (
+                token.kind == WORD
+                and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}
+            )
+        ):
             words += 1
             if words > 4:
                 return "gap"
@@ -213,6 +225,7 @@ def gather(
     all_count: bool = False,
 ) -> list[Group]:
     """Return the groups of the message, in order; with `all_count` no lone number is left out."""
+    named = [n for n in named if not (n.weak and message.text(n.start - 1) == "my" and n.end < len(message.tokens))]
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
@@ -256,7 +269,11 @@ def _unknown_word(message: Message, group: Group) -> str | None:
     at = first.start - 1
     while message.text(at) in {":", "-", "at", "with", "was", "for", "got", "x", "="} and at >= 0:
         at -= 1
-    if at >= 0 and _is_unknown(message, at) and (at == 0 or message.text(at - 1) in _NAME_COMES_AFTER or _is_unknown(message, at - 1)):
+    if (
+        at >= 0
+        and _is_unknown(message, at)
+        and (at == 0 or message.text(at - 1) in _NAME_COMES_AFTER or _is_unknown(message, at - 1))
+    ):
         return message.text(at)
     at = group.items[-1].end
     if message.text(at) in {"on", "of"}:
@@ -268,7 +285,9 @@ def _unknown_word(message: Message, group: Group) -> str | None:
     return None
 
 
-_NAME_COMES_AFTER = frozenset({",", ".", "\n", "and", "then", "did", "the", "for", ":", ";", "!", "&", "on", "plus", "n", "some", "my"})
+_NAME_COMES_AFTER = frozenset(
+    {",", ".", "\n", "and", "then", "did", "the", "for", ":", ";", "!", "&", "on", "plus", "n", "some", "my"}
+)
 
 
 def _is_unknown(message: Message, at: int) -> bool:
@@ -288,7 +307,12 @@ def _is_unknown(message: Message, at: int) -> bool:
 
 
 def _elements(
-    message: Message, quantities: Sequence[Quantity], blank: set[int], name_tokens: set[int], pointers: dict[int, int], changes: set[int]
+    message: Message,
+    quantities: Sequence[Quantity],
+    blank: set[int],
+    name_tokens: set[int],
+    pointers: dict[int, int],
+    changes: set[int],
 ) -> list[Element]:
     elements: list[Element] = []
     before: Quantity | None = None
@@ -338,7 +362,9 @@ def _anchored(
         if isinstance(thing, Named):
             if thing.weak and (not thing.names or _is_body_part(message, thing)):
                 continue
-            if thing.weak and not (_beside(message, before, thing, blank) or _beside(message, thing, after, blank)):
+            if thing.weak and not (
+                _beside(message, before, thing, blank) or _beside(message, thing, after, blank)
+            ):
                 continue
             kept.append(thing)
         elif isinstance(thing, Element):
@@ -356,7 +382,24 @@ def _anchored(
     return kept
 
 
-_STATES = frozenset({"is", "are", "was", "were", "feels", "felt", "feel", "still", "hurts", "so", "looks", "got", "gets", "really"})
+_STATES = frozenset(
+    {
+        "is",
+        "are",
+        "was",
+        "were",
+        "feels",
+        "felt",
+        "feel",
+        "still",
+        "hurts",
+        "so",
+        "looks",
+        "got",
+        "gets",
+        "really",
+    }
+)
 
 
 def _is_body_part(message: Message, name: Named) -> bool:
@@ -407,7 +450,11 @@ def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool 
             return False
         if token.kind == NUMBER:
             return False
-        if token.text in _CLOSE or (of and token.text in {"of", "on", "the", "in", "a"}) or token.text in {"on", "my", "i"}:
+        if (
+            token.text in _CLOSE
+            or (of and token.text in {"of", "on", "the", "in", "a"})
+            or token.text in {"on", "my", "i"}
+        ):
             allowed -= 1
             if allowed < 0:
                 return False
@@ -417,13 +464,20 @@ def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool 
 
 
 def _is_anchored(
-    message: Message, element: Element, kept: list[Named | Element | Mark], things: list[Named | Element | Mark], i: int, blank: set[int]
+    message: Message,
+    element: Element,
+    kept: list[Named | Element | Mark],
+    things: list[Named | Element | Mark],
+    i: int,
+    blank: set[int],
 ) -> bool:
     quantities = element.quantities
     first = quantities[0]
     if len(quantities) > 1:
         joints = set(element.joints[1:])
-        if not joints & {"x", "for", "@", "at", ":"} and all(q.role in {"pair", "plates"} for q in quantities):
+        if not joints & {"x", "for", "@", "at", ":"} and all(
+            q.role in {"pair", "plates"} for q in quantities
+        ):
             return element.next_to_name and len(quantities) == 1
         if joints & {"x", "for", "@", "at", ":"} or any(q.role is not None for q in quantities):
             return not (joints == {"-"} and _is_range(quantities))
@@ -438,17 +492,21 @@ def _is_anchored(
     if element.next_to_name:
         return True
     sentence = message.sentence[element.start]
-    beside = [
-        t for t in things if t is not element and message.sentence[t.start] == sentence
-    ]
+    beside = [t for t in things if t is not element and message.sentence[t.start] == sentence]
     named = any(isinstance(t, Named) for t in beside)
     if first.role in {"load", "sets", "plates"} and (first.unit is not None or first.role != "load"):
-        if named or any(isinstance(t, Element) and any(q.role == "reps" for q in t.quantities) for t in beside):
+        if named or any(
+            isinstance(t, Element) and any(q.role == "reps" for q in t.quantities) for t in beside
+        ):
             return True
         if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
             return True
     if first.role == "reps":
-        return named or _alone(message, element, blank) or any(isinstance(t, Element) and t.quantities[0].role == "load" for t in beside)
+        return (
+            named
+            or _alone(message, element, blank)
+            or any(isinstance(t, Element) and t.quantities[0].role == "load" for t in beside)
+        )
     if first.role == "load" and (first.kind is not None or first.each):
         return True
     if first.role == "seconds" and not first.minutes:
@@ -458,16 +516,28 @@ def _is_anchored(
     before = kept[-1] if kept else None
     if isinstance(before, Element) and element.joints[0] in {",", "/", "and", "then", "-", "x"}:
         return _ends_here(message, element.end) or element.joints[0] != "," or len(quantities) > 1
-    if isinstance(before, Mark) and before.kind in PROVIDERS and _close(message, before.end, element.start, blank):
+    if (
+        isinstance(before, Mark)
+        and before.kind in PROVIDERS
+        and _close(message, before.end, element.start, blank)
+    ):
         return True
     if i + 1 < len(things):
         after = things[i + 1]
-        if isinstance(after, Mark) and after.kind in {"failed on", "failure", "rir", "same load", "no failure", "lowering", "body"} and _close(message, element.end, after.start, blank):
+        if (
+            isinstance(after, Mark)
+            and after.kind in {"failed on", "failure", "rir", "same load", "no failure", "lowering", "body"}
+            and _close(message, element.end, after.start, blank)
+        ):
             return True
     verb_at = element.start - 1
     while verb_at >= 0 and message.text(verb_at) in BETWEEN | {"about", "another"}:
         verb_at -= 1
-    if message.text(verb_at) in RESULT_VERBS and message.sentence[max(verb_at, 0)] == sentence and _ends_here(message, element.end):
+    if (
+        message.text(verb_at) in RESULT_VERBS
+        and message.sentence[max(verb_at, 0)] == sentence
+        and _ends_here(message, element.end)
+    ):
         element.result = True
         return True
     return _alone(message, element, blank)
@@ -491,7 +561,37 @@ def _ends_here(message: Message, end: int) -> bool:
     if end >= len(message.tokens):
         return True
     token = message.tokens[end]
-    return token.kind != WORD or token.text in _AFTER_RESULT or token.text in AND_WORDS | THEN_WORDS | {"but", "because", "on", "before", "after", "which", "while", "instead", "not", "as", "or", "if", "out", "the", "more", "per", "each", "no", "cause", "cuz", "from", "since"}
+    return (
+        token.kind != WORD
+        or token.text in _AFTER_RESULT
+        or token.text
+        in AND_WORDS
+        | THEN_WORDS
+        | {
+            "but",
+            "because",
+            "on",
+            "before",
+            "after",
+            "which",
+            "while",
+            "instead",
+            "not",
+            "as",
+            "or",
+            "if",
+            "out",
+            "the",
+            "more",
+            "per",
+            "each",
+            "no",
+            "cause",
+            "cuz",
+            "from",
+            "since",
+        }
+    )
 
 
 def _alone(message: Message, element: Element, blank: set[int]) -> bool:
@@ -527,8 +627,19 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         parted = _parted(message, last.end, names[1].start if names[1] else 0)
         own = [t for t in runs[1] if not isinstance(t, Mark) or t.kind in PROVIDERS]
         follows = bool(own) and not _introduced(message, names[1])
-        waits = len(runs[0]) == 1 and _is_lone_load(runs[0][0]) and bool(own) and isinstance(own[0], Element) and own[0].quantities[0].role == "reps"
-        if waits or not parted or not follows or not any(isinstance(t, Element) or t.kind in PROVIDERS for t in runs[0]):
+        waits = (
+            len(runs[0]) == 1
+            and _is_lone_load(runs[0][0])
+            and bool(own)
+            and isinstance(own[0], Element)
+            and own[0].quantities[0].role == "reps"
+        )
+        if (
+            waits
+            or not parted
+            or not follows
+            or not any(isinstance(t, Element) or t.kind in PROVIDERS for t in runs[0])
+        ):
             owned[0], owned[1] = [], list(runs[0])
     after_mode = bool(owned[1]) if count > 1 else False
     for k in range(1, count):
@@ -564,14 +675,20 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
 
 
 def _is_lone_load(item: Element | Mark) -> bool:
-    return isinstance(item, Element) and len(item.quantities) == 1 and item.quantities[0].role in {None, "load", "pair"}
+    return (
+        isinstance(item, Element)
+        and len(item.quantities) == 1
+        and item.quantities[0].role in {None, "load", "pair"}
+    )
 
 
 def _near(item: Element | Mark, name: Named | None) -> bool:
     return name is not None and item.start - name.end <= 1
 
 
-def _by_pointer(message: Message, name: Named | None, items: list[Element | Mark], pointers: dict[int, int]) -> list[Group]:
+def _by_pointer(
+    message: Message, name: Named | None, items: list[Element | Mark], pointers: dict[int, int]
+) -> list[Group]:
     """Part items at the places that point at an exercise by its number."""
     start = min([i.start for i in items] + ([name.start] if name else []), default=0)
     sentence = message.sentence[start]
@@ -582,7 +699,13 @@ def _by_pointer(message: Message, name: Named | None, items: list[Element | Mark
             groups.append(Group(None, sentence=sentence))
         groups[-1].items.append(item)
     for group in groups:
-        before = [at for at in pointers if at < group.start and group.start - at <= 6 and message.sentence[at] in {message.sentence[group.start], message.sentence[group.start] - 1}]
+        before = [
+            at
+            for at in pointers
+            if at < group.start
+            and group.start - at <= 6
+            and message.sentence[at] in {message.sentence[group.start], message.sentence[group.start] - 1}
+        ]
         if before:
             group.pointer = pointers[max(before)]
         group.again = any(isinstance(i, Mark) and i.kind in {"again", "same again"} for i in group.items)
@@ -593,7 +716,8 @@ def _by_pointer(message: Message, name: Named | None, items: list[Element | Mark
 def _parted(message: Message, start: int, end: int) -> bool:
     """Return whether a comma, a break or a "then" stands between two places."""
     return any(
-        message.text(at) in {",", ":", "then", "and", "but", ";", ".", "(", "so", "&", "n"} or message.tokens[at].kind == LINE
+        message.text(at) in {",", ":", "then", "and", "but", ";", ".", "(", "so", "&", "n"}
+        or message.tokens[at].kind == LINE
         for at in range(start, end)
     )
 

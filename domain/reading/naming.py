@@ -217,7 +217,9 @@ class Names:
                 if at + length < len(run) and run[at + length][1] == end - 1:
                     continue
                 names, exact = hit
-                if left_over and any(s not in HARMLESS and s not in GENERIC and s not in IMPLEMENTS for s in left_over):
+                if left_over and any(
+                    s not in HARMLESS and s not in GENERIC and s not in IMPLEMENTS for s in left_over
+                ):
                     names = names if exact and len(window) > 1 else ()
                 weak = len(window) == 1 and window[0] in GENERIC
                 before = found[-1] if found else None
@@ -291,7 +293,9 @@ class Names:
         names = self._alias[window]
         if len(window) > 1 or window[0] in ALONE or any(k.head == window[0] for k in self._known):
             return names
-        return [k.name for k in self._known if k.name in names or any(window[0] in stems for stems in k.stems)]
+        return [
+            k.name for k in self._known if k.name in names or any(window[0] in stems for stems in k.stems)
+        ]
 
     def _word_stems(self, word: str) -> Stems:
         """Return the stems that a word of the message stands for; none where it belongs to no name."""
@@ -333,7 +337,9 @@ class Names:
             if first in self._words or first in _vocabulary():
                 if second in self._words or second in _vocabulary():
                     return (first, second)
-                mended = _closest(second, self._words, _CUTOFF) if len(second) >= 4 and len(first) >= 4 else ()
+                mended = (
+                    _closest(second, self._words, _CUTOFF) if len(second) >= 4 and len(first) >= 4 else ()
+                )
                 if mended:
                     return (first, *mended)
         return ()

@@ -50,6 +50,8 @@ _PLURALS = {
 }
 """Dumbbells by their weight: "a pair of thirties"."""
 
+_TIMES = {"twice": 2, "thrice": 3}
+_FEW_REPS = {"single": 1, "double": 2, "triple": 3}
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
 _ONE_COUNTS_BEFORE = frozenset(
     {"rep", "repetition", "kg", "kilo", "lb", "set", "negative", "second", "minute", "min", "more", "fewer", "less",
@@ -57,7 +59,7 @@ _ONE_COUNTS_BEFORE = frozenset(
 )  # fmt: skip
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
-_MAY_CHANGE = _BEGIN | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
+_MAY_CHANGE = _BEGIN | {*_TIMES, *_FEW_REPS} | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
 _ARTICLES = frozenset({"a", "an"})
 _LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
 
@@ -81,6 +83,16 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
                     out.append(Token(WORD, "s", last.end - 1, last.end, glued=True))
                 at = after
                 continue
+        elif token.kind == WORD and token.text in _TIMES:
+            out.append(token._replace(kind=NUMBER, value=Decimal(_TIMES[token.text]), spoken=True))
+            out.append(Token(WORD, "times", token.end - 1, token.end, glued=True))
+            at += 1
+            continue
+        elif token.kind == WORD and token.text in _FEW_REPS and _is_after_load(out) and _next_word(tokens, at) not in _LIMB:
+            out.append(token._replace(kind=NUMBER, value=Decimal(_FEW_REPS[token.text]), spoken=True))
+            out.append(Token(WORD, "reps", token.end - 1, token.end, glued=True))
+            at += 1
+            continue
         elif token.kind == NUMBER and token.value is not None:
             if token.text == "1" and at + 1 < len(tokens) and _next_word(tokens, at) in _LIMB:
                 out.append(token._replace(kind=WORD, text="one", value=None))
@@ -95,6 +107,15 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
         out.append(token)
         at += 1
     return out
+
+
+def _is_after_load(out: list[Token]) -> bool:
+    """Return whether a load stands right before: "140 for a triple", "145 kg single"."""
+    at = len(out) - 1
+    while at >= 0 and out[at].text in {"for", "a", "x", "kg", "kgs", "lb", "lbs", "kilos", "pounds", "an", "easy", "hard", "solid"}:
+        at -= 1
+    value = out[at].value if at >= 0 else None
+    return value is not None and value >= 20
 
 
 def _text(tokens: list[Token], at: int) -> str:
@@ -130,7 +151,12 @@ def _with_half(tokens: list[Token], at: int, value: Decimal) -> tuple[Decimal, i
         return value + Decimal("0.5"), at + 2
     if word == "1" and _text(tokens, at + 1) == "/" and _text(tokens, at + 2) == "2" and not tokens[at].glued:
         return value + Decimal("0.5"), at + 3
-    if at < len(tokens) and tokens[at].kind == NUMBER and word.startswith(("0.", ".")) and value == int(value):
+    if (
+        at < len(tokens)
+        and tokens[at].kind == NUMBER
+        and word.startswith(("0.", "."))
+        and value == int(value)
+    ):
         fraction = tokens[at].value
         if fraction in {Decimal("0.5"), Decimal("0.25"), Decimal("0.75")} and value > 1:
             return value + fraction, at + 1
@@ -183,7 +209,9 @@ def _hundreds(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:
     """Return hundreds with what follows: "one hundred and five", "two hundred ten"."""
     step = at + 1 if _text(tokens, at) == "and" else at
     rest, after = _below_hundred(tokens, step)
-    if rest and (step > at or rest >= 10 or _text(tokens, after) not in {"rep", "reps", "times", "repetitions"}):
+    if rest and (
+        step > at or rest >= 10 or _text(tokens, after) not in {"rep", "reps", "times", "repetitions"}
+    ):
         return _point(tokens, after, value + rest)
     return _point(tokens, at, value)
 

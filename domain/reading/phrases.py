@@ -78,7 +78,7 @@ _LAST = r"(?:last (?:time|week|weeks|session|workout|one|times?|training)|before
 RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
     ("rir", re.compile(r"\brir (?:of |was |: |= |about |around )?(?P<n>#)(?! - #)|(?P<m>#) rir\b(?! (?:of |was |: |= )?#)|(?P<k>#)(?: (?:good |more |full )?(?:reps?|repetitions?|more))?(?: left| still| or so)? in (?:the )?(?:tank|reserve|me|hand)\b|(?P<l>#)(?: reps?| repetitions?| more)? left(?: in (?:me|the tank))?(?= |$)(?! (?:side|leg|arm|hand|and|to|over|on|,? right|right))|\b(?:could|couldve|could have|can|had)(?: \w+){0,3} (?P<o>#) more(?: reps?)?(?: in me| in the tank| left)?\b(?! (?:than|kg))|(?P<q>#)(?: reps?| repetitions?)? (?:short of|away from|before|shy of|off) (?:failure|failing)\b|\breserve (?:of )?(?P<r>#)")),
     ("rir", re.compile(r"(?:@ )?\brpe (?:of |was |: |= |about |around |@ |at )?(?P<rpe>#)(?! - #)(?: / 10)?|(?:@ )?(?P<rpe2>#) rpe\b(?! (?:of |was |: |= )?#)")),
-    ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|couldnt finish|couldnt lock out|couldnt get|couldnt complete|didnt get|didnt finish|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|(?<![^ ])(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
+    ("failed on", re.compile(rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|(?:couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) (?:finish|lock out|get|complete|do|make|hit|manage)|grinded out on|stalled|gave out|broke down|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for|badly))* (?:the |my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x|sets?) )|(?<![^ ])(?P<o2>{'|'.join(list(_ORDINALS)[5:])}|# (?:st|nd|rd|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening|just died|stalled)\b")),
     ("no failure", re.compile(r"\b(?:(?:well |way |just |a bit |a little |far )?(?:short of|shy of|away from|before|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to |reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)|not failed|no failure|stopped short)\b")),
     ("failure", re.compile(r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in) (?:complete |total |full |absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?|nothing more in (?:the tank|me)|nothing in the tank|empty tank|tank (?:was )?empty|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out|no more reps in me|went to the limit|absolute max|gave out)\b")),
     ("zero", re.compile(r"\b(?:couldnt|could not|cant|cannot|didnt|wouldnt|failed to|unable to|not able to|no chance to|didnt manage to|couldnt manage to|tried to|tried and failed to|no way to)(?: even| really| quite| get to)? (?:move|lift|budge|press|pull|unrack|shift|stand up with|complete a rep (?:at|with)|do a (?:single )?rep (?:at|with)|get a (?:single )?rep (?:at|with|on)|get (?:it|the bar) (?:up|off the floor) (?:at|with)|get up|squat|bench|deadlift)(?: the| a| up| with| it at| even| at| with)* (?P<n>#)(?P<u> (?:kgs?|kilos?|lbs?|pounds?))?(?! (?:reps?|more|th|st|nd|rd|x|for|sets|times|min|again))|(?P<m>#)(?P<v> (?:kgs?|kilos?|lbs?|pounds?))?(?: \w+)? (?:wouldnt|didnt|did not|would not|wasnt|refused to|wont) (?:move|budge|moving|go up|go anywhere|come off the floor|leave the floor|budging|come up)\b|\bmissed(?: the| a)? (?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?)(?= |$)(?! (?:for|x))|\b(?:zero|no|# ) reps (?:at|with|on) (?P<o>#)")),
@@ -106,7 +106,7 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
 )  # fmt: skip
 _TRIGGERS: tuple[tuple[MarkKind, frozenset[str]], ...] = (
     ("rir", frozenset({"rir", "rpe", "tank", "reserve", "left", "more", "failure", "failing", "me", "hand"})),
-    ("failed on", frozenset({"failed", "failing", "fail", "died", "stuck", "missed", "lost", "pinned", "couldnt", "didnt", "stalled", "wouldnt", "gave", "broke", "collapsed", "grinded", "dropped", "wasnt"})),
+    ("failed on", frozenset({"failed", "failing", "fail", "died", "stuck", "missed", "lost", "pinned", "couldnt", "could", "not", "cant", "did", "didnt", "stalled", "wouldnt", "could", "not", "cant", "gave", "broke", "collapsed", "grinded", "dropped", "wasnt"})),
     ("no failure", frozenset({"failure", "fail", "failing", "failed", "stopped"})),
     ("failure", frozenset({"failure", "fail", "failing", "failed", "left", "tank", "couldnt", "cant", "another", "out", "more", "limit", "could", "max"})),
     ("zero", frozenset({"couldnt", "could", "cant", "cannot", "didnt", "wouldnt", "failed", "unable", "refused", "did", "would", "missed", "reps", "tried", "wasnt", "not", "wont"})),
@@ -149,7 +149,15 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
         if words.isdisjoint(triggers):
             continue
         for match, start, end in message.find(pattern):
-            if message.taken[start] and message.taken[start] not in {"exercise", "a plan", "what it is not", "what was before", "a setting", "a set's number", "a number of something else"}:
+            if message.taken[start] and message.taken[start] not in {
+                "exercise",
+                "a plan",
+                "what it is not",
+                "what was before",
+                "a setting",
+                "a set's number",
+                "a number of something else",
+            }:
                 continue
             if start in inside and kind in {"up", "down"}:
                 continue
@@ -181,7 +189,10 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     if (
         message.value(start) is not None
         and kind in {"more reps", "fewer reps", "target more", "target fewer", "up", "down", "rir"}
-        and (message.text(start - 1) in {"x", "for", "@", "*", "/", "times", "at"} or message.value(start - 1) is not None)
+        and (
+            message.text(start - 1) in {"x", "for", "@", "*", "/", "times", "at"}
+            or message.value(start - 1) is not None
+        )
         and not (kind == "rir" and message.text(start - 1) == "@")
     ):
         return None
@@ -195,10 +206,41 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     if kind in {"up", "down"}:
         if message.text(end) in {"reps", "rep", "repetitions", "sets", "negatives"} and unit is None:
             return None
-        if message.text(start - 1) in {"warm", "warmed", "pull", "push", "chin", "sit", "step", "pulls", "set", "get", "next", "woke", "racked", "warming", "pull-", "lay", "lie", "lying", "sat", "break", "broke", "calm", "cool", "cooled", "wound"}:
+        if message.text(start - 1) in {
+            "warm",
+            "warmed",
+            "pull",
+            "push",
+            "chin",
+            "sit",
+            "step",
+            "pulls",
+            "set",
+            "get",
+            "next",
+            "woke",
+            "racked",
+            "warming",
+            "pull-",
+            "lay",
+            "lie",
+            "lying",
+            "sat",
+            "break",
+            "broke",
+            "calm",
+            "cool",
+            "cooled",
+            "wound",
+        }:
             return None
         following = message.tokens[end] if end < len(message.tokens) else None
-        if unit is None and following is not None and following.kind == WORD and following.text not in _AFTER_STEP:
+        if (
+            unit is None
+            and following is not None
+            and following.kind == WORD
+            and following.text not in _AFTER_STEP
+        ):
             return None
         bare_more = name == "m" and unit is None and value == int(value) and "more" in match.group()
         if bare_more and not re.search(r"weight|load|heavier", match.group()):
@@ -260,9 +302,21 @@ def _quantity(message: Message, at: int) -> Quantity:
 
     after = message.text(end)
     glued = end < len(tokens) and tokens[end].glued
-    if after == ":" and glued and end + 1 < len(tokens) and tokens[end + 1].glued and tokens[end + 1].value is not None:
+    if (
+        after == ":"
+        and glued
+        and end + 1 < len(tokens)
+        and tokens[end + 1].glued
+        and tokens[end + 1].value is not None
+    ):
         clock = tokens[end + 1]
-        if len(clock.text) == 2 and value <= 20 and value == int(value) and clock.value is not None and clock.value < 60:
+        if (
+            len(clock.text) == 2
+            and value <= 20
+            and value == int(value)
+            and clock.value is not None
+            and clock.value < 60
+        ):
             return Quantity(value * 60 + clock.value, start, end + 2, "seconds", minutes=True)
     if after in KG_WORDS:
         unit, role, end = "kg", "load", end + 1
@@ -274,7 +328,10 @@ def _quantity(message: Message, at: int) -> Quantity:
         unit, role, end = "stone", "load", end + 1
     elif after == "s":
         role, end = ("pair" if glued else "seconds"), end + 1
-    elif (after in SECOND_WORDS and not (after == "second" and message.text(end + 1) in {"set", "one", "rep", "round"})) or (after == '"' and glued):
+    elif (
+        after in SECOND_WORDS
+        and not (after == "second" and message.text(end + 1) in {"set", "one", "rep", "round"})
+    ) or (after == '"' and glued):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS:
         value, role, end, minutes = value * 60, "seconds", end + 1, True
@@ -292,7 +349,11 @@ def _quantity(message: Message, at: int) -> Quantity:
             end += 1
     elif after in REP_ADJECTIVES and message.text(end + 1) in REP_WORDS:
         role, end = "reps", end + 2
-    elif after in REP_ADJECTIVES and message.text(end + 1) in REP_ADJECTIVES and message.text(end + 2) in REP_WORDS:
+    elif (
+        after in REP_ADJECTIVES
+        and message.text(end + 1) in REP_ADJECTIVES
+        and message.text(end + 2) in REP_WORDS
+    ):
         role, end = "reps", end + 3
     elif after in NEGATIVE_WORDS:
         role, lowering, end = "reps", True, end + 1
@@ -323,10 +384,16 @@ def _quantity(message: Message, at: int) -> Quantity:
         minus, start = True, at - 1
     elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
         kind, start = "assist", at - 1
-    elif before in {"x", "*"} and role is None and message.value(at - 2) is None and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}:
+    elif (
+        before in {"x", "*"}
+        and role is None
+        and message.value(at - 2) is None
+        and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
+    ):
         role, times = "reps", True
     return _with_counting(
-        message, Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes, plus, times)
+        message,
+        Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes, plus, times),
     )
 
 
@@ -343,7 +410,9 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
     if text(end) in {"assist", "assisted", "assistance", "help"} and q.role in {None, "load"}:
         return q._replace(kind="assist", role=q.role or "load", end=end + 1)
     if text(end) in {"of", "off"} and text(end + 1) in {"added", "extra", "additional"}:
-        return q._replace(kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"}))
+        return q._replace(
+            kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"})
+        )
     if text(end) in {"added", "extra", "additional"} and q.unit is not None:
         return q._replace(kind="added", role="load", end=end + 1)
     if q.unit is not None and q.role == "load":
@@ -360,18 +429,32 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
             text(end + 1) == "hand" or text(end + 1) in {"each", "every", "either"}
         ):  # fmt: skip
             return q._replace(kind="each", role="load", end=end + (2 if text(end + 1) == "hand" else 3))
-        if text(end) in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (q.unit is not None or q.role == "pair"):
+        if text(end) in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (
+            q.unit is not None or q.role == "pair"
+        ):
             return q._replace(kind="each", role="load", end=end + 1)
         if text(end) in {"pair"} or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
             return q._replace(kind="each", role="load", end=end + (text(end) == "pair"))
-        if text(end) in {"each", "ea", "apiece", "e"} and text(end + 1) not in _EACH_LIMB and text(end + 1) not in {"set", "time", "one"}:
+        if (
+            text(end) in {"each", "ea", "apiece", "e"}
+            and text(end + 1) not in _EACH_LIMB
+            and text(end + 1) not in {"set", "time", "one"}
+        ):
             return q._replace(each=True, end=end + 1)
     if text(end) in {"a", "per", "each", "either", "every", "/"} and text(end + 1) in {"side", "sides"}:
         return q._replace(a_side=True, end=end + 2)
-    if text(end) in {"on"} and text(end + 1) in {"each", "either", "both", "every"} and text(end + 2) in {"side", "sides"}:
+    if (
+        text(end) in {"on"}
+        and text(end + 1) in {"each", "either", "both", "every"}
+        and text(end + 2) in {"side", "sides"}
+    ):
         return q._replace(a_side=True, end=end + 3)
     if text(end) in {"each", "per", "a", "every", "/"} and text(end + 1) in _EACH_LIMB:
         return q._replace(each=True, role=q.role or "reps", end=end + 2)
-    if text(end) in {"on", "with"} and text(end + 1) in {"each", "either", "both", "every"} and text(end + 2) in _EACH_LIMB:
+    if (
+        text(end) in {"on", "with"}
+        and text(end + 1) in {"each", "either", "both", "every"}
+        and text(end + 2) in _EACH_LIMB
+    ):
         return q._replace(each=True, role=q.role or "reps", end=end + 3)
     return q

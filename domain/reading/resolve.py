@@ -54,7 +54,14 @@ class Resolver:
                 exercise_before = exercise if group.named is not None else exercise_before
                 continue
             before = len(self.placed)
-            defaulted = exercise is not None and group.named is None and named_before is None and group.pointer is None and not group.again and exercise != exercise_before
+            defaulted = (
+                exercise is not None
+                and group.named is None
+                and named_before is None
+                and group.pointer is None
+                and not group.again
+                and exercise != exercise_before
+            )
             if defaulted and exercise is not None:
                 exercise = self._pointed_by_kind(group, exercise, day)
             self._resolve(group, exercise, ambiguous, day, day_on, said=group.unknown_word)
@@ -99,8 +106,14 @@ class Resolver:
         known = self.known(exercise, day)
         quantities = [q for i in group.items if not isinstance(i, Mark) for q in i.quantities]
         left = [p for p in self.request.plan if day.counts.get(p.name, 0) < p.sets]
-        lowering = any(q.lowering for q in quantities) or any(isinstance(i, Mark) and i.kind == "lowering" for i in group.items)
-        if lowering and not (known.plan and known.plan.lowering_only) and known.kind not in {"added", "assist"}:
+        lowering = any(q.lowering for q in quantities) or any(
+            isinstance(i, Mark) and i.kind == "lowering" for i in group.items
+        )
+        if (
+            lowering
+            and not (known.plan and known.plan.lowering_only)
+            and known.kind not in {"added", "assist"}
+        ):
             lowered = [p.name for p in left if p.lowering_only]
             return lowered[0] if len(lowered) == 1 else None
         if quantities and all(q.role == "seconds" for q in quantities) and not known.hold:
@@ -109,7 +122,11 @@ class Resolver:
         body = any(isinstance(i, Mark) and i.kind == "body" for i in group.items)
         if body and known.kind not in {"added", "assist"} and not known.is_body:
             return None
-        loads = [q for q in quantities if (q.role in {"load", "pair"} or q.kind is not None or q.each) and not q.plus and not q.minus]
+        loads = [
+            q
+            for q in quantities
+            if (q.role in {"load", "pair"} or q.kind is not None or q.each) and not q.plus and not q.minus
+        ]
         if not loads:
             return exercise
         q = loads[0]
@@ -118,7 +135,9 @@ class Resolver:
         kind = known.kind_of(q)
         if kind != known.kind and kind in {"each", "added", "assist"} and known.plan is not None:
             return None
-        if known.load_fits(q) is False and any(self.known(p.name, day).load_fits(q) for p in left if p.name != exercise):
+        if known.load_fits(q) is False and any(
+            self.known(p.name, day).load_fits(q) for p in left if p.name != exercise
+        ):
             return None
         return exercise
 
@@ -139,14 +158,29 @@ class Resolver:
         return next((p.name for p in self.request.plan if day.counts.get(p.name, 0) < p.sets), None)
 
     def _resolve(
-        self, group: Group, exercise: str | None, ambiguous: Named | None, day: Day, day_on: date | None, said: str | None
+        self,
+        group: Group,
+        exercise: str | None,
+        ambiguous: Named | None,
+        day: Day,
+        day_on: date | None,
+        said: str | None,
     ) -> None:
         known = self.known(exercise or _UNKNOWN_EXERCISE, day)
         fold = Fold(known)
         for draft in fold.run(group.items):
-            if draft == _NOTHING and not fold.count_said and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items):
+            if (
+                draft == _NOTHING
+                and not fold.count_said
+                and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items)
+            ):
                 continue
-            if draft.load in {"unknown", "body"} and draft.amount is None and draft.reps is None and group.named is None:
+            if (
+                draft.load in {"unknown", "body"}
+                and draft.amount is None
+                and draft.reps is None
+                and group.named is None
+            ):
                 continue
             if group.doubtful:
                 draft = draft._replace(confirm=True)  # noqa: PLW2901 - the draft, in doubt
@@ -160,7 +194,9 @@ class Resolver:
             if isinstance(one, TrainingSet):
                 day.add(one)
 
-    def _one(self, draft: Draft, known: Known, exercise: str | None, on: date | None) -> TrainingSet | OpenSet:
+    def _one(
+        self, draft: Draft, known: Known, exercise: str | None, on: date | None
+    ) -> TrainingSet | OpenSet:
         """Return the set of a draft, or the open set with what must be asked."""
         asks: list[Slot] = []
         if on is None:
@@ -186,6 +222,7 @@ class Resolver:
             and load_ask is None
             and amount_ask is None
             and exercise is not None
+            and not (amount > 50 and isinstance(draft.amount, Quantity) and draft.amount.role is None and not known.is_body and not known.hold)
             and not (draft.confirm or self.ask_unit or self._is_out_of_reason(load, unit, reps, seconds))
         ):
             to_failure = None if reps == 0 else failure
@@ -205,6 +242,8 @@ class Resolver:
         )
         if load_ask == "unit" or self.ask_unit:
             return replace(one, asks=("unit",) if on is not None else ("date",))
+        if isinstance(draft.amount, Quantity) and draft.amount.role is None and not known.reps_fit(draft.amount) and amount is not None and amount > 50 and not known.is_body:
+            draft = draft._replace(confirm=True)
         if load_ask == "confirm" or draft.confirm:
             candidates = self._candidates(draft, known, exercise, on)
             return replace(one, asks=(*asks, "confirm"), candidates=candidates)
@@ -220,7 +259,9 @@ class Resolver:
         complete = replace(one, asks=tuple(asks))
         return complete.complete() or complete
 
-    def _is_out_of_reason(self, load: Decimal | None, unit: Unit | None, reps: int | None, seconds: int | None) -> bool:
+    def _is_out_of_reason(
+        self, load: Decimal | None, unit: Unit | None, reps: int | None, seconds: int | None
+    ) -> bool:
         return (
             (load is not None and unit is not None and to_kg(load, unit) > MOST_KG)
             or (reps is not None and reps > MOST_REPS_SAID)
@@ -248,11 +289,15 @@ class Resolver:
             return (base.load, base.unit, base.load_kind, None) if base else (None, None, None, "load")
         if draft.amount is None and draft.reps is None:
             target = known.target
-            return (target.load, target.unit, target.load_kind, None) if target else (None, None, None, "load")
+            return (
+                (target.load, target.unit, target.load_kind, None) if target else (None, None, None, "load")
+            )
         base = known.load_for_reps()
         return (base.load, base.unit, base.load_kind, None) if base else (None, None, None, "load")
 
-    def _said_load(self, q: Quantity, known: Known) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+    def _said_load(
+        self, q: Quantity, known: Known
+    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
         if q.unit == "stone":
             return None, None, None, "unit"
         unit: Unit = q.unit or self.unit
@@ -265,7 +310,11 @@ class Resolver:
             if kind in {"added", "assist"} or known.is_body:
                 return Decimal(0), self.request.unit, "body", None
             return q.value, unit, kind, "confirm"
-        if (q.plus or (q.minus and known.load_fits(q) is False)) and known.kind in {"total", "each"} and not known.is_body:
+        if (
+            (q.plus or (q.minus and known.load_fits(q) is False))
+            and known.kind in {"total", "each"}
+            and not known.is_body
+        ):
             # "+2.5 for 7" on a bar counts from the load to beat.
             base = known.base(from_last=False)
             if base is None:
@@ -275,7 +324,9 @@ class Resolver:
             return (load, base.unit, base.load_kind, None) if load > 0 else (None, None, None, "load")
         return q.value, unit, kind, None
 
-    def _relative_load(self, mark: Mark, known: Known) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+    def _relative_load(
+        self, mark: Mark, known: Known
+    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
         if mark.kind in {"target", "target more", "target fewer"}:
             base = known.target
         else:
@@ -322,13 +373,21 @@ class Resolver:
             return (base.amount - step, None) if base.amount >= step else (None, slot)
         return base.amount, None
 
-    def _candidates(self, draft: Draft, known: Known, exercise: str | None, on: date | None) -> tuple[TrainingSet, ...]:
+    def _candidates(
+        self, draft: Draft, known: Known, exercise: str | None, on: date | None
+    ) -> tuple[TrainingSet, ...]:
         """Return the whole sets that an unclear draft can mean, the likeliest first."""
         if exercise is None or on is None:
             return ()
         found: list[TrainingSet] = []
         for way in (draft, *draft.unclear):
-            plain = way._replace(confirm=False, unclear=(), to_failure=draft.to_failure, rir=draft.rir, lowering=draft.lowering)
+            plain = way._replace(
+                confirm=False, unclear=(), to_failure=draft.to_failure, rir=draft.rir, lowering=draft.lowering
+            )
+            if isinstance(plain.amount, Quantity) and plain.amount.role is None:
+                plain = plain._replace(amount=plain.amount._replace(role="reps"))
+            if isinstance(plain.amount, Quantity) and plain.amount.role is None:
+                plain = plain._replace(amount=plain.amount._replace(role="reps"))
             sources = [plain]
             if isinstance(way.load, Quantity) and way.load.role == "plates":
                 big = (Decimal(100), "kg") if self.unit == "kg" else (Decimal(225), "lb")
@@ -373,7 +432,13 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
     kept: list[Group] = []
     for group in groups:
         before = kept[-1] if kept else None
-        if before is not None and group.named is None and group.items and isinstance(group.items[0], Mark) and group.items[0].kind == "change":
+        if (
+            before is not None
+            and group.named is None
+            and group.items
+            and isinstance(group.items[0], Mark)
+            and group.items[0].kind == "change"
+        ):
             before.items.extend(group.items)
         elif (
             before is not None
@@ -382,15 +447,43 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
             and not group.again
             and before.items
             and group.items
-            and ((_only_amount(group) and (_only_load(before) or _only_bare(before))) or (_only_load(group) and _only_amount(before)))
-        ) or (before is not None and group.named is None and before.items and group.items and all(isinstance(i, Mark) for i in group.items) and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)):
+            and (
+                (_only_amount(group) and (_only_load(before) or _only_bare(before)))
+                or (_only_load(group) and _only_amount(before))
+            )
+        ) or (
+            before is not None
+            and group.named is None
+            and before.items
+            and group.items
+            and all(isinstance(i, Mark) for i in group.items)
+            and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)
+        ):
             before.items.extend(group.items)
         else:
             kept.append(group)
     return kept
 
 
-_WHOLE = frozenset({"same all", "same again", "zero", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body", "unknown load", "pin", "failed on"})
+_WHOLE = frozenset(
+    {
+        "same all",
+        "same again",
+        "zero",
+        "same load",
+        "up",
+        "down",
+        "more reps",
+        "fewer reps",
+        "target",
+        "target more",
+        "target fewer",
+        "body",
+        "unknown load",
+        "pin",
+        "failed on",
+    }
+)
 
 
 def _only_load(group: Group) -> bool:
@@ -401,10 +494,18 @@ def _only_load(group: Group) -> bool:
 
 def _only_bare(group: Group) -> bool:
     """Return whether a group says just one bare number."""
-    return len(group.items) == 1 and not isinstance(group.items[0], Mark) and [q.role for q in group.items[0].quantities] == [None]
+    return (
+        len(group.items) == 1
+        and not isinstance(group.items[0], Mark)
+        and [q.role for q in group.items[0].quantities] == [None]
+    )
 
 
 def _only_amount(group: Group) -> bool:
     """Return whether a group says just reps or seconds."""
     numbers = [i for i in group.items if not isinstance(i, Mark)]
-    return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role in {"reps", "seconds"}
+    return (
+        len(numbers) == 1
+        and len(numbers[0].quantities) == 1
+        and numbers[0].quantities[0].role in {"reps", "seconds"}
+    )

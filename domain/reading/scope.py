@@ -14,8 +14,19 @@ from domain.reading.words import PERSONS
 _MASS = r"(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)"
 _LEADS = r"(?: (?:was|is|on|at|in|to|set|no|nr|number|position|height|and|the|of|hole|setting|=|:|still|stays|now|at about|about|around|says|said|read|reads|showed|shows|like|hit|went|up|peaked|averag\w+|max|it|this|morning|today))*"
 
-_OTHER_TRIGGERS = frozenset(PERSONS.replace("|", " ").split()) | {"he", "she", "they", "everyone", "someone", "somebody", "hes", "shes"}
-_WARM_TRIGGERS = frozenset({"warm", "warmup", "warmups", "warmed", "warming", "wu", "feeler", "ramp", "ramped", "primer"})
+_OTHER_TRIGGERS = frozenset(PERSONS.replace("|", " ").split()) | {
+    "he",
+    "she",
+    "they",
+    "everyone",
+    "someone",
+    "somebody",
+    "hes",
+    "shes",
+}
+_WARM_TRIGGERS = frozenset(
+    {"warm", "warmup", "warmups", "warmed", "warming", "wu", "feeler", "ramp", "ramped", "primer"}
+)
 _HISTORY_TRIGGERS = frozenset(
     {"last", "previously", "used", "normally", "usually", "back", "year", "years", "months", "old", "previous", "current", "pr", "pb",
      "best", "record", "max", "before", "past"}
@@ -51,7 +62,7 @@ _JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
     ("a score", _any("score scored won lost drew result match game"), re.compile(r"\b(?:score|scored|won|lost|drew|result|match|game)(?: (?:was|is|it|the|by|the match|the game))* # ?[:-] ?#")),
     ("so many of so many", _any("("), re.compile(r"\b(?:grandson|granddaughter|son|daughter|kid|nephew|niece|boy|girl)\w* \( # \)")),
     ("an effort", _any("energy mood effort motivation stress sleep difficulty enjoyment form fun rating rated felt feeling feels tiredness fatigue soreness"), re.compile(r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)")),
-    ("a set's number", _any("set sets round rounds st nd rd th"), re.compile(r"(?<!first )(?<!second )(?<!third )(?<!last )(?<!final )(?<!next )(?<!top )(?<!best )(?<!back )\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
+    ("a set's number", _any("set sets round rounds st nd rd th"), re.compile(r"(?<!# )(?<!first )(?<!second )(?<!third )(?<!last )(?<!final )(?<!next )(?<!top )(?<!best )(?<!back )\b(?:sets?|rounds?) #(?= (?::|-|was|felt|\)|,|\.|of|went|only|=|and|is|again)|$)|\b(?:sets?) # (?!x|reps?|@|times|kg|/ #)(?=#)|# (?:st|nd|rd|th)(?= |$)")),
     ("what it is not", _any("instead rather up down compared vs versus better beat beats beating opposed almost nearly not"), re.compile(rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@|times) #)?(?: reps?)?(?= |$)")),
     ("a share of", _any("of out go left remaining down in done"), re.compile(r"# (?:of|out of) (?:my |the |all )?#(?: (?:sets|exercises|done|down|to go))|# (?:sets?|exercises|more sets|more exercises|workouts?|sessions?) (?:to go|left|remaining|down|in|done)\b|(?:only|just) # (?:to go|left)\b|# (?:more )?to go\b|# down\b")),
 )  # fmt: skip
@@ -86,7 +97,9 @@ _QUESTION_FIRSTS = _QUESTION_TRIGGERS - {"?"}
 _ASKING_WITHOUT_MARK = re.compile(
     r"^(?:should|shall|can|could|do|does|is|am|are|what|whats|how|why|when|which|where|any|isnt|would|may|might|whether|if)\b"
 )
-_STATEMENT = re.compile(r"^(?:is a|was|were|did|will|if|when|which|where|who|have|has|would|might|may|how (?:i|we)|what (?:i|we) did)\b")
+_STATEMENT = re.compile(
+    r"^(?:is a|was|were|did|will|if|when|which|where|who|have|has|would|might|may|how (?:i|we)|what (?:i|we) did)\b"
+)
 
 _OTHER_SUBJECT = re.compile(
     rf"\b(?:(?:my|our|the|a|some|this|that|another|one|his|her|your)(?: \w+){{0,2}}? )?(?:{PERSONS})\b(?: \S+){{0,6}}? (?:did|does|do|got|gets|benched|benches|benching|lifted|lifts|lifting|squatted|squats|squatting|squat|deadlifted|deadlifts|deadlifting|deadlift|bench|hit|hits|hitting|pressed|presses|pressing|pulled|pulls|pulling|managed|can|curled|curls|curling|rowed|rows|rowing|repped|reps|repping|counted|counts|went|just|was|is|doing|warmed|put|had|has|made|loaded|used|uses|tried|with|dipped|moved|smashed|maxed|casually|warming|at|owns|says|said|thinks|cranked|banged|swears|claims|reckons|bet|held|holds)\b"
@@ -94,11 +107,17 @@ _OTHER_SUBJECT = re.compile(
 _OTHER_PRONOUN = re.compile(
     r"\b(?:he|she|they|everyone|someone|somebody|hes|shes)(?: (?:just|only|even|casually|also|then|easily))? (?:did|does|do|got|gets|benched|benches|lifted|lifts|squatted|squats|deadlifted|deadlifts|hit|hits|pressed|pulled|managed|can|curled|curls|went|used|uses|was|is|had|has|repped|reps|made|warmed|put|moved|counted|says|said|thinks|held|holds)\b"
 )
-_BACK_TO_ME = re.compile(r"\b(?:i|me|mine|my turn|my (?:set|sets|bench|squat|deadlift|own|reps)|myself|im|ive|meanwhile i|for me|we)\b")
-_NEXT_TO_ME = re.compile(r"\b(?:next to|beside|near|behind|in front of|opposite|with|by|across from|alongside|over|after|before|than) (?:me|mine|my \w+)\b")
+_BACK_TO_ME = re.compile(
+    r"\b(?:i|me|mine|my turn|my (?:set|sets|bench|squat|deadlift|own|reps)|myself|im|ive|meanwhile i|for me|we)\b"
+)
+_NEXT_TO_ME = re.compile(
+    r"\b(?:next to|beside|near|behind|in front of|opposite|with|by|across from|alongside|over|after|before|than) (?:me|mine|my \w+)\b"
+)
 _MY_OWN = re.compile(r"\b(?:i|me|mine|myself|ive)\b")
 
-_WARM = re.compile(r"\b(?:warm ups?|warmups?|warmed ups?|warming ups?|warm up sets?|warmup sets?|wu|feeler sets?|feeler|ramp(?:ed|ing)? up|primer)\b")
+_WARM = re.compile(
+    r"\b(?:warm ups?|warmups?|warmed ups?|warming ups?|warm up sets?|warmup sets?|wu|feeler sets?|feeler|ramp(?:ed|ing)? up|primer)\b"
+)
 _WARM_ENDS = frozenset(
     """then working work worked proper real top main actual heavy but afterwards actually after before first finally serious
     counted counting counts followed""".split()
@@ -111,7 +130,9 @@ _NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|then|new|c
 _SECOND = re.compile(r"# (?:seconds?|secs?)\b")
 
 
-def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[int]) -> list[tuple[int, int]]:
+def mark_what_is_no_record(
+    message: Message, named: Sequence[Named], known: set[int]
+) -> list[tuple[int, int]]:
     """Mark the numbers that are no record. Return the questions and requests, as spans of tokens.
 
     `known` are the tokens of phrases that tell of a set, like "as planned" or "than last time".
@@ -130,7 +151,9 @@ def mark_what_is_no_record(message: Message, named: Sequence[Named], known: set[
         for _, start, end in message.find(pattern):
             if what == "a body weight" and all((message.value(at) or 0) < 40 for at in range(start, end)):
                 continue
-            if (start not in known or "body weight" in what) and any(message.value(at) is not None for at in range(start, end)):
+            if (start not in known or "body weight" in what) and any(
+                message.value(at) is not None for at in range(start, end)
+            ):
                 _take_numbers(message, start, end, what)
     if message.has(_OTHER_TRIGGERS):
         _mark_others(message)
@@ -170,14 +193,25 @@ def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> 
     """Return whether words that can open a question do so, where no question mark stands at the end."""
     del first
     before = message.text(start - 1)
-    if re.match(r"(?:is|are|was|were|does|did|has|am) (?!it\b|that\b|this\b|i\b|my\b|the\b|there\b|these\b|those\b|they\b|we\b)", rest):
+    if re.match(
+        r"(?:is|are|was|were|does|did|has|am) (?!it\b|that\b|this\b|i\b|my\b|the\b|there\b|these\b|those\b|they\b|we\b)",
+        rest,
+    ):
         return False
     if opening.startswith(("if ", "whether ")):
         return before in {"wondering", "ask", "know", "sure"}
-    if re.match(r"(?:can|could|would|will|should|may|might) (?:have|be|do|not|only|still|barely|also|easily|probably)\b", rest):
+    if re.match(
+        r"(?:can|could|would|will|should|may|might) (?:have|be|do|not|only|still|barely|also|easily|probably)\b",
+        rest,
+    ):
         return False
     if _STATEMENT.match(rest):
-        return bool(re.match(r"(?:will|would|was|were|did) (?:it|that|this|you|i) (?:be|have|ok|okay|bad|wrong|normal|matter)", rest))
+        return bool(
+            re.match(
+                r"(?:will|would|was|were|did) (?:it|that|this|you|i) (?:be|have|ok|okay|bad|wrong|normal|matter)",
+                rest,
+            )
+        )
     if re.match(r"(?:what|how) (?:a|an)\b", rest) or re.match(r"(?:can|could) (?:#|not|barely|feel)", rest):
         return False
     if re.match(r"do (?:the|my|it|that|this|these|those|more|#|squats|bench|rows|not|less)\b", rest):
@@ -202,7 +236,12 @@ def _mark_plans(message: Message, known: set[int]) -> None:
         scope = start
         while scope > clause_first and message.text(scope - 1) not in {"and", "&", "plus"}:
             scope -= 1
-        if match.group() in {"next time", "next week", "tomorrow", "soon"} or "plan" in match.group() or "goal" in match.group() or "the" in match.group():
+        if (
+            match.group() in {"next time", "next week", "tomorrow", "soon"}
+            or "plan" in match.group()
+            or "goal" in match.group()
+            or "the" in match.group()
+        ):
             _take_numbers(message, scope, start, "a plan")
 
 
@@ -216,7 +255,10 @@ def _resumes(message: Message, start: int, last: int) -> int:
             break
         if any(message.tokens[i].kind == JOKE for i in range(start, at)):
             break
-        if match.group() in {"did", "got", "made", "hit", "now", "today", "only", "this time"} and at <= start + 1:
+        if (
+            match.group() in {"did", "got", "made", "hit", "now", "today", "only", "this time"}
+            and at <= start + 1
+        ):
             continue
         return at
     joke = next((i for i in range(start, last) if message.tokens[i].kind == JOKE), None)
@@ -226,16 +268,44 @@ def _resumes(message: Message, start: int, last: int) -> int:
 def _mark_others(message: Message) -> None:
     for pattern in (_OTHER_SUBJECT, _OTHER_PRONOUN):
         for match, start, _ in message.find(pattern):
-            if _MY_OWN.search(_NEXT_TO_ME.sub(" ", match.group())) or (start > 0 and message.text(start - 1) in {"with", "by", "to", "from", "and", "told", "tell", "beat", "as"} and pattern is _OTHER_SUBJECT and _MY_OWN.search(message.line[: match.start()])):
+            if _MY_OWN.search(_NEXT_TO_ME.sub(" ", match.group())) or (
+                start > 0
+                and message.text(start - 1)
+                in {"with", "by", "to", "from", "and", "told", "tell", "beat", "as"}
+                and pattern is _OTHER_SUBJECT
+                and _MY_OWN.search(message.line[: match.start()])
+            ):
                 continue
-            if message.text(start) in {"bro", "dude", "man", "boss", "mate", "trainer"} and (start == 0 or message.text(start - 1) in {",", ".", "!", "\n", "yo", "hey"}) and not re.search(r"\b(?:did|benched|squatted|lifted|hit)\b", match.group()):
+            if (
+                message.text(start) in {"bro", "dude", "man", "boss", "mate", "trainer"}
+                and (start == 0 or message.text(start - 1) in {",", ".", "!", "\n", "yo", "hey"})
+                and not re.search(r"\b(?:did|benched|squatted|lifted|hit)\b", match.group())
+            ):
                 continue
             _, last = message.sentence_span(start)
             line = message.line[message.starts[start] :]
             stop = last
             for back in _BACK_TO_ME.finditer(line):
                 at = message.at(message.starts[start] + back.start())
-                if at > start and at < last and message.text(at - 1) not in {"to", "beside", "near", "behind", "of", "opposite", "with", "by", "from", "alongside", "than", "for"}:
+                if (
+                    at > start
+                    and at < last
+                    and message.text(at - 1)
+                    not in {
+                        "to",
+                        "beside",
+                        "near",
+                        "behind",
+                        "of",
+                        "opposite",
+                        "with",
+                        "by",
+                        "from",
+                        "alongside",
+                        "than",
+                        "for",
+                    }
+                ):
                     stop = at
                     break
             _take_numbers(message, start, stop, "another's")
@@ -243,15 +313,24 @@ def _mark_others(message: Message) -> None:
 
 def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
     for _, start, end in message.find(_WARM):
-        if message.text(start - 1) in {"after", "no", "without"} or message.text(end) in {"done", "was", "felt", "and"}:
+        if message.text(start - 1) in {"after", "no", "without"} or message.text(end) in {
+            "done",
+            "was",
+            "felt",
+            "and",
+        }:
             continue
         first, last = message.sentence_span(start)
         clause_first, clause_last = message.clause_span(start)
         clause_first = max(clause_first, first)
         ahead = _warm_end(message, end, last, named)
-        before = any(message.value(at) is not None and not message.taken[at] for at in range(clause_first, start))
+        before = any(
+            message.value(at) is not None and not message.taken[at] for at in range(clause_first, start)
+        )
         within = any(message.value(at) is not None for at in range(end, min(ahead, clause_last)))
-        if not (before and not within) and any(message.value(at) is not None for at in range(end, min(ahead, clause_last + 6))):
+        if not (before and not within) and any(
+            message.value(at) is not None for at in range(end, min(ahead, clause_last + 6))
+        ):
             _take_numbers(message, end, ahead, "a warm-up")
         else:
             scope = start
@@ -264,7 +343,9 @@ def _warm_end(message: Message, start: int, last: int, named: Sequence[Named]) -
     names = 0
     seen_number = False
     for at in range(start, last):
-        if message.text(at) in _WARM_ENDS or (message.text(at) in {"and"} and message.text(at + 1) in _WARM_ENDS):
+        if message.text(at) in _WARM_ENDS or (
+            message.text(at) in {"and"} and message.text(at + 1) in _WARM_ENDS
+        ):
             if seen_number or message.text(at) not in {"first", "before", "after"}:
                 return at
         if message.value(at) is not None:
@@ -292,6 +373,17 @@ def _mark_history(message: Message, known: set[int]) -> None:
             _take_numbers(message, end, stop, "what was before")
             continue
         for at in range(start - 1, clause_first - 1, -1):
-            if message.text(at) in {"vs", "than", "from", "versus", "was", "beats", "beat", "to", "with", "not"}:
+            if message.text(at) in {
+                "vs",
+                "than",
+                "from",
+                "versus",
+                "was",
+                "beats",
+                "beat",
+                "to",
+                "with",
+                "not",
+            }:
                 _take_numbers(message, at, start, "what was before")
                 break

@@ -117,7 +117,9 @@ def _fold(text: str) -> tuple[str, list[int]]:
             plain = char
         else:
             plain = "".join(
-                c for c in unicodedata.normalize("NFKD", char) if unicodedata.category(c) not in _NOTHING_CATEGORIES
+                c
+                for c in unicodedata.normalize("NFKD", char)
+                if unicodedata.category(c) not in _NOTHING_CATEGORIES
             )
         folded.extend(plain.lower())
         places.extend([place] * len(plain.lower()))

@@ -27,13 +27,21 @@ from domain.units import Unit
 _CHANGE = re.compile(
     r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
 )
-_DEAD = frozenset({"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"})
+_DEAD = frozenset(
+    {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
+)
 _CHANGE_STRONG = re.compile(
     r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
 )
-_DONE = re.compile(r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag|sorted|knocked out|through with)\b")
-_DONE_ALONE = re.compile(r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$")
-_SEPARATE_SET = re.compile(r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)")
+_DONE = re.compile(
+    r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag|sorted|knocked out|through with)\b"
+)
+_DONE_ALONE = re.compile(
+    r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
+)
+_SEPARATE_SET = re.compile(
+    r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)"
+)
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5}
 
 
@@ -73,24 +81,45 @@ def _read(request: Request, message: Message) -> Reading:
     named = [n for n in named if n not in wanted.used_names]
     marks = _with_changes(message, marks)
     quantities = _without_plates(message, _sides(message, find_quantities(message, _marked(marks))))
-    groups = gather(message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting)
+    groups = gather(
+        message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting
+    )
     for_training = _training_days(message, days, quantities, named, request.sent, wanted)
     all_wants: list[Want] = [w for w in wanted.wants]
     if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
         fixed = correct.put_right(message, request, groups, named, days if correcting else for_training, unit)
         if fixed.sets or fixed.open:
-            all_wants = ["correct", *(w for w in all_wants if w == "skip_exercise" or (w == "ask_coach" and "?" in message.words))]
+            all_wants = [
+                "correct",
+                *(
+                    w
+                    for w in all_wants
+                    if w == "skip_exercise" or (w == "ask_coach" and "?" in message.words)
+                ),
+            ]
             asks = [s for one in fixed.open for s in one.asks]
-            reading = _reading(message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ())
+            reading = _reading(
+                message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ()
+            )
             return replace(reading, replaces=fixed.replaces, names=_spoken_of(all_named))
     if undo is not None and not any(q.start > undo[1] for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
-    resolver = Resolver(request, unit, _day_finder(message, for_training, request.sent), lambda n: " ".join(message.texts(n.start, n.end)), ask_unit)
+    resolver = Resolver(
+        request,
+        unit,
+        _day_finder(message, for_training, request.sent),
+        lambda n: " ".join(message.texts(n.start, n.end)),
+        ask_unit,
+    )
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:
         placed = _done_without_numbers(message, request, resolver, named, questions)
-    if "skip_workout" in all_wants and any(isinstance(p.one, TrainingSet) for p in placed) and "rest" not in message.words:
+    if (
+        "skip_workout" in all_wants
+        and any(isinstance(p.one, TrainingSet) for p in placed)
+        and "rest" not in message.words
+    ):
         all_wants.remove("skip_workout")
     sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
     opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
@@ -115,7 +144,14 @@ def _reading(
     asks: Sequence[Slot],
     placed: Sequence[Placed],
 ) -> Reading:
-    heard = [*message.heard, *((p.start, p.end, "a set" if isinstance(p.one, TrainingSet) else "an open set") for p in placed if p.end)]
+    heard = [
+        *message.heard,
+        *(
+            (p.start, p.end, "a set" if isinstance(p.one, TrainingSet) else "an open set")
+            for p in placed
+            if p.end
+        ),
+    ]
     tokens = message.tokens
     words = tuple(sorted(Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s))
     return Reading(
@@ -138,7 +174,9 @@ def marked_old(message: Message) -> None:
         message.take(start, end, "what it is not")
 
 
-_OLD = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?")
+_OLD = re.compile(
+    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
+)
 
 
 def _marked(marks: Iterable[Mark]) -> set[int]:
@@ -163,13 +201,40 @@ def _units(message: Message, usual: Unit, marks: list[Mark]) -> tuple[Unit, bool
 
 def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     """Add the places where the client changes their mind within the message."""
-    if not message.has(frozenset({"no", "nope", "wait", "sorry", "oops", "mean", "meant", "actually", "correction", "make", "scratch", "scrap", "rather", "bad", "typo", "should", "noo", "nooo", "whoops", "sry"})):
+    if not message.has(
+        frozenset(
+            {
+                "no",
+                "nope",
+                "wait",
+                "sorry",
+                "oops",
+                "mean",
+                "meant",
+                "actually",
+                "correction",
+                "make",
+                "scratch",
+                "scrap",
+                "rather",
+                "bad",
+                "typo",
+                "should",
+                "noo",
+                "nooo",
+                "whoops",
+                "sry",
+            }
+        )
+    ):
         return marks
     added: list[Mark] = []
     for match, start, end in message.find(_CHANGE):
         if not _CHANGE_STRONG.search(match.group()):
             continue
-        number_before = any(message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start))
+        number_before = any(
+            message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start)
+        )
         if number_before:
             added.append(Mark("change", end - 1, end))
     if not added:
@@ -184,8 +249,14 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
         return quantities
     kept: list[Quantity] = []
     for i, one in enumerate(quantities):
-        beside = [q for q in quantities[max(0, i - 1) : i + 2] if q is not one and q.role in {None, "load"} and q.value >= 20]
-        if one.role == "plates" and any(message.sentence[q.start] == message.sentence[one.start] for q in beside):
+        beside = [
+            q
+            for q in quantities[max(0, i - 1) : i + 2]
+            if q is not one and q.role in {None, "load"} and q.value >= 20
+        ]
+        if one.role == "plates" and any(
+            message.sentence[q.start] == message.sentence[one.start] for q in beside
+        ):
             message.take(one.start, one.end, "an explanation")
         else:
             kept.append(one)
@@ -208,14 +279,29 @@ def _sides(message: Message, quantities: list[Quantity]) -> list[Quantity]:
             between = message.texts(one.end, following.start)
             after = message.texts(following.end, following.end + 4)
             each_sided = (
-                {message.text(one.start - 1), *between} & _SIDE_WORDS and {*between, *after[:2]} & _SIDE_WORDS and _beside_side(message, one)
+                {message.text(one.start - 1), *between} & _SIDE_WORDS
+                and {*between, *after[:2]} & _SIDE_WORDS
+                and _beside_side(message, one)
             ) or len({w[0] for w in after if w in _SIDE_WORDS}) == 2
             around = {message.text(one.start - 1), *between, *after}
-            sided = {w for w in around if w in _SIDE_WORDS} if each_sided and one.role in {None, "reps", "seconds"} else set()
-            near = len(between) <= 8 and all(w in _SIDE_WORDS or (w in FILLERS and w != "x") or w in {",", "/", "and", "on", "the", "side", "leg", "arm", "with", "but", "only", "&", "-"} for w in between)
+            sided = (
+                {w for w in around if w in _SIDE_WORDS}
+                if each_sided and one.role in {None, "reps", "seconds"}
+                else set()
+            )
+            near = len(between) <= 8 and all(
+                w in _SIDE_WORDS
+                or (w in FILLERS and w != "x")
+                or w in {",", "/", "and", "on", "the", "side", "leg", "arm", "with", "but", "only", "&", "-"}
+                for w in between
+            )
             if near and len({w[0] for w in sided}) == 2:
                 lower = min(one.value, following.value)
-                kept.append(one._replace(value=lower, role=one.role or "reps", end=_after_sides(message, following.end)))
+                kept.append(
+                    one._replace(
+                        value=lower, role=one.role or "reps", end=_after_sides(message, following.end)
+                    )
+                )
                 i += 2
                 continue
         kept.append(one)
@@ -226,12 +312,19 @@ def _sides(message: Message, quantities: list[Quantity]) -> list[Quantity]:
 def _beside_side(message: Message, one: Quantity) -> bool:
     """Return whether a side stands right beside a number."""
     after = [w for w in message.texts(one.end, one.end + 4) if w not in {"on", "the", "my", "with", "reps"}]
-    before = [w for w in message.texts(max(0, one.start - 3), one.start) if w not in {"on", "the", "my", ":", "with", "side", "leg", "arm"}]
+    before = [
+        w
+        for w in message.texts(max(0, one.start - 3), one.start)
+        if w not in {"on", "the", "my", ":", "with", "side", "leg", "arm"}
+    ]
     return (after[:1] or [""])[0] in _SIDE_WORDS or (before[-1:] or [""])[0] in _SIDE_WORDS
 
 
 def _after_sides(message: Message, at: int) -> int:
-    while message.text(at) in _SIDE_WORDS or (message.text(at) in {"on", "the", "/", "side", "leg", "arm"} and message.text(at + 1) in _SIDE_WORDS | {"the"}):
+    while message.text(at) in _SIDE_WORDS or (
+        message.text(at) in {"on", "the", "/", "side", "leg", "arm"}
+        and message.text(at + 1) in _SIDE_WORDS | {"the"}
+    ):
         at += 1
     return at
 
@@ -239,20 +332,34 @@ def _after_sides(message: Message, at: int) -> int:
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
     """Leave out the names inside questions, and those in what is no record."""
     inside = {at for s, e in questions for at in range(s, e)}
-    return [n for n in named if n.start not in inside and message.taken[n.start] not in {"another's", "a plan"}]
+    return [
+        n for n in named if n.start not in inside and message.taken[n.start] not in {"another's", "a plan"}
+    ]
 
 
 def _training_days(
-    message: Message, days: Sequence[Day], quantities: Sequence[Quantity], named: Sequence[Named], sent: datetime, wanted: wants.Wanted
+    message: Message,
+    days: Sequence[Day],
+    quantities: Sequence[Quantity],
+    named: Sequence[Named],
+    sent: datetime,
+    wanted: wants.Wanted,
 ) -> list[Day]:
     def has_set(start: int, end: int) -> bool:
-        return any(start <= q.start < end for q in quantities) or any(start <= n.start < end and not n.weak for n in named)
+        return any(start <= q.start < end for q in quantities) or any(
+            start <= n.start < end and not n.weak for n in named
+        )
 
     kept: list[Day] = []
     for day in days:
         if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
             continue
-        if {"move", "pause"} & set(wanted.wants) and day.kind in {"weekday", "day of month", "numbers"} and wanted.on is not None and not has_set(*message.clause_span(day.start)):
+        if (
+            {"move", "pause"} & set(wanted.wants)
+            and day.kind in {"weekday", "day of month", "numbers"}
+            and wanted.on is not None
+            and not has_set(*message.clause_span(day.start))
+        ):
             continue
         if is_for_training(message, day, has_set):
             kept.append(day)
@@ -279,10 +386,19 @@ def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type:
             return past_day(before[-1], sent)
         if following:
             rest = range(following[0].end, len(message.tokens))
-            if not any(message.tokens[i].kind == NUMBER and not message.taken[i] and message.sentence[i] == sentence for i in rest):
+            if not any(
+                message.tokens[i].kind == NUMBER and not message.taken[i] and message.sentence[i] == sentence
+                for i in rest
+            ):
                 return past_day(following[0], sent)
-        if len(days) == 1 and days[0].start > at and message.sentence[days[0].start] == sentence + 1 and not any(
-            message.tokens[i].kind == NUMBER and not message.taken[i] for i in range(days[0].start, len(message.tokens))
+        if (
+            len(days) == 1
+            and days[0].start > at
+            and message.sentence[days[0].start] == sentence + 1
+            and not any(
+                message.tokens[i].kind == NUMBER and not message.taken[i]
+                for i in range(days[0].start, len(message.tokens))
+            )
         ):
             return past_day(days[0], sent)
         return today
@@ -293,7 +409,12 @@ def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type:
 def _is_nth_again(message: Message, request: Request, groups: Sequence[Group]) -> bool:
     """Return whether "third set 100x4" speaks of a set that is already recorded."""
     match = _SEPARATE_SET.search(message.line)
-    if match is None or not request.done or len(groups) != 1 or not any(isinstance(i, Element) for i in groups[0].items):
+    if (
+        match is None
+        or not request.done
+        or len(groups) != 1
+        or not any(isinstance(i, Element) for i in groups[0].items)
+    ):
         return False
     at, _ = message.span(match)
     if message.sentence[at] != groups[0].sentence:
@@ -311,7 +432,11 @@ def _is_nth_again(message: Message, request: Request, groups: Sequence[Group]) -
 
 
 def _done_without_numbers(
-    message: Message, request: Request, resolver: Resolver, named: Sequence[Named], questions: Sequence[tuple[int, int]]
+    message: Message,
+    request: Request,
+    resolver: Resolver,
+    named: Sequence[Named],
+    questions: Sequence[tuple[int, int]],
 ) -> list[Placed]:
     """Return an open set where an exercise is only said to be done."""
     if questions:
@@ -324,16 +449,39 @@ def _done_without_numbers(
     if _DONE_ALONE.match(message.line):
         exercise = resolver.next_exercise(resolver._day(request.sent.date()))  # noqa: SLF001 - one room
     else:
-        near = [n for n in named if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1]
+        near = [
+            n
+            for n in named
+            if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1
+        ]
         if near and _says_done(message, near, at):
             exercise = near[0].names[0]
     if exercise is None:
         return []
-    return resolver.run([Group(Named(at, at, (exercise,)), [Mark("done", at, at + 1)], sentence=message.sentence[at])])
+    return resolver.run(
+        [Group(Named(at, at, (exercise,)), [Mark("done", at, at + 1)], sentence=message.sentence[at])]
+    )
 
 
 def _says_done(message: Message, near: Sequence[Named], at: int) -> bool:
     inside = {i for n in near for i in range(n.start, n.end)}
     first, last = message.sentence_span(at)
-    small = FILLERS | {"with", "finished", "completed", "nailed", "smashed", "crushed", "complete", "were", "are", "both", "off", "ticked", "through", "sorted"}
-    return all(i in inside or message.text(i) in small or not message.text(i).isalpha() for i in range(first, last))
+    small = FILLERS | {
+        "with",
+        "finished",
+        "completed",
+        "nailed",
+        "smashed",
+        "crushed",
+        "complete",
+        "were",
+        "are",
+        "both",
+        "off",
+        "ticked",
+        "through",
+        "sorted",
+    }
+    return all(
+        i in inside or message.text(i) in small or not message.text(i).isalpha() for i in range(first, last)
+    )

@@ -176,15 +176,44 @@ _SKIP_TRIGGERS = frozenset(
     sit sitting ditch ditching ditched taking take need having took giving give gave day off rest today didnt havent gym count out
     will did never dont blow blew pass passing drop could""".split()
 )
-_TODAY_WORDS = frozenset({"today", "tonight", "todays", "tonights", "it", "gym", "train", "training", "workout", "session", "this", "morning", "evening", "make", "day", "come", "tomorrow", "go", "yesterday", "lift", "skip", "skipping"})
+_TODAY_WORDS = frozenset(
+    {
+        "today",
+        "tonight",
+        "todays",
+        "tonights",
+        "it",
+        "gym",
+        "train",
+        "training",
+        "workout",
+        "session",
+        "this",
+        "morning",
+        "evening",
+        "make",
+        "day",
+        "come",
+        "tomorrow",
+        "go",
+        "yesterday",
+        "lift",
+        "skip",
+        "skipping",
+    }
+)
 _ILL = _words(
     rf"(?:got|have|ive got|ive|caught|came down with|coming down with|down with|with|w|has|having|hit by|still|tested positive for|laid up with|bed with|fighting|suffering from|struck by|picked up|knocked out by|floored by) (?:the |a |an |some |really |this |that |bad |nasty |awful |horrible |proper )*(?:flu|covid|corona|fever|cold|head cold|bug|virus|stomach bug|tummy bug|food poisoning|chest infection|bronchitis|tonsillitis|norovirus|man flu|pneumonia|throat infection|stomach flu|sinus infection|infection|temperature|migraine attack|gastro|sickness bug|shingles)",
     r"(?:im|i am|i feel|feel|feeling|been|still|really|quite|so|woke up|fell|fallen|was|pretty|too|totally|got) (?:a bit |really |so |too |very |quite |pretty |totally |super |properly |extremely |still )*(?:sick|ill|unwell|poorly|under the weather|feverish)(?! of\b)(?! pump| session| workout| pr\b| set)",
     r"(?:sick|ill|flu|covid|fever)(?: (?:today|this week|at the moment|in bed|since|again|atm|now|all week|leave|for|still|, no|, cant|, wont|, so)(?: \w+)?)",
     r"in bed with(?: \w+){1,3}|doctor (?:says|said|told me|wants me)(?: \w+){0,4} (?:rest|no (?:training|gym|lifting)|stop|break)(?: \w+)*|signed off sick|off sick|in hospital|in the hospital",
 )
-_ILL_WORDS = frozenset("flu covid corona fever cold bug virus poisoning infection bronchitis tonsillitis norovirus pneumonia sick ill unwell poorly feverish weather bed doctor hospital temperature gastro shingles attack sickness".split())
-_NOT_ILL = re.compile(r"\b(?:not (?:sick|ill)|over the (?:flu|cold|bug)|no longer (?:sick|ill)|(?:flu|cold|covid|bug|fever) (?:is |has |was )?(?:gone|over|passed|behind)|recovered|better now|sick of|home sick|homesick|sick (?:pump|session|workout|set|gains|pr|track|tune|beat)|was (?:sick|ill) last|after (?:the |my |a )?(?:flu|cold|covid|bug)|back from|despite|ill (?:do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish))\b")
+_ILL_WORDS = frozenset(
+    "flu covid corona fever cold bug virus poisoning infection bronchitis tonsillitis norovirus pneumonia sick ill unwell poorly feverish weather bed doctor hospital temperature gastro shingles attack sickness".split()
+)
+_NOT_ILL = re.compile(
+    r"\b(?:not (?:sick|ill)|over the (?:flu|cold|bug)|no longer (?:sick|ill)|(?:flu|cold|covid|bug|fever) (?:is |has |was )?(?:gone|over|passed|behind)|recovered|better now|sick of|home sick|homesick|sick (?:pump|session|workout|set|gains|pr|track|tune|beat)|was (?:sick|ill) last|after (?:the |my |a )?(?:flu|cold|covid|bug)|back from|despite|ill (?:do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish))\b"
+)
 _AWAY = _words(
     r"(?:im |i am |be |going |gone |ill be |will be |were |we are |we re |am |)(?:away|out of town|abroad|travell?ing|on (?:a )?(?:holiday|holidays|vacation|leave|annual leave|trip|business trip|work trip|business|tour|honeymoon|a cruise|parental leave)|out of (?:the )?(?:country|office)|off(?: work| on (?:holiday|leave|vacation))?|unavailable|gone|camping|skiing|at a conference|out|in [a-z]+)(?= (?:till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|#|a|two|til|in|with|and|,|\.|now|-|visiting|sunday|monday|tuesday|wednesday|thursday|friday|saturday|starting|as of|tomorrow|between|so))",
     r"(?:no (?:gym|training|workouts?|access to (?:a |the )?gym|equipment|sessions?)|cant train|cannot train|wont (?:be able to )?train|not training|wont be training|cant make it|no lifting|cant lift|wont be lifting|(?:gym|studio) (?:is |will be )?(?:closed|shut|closing))(?: (?:at all|for me|possible|again|anywhere|there|where))*(?= (?:till|til|until|untill|for (?:the next )?(?:#|a|two|three|the)|before|this (?:week|month)|next (?:week|month)|all week|the next))",
@@ -202,9 +231,15 @@ _AWAY_WORDS = frozenset(
     conference cruise""".split()
 )
 _BUSY_WORDS = frozenset({"nights", "busy", "swamped", "shifts", "shift", "injured"})
-_STILL = re.compile(r"\b(?:still training|still lift\w*|will train|ill train|can still|train(?:ing)? (?:anyway|as usual|normally|there)|gym there|hotel gym|found a gym|used|trained|did|got)\b")
-_UNTIL = re.compile(r"\b(?:till|til|until|untill|through|thru|back|return\w*|resum\w*|home|to|before|again|restart|up to)\b")
-_LENGTH = re.compile(r"(?:(?P<n>#)|(?P<a>a|one|another|the next|the whole|this whole|a whole)|(?P<c>a couple of|couple of|couple|a few|few|several|some)) (?:more |whole |full |good )?(?P<u>days?|weeks?|wks?|months?|fortnights?)\b")
+_STILL = re.compile(
+    r"\b(?:still training|still lift\w*|will train|ill train|can still|train(?:ing)? (?:anyway|as usual|normally|there)|gym there|hotel gym|found a gym|used|trained|did|got)\b"
+)
+_UNTIL = re.compile(
+    r"\b(?:till|til|until|untill|through|thru|back|return\w*|resum\w*|home|to|before|again|restart|up to)\b"
+)
+_LENGTH = re.compile(
+    r"(?:(?P<n>#)|(?P<a>a|one|another|the next|the whole|this whole|a whole)|(?P<c>a couple of|couple of|couple|a few|few|several|some)) (?:more |whole |full |good )?(?P<u>days?|weeks?|wks?|months?|fortnights?)\b"
+)
 
 _SKIP_VERB = re.compile(
     r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do|no time (?:left )?for|out of time (?:for|before)|(?:left|leave|leaving|gave|giving) (?=(?:it|that|that one|this one|them|those) (?:out|off|a miss))|without (?:the )?|pass(?:ed|ing)? on|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))|bail(?:ed|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?|avoid(?:ing|ed)?|sit(?:ting)? out|ran out of time (?:for|before)|taking out|take out|took out|nixed?|axed?|forgot(?: to do)?|forgotten)\b"
@@ -212,25 +247,37 @@ _SKIP_VERB = re.compile(
 _SKIP_AFTER = re.compile(
     r"\b(?:(?:down )?as (?:skipped|missed|not done)|(?:is|are|was|were|got|been|be) (?:skipped|left out|missed|cancelled|dropped|out|not done|a no(?: go| show)?|off)|skipped|skip|a miss|not today|didnt happen|not happening|will have to wait|have to wait|not done|left out|no time|ran out of time|couldnt do|didnt do|didnt get to (?:it|them)|dropped)\b"
 )
-_NOT_SKIP = re.compile(r"\b(?:dont|never|didnt|not|wont|without|no) (?:want to |wanna |like to |gonna |to |be )?(?:skip\w*|miss\w*|leav\w* out|drop\w*)\b")
+_NOT_SKIP = re.compile(
+    r"\b(?:dont|never|didnt|not|wont|without|no) (?:want to |wanna |like to |gonna |to |be )?(?:skip\w*|miss\w*|leav\w* out|drop\w*)\b"
+)
 _THAT_ONE = frozenset({"that", "it", "this", "them", "those", "these"})
 _SKIP_WORDS = frozenset(
     """skip skips skipped skipping skippin skiped leave leaving left missed missing miss drop dropping dropped didnt did havent couldnt cant wont
     not no out without pass passed passing never bail bailed bailing omit omitted omitting cut ditch ditched ditching scrap scrapped
     scrapping cancel cancelled avoid avoided avoiding sit sitting ran taking take took nix nixed axe axed forgot forgotten""".split()
 )
-_OTHER_ILL = re.compile(rf"\b(?:my|our|the|his|her) (?:\w+ )?(?:{PERSONS}|baby|child|toddler|family|girls|boys|boy|twins|dog|cat|children)s? (?:is|are|has|have|had|gets|getting|got|was|were|caught|s|sick|ill|been|came|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband)(?: is| has| are| got| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly)\b")
+_OTHER_ILL = re.compile(
+    rf"\b(?:my|our|the|his|her) (?:\w+ )?(?:{PERSONS}|baby|child|toddler|family|girls|boys|boy|twins|dog|cat|children)s? (?:is|are|has|have|had|gets|getting|got|was|were|caught|s|sick|ill|been|came|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband)(?: is| has| are| got| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly)\b"
+)
 
 
 def find_wants(
-    message: Message, named: Sequence[Named], days: Sequence[Day], questions: Sequence[tuple[int, int]], sent: datetime
+    message: Message,
+    named: Sequence[Named],
+    days: Sequence[Day],
+    questions: Sequence[tuple[int, int]],
+    sent: datetime,
 ) -> Wanted:
     """Return what the client wants done besides the recording of sets; undo and correct are decided elsewhere."""
     wants: list[Want] = []
     on: date | None = None
     asks: list[Slot] = []
     line = message.line
-    asked = [line[message.starts[s] : message.starts[e - 1] + len(_piece(message, e - 1))] for s, e in questions if e > s]
+    asked = [
+        line[message.starts[s] : message.starts[e - 1] + len(_piece(message, e - 1))]
+        for s, e in questions
+        if e > s
+    ]
     in_question = {at for s, e in questions for at in range(s, e)}
     used: list[Named] = []
     skips: list[str] = []
@@ -251,14 +298,18 @@ def find_wants(
             on = move.on
             if on is None:
                 asks.append("date")
-    if "move" not in wants and (message.has(_AWAY_WORDS) or message.has(_ILL_WORDS) or message.has(_BUSY_WORDS)):
+    if "move" not in wants and (
+        message.has(_AWAY_WORDS) or message.has(_ILL_WORDS) or message.has(_BUSY_WORDS)
+    ):
         pause = _pause(message, days, sent)
         if pause is not None:
             wants.append("pause")
             on = pause.on
     if not {"move", "pause"} & set(wants) and message.has(_SKIP_TRIGGERS) and message.has(_TODAY_WORDS):
         for _, start, end in message.find(_SKIP_WORKOUT):
-            if start in in_question or any(n.start >= start and n.end <= end + 1 and not n.weak for n in named):
+            if start in in_question or any(
+                n.start >= start and n.end <= end + 1 and not n.weak for n in named
+            ):
                 continue
             if skips and not message.has(frozenset({"today", "tonight", "gym", "workout", "session"})):
                 continue
@@ -268,7 +319,9 @@ def find_wants(
     if message.has(_STOP_TRIGGERS) and (_STOP.search(line) or _STOP_ALONE.search(line)):
         wants.append("stop_messages")
     _questions(message, asked, wants)
-    return Wanted(tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used))
+    return Wanted(
+        tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used)
+    )
 
 
 _STOP_TRIGGERS = frozenset(
@@ -281,21 +334,89 @@ def _piece(message: Message, at: int) -> str:
     return "#" if message.value(at) is not None else message.text(at)
 
 
-_SAYS_WORKOUT = frozenset({"today", "tonight", "todays", "gym", "train", "training", "workout", "session", "make", "this", "day", "come", "tomorrow", "go", "yesterday", "lift", "working", "going", "lifting", "coming", "everything", "rest", "whole"})
+_SAYS_WORKOUT = frozenset(
+    {
+        "today",
+        "tonight",
+        "todays",
+        "gym",
+        "train",
+        "training",
+        "workout",
+        "session",
+        "make",
+        "this",
+        "day",
+        "come",
+        "tomorrow",
+        "go",
+        "yesterday",
+        "lift",
+        "working",
+        "going",
+        "lifting",
+        "coming",
+        "everything",
+        "rest",
+        "whole",
+    }
+)
 
 
 def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]) -> bool:
     words = message.texts(start, end)
     after = message.text(end)
-    if any(n.start in {end, end + 1} for n in named) and words[-1] in {"it", "this", "the", "that", "drop", "miss", "do"}:
+    if any(n.start in {end, end + 1} for n in named) and words[-1] in {
+        "it",
+        "this",
+        "the",
+        "that",
+        "drop",
+        "miss",
+        "do",
+    }:
         return False
-    if words[-1] in {"lift", "go", "train", "come", "training", "lifting"} and after in {"my", "a", "the", "it", "anything", "more", "that", "past", "below", "any", "heavier", "lower", "higher", "deeper", "faster", "for"} and message.text(end + 1) not in {"gym", "next"}:
+    if (
+        words[-1] in {"lift", "go", "train", "come", "training", "lifting"}
+        and after
+        in {
+            "my",
+            "a",
+            "the",
+            "it",
+            "anything",
+            "more",
+            "that",
+            "past",
+            "below",
+            "any",
+            "heavier",
+            "lower",
+            "higher",
+            "deeper",
+            "faster",
+            "for",
+        }
+        and message.text(end + 1) not in {"gym", "next"}
+    ):
         return False
-    if after in {"reps", "rep", "#"} or message.value(end) is not None or message.value(start + 1) is not None:
+    if (
+        after in {"reps", "rep", "#"}
+        or message.value(end) is not None
+        or message.value(start + 1) is not None
+    ):
         return False
-    if words[:1] == ["not"] and words[-1] in {"go", "come", "training", "lift"} and "today" not in message.words:
+    if (
+        words[:1] == ["not"]
+        and words[-1] in {"go", "come", "training", "lift"}
+        and "today" not in message.words
+    ):
         return False
-    if words[0] in {"never", "not", "didnt", "cant", "couldnt", "wont", "dont", "did", "will", "can"} and words[-1] in {"it", "go", "come", "lift"} and words[-2:] != ["make", "it"]:
+    if (
+        words[0] in {"never", "not", "didnt", "cant", "couldnt", "wont", "dont", "did", "will", "can"}
+        and words[-1] in {"it", "go", "come", "lift"}
+        and words[-2:] != ["make", "it"]
+    ):
         rest = " ".join(message.texts(end, min(len(message.tokens), end + 4)))
         if not re.search(r"\b(?:today|tonight|gym|training|tomorrow)\b", rest) and words[-1] != "train":
             return False
@@ -320,30 +441,79 @@ def _skipped(message: Message, named: Sequence[Named], in_question: set[int]) ->
             chain = [ahead[0]]
             for following in ahead[1:] + [n for n in named if n.start >= end + 6 and n.start < last]:
                 between = message.texts(chain[-1].end, following.start)
-                if between and all(w in {"and", ",", "the", "or", "&", "n", "plus", "also", "my"} for w in between) and not _followed_by_set(message, following):
+                if (
+                    between
+                    and all(w in {"and", ",", "the", "or", "&", "n", "plus", "also", "my"} for w in between)
+                    and not _followed_by_set(message, following)
+                ):
                     chain.append(following)
                 else:
                     break
             if _followed_by_set(message, chain[-1]) and verb not in {"skip", "skipped", "skipping"}:
                 continue
-            if verb.startswith(("miss", "drop", "left", "leave", "cut", "no", "leaving", "cant do", "avoid", "without", "forgot")) and not _is_left_out(message, verb, chain[-1], last):
+            if verb.startswith(
+                (
+                    "miss",
+                    "drop",
+                    "left",
+                    "leave",
+                    "cut",
+                    "no",
+                    "leaving",
+                    "cant do",
+                    "avoid",
+                    "without",
+                    "forgot",
+                )
+            ) and not _is_left_out(message, verb, chain[-1], last):
                 continue
             found.extend(chain)
-        elif message.text(end) in _THAT_ONE and verb.startswith(("skip", "leav", "left", "gave", "giv", "pass", "miss", "omit", "didnt", "couldnt", "cant", "bail")):
+        elif message.text(end) in _THAT_ONE and verb.startswith(
+            (
+                "skip",
+                "leav",
+                "left",
+                "gave",
+                "giv",
+                "pass",
+                "miss",
+                "omit",
+                "didnt",
+                "couldnt",
+                "cant",
+                "bail",
+            )
+        ):
             if message.text(end) == "it" and message.text(end + 1) in {"today", "all", "tonight"}:
                 pass
             before = [n for n in named if n.start < start and not n.weak]
-            if before and message.sentence[before[-1].start] >= message.sentence[start] - 1 and not _followed_by_set(message, before[-1]):
+            if (
+                before
+                and message.sentence[before[-1].start] >= message.sentence[start] - 1
+                and not _followed_by_set(message, before[-1])
+            ):
                 found.append(before[-1])
         del first
     for _, start, end in message.find(_SKIP_AFTER):
         if start in in_question:
             continue
         before = [n for n in named if n.end <= start and message.sentence[n.start] == message.sentence[start]]
-        if before and start - before[-1].end <= 4 and before[-1] not in found and _small_words(message, before[-1].end, start) and not any(n.start >= end and n.start - end <= 1 for n in named):
+        if (
+            before
+            and start - before[-1].end <= 4
+            and before[-1] not in found
+            and _small_words(message, before[-1].end, start)
+            and not any(n.start >= end and n.start - end <= 1 for n in named)
+        ):
             found.append(before[-1])
             earlier = before[:-1]
-            while earlier and all(w in {"and", ",", "the", "&"} for w in message.texts(earlier[-1].end, found[-1].start)) and message.texts(earlier[-1].end, found[-1].start):
+            while (
+                earlier
+                and all(
+                    w in {"and", ",", "the", "&"} for w in message.texts(earlier[-1].end, found[-1].start)
+                )
+                and message.texts(earlier[-1].end, found[-1].start)
+            ):
                 found.append(earlier.pop())
     unique: list[Named] = []
     for name in found:
@@ -390,14 +560,46 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
     coming = [d for d in days if _is_coming(message, d, sent)]
     for match, start, end in message.find(_MOVE):
         words = message.texts(start, end)
-        if words[0] in {"push", "pushing", "pushed", "change", "put", "moved", "move", "swap", "switch", "switching", "swapping"} and not coming:
-            if words[0] not in {"move", "put"} or not {"workout", "training", "session", "today", "todays"} & set(words):
+        if (
+            words[0]
+            in {
+                "push",
+                "pushing",
+                "pushed",
+                "change",
+                "put",
+                "moved",
+                "move",
+                "swap",
+                "switch",
+                "switching",
+                "swapping",
+            }
+            and not coming
+        ):
+            if words[0] not in {"move", "put"} or not {
+                "workout",
+                "training",
+                "session",
+                "today",
+                "todays",
+            } & set(words):
                 continue
-        if message.text(start - 1) in {"didnt", "wouldnt", "couldnt", "dont"} or {"houses", "house", "flat", "home"} & set(message.texts(end, end + 2)):
+        if message.text(start - 1) in {"didnt", "wouldnt", "couldnt", "dont"} or {
+            "houses",
+            "house",
+            "flat",
+            "home",
+        } & set(message.texts(end, end + 2)):
             continue
         if not coming and words[0] in {"the", "rest", "finish", "do", "doing"}:
             continue
-        if not coming and "today" not in message.words and "todays" not in message.words and not {"workout", "training", "session", "gym"} & set(words):
+        if (
+            not coming
+            and "today" not in message.words
+            and "todays" not in message.words
+            and not {"workout", "training", "session", "gym"} & set(words)
+        ):
             continue
         del match
         return Wanted(on=_day(coming, message, start, sent))
@@ -406,7 +608,9 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
     if "instead" in message.words:
         for day in coming:
             first, last = message.sentence_span(day.start)
-            if "instead" in message.texts(first, last) and "of" not in {message.text(at + 1) for at in range(first, last) if message.text(at) == "instead"} - {message.text(day.start)}:
+            if "instead" in message.texts(first, last) and "of" not in {
+                message.text(at + 1) for at in range(first, last) if message.text(at) == "instead"
+            } - {message.text(day.start)}:
                 return Wanted(on=coming_day(day, sent))
             if "instead" in message.texts(first, last):
                 return Wanted(on=coming_day(day, sent))
@@ -420,8 +624,17 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
     for _, start, end in message.find(_WILL_TRAIN):
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]
-        if near and not any(message.value(at) is not None for at in range(end, near[0].start)) and not re.search(r"\b(?:back|until|till|away)\b", " ".join(message.texts(first, near[0].start))):
-            if message.text(end) in {"to", "for", "on", "with", "up"} and near[0].start - end > 2 and message.text(end + 1) in {"see", "the", "a", "visit", "work", "bed"} and message.text(end + 2) not in {"gym", "workout"}:
+        if (
+            near
+            and not any(message.value(at) is not None for at in range(end, near[0].start))
+            and not re.search(r"\b(?:back|until|till|away)\b", " ".join(message.texts(first, near[0].start)))
+        ):
+            if (
+                message.text(end) in {"to", "for", "on", "with", "up"}
+                and near[0].start - end > 2
+                and message.text(end + 1) in {"see", "the", "a", "visit", "work", "bed"}
+                and message.text(end + 2) not in {"gym", "workout"}
+            ):
                 continue
             return Wanted(on=coming_day(near[0], sent))
     return None
@@ -434,14 +647,24 @@ _MOVE_COMES_AFTER = frozenset(
 
 
 def _is_coming(message: Message, day: Day, sent: datetime) -> bool:
-    if day.kind in {"last weekday", "vague"} or message.text(day.start - 1) in {"since", "from", "due", "after", "before", "yesterday", "by"}:
+    if day.kind in {"last weekday", "vague"} or message.text(day.start - 1) in {
+        "since",
+        "from",
+        "due",
+        "after",
+        "before",
+        "yesterday",
+        "by",
+    }:
         return day.kind == "next weekday"
     if day.kind == "offset":
         return day.values[0] > 0 and message.text(day.start - 1) not in {"due", "til", "till"}
     if day.kind == "weekday":
         text = message.text(day.end - 1)
         return not text.endswith("ys") or message.text(day.end) in {"instead"}
-    return day.kind in {"next weekday", "day of month", "numbers", "date"} and (coming_day(day, sent) is not None or day.kind == "next weekday")
+    return day.kind in {"next weekday", "day of month", "numbers", "date"} and (
+        coming_day(day, sent) is not None or day.kind == "next weekday"
+    )
 
 
 def _day(coming: Sequence[Day], message: Message, start: int, sent: datetime) -> date | None:
@@ -465,16 +688,27 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
         first, last = message.sentence_span(start)
         text = " ".join(message.texts(first, last))
         words = message.texts(start, end)
-        if OTHERS.search(text[: max(0, len(" ".join(message.texts(first, start))))]) and not re.search(r"\b(?:i|im|ill|we|my)\b", text):
+        if OTHERS.search(text[: max(0, len(" ".join(message.texts(first, start))))]) and not re.search(
+            r"\b(?:i|im|ill|we|my)\b", text
+        ):
             continue
         del match
         back = bool(re.search(r"\b(?:back|home|return|resume|restart|again)", " ".join(words)))
         on = _return_day(message, days, sent, start if back else first)
         if back and on is None and not (message.value(end + 1) is not None or message.value(end) is not None):
             continue
-        if back and any(w in {"squat", "squats", "my", "the"} for w in [message.text(start - 1), message.text(end)] if w in {"squat", "squats", "my"}):
+        if back and any(
+            w in {"squat", "squats", "my", "the"}
+            for w in [message.text(start - 1), message.text(end)]
+            if w in {"squat", "squats", "my"}
+        ):
             continue
-        if words[-1] in {"off", "out", "gone", "home"} and on is None and not _LENGTH.search(line) and "week" not in message.words:
+        if (
+            words[-1] in {"off", "out", "gone", "home"}
+            and on is None
+            and not _LENGTH.search(line)
+            and "week" not in message.words
+        ):
             continue
         if on is None and _STILL.search(line):
             continue
@@ -483,7 +717,14 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
         if on is None and not back and not _is_length_or_open(message, start, end, last):
             continue
         return Wanted(on=on)
-    if re.search(r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave|no gym|no training|on nights|night shifts?|nights|off|busy|swamped|injured|closed)\b", line) and re.search(r"\b(?:till|til|until|back)\b", line) and not _STILL.search(line):
+    if (
+        re.search(
+            r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave|no gym|no training|on nights|night shifts?|nights|off|busy|swamped|injured|closed)\b",
+            line,
+        )
+        and re.search(r"\b(?:till|til|until|back)\b", line)
+        and not _STILL.search(line)
+    ):
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None
@@ -491,13 +732,31 @@ def _pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | No
 
 def _is_length_or_open(message: Message, start: int, end: int, last: int) -> bool:
     text = " ".join(message.texts(start, min(last, end + 8)))
-    return bool(re.search(r"\b(?:weeks?|days?|months?|fortnight|holidays?|vacation|leave|break|pause|hold|trip|until|till|til|abroad|travell?ing|away|surgery|town|honeymoon|country|closed|shut)\b", text)) and not re.search(r"\b(?:right away|put away|away from failure|walked away|straight away|pin|ran away|stay away|throw away|far away)\b", text)
+    return bool(
+        re.search(
+            r"\b(?:weeks?|days?|months?|fortnight|holidays?|vacation|leave|break|pause|hold|trip|until|till|til|abroad|travell?ing|away|surgery|town|honeymoon|country|closed|shut)\b",
+            text,
+        )
+    ) and not re.search(
+        r"\b(?:right away|put away|away from failure|walked away|straight away|pin|ran away|stay away|throw away|far away)\b",
+        text,
+    )
 
 
 def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: int) -> date | None:
     """Return the day that a pause ends: a day after "till" or "back", or a length counted from today."""
-    candidates = [d for d in days if d.start >= start and d.kind not in {"last weekday", "vague"} and not (d.kind == "offset" and d.values[0] <= 0)]
-    cued = [d for d in candidates if any(_UNTIL.match(message.text(at)) for at in range(max(0, d.start - 4), d.end))]
+    candidates = [
+        d
+        for d in days
+        if d.start >= start
+        and d.kind not in {"last weekday", "vague"}
+        and not (d.kind == "offset" and d.values[0] <= 0)
+    ]
+    cued = [
+        d
+        for d in candidates
+        if any(_UNTIL.match(message.text(at)) for at in range(max(0, d.start - 4), d.end))
+    ]
     for day in cued:
         on = coming_day(day, sent)
         if on is not None:
@@ -506,7 +765,15 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
     match = _LENGTH.search(line)
     if match is not None and not re.match(r" (?:ago|old|a week|per)", line[match.end() :]):
         unit = match["u"]
-        size = 7 if unit.startswith(("week", "wk")) else 14 if unit.startswith("fort") else 30 if unit.startswith("month") else 1
+        size = (
+            7
+            if unit.startswith(("week", "wk"))
+            else 14
+            if unit.startswith("fort")
+            else 30
+            if unit.startswith("month")
+            else 1
+        )
         if match["n"]:
             at = message.at((message.starts[start] if start < len(message.starts) else 0) + match.start("n"))
             value = message.value(at)
@@ -531,7 +798,14 @@ def _questions(message: Message, asked: Sequence[str], wants: list[Want]) -> Non
     rest = line
     for text in asked:
         topic = _topic(text)
-        if topic is not None and not (topic == "ask_coach" and moved and re.search(r"\b(?:tomorrow|instead|move|shift|postpone|day|today|ok|okay|fine|train|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b", text)):
+        if topic is not None and not (
+            topic == "ask_coach"
+            and moved
+            and re.search(
+                r"\b(?:tomorrow|instead|move|shift|postpone|day|today|ok|okay|fine|train|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b",
+                text,
+            )
+        ):
             wants.append(topic)
         rest = rest.replace(text, " ", 1)
     for sentence in re.split(r"(?<= [.!?;\n])|\n", rest):
@@ -554,7 +828,10 @@ def _topic(text: str) -> Want | None:
 
 
 _TOPICS: tuple[tuple[re.Pattern[str], Want], ...] = (
-    (_words(r"how (?:do|should|can|to) (?:i|you) (?:do|perform|breathe|brace|hold|grip|set up)(?: \w+)*"), "ask_coach"),
+    (
+        _words(r"how (?:do|should|can|to) (?:i|you) (?:do|perform|breathe|brace|hold|grip|set up)(?: \w+)*"),
+        "ask_coach",
+    ),
     (_STOP, "stop_messages"),
     (_HELP, "help"),
     (_PLAN, "show_plan"),
@@ -569,7 +846,17 @@ def _unmarked(sentence: str, *, moved: bool) -> Want | None:
     opens = ends_asking or not words.isdisjoint(_OPENERS)
     for pattern, want in ((_HELP, "help"), (_HISTORY, "show_history"), (_PLAN, "show_plan")) if opens else ():
         match = pattern.search(sentence)
-        if match is not None and (ends_asking or _opens(sentence, match.start())) and (ends_asking or re.match(r"(?:what|show|send|tell|give|how|list|remind|help|explain|define|which|when|see|meaning|progress|history|my|todays|plan|i dont|dont know|am|resend|pull|view|wats|wtf|are|need|who|stats)", match.group())):
+        if (
+            match is not None
+            and (ends_asking or _opens(sentence, match.start()))
+            and (
+                ends_asking
+                or re.match(
+                    r"(?:what|show|send|tell|give|how|list|remind|help|explain|define|which|when|see|meaning|progress|history|my|todays|plan|i dont|dont know|am|resend|pull|view|wats|wtf|are|need|who|stats)",
+                    match.group(),
+                )
+            )
+        ):
             return want  # type: ignore[return-value] # literals of the tuple above
     if not words.isdisjoint(_REQUEST_KEYS):
         match = _REQUEST.search(sentence)
@@ -577,16 +864,41 @@ def _unmarked(sentence: str, *, moved: bool) -> Want | None:
             said = match.group()
             if moved and re.search(r"\b(?:tomorrow|instead|move|shift|train)\b", said):
                 return None
-            if re.match(r"(?:hope|hoping|is|if|was|are|whether)\b", said) and not ends_asking and not re.match(r"(?:hope|hoping|if|whether|is that|is this|is it)", said):
+            if (
+                re.match(r"(?:hope|hoping|is|if|was|are|whether)\b", said)
+                and not ends_asking
+                and not re.match(r"(?:hope|hoping|if|whether|is that|is this|is it)", said)
+            ):
                 return None
-            if re.match(r"(?:do|did|would|will|can|could|should|what)\b", said) and not (ends_asking or _opens(sentence, match.start()) or re.match(r"(?:can|could|would|will) (?:you|u|someone)", said)):
+            if re.match(r"(?:do|did|would|will|can|could|should|what)\b", said) and not (
+                ends_asking
+                or _opens(sentence, match.start())
+                or re.match(r"(?:can|could|would|will) (?:you|u|someone)", said)
+            ):
                 return None
-            if re.match(r"i (?:\w+ )?(?:like|love|prefer|need|want|wish)\b", said) and re.search(r"\b(?:like|love|need|want|prefer) (?:new|other|less|different|check|a new|this|the|it)\b", said) and not re.search(r"\b(?:talk|ask|swap|change|discuss|know|speak|chat|switch|replace)\b", said):
+            if (
+                re.match(r"i (?:\w+ )?(?:like|love|prefer|need|want|wish)\b", said)
+                and re.search(
+                    r"\b(?:like|love|need|want|prefer) (?:new|other|less|different|check|a new|this|the|it)\b",
+                    said,
+                )
+                and not re.search(
+                    r"\b(?:talk|ask|swap|change|discuss|know|speak|chat|switch|replace)\b", said
+                )
+            ):
                 return None
             return "ask_coach"
     if ends_asking and re.search(r"#(?: (?:reps?|kgs?|lbs?|kilos?|pounds?|today|s))* \?$", sentence):
         return None
-    if ends_asking and len(words) > 1 and not _SMALL_TALK.search(sentence) and re.search(r"\b(?:i|my|me|it|heavy|form|sets?|reps?|weight|normal|ok|okay|pain|rest|days?|squats?|bench|rows?|deadlifts?|press|curls?|knees?|back|shoulder|exercise|training|should|why|how|what|can)\b", sentence):
+    if (
+        ends_asking
+        and len(words) > 1
+        and not _SMALL_TALK.search(sentence)
+        and re.search(
+            r"\b(?:i|my|me|it|heavy|form|sets?|reps?|weight|normal|ok|okay|pain|rest|days?|squats?|bench|rows?|deadlifts?|press|curls?|knees?|back|shoulder|exercise|training|should|why|how|what|can)\b",
+            sentence,
+        )
+    ):
         return "ask_coach"
     return None
 
@@ -611,7 +923,10 @@ def find_undo(message: Message) -> tuple[int, int] | None:
     if not message.has(_UNDO_TRIGGERS):
         return None
     for _, start, end in message.find(_UNDO):
-        if message.text(start - 1) in {"dont", "didnt", "cant", "to", "never", "not"} and message.text(start - 1) != "to":
+        if (
+            message.text(start - 1) in {"dont", "didnt", "cant", "to", "never", "not"}
+            and message.text(start - 1) != "to"
+        ):
             continue
         if message.taken[start] and message.taken[start] not in {"a question", "exercise"}:
             continue

@@ -17,7 +17,9 @@ from domain.reading.words import ACTIVITIES, TRAINING
 BACKWARD_DAYS = 60
 """How far back a day in numbers can lie."""
 
-Kind = Literal["offset", "weekday", "last weekday", "next weekday", "day of month", "numbers", "date", "vague"]
+Kind = Literal[
+    "offset", "weekday", "last weekday", "next weekday", "day of month", "numbers", "date", "vague"
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,13 +84,23 @@ _WITH_MONTH = re.compile(
 _DAY_OF_MONTH = re.compile(
     r"\b(?:on|till|til|until|from|for|of|back|by|since|to|away|through|was|that) the # (?:st|nd|rd|th)\b|^the # (?:st|nd|rd|th)\b(?= [:,\n]| #| \w+ #)"
 )
-_NOT_A_DAY_AFTER = frozenset({"rep", "reps", "set", "sets", "one", "time", "exercise", "attempt", "plate", "hole"})
-_FAIL_WORDS = frozenset({"failed", "fail", "failing", "died", "stuck", "missed", "dropped", "rep", "lost", "stopped"})
+_NOT_A_DAY_AFTER = frozenset(
+    {"rep", "reps", "set", "sets", "one", "time", "exercise", "attempt", "plate", "hole"}
+)
+_FAIL_WORDS = frozenset(
+    {"failed", "fail", "failing", "died", "stuck", "missed", "dropped", "rep", "lost", "stopped"}
+)
 _NUMERIC = re.compile(r"# / #(?: / #)?|# - # - #|# \. # \.(?: #)?|# \. # \. #")
-_CUES = frozenset({"on", "for", "from", "of", "date", "dated", "since", "till", "until", "back", "workout", "session", "to"})
+_CUES = frozenset(
+    {"on", "for", "from", "of", "date", "dated", "since", "till", "until", "back", "workout", "session", "to"}
+)
 _FULL_SET = re.compile(r"# (?:kgs?|kilos?|lbs?|pounds?|s)? ?(?:x|for|@|\*|times|by) #|# reps|# (?:kg|lbs?) #")
-_NOT_OF_A_SET = frozenset({"than", "since", "after", "like", "before", "as", "until", "till", "til", "by", "vs"})
-_SORE = frozenset({"sore", "tired", "stiff", "hungover", "wrecked", "doms", "fatigued", "exhausted", "aching", "pain"})
+_NOT_OF_A_SET = frozenset(
+    {"than", "since", "after", "like", "before", "as", "until", "till", "til", "by", "vs"}
+)
+_SORE = frozenset(
+    {"sore", "tired", "stiff", "hungover", "wrecked", "doms", "fatigued", "exhausted", "aching", "pain"}
+)
 _HEADER_WORDS = frozenset({"am", "pm", "at", "oclock", "around", "about", "session", "workout", "evening", "morning",
     "afternoon", "s", "late", "early", "night", "on", "last", "for", "from", "this", "so", "ok", "and", "hi", "hey",
     "hello", "sorry", "update", "the", "log", "results", "training", "numbers", "coach", "just", "my", "in"})  # fmt: skip
@@ -125,7 +137,11 @@ def find_days(message: Message) -> list[Day]:
         elif token.kind == NUMBER and "." in token.text and message.text(at + 1) == "." and not token.spoken:
             first, _, second = token.text.partition(".")
             cue = message.text(at - 2) if message.text(at - 1) == "the" else message.text(at - 1)
-            if (cue in _CUES or message.text(at - 1) == "the") and int(first) <= 31 and 1 <= int(second or 0) <= 12:
+            if (
+                (cue in _CUES or message.text(at - 1) == "the")
+                and int(first) <= 31
+                and 1 <= int(second or 0) <= 12
+            ):
                 add(at, at + 2, "numbers", (int(first), int(second)))
     found.sort(key=lambda day: day.start)
     return found
@@ -148,13 +164,28 @@ def _add_word(message: Message, at: int, word: str, add: Any) -> None:
     weekday = _WEEKDAYS.get(word)
     if weekday is None and word.endswith("s"):
         weekday = _WEEKDAYS.get(word[:-1])
-        if weekday is not None and word not in {"thurs", "tues"} and message.tokens[at].end - message.tokens[at].start == len(word):
+        if (
+            weekday is not None
+            and word not in {"thurs", "tues"}
+            and message.tokens[at].end - message.tokens[at].start == len(word)
+        ):
             # "on Mondays" is a habit; "Monday's" has an apostrophe and so is longer as typed.
             return
     if weekday is None:
         return
     before = message.text(at - 1)
-    if word in _SHORT and before not in {"on", "last", "this", "next", "till", "until", "for", "to", "since", "from"}:
+    if word in _SHORT and before not in {
+        "on",
+        "last",
+        "this",
+        "next",
+        "till",
+        "until",
+        "for",
+        "to",
+        "since",
+        "from",
+    }:
         alone = message.text(at + 1) in {":", ",", "-", "\n", ""} and (at == 0 or before in {"\n", "."})
         if not alone:
             return
@@ -184,7 +215,12 @@ def _add_with_month(message: Message, start: int, end: int, add: Any) -> None:
     day = _parsed(span.replace(" th", "").replace(" st", "").replace(" nd", "").replace(" rd", ""))
     if day is not None:
         has_year = len(numbers) > 1 and numbers[1] > 2000
-        add(start, end, "date" if has_year else "numbers", (day.toordinal(),) if has_year else (day.day, day.month, 0))
+        add(
+            start,
+            end,
+            "date" if has_year else "numbers",
+            (day.toordinal(),) if has_year else (day.day, day.month, 0),
+        )
 
 
 def _add_numeric(message: Message, start: int, end: int, add: Any) -> None:
@@ -204,17 +240,32 @@ def _add_numeric(message: Message, start: int, end: int, add: Any) -> None:
                 add(start, end, "date", (date(numbers[0], numbers[1], numbers[2]).toordinal(),))
             except ValueError:
                 return
-        elif numbers[2] > 1900 or (numbers[2] >= 20 and before not in {"x", "for", ":", "/"} and tokens[1].text != "-"):
+        elif numbers[2] > 1900 or (
+            numbers[2] >= 20 and before not in {"x", "for", ":", "/"} and tokens[1].text != "-"
+        ):
             year = numbers[2] if numbers[2] > 1900 else 2000 + numbers[2]
             add(start, end, "numbers", (numbers[0], numbers[1], year))
         return
     if not (_is_day(numbers[0], numbers[1]) or _is_day(numbers[1], numbers[0])):
         return
-    if before in {"x", "/", "@", "*", "times", "pain"} or after in {"x", "reps", "kg", "lb", "lbs", "@", "/", "sets"}:
+    if before in {"x", "/", "@", "*", "times", "pain"} or after in {
+        "x",
+        "reps",
+        "kg",
+        "lb",
+        "lbs",
+        "@",
+        "/",
+        "sets",
+    }:
         return
     if before == "for" and start >= 2 and message.value(start - 2) is not None:
         return
-    others = message.line[: message.starts[start]] + " | " + (message.line[message.starts[end] :] if end < len(message.starts) else "")
+    others = (
+        message.line[: message.starts[start]]
+        + " | "
+        + (message.line[message.starts[end] :] if end < len(message.starts) else "")
+    )
     cued = before in _CUES or (after == ":" and (start == 0 or before == "\n"))
     if cued or _FULL_SET.search(others) or (others.strip(" |") == "" and False):
         add(start, end, "numbers", numbers)
@@ -301,7 +352,8 @@ def coming_day(day: Day, sent: datetime) -> date | None:
             ahead_days = {
                 _on_or_after(d, m, today)
                 for d, m in {(day.values[0], day.values[1]), (day.values[1], day.values[0])}
-                if _is_day(d, m) and not (len(day.values) == 3 and (d, m) != day.values[:2] and day.values[2] == 0)
+                if _is_day(d, m)
+                and not (len(day.values) == 3 and (d, m) != day.values[:2] and day.values[2] == 0)
             } - {None}
             near = {d for d in ahead_days if d is not None and (d - today).days <= 120}
             chosen = near or ahead_days
@@ -384,7 +436,16 @@ def is_for_training(message: Message, day: Day, has_set: Any) -> bool:
     if words & _SORE and (before in {"from", "of"} or message.text(day.end) in {"s"}):
         return False
     others = words - set(message.texts(day.start, day.end))
-    if {message.text(day.start - 1), message.text(day.end)} & {"workout", "workouts", "session", "training", "sets", "numbers", "results", "log"}:
+    if {message.text(day.start - 1), message.text(day.end)} & {
+        "workout",
+        "workouts",
+        "session",
+        "training",
+        "sets",
+        "numbers",
+        "results",
+        "log",
+    }:
         return True
     if message.text(end - 1) == ":" and day.start - start <= 2:
         return True

@@ -1,6 +1,8 @@
 """Word lists of the small rules, as data. Each list has one use, named beside it."""
 
-KG_WORDS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm", "kilogramme", "kgm", "kilogrammes"})
+KG_WORDS = frozenset(
+    {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm", "kilogramme", "kgm", "kilogrammes"}
+)
 LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
 STONE_WORDS = frozenset({"stone", "stones", "st"})
 REP_WORDS = frozenset(
@@ -19,12 +21,12 @@ THEN_WORDS = frozenset({"then", "followed", "afterwards", "finally", "later"})
 BETWEEN = frozenset(
     """a an the only just solid good clean hard full nice easy ugly i my today of total whole was it all them both
     this time tough strong slow proper like about? still again in is were reps rep shaky grindy lovely comfortable
-    strict paused each done on uh um er erm uhm like what maybe""".replace("?", "").split()
+    strict paused each done uh um er erm uhm like what maybe""".replace("?", "").split()
 ) - {"about", "each", "on"}
 """Words that may stand between a load and its reps without parting them."""
 
 LOAD_NOUNS = frozenset(
-    """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights backpack
+    """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights backpack hips hip shoulders thighs
     rucksack ball cable machine band bands chain chains lap waist plate plates db dbs kb kbs sandbag bag bells""".split()
 )
 """What a load is made of; such a word after it changes nothing."""
@@ -68,7 +70,9 @@ ACTIVITIES = frozenset(
     night? moved moving marathon race cooking cooked deadline lecture school uni office date? barbecue bbq hangover
     hungover pilates spin badminton surfing surf sailing boxing judo karate kids? snow shopping interview meeting
     funeral surgery operation blood rain weather parade festival church cleaning cleaned painting painted decorating
-    lawn hockey cricket handball kayaking rowing? sauna physiotherapist appointment""".replace("?", "").split()
+    lawn hockey cricket handball kayaking rowing? sauna physiotherapist appointment""".replace(
+        "?", ""
+    ).split()
 ) - {"night", "date", "kids", "rowing"}
 """What a day can be said of that is no training with the coach."""
 

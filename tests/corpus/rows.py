@@ -55,7 +55,10 @@ def compared(reading: dict[str, Any]) -> dict[str, Any]:
     """Return what counts of a reading, in a form that can be compared: places, wants and asks in any order."""
     return {
         "sets": [
-            {key: (float(value) if key in {"load", "rir"} and value is not None else value) for key, value in one.items()}
+            {
+                key: (float(value) if key in {"load", "rir"} and value is not None else value)
+                for key, value in one.items()
+            }
             for one in reading["sets"]
         ],
         "pain": sorted(json.dumps(one, sort_keys=True) for one in reading["pain"]),
