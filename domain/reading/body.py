@@ -36,6 +36,7 @@ from domain.reading.body_words import (
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.request import Pain, Place, Side
+from domain.reading.tokens import Token
 
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lft": "left", "rigth": "right"}
 _SCORE = re.compile(
@@ -179,11 +180,11 @@ def find_parts(message: Message, named: Sequence[Named]) -> list[_Part]:
     at = 0
     tokens = message.tokens
     while at < len(tokens):
-        if tokens[at].text not in PART_FIRST:
+        if tokens[at].text not in PART_FIRST and _without_is(tokens[at]) not in PART_FIRST:
             at += 1
             continue
         for length in range(LONGEST_PART, 0, -1):
-            words = tuple(t.text for t in tokens[at : at + length])
+            words = tuple(_without_is(t) for t in tokens[at : at + length])
             place = PARTS.get(words)
             if (
                 place is None
@@ -202,9 +203,17 @@ def find_parts(message: Message, named: Sequence[Named]) -> list[_Part]:
     return found
 
 
+def _without_is(token: Token) -> str:
+    """Return a word without the "s" of "is": "knee's sore"."""
+    text = token.text
+    return text[:-1] if text.endswith("s") and token.end - token.start == len(text) + 1 else text
+
+
 def _is_body_back(message: Message, at: int) -> bool:
     """Return whether "back" is the body's, and not "back on Monday" or "came back"."""
     before, after = message.text(at - 1), message.text(at + 1)
+    if message.text(at) == "backs" and before not in {"the"}:
+        return True
     if after in {
         "on",
         "in",
@@ -259,9 +268,9 @@ def _side(message: Message, start: int, end: int, place: Place, word: str) -> Si
         sides.add(side)
     for at in range(end, min(last, end + 12)):
         text = message.text(at)
-        if at > end and message.text(at) in PART_FIRST and message.text(at) != "back":
+        if at > end and (message.text(at),) in PARTS and message.text(at) != "back":
             break
-        if at >= end + 6 and message.text(at + 1) != "side":
+        if at >= end + 6 and message.text(at + 1) != "side" and message.texts(at - 2, at) != ["on", "the"]:
             continue
         if text in {"left", "right", "both"} and (
             message.text(at - 1) in {"(", "the", ",", "-", "my"} and message.text(at + 1) in {")", "side", "one", "ones", "sides", ",", "", ".", "-", "and"}
@@ -309,7 +318,7 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
         ]
         return [(Pain(p.place, p.side, score), p) for p in mine]
     if word == "pulled":
-        mine = [p for p in mine if p.start - at in range(5) or at - p.end in range(3)]
+        mine = [p for p in mine if p.start - at in range(8) or at - p.end in range(3)]
     if word in {"strain", "straining", "strained"} and message.text(at + 1) in {"to", "on"} and not mine:
         return []
     if mine:
@@ -337,7 +346,11 @@ def _words(message: Message, start: int, end: int) -> list[str]:
 
 
 def _with_pain(message: Message, first: int, last: int, at: int) -> bool:
-    return any(t.text in HURT for i, t in enumerate(message.tokens[first:last], first) if i != at)
+    return any(
+        t.text in HURT and not _is_denied(message, i, *message.clause_span(i))
+        for i, t in enumerate(message.tokens[first:last], first)
+        if i != at
+    )
 
 
 def _is_denied(message: Message, at: int, start: int, end: int) -> bool:
@@ -392,8 +405,8 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         return False
     over = OVER_NOW.search(line)
     if over is not None and over.start() > place - 40:
-        between = line[min(place, over.start()) : max(place, over.start())]
-        if not re.search(r"\bbut my\b", between):
+        between = line[min(place, over.end()) : max(place, over.start())]
+        if not re.search(r"\bbut my\b", between) and not (over.end() <= place and re.search(r" , | but ", between + " ")):
             return True
     return LONG_PAST.search(line) is not None
 
@@ -405,6 +418,9 @@ def _parts_of(
     here = [p for p in parts if start <= p.start < end]
     if here:
         main = [p for p in here if not _subordinate(message, p, at)]
+        earlier = [p for p in parts if first <= p.start < start]
+        if not main and earlier:
+            return earlier[-1:]
         chosen = main or here
         before = [p for p in chosen if p.end <= at]
         after = [p for p in chosen if p.start >= at]

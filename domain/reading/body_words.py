@@ -194,13 +194,13 @@ HURT = frozenset(
     pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen swelling swelled twinge twinges
     twinged twingey throbbing throbs throb sprained sprain injured injury agony inflamed niggle niggles niggling
     niggly jabbing torn tore shooting bothering headache headaches migraine backache flared flaring tendinitis tendonitis
-    dislocated nagging unhappy""".split()
+    dislocated nagging unhappy ow ouch ouchie""".split()
 )
 NEEDS_PART = frozenset(
     """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen swelling
     swelled throbbing throbs throb sprained sprain injured injury inflamed torn tore shooting bothering stab stabs
     stabbing stabbed flared flaring nagging dislocated twinge twinges twinged twingey niggle niggles niggling niggly
-    jabbing agony hurted unhappy straining""".split()
+    jabbing agony hurted unhappy straining ow ouch ouchie""".split()
 )
 """Words that tell of pain only beside a part of the body."""
 ACHE = frozenset(
@@ -224,12 +224,12 @@ NEGATIONS = frozenset(
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
 OVER_NOW = re.compile(
     r"\b(?:(?:is |its |feels? |all |are |was |were |seems? |totally |completely |much |now )?(?:fine|good|ok|okay|chill|better|great|gone|alright|healed|cured|happy|sorted) (?:now|again|today|anymore|though)"
-    r"|(?:no longer|any ?more|anymore|not any more|went away|gone away|has gone|is gone|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered|back to normal|stopped hurting|settled)"
+    r"|(?:pains? gone|no longer|any ?more|anymore|not any more|went away|gone away|has gone|is gone|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered|back to normal|stopped hurting|settled)"
     r"|now (?:its |it is |theyre )?(?:fine|good|ok|okay|better|gone|great|all good))\b"
 )
 STILL = frozenset({"still", "again", "worse"})
 LONG_PAST = re.compile(
-    r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago|ages ago|back in #|in #{4}|as a (?:kid|child|teenager)|when i was|old injury|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)\b"
+    r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago|ages ago|back in #|in #{4}|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)\b"
 )
 CONDITIONAL = re.compile(
     r"\b(?:if|in case|whenever|unless|should i feel|what happens when|worried (?:about|that)|afraid (?:of|that)|scared (?:of|that)|avoid|prevent|preventing|hope|hoping|so that|dont want|wouldnt want|before it|supposed to|will|gonna|going to|might|could|meant to|does it mean)\b"

@@ -363,7 +363,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = "reps", end + 2
     elif after in {"plate", "plates"}:
         role, end = "plates", end + 1
-    elif after in {"x", "times"} and message.value(end + 1) is None and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"} and not (
+    elif after in {"x", "times"} and (message.value(end + 1) is None or message.text(end + 2) == "times") and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"} and not (
         message.text(end + 1) in {"per"}
     ):  # fmt: skip
         role, end, times = "reps", end + 1, after == "times"

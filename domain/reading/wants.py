@@ -86,20 +86,23 @@ _HISTORY = _words(
     r"(?:show|send|give|tell|see|view|look at|pull up|list)(?: \w+){0,2} (?:my|the|me|all)(?: \w+){0,3} (?:progress|history|log|logs|numbers|results|stats|statistics|records?|graph|chart|past sets|journal|data|curve|lifts|trend|prs?|pbs?|bests|entries|previous \w+|last (?:workout|session|time|week|sets?)|past \w+)(?: \w+)*",
     r"how (?:have i|ive|i have|i|my|am i|has my|did my|is my|are my|was my|were my)(?: \w+){0,4} (?:got on|getting on|progress\w*|improv\w+|come along|coming along|changed|develop\w*|going|gone|doing|done|trending|moving|look\w*)(?! right| wrong)(?: \w+)*",
     r"(?:have i|am i) (?:improv\w+|got(?:ten)? (?:stronger|better)|getting (?:stronger|better)|progress\w*|made (?:any )?progress)(?: \w+)*",
-    r"(?:progress|history|stats|my numbers|my progress|my history|my log|my stats)(?: (?:please|pls|for|on|of|chart|graph)(?: \w+)*)?$",
+    r"(?:progress|history|stats|my numbers|my progress|my history|my log|my stats)(?: (?:please|pls|for|on|of|chart|graph|this|last|over|so far)(?: \w+)*)?(?= \?|$)",
     r"(?:tell me|remind me|know|see|remember) what (?:i|my|we) (?:\w+ ){0,2}?(?:did|lifted|used|got|had|managed|hit|pressed|squatted|benched|lift|do|get|numbers|weights?)(?: \w+)*",
     r"what (?:i|we) (?:did|lifted|used|got|had|managed)(?: \w+){0,6} (?:last|before|previous\w*)(?: \w+)*",
     r"remind me what (?:i|my|we)(?: \w+){0,3} (?:did|lifted|got|used|had|last|best|was|were|numbers)(?: \w+)*",
     r"what (?:weight|weights|load|reps|numbers?)(?: \w+)? did i (?:use|do|lift|get|have|hit|put|manage)(?: \w+)*",
     r"when did i last (?:\w+)(?: \w+)*",
+    r"how did (?:i|it|that)(?: \w+)? (?:do|go)(?: \w+)* (?:last|on|before|previous\w*|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: \w+)*",
+    r"what (?:was|were) (?:the|my)(?: \w+){0,2} (?:weights?|load|reps|numbers?|score)(?: \w+)* (?:last|before|previous\w*)(?: \w+)*",
 )
 _PLAN = _words(
-    r"what(?:s| is| am i| do i| are we| r we| else| else is| else do i)?(?: still)?(?: \w+){0,2} (?:left|next|remaining|on today|today|up next|up today|on the (?:plan|menu|list|cards|agenda|programme|program|schedule)|to do|the plan|planned|due|for today|coming up|for me|scheduled|doing today|doing tonight|after (?:that|this)|missing|outstanding)(?: \w+)*(?<! wrong)",
+    r"what(?:s| is| am i| do i| are we| r we| else| else is| else do i)?(?: still)?(?: \w+){0,2} (?:left|next|remaining|on today|today|up next|up today|on the (?:plan|menu|list|cards|agenda|programme|program|schedule)|to do|the plan|planned|due|for today|coming up|scheduled|doing today|doing tonight|after (?:that|this)|missing|outstanding)(?: \w+)*(?<! wrong)",
     r"(?:which|what) (?:exercises?|workout|sets?|lifts?|session|day|muscles?|movements?)(?: \w+){0,4} (?:today|left|next|due|do i|is it|are|is|tomorrow|now|remain\w*|have|on|tonight|first|missing|still)(?: \w+)*",
     r"what (?:should|shall|do|am|must|can|will) (?:i|we)(?: have to| need to| be| supposed to)? (?:do|train|doing|training|lift|start with|beat|aim for|hit|try|be doing|go for|work on|have)(?: (?:today|next|now|tonight|first|tomorrow|on|this|for|in|with|after|at|to beat|as)(?: \w+)*)?(?= \?|$)",
     r"what(?:s| is| was| are| were)(?: the| my| todays| this weeks)? (?:target|targets|plan|goal|workout|session|programme|program|routine|number to beat|weight to beat|set to beat|training|number for)(?: \w+)*",
     r"(?:show|send|give|tell|see|list|resend|repeat)(?: \w+){0,2} (?:the|my|todays|me|this|tomorrows|next)(?: \w+){0,2} (?:plan|workout|list|exercises|session|targets?|programme|program|routine|training|schedule)(?: \w+)*",
     r"(?:todays|tomorrows|the|my|next)? ?(?:plan|workout|list|exercises|targets?)(?: for today| today| please| pls)?(?= \?| please| pls|$)",
+    r"what (?:weights?|load|numbers?|reps) (?:do|should|must|shall|am) i (?:\w+ )?(?:need to |have to |supposed to |meant to |going to )?(?:beat|hit|aim for|go for|do|use|lift|get)(?: (?:today|on|next|this|for|now)(?: \w+)*)?(?= \?|$)",
     r"how many (?:sets|exercises|more|things|lifts|movements)(?: \w+){0,5} (?:left|do i|today|remaining|to do|to go|are there|are on|should|for)(?: \w+)*",
     r"(?:when|what day|which day)(?: \w+){0,3} (?:next|my) (?:workout|session|training|gym day)(?: \w+)*",
     r"(?:is|was) (?:it|today|this|tomorrow) (?:a |my )?(?:rest day|training day|leg day|push day|pull day|gym day|workout day|day off)(?: \w+)*",
@@ -169,7 +172,7 @@ _SKIP_WORKOUT = _words(
     rf"(?:skip|skipping|skipped|miss|missing|missed|cancel|cancelling|cancelled|bail on|bailing on|bailed on|sit out|sitting out|ditch|ditching|ditched|drop|give up on|pass on|passing on|blow off|blew off) (?:(?:the|my|this|our|on|out|out on|all of) )*(?:{_GYM[3:-1]}|rest of (?:it|the (?:workout|session))|rest|whole thing|entire workout|whole workout)(?: (?:today|tonight|workout|session|training|gym|this time))*",
     r"(?:taking|take|need|having|took) (?:today|the day|tonight|a day|the evening|a rest day|an extra rest day)(?: off)?(?: today)?",
     r"(?:giving|give|gave) (?:it|today|the gym|training|todays workout|tonight|the workout|this one|the session) a miss",
-    r"(?:day off|off|rest day|resting) today|today(?:s| is)? (?:a )?(?:rest day|off|day off|a write off)|not (?:happening )?today|not feeling it today|today (?:isnt|is not|wont be|not) (?:happening|possible|going to happen|gonna happen)|count me out(?: today)?|im out today|sitting (?:this one|today|it) out|didnt make it(?: today| to the gym| yesterday)?|havent been (?:to the gym )?today|gym (?:is|was) (?:closed|shut)(?: today)?|cant today|wont today|couldnt today",
+    r"(?:day off|off|rest day|resting) today|today(?:s| is) (?:a )?(?:no (?:from|for) me|no go|no)|today(?:s| is)? (?:a )?(?:rest day|off|day off|a write off)|not (?:happening )?today|not feeling it today|today (?:isnt|is not|wont be|not) (?:happening|possible|going to happen|gonna happen)|count me out(?: today)?|im out today|sitting (?:this one|today|it) out|didnt make it(?: today| to the gym| yesterday)?|havent been (?:to the gym )?today|gym (?:is|was) (?:closed|shut)(?: today)?|cant today|wont today|couldnt today",
 )
 _SKIP_TRIGGERS = frozenset(
     """cant cannot can wont not unable couldnt no skip skipping skipped miss missing missed cancel cancelling cancelled bail bailing bailed
@@ -242,7 +245,7 @@ _LENGTH = re.compile(
 )
 
 _SKIP_VERB = re.compile(
-    r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do|no time (?:left )?for|out of time (?:for|before)|(?:left|leave|leaving|gave|giving) (?=(?:it|that|that one|this one|them|those) (?:out|off|a miss))|without (?:the )?|pass(?:ed|ing)? on|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))|bail(?:ed|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?|avoid(?:ing|ed)?|sit(?:ting)? out|ran out of time (?:for|before)|taking out|take out|took out|nixed?|axed?|forgot(?: to do)?|forgotten)\b"
+    r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do|no time (?:left )?for|out of time (?:for|before)|(?:left|leave|leaving|gave|giving) (?=(?:it|that|that one|this one|them|those) (?:out|off|a miss))|without (?:the )?|pass(?:ed|ing)? on|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))|bail(?:ed|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?|avoid(?:ing|ed)?|sit(?:ting)? out|ran out of time (?:for|before)|(?:leave|left|stop|stopped|go|quit|finish|finished|home) before|taking out|take out|took out|nixed?|axed?|forgot(?: to do)?|forgotten)\b"
 )
 _SKIP_AFTER = re.compile(
     r"\b(?:(?:down )?as (?:skipped|missed|not done)|(?:is|are|was|were|got|been|be) (?:skipped|left out|missed|cancelled|dropped|out|not done|a no(?: go| show)?|off)|skipped|skip|a miss|not today|didnt happen|not happening|will have to wait|have to wait|not done|left out|no time|ran out of time|couldnt do|didnt do|didnt get to (?:it|them)|dropped)\b"
@@ -312,6 +315,8 @@ def find_wants(
             ):
                 continue
             if skips and not message.has(frozenset({"today", "tonight", "gym", "workout", "session"})):
+                continue
+            if skips and message.texts(start, end) == ["not", "today"]:
                 continue
             if _says_workout(message, start, end, named):
                 wants.append("skip_workout")
@@ -420,6 +425,10 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
         rest = " ".join(message.texts(end, min(len(message.tokens), end + 4)))
         if not re.search(r"\b(?:today|tonight|gym|training|tomorrow)\b", rest) and words[-1] != "train":
             return False
+    if words[0].startswith(("skip", "miss")) and message.text(start - 1) == "to" and message.text(start - 2) not in {
+        "have", "had", "need", "going", "want", "got", "decided", "forced", "able", "ok", "possible", "like",
+    }:  # fmt: skip
+        return False
     if words[:2] == ["no", "gym"] and "where" in message.texts(end, end + 2):
         return False
     return bool(set(words) & _SAYS_WORKOUT) or after in {"today", "tonight"}
@@ -437,6 +446,8 @@ def _skipped(message: Message, named: Sequence[Named], in_question: set[int]) ->
         first, last = message.sentence_span(start)
         ahead = [n for n in named if end <= n.start < min(last, end + 6)]
         ahead = [n for n in ahead if all(message.value(at) is None for at in range(end, n.start))]
+        if verb == "no":
+            ahead = [n for n in ahead if not n.weak]
         if ahead and _small_words(message, end, ahead[0].start):
             chain = [ahead[0]]
             for following in ahead[1:] + [n for n in named if n.start >= end + 6 and n.start < last]:
@@ -624,6 +635,8 @@ def _move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | Non
     for _, start, end in message.find(_WILL_TRAIN):
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]
+        if len(near) > 1 and message.text(near[0].end) in {"and", ",", "&"}:
+            continue
         if (
             near
             and not any(message.value(at) is not None for at in range(end, near[0].start))
