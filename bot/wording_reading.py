@@ -42,7 +42,10 @@ def reading_lines(text: str, reading: Reading) -> list[str]:
     if not lines:
         lines.append("nothing to record and nothing to do")
     lines.append("")
-    lines.extend(f"{'from' if i == 0 else '':8} {text[s:e]!r}: {what}" for i, (s, e, what) in enumerate(_spans(reading)))
+    lines.extend(
+        f"{'from' if i == 0 else '':8} {text[s:e]!r}: {what}"
+        for i, (s, e, what) in enumerate(_spans(reading))
+    )
     left = left_over(text, reading)
     if left:
         lines.append(f"left     {left!r}")
@@ -60,7 +63,9 @@ def set_words(one: TrainingSet) -> str:
         f"{plain_number(one.rir)} in reserve" if one.rir is not None else "",
         f"on {one.on.isoformat()}" if one.on else "",
     ]
-    return ", ".join(filter(None, (f"{one.exercise}: {load_words(one.load, one.unit, one.load_kind)} × {amount}", *extras)))
+    return ", ".join(
+        filter(None, (f"{one.exercise}: {load_words(one.load, one.unit, one.load_kind)} × {amount}", *extras))
+    )
 
 
 def open_words(one: OpenSet) -> str:
@@ -109,7 +114,9 @@ def slot_words(slot: Slot) -> str:
 
 def pain_words(pain: Pain) -> str:
     """Return a place that hurts, with its side and score."""
-    place = {"both": f"both sides, {pain.where}", None: pain.where}.get(pain.side, f"{pain.side} {pain.where}")
+    place = {"both": f"both sides, {pain.where}", None: pain.where}.get(
+        pain.side, f"{pain.side} {pain.where}"
+    )
     return f"{place}, {plain_number(pain.score)} out of 10" if pain.score is not None else place
 
 

@@ -1,6 +1,7 @@
 """A short answer to one question about an unfinished set, and the set as far as it is then known.
 
-The answer is read with the same rules as a message; a text that is no answer to the question gives None, so that
+The answer is read with the same rules as a message; a text that is no answer to the question gives None,
+so that
 it can be read as a message of its own.
 """
 
@@ -16,32 +17,12 @@ from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST
 from domain.reading.when import find_days, past_day
-from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS
+from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
 
-_YES = frozenset(
-    {
-        "yes",
-        "y",
-        "yep",
-        "yeah",
-        "yup",
-        "ya",
-        "yea",
-        "correct",
-        "right",
-        "exactly",
-        "sure",
-        "ok",
-        "okay",
-        "true",
-        "yess",
-        "yas",
-        "jep",
-        "aye",
-        "indeed",
-    }
+_YES = words_of(
+    """yes y yep yeah yup ya yea correct right exactly sure ok okay true yess yas jep aye indeed"""
 )
 _ORDINALS = {
     "first": 0,
@@ -54,27 +35,8 @@ _ORDINALS = {
     "2nd": 1,
     "last": -1,
 }
-_SMALL = FILLERS | frozenset(
-    {
-        "one",
-        "on",
-        "was",
-        "for",
-        "to",
-        "with",
-        "than",
-        "by",
-        "each",
-        "per",
-        "hand",
-        "side",
-        "x",
-        "added",
-        "assisted",
-        "help",
-        "bar",
-        "total",
-    }
+_SMALL = FILLERS | words_of(
+    """one on was for to with than by each per hand side x added assisted help bar total"""
 )
 _LONGEST_ANSWER = 12
 
@@ -171,7 +133,8 @@ def _quantities(message: Message) -> tuple[list[Quantity], list[Mark]]:
 
 
 def _is_short(message: Message, quantities: list[Quantity], marks: list[Mark]) -> bool:
-    covered = {at for m in (*quantities, *marks) for at in range(m.start, m.end)}
+    spans = [*((q.start, q.end) for q in quantities), *((m.start, m.end) for m in marks)]
+    covered = {at for start, end in spans for at in range(start, end)}
     return all(
         at in covered or t.text in _SMALL or not t.text.isalpha() for at, t in enumerate(message.tokens)
     )
@@ -185,7 +148,7 @@ def _load(open_set: OpenSet, message: Message, request: Request) -> OpenSet | No
     loads = [q for q in quantities if q.role in {None, "load", "pair"}]
     if len(quantities) == 1 and len(loads) == 1 and loads[0].unit != "stone":
         q = loads[0]
-        unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit  # type: ignore[assignment] # narrowed above
+        unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit
         kind = known.kind_of(q)
         if q.value == 0 or kind == "body":
             return _asked(
@@ -293,7 +256,7 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
         if q.role == "reps" and q.value == open_set.bare and open_set.exercise is not None:
             return _asked(replace(open_set, reps=int(q.value), candidates=()), "confirm", request)
         if q.role == "load" and q.value == open_set.bare:
-            unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit  # type: ignore[assignment] # narrowed above
+            unit: Unit = q.unit if q.unit in {"kg", "lb"} else request.unit
             known = _known(open_set, request)
             return _asked(
                 replace(
@@ -306,7 +269,8 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
 
 
 def _says(one: TrainingSet, quantities: list[Quantity]) -> bool:
-    """Return whether the numbers of an answer are those of a candidate: "15 kg for 12", "12 reps", "100 kg"."""
+    """Return whether the numbers of an answer are those of a candidate: "15 kg for 12", "12 reps", "100
+    kg"."""
     if not quantities:
         return False
     for i, q in enumerate(quantities):
@@ -314,11 +278,12 @@ def _says(one: TrainingSet, quantities: list[Quantity]) -> bool:
             return False
         if q.role in {"reps", "seconds"} and q.value != one.amount:
             return False
-        if q.role is None and q.value != (
-            one.load if i == 0 and len(quantities) > 1 else one.amount if i else None
+        if (
+            q.role is None
+            and q.value != (one.load if i == 0 and len(quantities) > 1 else one.amount if i else None)
+            and (len(quantities) > 1 or q.value != one.load)
         ):
-            if len(quantities) > 1 or q.value != one.load:
-                return False
+            return False
     return True
 
 

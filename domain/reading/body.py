@@ -1,6 +1,8 @@
-"""What hurts: places, sides and scores, told from tired muscles, other people, the past and figures of speech.
+"""What hurts: places, sides and scores, told from tired muscles, other people, the past and figures of
+speech.
 
-Warning signs that call for medical help are next door. Nothing here knows of sets; what is taken as a score or a
+Warning signs that call for medical help are next door. Nothing here knows of sets; what is taken as a
+score or a
 part of the body is marked in the message, so that no set is made of it.
 """
 
@@ -29,7 +31,6 @@ from domain.reading.body_words import (
     PARTS,
     PLURALS,
     STILL,
-    SUBORDINATE,
     TRIGGERS,
     UNTIL,
 )
@@ -41,22 +42,33 @@ from domain.reading.tokens import Token
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lft": "left", "rigth": "right"}
 _SCORE = re.compile(
     r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
-    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,|just|only|rated|rating|probably|intensity))* (?P<b>#)(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for))(?: (?:/|out of|from|of|over) #)?"
-    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
+    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an"
+    r"|:|=|now|roughly|,|just|only|rated|rating|probably|intensity))* (?P<b>#)(?! (?:kg|kgs|lbs?|reps?|x"
+    r"|sets?|times|days?|weeks?|sec|min|years?|s\b|for))(?: (?:/|out of|from|of|over) #)?"
+    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it"
+    r"|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most"
+    r"|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
     r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
     r"|\ba (?P<e>#) (?:on|out)\b"
 )
 _SCORE_SIGNS = frozenset({"/", "out"})
 _POPPED = re.compile(r"\b(?:pop|popped|popping|snap|snapped|crack|cracked)\b")
 _KILLING = re.compile(
-    r"\b(?:is|are|was|were|been) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up|playing up|giving me (?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy)\b|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother|jip|gyp)\b|\b(?:acting|playing|flared|flaring) up\b"
+    r"\b(?:is|are|was|were|been) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up"
+    r"|playing up|giving me (?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy)\b|\b(?:bothers"
+    r"|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother|jip"
+    r"|gyp)\b|\b(?:acting|playing|flared|flaring) up\b"
 )
 _WENT = re.compile(
-    r"\b(?:something|it) (?:pull|go|went|give|gave|tear|tore|snap|snapped|pop|popped|pinch|twinge|strain|tweak|crunch)"
-    r"(?= (?:in|at|on|around|behind|under|near|deep))|\ba (?:pull|pop|snap|tear|tweak|crunch|strain|stab)(?= (?:in|at|behind|under|near) (?:my|the))"
+    r"\b(?:something|it) (?:pull|go|went|give|gave|tear|tore|snap|snapped|pop|popped|pinch|twinge|strain"
+    r"|tweak|crunch)"
+    r"(?= (?:in|at|on|around|behind|under|near|deep))|\ba (?:pull|pop|snap|tear|tweak|crunch|strain"
+    r"|stab)(?= (?:in|at|behind|under|near) (?:my|the))"
 )
 _SOMETHING = re.compile(
-    r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b"
+    r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
+    r"|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b"
+    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b"
 )
 
 
@@ -86,7 +98,9 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
             words.append(end - 1)
     parts = find_parts(message, named)
     words.extend(_scored(message, parts))
-    words.extend(end - 1 for _, _, end in message.find(_WENT) if not any(s <= end - 1 < e for s, e in figures))
+    words.extend(
+        end - 1 for _, _, end in message.find(_WENT) if not any(s <= end - 1 < e for s, e in figures)
+    )
     if not words:
         return ()
     found: dict[tuple[Place, str], Pain] = {}
@@ -142,9 +156,23 @@ def _score_later(message: Message, part: _Part) -> int:
     """Return where a score out of ten stands later in the sentence of a part of the body."""
     _, last = message.sentence_span(part.start)
     for at in range(part.end, last):
-        if message.text(at) in {"/", "out"} and message.value(at + 1 if message.text(at) == "/" else at + 2) == 10:
+        if (
+            message.text(at) in {"/", "out"}
+            and message.value(at + 1 if message.text(at) == "/" else at + 2) == 10
+        ):
             before = message.texts(max(0, at - 5), at)
-            if not {"x", "rpe", "effort", "energy", "mood", "form", "felt", "motivation", "sleep", "reps"} & set(before):
+            if not {
+                "x",
+                "rpe",
+                "effort",
+                "energy",
+                "mood",
+                "form",
+                "felt",
+                "motivation",
+                "sleep",
+                "reps",
+            } & set(before):
                 return at - 1
     return len(message.tokens)
 
@@ -231,9 +259,43 @@ def _is_body_back(message: Message, at: int) -> bool:
         "by",
     } and before not in {"my", "the"}:
         return False
-    return before in {"my", "the", "mid", "middle", "whole", "left", "right", "a", "your", "no", "of", "sore", "stiff", "bad"} or after in {
-        "pain", "pains", "hurts", "hurt", "ache", "aches", "is", "was", "feels", "felt", "still", "stiff", "sore", "issues", "issue", "trouble", "twinge", "spasm", "niggle", "hurting",
-    }  # fmt: skip
+    return before in {
+        "my",
+        "the",
+        "mid",
+        "middle",
+        "whole",
+        "left",
+        "right",
+        "a",
+        "your",
+        "no",
+        "of",
+        "sore",
+        "stiff",
+        "bad",
+    } or after in {
+        "pain",
+        "pains",
+        "hurts",
+        "hurt",
+        "ache",
+        "aches",
+        "is",
+        "was",
+        "feels",
+        "felt",
+        "still",
+        "stiff",
+        "sore",
+        "issues",
+        "issue",
+        "trouble",
+        "twinge",
+        "spasm",
+        "niggle",
+        "hurting",
+    }
 
 
 def _side(message: Message, start: int, end: int, place: Place, word: str) -> Side | None:
@@ -272,9 +334,14 @@ def _side(message: Message, start: int, end: int, place: Place, word: str) -> Si
             break
         if at >= end + 6 and message.text(at + 1) != "side" and message.texts(at - 2, at) != ["on", "the"]:
             continue
-        if text in {"left", "right", "both"} and (
-            message.text(at - 1) in {"(", "the", ",", "-", "my"} and message.text(at + 1) in {")", "side", "one", "ones", "sides", ",", "", ".", "-", "and"}
-        ) and message.text(at - 2) not in {"all", "to"}:  # fmt: skip
+        if (
+            text in {"left", "right", "both"}
+            and (
+                message.text(at - 1) in {"(", "the", ",", "-", "my"}
+                and message.text(at + 1) in {")", "side", "one", "ones", "sides", ",", "", ".", "-", "and"}
+            )
+            and message.text(at - 2) not in {"all", "to"}
+        ):
             sides.add(_SIDES[text])
             break
     if {"left", "right"} <= sides or "both" in sides:
@@ -406,7 +473,9 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
     over = OVER_NOW.search(line)
     if over is not None and over.start() > place - 40:
         between = line[min(place, over.end()) : max(place, over.start())]
-        if not re.search(r"\bbut my\b", between) and not (over.end() <= place and re.search(r" , | but ", between + " ")):
+        if not re.search(r"\bbut my\b", between) and not (
+            over.end() <= place and re.search(r" , | but ", between + " ")
+        ):
             return True
     return LONG_PAST.search(line) is not None
 
@@ -414,7 +483,8 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
 def _parts_of(
     message: Message, at: int, start: int, end: int, first: int, last: int, parts: list[_Part]
 ) -> list[_Part]:
-    """Return the parts that the word at `at` speaks of: those of its clause, or the nearest of its sentence."""
+    """Return the parts that the word at `at` speaks of: those of its clause, or the nearest of its
+    sentence."""
     here = [p for p in parts if start <= p.start < end]
     if here:
         main = [p for p in here if not _subordinate(message, p, at)]
@@ -481,7 +551,8 @@ def _subordinate(message: Message, part: _Part, at: int) -> bool:
 
 
 def _score(message: Message, at: int, start: int, end: int, last: int) -> Decimal | None:
-    """Return the score that the client puts on a pain: in its clause, after it, or in a short sentence after it."""
+    """Return the score that the client puts on a pain: in its clause, after it, or in a short sentence
+    after it."""
     in_clause = _score_in(message, at, start, end)
     if in_clause is not None:
         return in_clause
@@ -502,23 +573,23 @@ def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | 
         length += (1 if token.value is not None else len(token.text)) + 1
     for match in _SCORE.finditer(line):
         group = next(g for g in ("a", "b", "c", "d", "e") if match[g])
-        token = first + offsets.index(match.start(group))
-        value = message.value(token)
+        at_score = first + offsets.index(match.start(group))
+        value = message.value(at_score)
         if match["ten"] and message.value(first + offsets.index(match.start("ten"))) != 10:
             continue
         if (
             value is None
             or not 0 <= value <= 10
-            or (message.taken[token] and message.taken[token] != "score")
+            or (message.taken[at_score] and message.taken[at_score] != "score")
         ):
             continue
         if group in {"c", "e"} and first + offsets.index(match.start(group)) < at and group == "c":
             continue
-        if group == "a" and message.text(token - 1) in {"x", "*"}:
+        if group == "a" and message.text(at_score - 1) in {"x", "*"}:
             continue
         whole_start = first + _index(offsets, match.start())
         whole_end = first + _index(offsets, match.end() - 1) + 1
-        message.take(token if group == "b" else whole_start, max(whole_end, token + 1), "score")
+        message.take(at_score if group == "b" else whole_start, max(whole_end, at_score + 1), "score")
         return value
     return None
 

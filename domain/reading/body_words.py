@@ -3,7 +3,7 @@
 import re
 
 from domain.reading.request import Place
-from domain.reading.words import PERSONS
+from domain.reading.words import PERSONS, words_of
 
 PARTS: dict[tuple[str, ...], Place] = {
     ("neck",): "neck",
@@ -173,124 +173,107 @@ JOINTS: frozenset[Place] = frozenset(
         "foot",
     }
 )
-MUSCLES = frozenset(
-    """delt delts bicep biceps tricep triceps trap traps lat lats pec pecs abs core oblique obliques glute glutes butt
-    bum buttock buttocks quad quads hamstring hamstrings hammy hammies calf calves thigh thighs forearm forearms
-    adductor adductors feet hands palms""".split()
+MUSCLES = words_of(
+    """delt delts bicep biceps tricep triceps trap traps lat lats pec pecs abs core oblique obliques glute
+    glutes butt bum buttock buttocks quad quads hamstring hamstrings hammy hammies calf calves thigh
+    thighs forearm forearms adductor adductors feet hands palms"""
 )
 """Words for a part that mean its muscles, which are sore without harm."""
-PLURALS = frozenset(
-    """shoulders delts biceps triceps elbows forearms wrists hands fingers thumbs palms hips glutes buttocks thighs
-    quads quadriceps hamstrings hammies knees kneecaps calves calfs shins ankles feet heels toes arms legs adductors
-    traps lats pecs knuckles""".split()
+PLURALS = words_of(
+    """shoulders delts biceps triceps elbows forearms wrists hands fingers thumbs palms hips glutes buttocks
+    thighs quads quadriceps hamstrings hammies knees kneecaps calves calfs shins ankles feet heels toes
+    arms legs adductors traps lats pecs knuckles"""
 )
 NOT_TWO = frozenset(
     {"fingers", "toes", "traps", "lats", "pecs", "knuckles", "biceps", "triceps", "quadriceps"}
 )
 """Plural words that do not mean both sides."""
 
-HURT = frozenset(
-    """hurt hurts hurting hurted hurtin pain pains painful painfull paining stabbing stabs stab stabbed sharp pinch pinches
-    pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen swelling swelled twinge twinges
-    twinged twingey throbbing throbs throb sprained sprain injured injury agony inflamed niggle niggles niggling
-    niggly jabbing torn tore shooting bothering headache headaches migraine backache flared flaring tendinitis tendonitis
-    dislocated nagging unhappy ow ouch ouchie""".split()
+HURT = words_of(
+    """hurt hurts hurting hurted hurtin pain pains painful painfull paining stabbing stabs stab stabbed sharp
+    pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen
+    swelling swelled twinge twinges twinged twingey throbbing throbs throb sprained sprain injured injury
+    agony inflamed niggle niggles niggling niggly jabbing torn tore shooting bothering headache headaches
+    migraine backache flared flaring tendinitis tendonitis dislocated nagging unhappy ow ouch ouchie"""
 )
-NEEDS_PART = frozenset(
-    """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen swelling
-    swelled throbbing throbs throb sprained sprain injured injury inflamed torn tore shooting bothering stab stabs
-    stabbing stabbed flared flaring nagging dislocated twinge twinges twinged twingey niggle niggles niggling niggly
-    jabbing agony hurted unhappy straining ow ouch ouchie""".split()
+NEEDS_PART = words_of(
+    """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled
+    swollen swelling swelled throbbing throbs throb sprained sprain injured injury inflamed torn tore
+    shooting bothering stab stabs stabbing stabbed flared flaring nagging dislocated twinge twinges
+    twinged twingey niggle niggles niggling niggly jabbing agony hurted unhappy straining ow ouch ouchie"""
 )
 """Words that tell of pain only beside a part of the body."""
-ACHE = frozenset(
-    """ache aches achy aching ached achey sore soreness stiff stiffness stiffened tender clicks clicking clicky
-    clicked grumpy cranky creaky""".split()
+ACHE = words_of(
+    """ache aches achy aching ached achey sore soreness stiff stiffness stiffened tender clicks clicking
+    clicky clicked grumpy cranky creaky"""
 )
 """Words that tell of pain in a joint, the neck or the back; in a muscle only with a score."""
 CLICKS = frozenset({"clicks", "clicking", "clicky", "clicked", "creaky"})
 TRIGGERS = (
     HURT
     | ACHE
-    | frozenset(
-        {"killing", "something", "felt", "snap", "tear", "tweak", "playing", "acting", "bothers", "pop", "popped", "trouble", "gives", "gave", "bugging"}
+    | words_of(
+        """killing something felt snap tear tweak playing acting bothers pop popped trouble gives gave"
+        " bugging"""
     )
 )
 
-NEGATIONS = frozenset(
-    """no not without never didnt doesnt dont isnt wasnt arent werent nothing zero none neither nor hardly havent
-    hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne""".split()
+NEGATIONS = words_of(
+    """no not without never didnt doesnt dont isnt wasnt arent werent nothing zero none neither nor hardly
+    havent hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne"""
 )
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
 OVER_NOW = re.compile(
-    r"\b(?:(?:is |its |feels? |all |are |was |were |seems? |totally |completely |much |now )?(?:fine|good|ok|okay|chill|better|great|gone|alright|healed|cured|happy|sorted) (?:now|again|today|anymore|though)"
-    r"|(?:pains? gone|no longer|any ?more|anymore|not any more|went away|gone away|has gone|is gone|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered|back to normal|stopped hurting|settled)"
+    r"\b(?:(?:is |its |feels? |all |are |was |were |seems? |totally |completely |much |now )?(?:fine|good"
+    r"|ok|okay|chill|better|great|gone|alright|healed|cured|happy|sorted) (?:now|again|today|anymore"
+    r"|though)"
+    r"|(?:pains? gone|no longer|any ?more|anymore|not any more|went away|gone away|has gone|is gone"
+    r"|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered"
+    r"|back to normal|stopped hurting|settled)"
     r"|now (?:its |it is |theyre )?(?:fine|good|ok|okay|better|gone|great|all good))\b"
 )
 STILL = frozenset({"still", "again", "worse"})
 LONG_PAST = re.compile(
-    r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago|ages ago|back in #|in #{4}|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)\b"
+    r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago"
+    r"|ages ago|back in #|in #{4}|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
+    r"|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)\b"
 )
 CONDITIONAL = re.compile(
-    r"\b(?:if|in case|whenever|unless|should i feel|what happens when|worried (?:about|that)|afraid (?:of|that)|scared (?:of|that)|avoid|prevent|preventing|hope|hoping|so that|dont want|wouldnt want|before it|supposed to|will|gonna|going to|might|could|meant to|does it mean)\b"
+    r"\b(?:if|in case|whenever|unless|should i feel|what happens when|worried (?:about|that)|afraid (?:of"
+    r"|that)|scared (?:of|that)|avoid|prevent|preventing|hope|hoping|so that|dont want|wouldnt want"
+    r"|before it|supposed to|will|gonna|going to|might|could|meant to|does it mean)\b"
 )
 FIGURES = re.compile(
-    r"\b(?:pain in the (?:neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (?:ass|arse|butt|backside)|painfully|"
-    r"no pain (?:,? ?)no gain|pain to (?:park|set|get|load|find|book|carry|clean|log|type|reach|sort)|(?:such|what|real|bit of|is|was|are) an? (?:absolute |total |real |right |royal |huge |proper )?pain(?! in (?:my|the)\b)(?! (?:here|there|when|near|under|behind|around))|"
-    r"pain cave|feel the pain|(?:my )?(?:wallet|bank account|purse|pride|ego|feelings|soul|heart|brain|eyes|ears|bank balance)(?: \w+)? (?:hurts?|aches?|is hurting)|hurts? (?:my|the|your|his|her) (?:wallet|pride|ego|feelings|soul|heart|brain|eyes|ears|bank)|"
-    r"(?:doesnt|dont|didnt|wouldnt|cant|wont|never) hurt to|wouldnt hurt|hurts? so good|hurt so good|good pain|good hurt|"
-    r"swollen (?:head|ego)|big head|sharp (?:at )?#|# sharp|# (?:am|pm|oclock) sharp|look(?:ing|s|ed)? sharp|stay sharp|"
-    r"pulled (?:it|this|that) off|pulled through|pulled out|pulled up|pulled over|pulled an all|pain au|growing pains|"
-    r"hurting for|hurts to (?:look|watch|see|say|admit|think|leave|miss|pay)|sore (?:loser|subject|point|spot with)|achievement|"
-    r"(?:stairs?|steps|you|this|that|it|work|traffic|commute|heat|boss|programme|program|coach|squats|lunges|workout|exams?|kids) (?:is|are|were|was|r) killing me|"
-    r"bleeding heart|heartache|cold sore|sore throat|stiff (?:drink|competition|upper lip)|stiff leg(?:ged)?|neck and neck|pinch (?:me|of)|plate pinch\w*|pinch (?:grip|hold)|at a pinch|sharp(?:er)? (?:knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)|strained (?:relationship|voice)|no strain no gain)\b"
+    r"\b(?:pain in the (?:neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (?:ass|arse|butt"
+    r"|backside)|painfully|"
+    r"no pain (?:,? ?)no gain|pain to (?:park|set|get|load|find|book|carry|clean|log|type|reach|sort)"
+    r"|(?:such|what|real|bit of|is|was|are) an? (?:absolute |total |real |right |royal |huge "
+    r"|proper )?pain(?! in (?:my|the)\b)(?! (?:here|there|when|near|under|behind|around))|"
+    r"pain cave|feel the pain|(?:my )?(?:wallet|bank account|purse|pride|ego|feelings|soul|heart|brain"
+    r"|eyes|ears|bank balance)(?: \w+)? (?:hurts?|aches?|is hurting)|hurts? (?:my|the|your|his"
+    r"|her) (?:wallet|pride|ego|feelings|soul|heart|brain|eyes|ears|bank)|"
+    r"(?:doesnt|dont|didnt|wouldnt|cant|wont|never) hurt to|wouldnt hurt|hurts? so good|hurt so good"
+    r"|good pain|good hurt|"
+    r"swollen (?:head|ego)|big head|sharp (?:at )?#|# sharp|# (?:am|pm|oclock) sharp|look(?:ing|s"
+    r"|ed)? sharp|stay sharp|"
+    r"pulled (?:it|this|that) off|pulled through|pulled out|pulled up|pulled over|pulled an all|pain au"
+    r"|growing pains|"
+    r"hurting for|hurts to (?:look|watch|see|say|admit|think|leave|miss|pay)|sore (?:loser|subject|point"
+    r"|spot with)|achievement|"
+    r"(?:stairs?|steps|you|this|that|it|work|traffic|commute|heat|boss|programme|program|coach|squats"
+    r"|lunges|workout|exams?|kids) (?:is|are|were|was|r) killing me|"
+    r"bleeding heart|heartache|cold sore|sore throat|stiff (?:drink|competition|upper lip)"
+    r"|stiff leg(?:ged)?|neck and neck|pinch (?:me|of)|plate pinch\w*|pinch (?:grip|hold)|at a pinch"
+    r"|sharp(?:er)? (?:knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)"
+    r"|strained (?:relationship|voice)|no strain no gain)\b"
 )
-JOKE_WORDS = frozenset(
-    {
-        "lol",
-        "haha",
-        "hahaha",
-        "lmao",
-        "lmfao",
-        "rofl",
-        "jk",
-        "joking",
-        "kidding",
-        "hehe",
-        "hah",
-        "ha",
-        "😂",
-        "🤣",
-        "💀",
-        "☠",
-        "😆",
-        "😹",
-    }
-)
+JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")
 
 OTHERS = re.compile(
-    rf"\b(?:(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?|(?:{PERSONS})s|he|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse)\b"
+    rf"\b(?:(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?|(?:{PERSONS})s|he"
+    rf"|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse)\b"
 )
-SUBORDINATE = frozenset(
-    {
-        "when",
-        "while",
-        "whilst",
-        "whenever",
-        "as",
-        "during",
-        "after",
-        "before",
-        "because",
-        "from",
-        "since",
-        "on",
-        "if",
-        "at",
-        "with",
-        "lifting",
-        "doing",
-        "bending",
-        "raising",
-    }
+SUBORDINATE = words_of(
+    """when while whilst whenever as during after before because from since on if at with lifting doing
+    bending raising"""
 )

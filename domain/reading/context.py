@@ -1,6 +1,8 @@
-"""What is known of one exercise today: its plan, the set to beat, the target, what was just done, how load counts.
+"""What is known of one exercise today: its plan, the set to beat, the target, what was just done, how
+load counts.
 
-The questions of the contract's second rule are answered here: is a load sensible, which order of two numbers is.
+The questions of the contract's second rule are answered here: is a load sensible, which order of two
+numbers is.
 """
 
 from dataclasses import dataclass
@@ -129,7 +131,7 @@ class Known:
 
     def load_fits(self, q: Quantity) -> bool | None:
         """Return whether `q` is sensible as a load; None where nothing tests it."""
-        unit: Unit = q.unit if q.unit in {"kg", "lb"} else self.unit  # type: ignore[assignment] # narrowed above
+        unit: Unit = q.unit if q.unit in {"kg", "lb"} else self.unit
         load = self.reference_load(self.kind_of(q), unit)
         if load is None:
             return None
@@ -147,7 +149,7 @@ class Known:
 
     def is_exact(self, q: Quantity) -> bool:
         """Return whether `q` is exactly the load of the target or of the set to beat."""
-        unit: Unit = q.unit if q.unit in {"kg", "lb"} else self.unit  # type: ignore[assignment] # narrowed above
+        unit: Unit = q.unit if q.unit in {"kg", "lb"} else self.unit
         kind = self.kind_of(q)
         return any(
             r is not None and r.load_kind == kind and r.load != 0 and convert(r.load, r.unit, unit) == q.value

@@ -16,47 +16,78 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark, Quantity
 from domain.reading.request import OpenSet, Request
 from domain.reading.when import Day, past_day
-from domain.reading.words import KG_WORDS, LB_WORDS
+from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
 
-_THING = r"(?:that|it|this|the last(?: one| set| entry)?|last(?: one| set)|that last(?: one| set)?|my last(?: one| set)?|the previous(?: one| set)?|those|they|these|both|all of (?:them|those)|all (?:three|two|four|five|#)|the (?:first|second|third|fourth|fifth|other|top|middle)(?: one| set)?|(?:set|number) #|# (?:st|nd|rd|th) (?:set|one)|the # (?:st|nd|rd|th)(?: set| one)?|first set|second set|third set|last weight|the weight|the reps|the load|weight|reps)"
-_BE = r"(?:was|were|is|are|should be|should have been|shouldve been|should say|should read|needs to be|has to be|must be|ought to be|s supposed to be|was supposed to be|was meant to be|were meant to be)"
+_THING = (
+    r"(?:that|it|this|the last(?: one| set| entry)?|last(?: one| set)|that last(?: one| set)?"
+    r"|my last(?: one| set)?|the previous(?: one| set)?|those|they|these|both|all of (?:them|those)"
+    r"|all (?:three|two|four|five|#)|the (?:first|second|third|fourth|fifth|other|top|middle)(?: one"
+    r"| set)?|(?:set|number) #|# (?:st|nd|rd|th) (?:set|one)|the # (?:st|nd|rd|th)(?: set| one)?"
+    r"|first set|second set|third set|last weight|the weight|the reps|the load|weight|reps)"
+)
+_BE = (
+    r"(?:was|were|is|are|should be|should have been|shouldve been|should say|should read|needs to be"
+    r"|has to be|must be|ought to be|s supposed to be|was supposed to be|was meant to be"
+    r"|were meant to be)"
+)
 _MARKERS = re.compile(
-    rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w|\+|-)|\b(?:should|shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i |actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
-    r"|\b(?:correction|typo|mistyped|misread|miscounted|mis typed|typed (?:that |it )?wrong|wrote (?:that |it )?wrong|wrong (?:number|exercise|weight|reps|load|name|one|unit|day|date)|got (?:that|it) wrong|fat fingers?|fat fingered|my mistake|i mixed up|mixed up|mixed them up|autocorrect)\b"
+    rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w|\+|-)|\b(?:should|shouldve"
+    rf"|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i "
+    rf"|actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
+    r"|\b(?:correction|typo|mistyped|misread|miscounted|mis typed|typed (?:that |it )?wrong"
+    r"|wrote (?:that |it )?wrong|wrong (?:number|exercise|weight|reps|load|name|one|unit|day|date)"
+    r"|got (?:that|it) wrong|fat fingers?|fat fingered|my mistake|i mixed up|mixed up|mixed them up"
+    r"|autocorrect)\b"
     r"|\b(?:oops|whoops|oopsie|sorry|my bad|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
-    rf"|\b{_THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all))* (?:#|\w+|\+|-)"
+    rf"|\b{_THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a"
+    rf"|an|not|with|all))* (?:#|\w+|\+|-)"
     r"|# (?:\w+ ){0,3}?(?:,|\(|-)? ?(?:and )?not (?:the |a )?(?:#|\w+)|\bnot (?:the |a )?#"
-    r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to|into|with|as|from) (?:#|\w+)"
-    r"|^\* ?#|# (?:\w+ )?\*|^\* ?\w+|\bactually (?:(?:it|that) (?:was|is|should be)|it s|i (?:did|got|only did|only got|used|had)|(?:did|got|only|its|thats|was|a|used|more like|about|the))* ?(?=#)"
-    r"|\b(?:it|that|they|those|these) (?:was|were) (?=#)|\b(?:log|count|record|save|put|mark|file) (?:it|that|them|those|this)(?: \w+)? (?:as|under|for|on|down as|to)\b"
+    r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to"
+    r"|into|with|as|from) (?:#|\w+)"
+    r"|^\* ?#|# (?:\w+ )?\*|^\* ?\w+|\bactually (?:(?:it|that) (?:was|is|should be)|it s|i (?:did|got"
+    r"|only did|only got|used|had)|(?:did|got|only|its|thats|was|a|used|more like|about|the))* ?(?=#)"
+    r"|\b(?:it|that|they|those|these) (?:was|were) (?=#)|\b(?:log|count|record|save|put|mark|file) (?:it"
+    r"|that|them|those|this)(?: \w+)? (?:as|under|for|on|down as|to)\b"
     r"|\b(?:instead of|rather than) (?:#|\w+)|\bnot \w+(?: \w+)? (?:but|it was)\b"
 )
-_TRIGGERS = frozenset(
-    """make should shouldve supposed meant mean correction typo mistyped misread miscounted typed wrote wrong got fat mistake mixed autocorrect
-    oops whoops oopsie sorry bad woops that it this last those they these both all not change correct fix edit update
-    amend adjust replace switch put set * actually log count record save mark file was were second first third instead rather""".split()
+_TRIGGERS = words_of(
+    """make should shouldve supposed meant mean correction typo mistyped misread miscounted typed wrote wrong
+    got fat mistake mixed autocorrect oops whoops oopsie sorry bad woops that it this last those they
+    these both all not change correct fix edit update amend adjust replace switch put set * actually log
+    count record save mark file was were second first third instead rather"""
 )
 _STRONG = re.compile(
-    r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit|update|amend|adjust|replace|actually)\b|\*"
+    r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been"
+    r"|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong"
+    r"|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit"
+    r"|update|amend|adjust|replace|actually)\b|\*"
 )
 _COMPARISON = re.compile(
-    r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
+    r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet"
+    r"|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
 )
 _ALL = re.compile(
-    r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set|make (?:those|them))\b"
+    r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets"
+    r"|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set"
+    r"|make (?:those|them))\b"
 )
 _NTH = re.compile(
-    r"\b(?:the )?(?P<w>first|second|third|fourth|fifth|sixth)(?: (?:one|set)|(?= (?:was|should|is|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd|th) (?:set|one)\b"
+    r"\b(?:the )?(?P<w>first|second|third|fourth|fifth|sixth)(?: (?:one|set)|(?= (?:was|should|is"
+    r"|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd"
+    r"|th) (?:set|one)\b"
 )
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 _NOT = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)")
 _DAY_FIXED = re.compile(
-    r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on|actually|done|for|the|of))* ?$"
+    r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on"
+    r"|actually|done|for|the|of))* ?$"
 )
 _UNIT_FIXED = re.compile(
-    r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b"
+    r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*"
+    r"|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry"
+    r"|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b"
 )
 
 
@@ -108,7 +139,8 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if said.startswith(("#", "not")) and not strong:
         return _is_this_not_that(message, numbers, named)
     if re.match(
-        r"(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap|log|count|record|save|mark|file)\b",
+        r"(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap|log|count|record"
+        r"|save|mark|file)\b",
         said,
     ):
         return bool(numbers) or (
@@ -125,7 +157,8 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
         and not named
         and _UNIT_FIXED.search(line) is None
         and not re.search(
-            r"\b(?:yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|last night|each hand|per hand|failure|negatives|bodyweight|assist\w*)\b",
+            r"\b(?:yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|last night"
+            r"|each hand|per hand|failure|negatives|bodyweight|assist\w*)\b",
             line,
         )
     ):
@@ -157,7 +190,8 @@ _COUNTING = frozenset({"bodyweight", "bw", "assisted", "failure", "negatives", "
 
 
 def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]) -> bool:
-    """Return whether "that was …" goes on with a number, an exercise, a unit or a day, and not with a remark."""
+    """Return whether "that was …" goes on with a number, an exercise, a unit or a day, and not with a
+    remark."""
     start, end = message.span(match)
     tail = message.texts(end - 1, min(len(message.tokens), end + 2))
     first = tail[0] if tail else ""
@@ -187,7 +221,8 @@ def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]
     before = message.texts(start, end)
     rest = message.line[message.starts[end - 1] :]
     if re.match(
-        r"(?:(?:to|at) failure|failure|each hand|per hand|in each hand|bodyweight|bw|body weight|negatives|lowering only|assisted|without weight|no weight|lbs?|kgs?|\+ #|- #)\b",
+        r"(?:(?:to|at) failure|failure|each hand|per hand|in each hand|bodyweight|bw|body weight"
+        r"|negatives|lowering only|assisted|without weight|no weight|lbs?|kgs?|\+ #|- #)\b",
         rest,
     ) or re.match(r"[+-] #", rest):
         return True
@@ -202,9 +237,9 @@ def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]
         "these",
     }:
         after_name = next(n.end for n in named if n.start in {end - 1, end})
-        rest = message.texts(after_name, len(message.tokens))
-        return len(rest) <= 8 and not any(
-            w in {"is", "was", "felt", "hurts", "day", "today"} for w in rest[:1]
+        following = message.texts(after_name, len(message.tokens))
+        return len(following) <= 8 and not any(
+            w in {"is", "was", "felt", "hurts", "day", "today"} for w in following[:1]
         )
     return False
 
@@ -378,7 +413,7 @@ def _records(
     if old and len(old) == 1:
         value = next(iter(old))
         matching = [one for one in pool if value in {one.load, Decimal(one.amount)}]
-        if matching and not (value in {pool[-1].load, Decimal(pool[-1].amount)}):
+        if matching and value not in {pool[-1].load, Decimal(pool[-1].amount)}:
             return matching[-1:]
     return pool[-1:]
 
@@ -545,7 +580,7 @@ def _load_and_amount(
 
 
 def _with_load(one: TrainingSet, q: Quantity, known: Known) -> TrainingSet:
-    unit: Unit = q.unit if q.unit in {"kg", "lb"} else one.unit  # type: ignore[assignment] # narrowed above
+    unit: Unit = q.unit if q.unit in {"kg", "lb"} else one.unit
     kind: LoadKind = one.load_kind if one.load_kind != "body" else known.kind
     if q.kind is not None or q.each or q.role == "pair":
         kind = known.kind_of(q)

@@ -1,4 +1,5 @@
-"""A group of numbers and phrases into single sets, for a known exercise: the contract's second to thirteenth rule.
+"""A group of numbers and phrases into single sets, for a known exercise: the contract's second to
+thirteenth rule.
 
 The outcome of each is a `Draft`: what load, how many reps, and what must be asked. Nothing is recorded here.
 """
@@ -101,7 +102,8 @@ class Fold:
             self._part(part)
 
     def _changed(self, element: Element) -> bool:
-        """Take an element after "no, wait" in the place of what it changes; False where it is simply the next."""
+        """Take an element after "no, wait" in the place of what it changes; False where it is simply the
+        next."""
         q = element.quantities
         if len(q) > 1:
             if self.drafts and not (
@@ -235,7 +237,12 @@ class Fold:
             self.drafts.extend([self.drafts[-1]] * (_whole(q.value) - 1))
         elif q.role in {"reps", "seconds"}:
             self._take_amount(q)
-        elif self.drafts and _is_remark(self.drafts[-1].load) and self.known.load_fits(q) and not self.known.reps_fit(q):
+        elif (
+            self.drafts
+            and _is_remark(self.drafts[-1].load)
+            and self.known.load_fits(q)
+            and not self.known.reps_fit(q)
+        ):
             # "got 8, same 80": the load is said after all.
             last = self.drafts[-1].load
             self.load = q
@@ -610,7 +617,13 @@ class Fold:
                 self.drafts.extend([self.drafts[-1]] * (_whole(q[sets].value) - 1))
             return
         self._count(q[sets])
-        if sets == 0 and len(q) == 3 and joints[2] in {"x", "for", "/"} and q[1].role is None and q[2].role is None:
+        if (
+            sets == 0
+            and len(q) == 3
+            and joints[2] in {"x", "for", "/"}
+            and q[1].role is None
+            and q[2].role is None
+        ):
             self._two(q[1], q[2], joints[2])
             return
         others = [(one, joints[i]) for i, one in enumerate(q) if i != sets]
@@ -618,18 +631,17 @@ class Fold:
         amounts: list[Quantity] = []
         for i, (one, joint) in enumerate(others):
             after_sets = i >= sets
-            if one.role in {"load", "pair", "plates"} or (
-                joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets)
-            ):
-                load = one
-            elif one.role is None and not after_sets and load is None:
-                load = one
-            elif (
-                one.role is None
-                and joint in {"@", "at"}
-                and after_sets
-                and not amounts
-                and self.known.load_fits(one) is not False
+            if (
+                one.role in {"load", "pair", "plates"}
+                or (joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets))
+                or (one.role is None and not after_sets and load is None)
+                or (
+                    one.role is None
+                    and joint in {"@", "at"}
+                    and after_sets
+                    and not amounts
+                    and self.known.load_fits(one) is not False
+                )
             ):
                 load = one
             else:
@@ -840,7 +852,12 @@ class Fold:
         bare, self.bare = self.bare, []
         known = self.known
         if self.load is not None or self.amounts or self.count_said:
-            if len(bare) == self.count_said + 1 and self.count_said and self.load is None and not self.amounts:
+            if (
+                len(bare) == self.count_said + 1
+                and self.count_said
+                and self.load is None
+                and not self.amounts
+            ):
                 self._full(bare[0], bare[1:])
                 return
             self.amounts.extend(bare)
@@ -911,7 +928,12 @@ class Fold:
             numbers = [*numbers[:-2], numbers[-1], 1] if len(numbers) == 2 or numbers[-2] == 1 else numbers
         for start, end, number in zip(starts[:-1], starts[1:], numbers, strict=True):
             part = self.drafts[start:end]
-            times = number if len(part) == 1 or (len(part) > 1 and part[0].load is not part[1].load and len(part) != number) else 1
+            times = (
+                number
+                if len(part) == 1
+                or (len(part) > 1 and part[0].load is not part[1].load and len(part) != number)
+                else 1
+            )
             if times > MOST_SETS:
                 part, times = [draft._replace(confirm=True) for draft in part], 1
             doubtful = number > 1 and len(part) > 1 and times == 1 and len(part) != number

@@ -1,6 +1,7 @@
 """Numbers, names and short phrases gathered into groups: what was said of one exercise in one stretch.
 
-Which numbers are joined, and which name they belong to, is decided by the words and signs between them. A lone
+Which numbers are joined, and which name they belong to, is decided by the words and signs between them. A
+lone
 bare number counts only where it is anchored: beside a name, after a verb of doing, or alone in its clause.
 """
 
@@ -25,6 +26,7 @@ from domain.reading.words import (
     THEN_WORDS,
     TIMES_SIGNS,
     TRAINING,
+    words_of,
 )
 
 TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
@@ -33,7 +35,8 @@ TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
 
 @dataclass(slots=True)
 class Element:
-    """Numbers that are tightly joined. `joints[i]` stands before `quantities[i]`; the first one before them all."""
+    """Numbers that are tightly joined. `joints[i]` stands before `quantities[i]`; the first one before
+    them all."""
 
     quantities: list[Quantity]
     joints: list[str]
@@ -57,7 +60,8 @@ Item = Element | Mark
 
 @dataclass(slots=True)
 class Group:
-    """What was said of one exercise in one stretch of a sentence. `pointer` is a number in the plan, from 1."""
+    """What was said of one exercise in one stretch of a sentence. `pointer` is a number in the plan, from
+    1."""
 
     named: Named | None
     items: list[Item] = field(default_factory=list)
@@ -81,20 +85,57 @@ class Group:
 
 
 _POINTER = re.compile(
-    r"(?:(?<=\n )|^|(?<= ))(?P<n>#) \)|(?:(?<=\n )|^)(?P<m>#) [.:](?= )|\b(?:exercise|ex|no|nr) (?:no |number |nr |# )?(?P<k>#)(?= [:,\-.]| #|\b)|\b(?P<o>first|second|third|fourth|fifth|sixth) exercise\b|(?P<q>#) (?:st|nd|rd|th) exercise\b"
+    r"(?:(?<=\n )|^|(?<= ))(?P<n>#) \)|(?:(?<=\n )|^)(?P<m>#) [.:](?= )|\b(?:exercise|ex|no|nr) (?:no "
+    r"|number |nr |# )?(?P<k>#)(?= [:,\-.]| #|\b)|\b(?P<o>first|second|third|fourth|fifth"
+    r"|sixth) exercise\b|(?P<q>#) (?:st|nd|rd|th) exercise\b"
 )
 _ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 _GROUP_MARKS = frozenset(
     {
-        "same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
-        "unknown load", "pin", "failed on", "failure", "no failure", "rir", "lowering", "unknown reps", "each hand",
-        "every set", "again", "same again", "change", "zero",
+        "same all",
+        "same load",
+        "up",
+        "down",
+        "more reps",
+        "fewer reps",
+        "target",
+        "target more",
+        "target fewer",
+        "body",
+        "unknown load",
+        "pin",
+        "failed on",
+        "failure",
+        "no failure",
+        "rir",
+        "lowering",
+        "unknown reps",
+        "each hand",
+        "every set",
+        "again",
+        "same again",
+        "change",
+        "zero",
     }
-)  # fmt: skip
+)
 PROVIDERS = frozenset(
-    {"same all", "same load", "up", "down", "more reps", "fewer reps", "target", "target more", "target fewer", "body",
-     "unknown load", "pin", "zero", "same again"}
-)  # fmt: skip
+    {
+        "same all",
+        "same load",
+        "up",
+        "down",
+        "more reps",
+        "fewer reps",
+        "target",
+        "target more",
+        "target fewer",
+        "body",
+        "unknown load",
+        "pin",
+        "zero",
+        "same again",
+    }
+)
 """Phrases that give a load or reps of their own."""
 
 
@@ -115,8 +156,6 @@ def find_pointers(message: Message) -> dict[int, int]:
             if group == "n" and _in_brackets(message, at):
                 continue
             if group == "m" and (end >= len(message.tokens) or not _has_more(message, end)):
-                continue
-            if group == "m" and message.text(end - 1) == ":" and message.tokens[end - 2].start != 0 and False:
                 continue
             number = int(value)
         found[start] = number
@@ -190,11 +229,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         elif (
             text in BETWEEN
             or text in LOAD_NOUNS
-            or (
-                text == "on"
-                and message.text(at + 1) in {"my", "the"}
-                and message.text(at + 2) in LOAD_NOUNS
-            )
+            or (text == "on" and message.text(at + 1) in {"my", "the"} and message.text(at + 2) in LOAD_NOUNS)
             or (
                 token.kind == WORD
                 and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}
@@ -225,7 +260,9 @@ def gather(
     all_count: bool = False,
 ) -> list[Group]:
     """Return the groups of the message, in order; with `all_count` no lone number is left out."""
-    named = [n for n in named if not (n.weak and message.text(n.start - 1) == "my" and n.end < len(message.tokens))]
+    named = [
+        n for n in named if not (n.weak and message.text(n.start - 1) == "my" and n.end < len(message.tokens))
+    ]
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
@@ -382,24 +419,7 @@ def _anchored(
     return kept
 
 
-_STATES = frozenset(
-    {
-        "is",
-        "are",
-        "was",
-        "were",
-        "feels",
-        "felt",
-        "feel",
-        "still",
-        "hurts",
-        "so",
-        "looks",
-        "got",
-        "gets",
-        "really",
-    }
-)
+_STATES = words_of("""is are was were feels felt feel still hurts so looks got gets really""")
 
 
 def _is_body_part(message: Message, name: Named) -> bool:
@@ -430,9 +450,17 @@ def _beside(message: Message, left: object, right: object, blank: set[int]) -> b
     return False
 
 
-_CLOSE = FILLERS | AT_WORDS | FOR_WORDS | TIMES_SIGNS | frozenset(
-    {":", "-", "=", "(", ")", "but", "were", "feels", "went", "each", "their", "reps", "up", "to", "both", "&", ",", "ended", "came", "gave", "max", "straight", "plus", "machine", "total", "also", "there", "says", "->", ">", "|", "*", "weight", "weighed", "using", "loaded", "today", "be", "been", "as", "well", "warm", "topped", "out"}
-)  # fmt: skip
+_CLOSE = (
+    FILLERS
+    | AT_WORDS
+    | FOR_WORDS
+    | TIMES_SIGNS
+    | words_of(
+        """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
+        machine
+    total also there says -> > | * weight weighed using loaded today be been as well warm topped out"""
+    )
+)
 
 
 def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool = False) -> bool:
@@ -487,7 +515,8 @@ def _is_anchored(
         return True
     if element.joints[0] == "change":
         return True
-    if i + 1 < len(things) and isinstance(things[i + 1], Mark) and things[i + 1].kind == "change":
+    following = things[i + 1] if i + 1 < len(things) else None
+    if isinstance(following, Mark) and following.kind == "change":
         return True
     if element.next_to_name:
         return True
@@ -543,10 +572,11 @@ def _is_anchored(
     return _alone(message, element, blank)
 
 
-_AFTER_RESULT = frozenset(
-    """today again done easy hard tough felt good great lol haha this that then at with for and but so again now just only
-    clean solid x ok okay yesterday tonight still please total also easily barely reps set kg too max somehow final unfortunately
-    sadly though tho finally before after all in i phew wow coach pb pr new first second third fourth last set""".split()
+_AFTER_RESULT = words_of(
+    """today again done easy hard tough felt good great lol haha this that then at with for and but so again
+    now just only clean solid x ok okay yesterday tonight still please total also easily barely reps set
+    kg too max somehow final unfortunately sadly though tho finally before after all in i phew wow coach
+    pb pr new first second third fourth last set"""
 )
 
 
@@ -656,13 +686,17 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         gives = any(isinstance(t, Element) or t.kind in PROVIDERS for t in run[tail_start:])
         next_run = runs[k + 1] if k + 1 < count else []
         next_has = any(isinstance(t, Element) or t.kind in PROVIDERS for t in next_run)
-        if direct and gives and (tail_start > 0 or owned[k] or not _near(run[0], names[k])):
-            if _introduced(message, following):
-                split = tail_start
-            elif after_mode and not next_has:
-                split = tail_start
-            elif after_mode and _parted(message, names[k].end if names[k] else 0, run[tail_start].start):
-                split = tail_start
+        if (
+            direct
+            and gives
+            and (tail_start > 0 or owned[k] or not _near(run[0], names[k]))
+            and (
+                _introduced(message, following)
+                or (after_mode and not next_has)
+                or (after_mode and _parted(message, _end_of(names[k]), run[tail_start].start))
+            )
+        ):
+            split = tail_start
         owned[k].extend(run[:split])
         owned[k + 1].extend(run[split:])
     groups: list[Group] = []
@@ -680,6 +714,10 @@ def _is_lone_load(item: Element | Mark) -> bool:
         and len(item.quantities) == 1
         and item.quantities[0].role in {None, "load", "pair"}
     )
+
+
+def _end_of(name: Named | None) -> int:
+    return name.end if name is not None else 0
 
 
 def _near(item: Element | Mark, name: Named | None) -> bool:

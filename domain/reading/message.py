@@ -1,7 +1,8 @@
 """A message in tokens, with what the rules look at: a plain line of its words, sentences, clauses, and marks.
 
 The plain line has each word in lower case, `#` for a number, signs as they are, parted by single spaces; the
-small rules of the other files are patterns over it. A mark on a token tells what took it, or that it is no record.
+small rules of the other files are patterns over it. A mark on a token tells what took it, or that it is
+no record.
 """
 
 import re
@@ -22,7 +23,8 @@ _JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "alt
 class Message:
     """The tokens of a message and where its sentences and clauses begin.
 
-    `line` is the plain line; `starts` the place in it of each token. `sentence` and `clause` number each token's
+    `line` is the plain line; `starts` the place in it of each token. `sentence` and `clause` number each
+    token's
     sentence and clause. `taken` has for each token what it became, "" where nothing did.
     """
 
@@ -60,7 +62,8 @@ class Message:
         self.heard.append((start, end, became))
 
     def find(self, pattern: re.Pattern[str]) -> Iterator[tuple[re.Match[str], int, int]]:
-        """Return each match of a pattern over the plain line, with its first token and the one after its last."""
+        """Return each match of a pattern over the plain line, with its first token and the one after its
+        last."""
         for match in pattern.finditer(self.line):
             first, after = self.span(match)
             yield match, first, after
@@ -68,7 +71,8 @@ class Message:
     def find_from(
         self, pattern: re.Pattern[str], firsts: frozenset[str]
     ) -> Iterator[tuple[re.Match[str], int, int]]:
-        """Return each match that begins at a token with one of the texts `firsts`, as `find` does, in less time."""
+        """Return each match that begins at a token with one of the texts `firsts`, as `find` does, in
+        less time."""
         line, starts, after = self.line, self.starts, 0
         for at, token in enumerate(self.tokens):
             if at >= after and token.text in firsts:
@@ -109,7 +113,7 @@ def _run(numbers: list[int], at: int) -> tuple[int, int]:
 def message_of(text: str) -> Message:
     """Return `text` as a message."""
     tokens = tokenise(text)
-    if "-" in text or "\u2010" <= max(text, default=""):
+    if "-" in text or max(text, default="") >= "\u2010":
         tokens = list(_without_hyphens(tokens))
     tokens = with_number_words(tokens)
     pieces: list[str] = []
@@ -128,7 +132,7 @@ def message_of(text: str) -> Message:
         pieces.append(piece)
         starts.append(length)
         length += len(piece) + 1
-        if kind == WORD or kind == NUMBER:
+        if kind in {WORD, NUMBER}:
             continue
         if kind == LINE or (kind == SIGN and piece in _STOPS and not _is_abbreviation(tokens, at, count)):
             sentence_now += 1
@@ -147,7 +151,8 @@ def message_of(text: str) -> Message:
 
 
 def _is_abbreviation(tokens: list[Token], at: int, count: int) -> bool:
-    """Return whether a point stands inside a number or after a short unit, with more of the sentence to come."""
+    """Return whether a point stands inside a number or after a short unit, with more of the sentence to
+    come."""
     if tokens[at].text != "." or at + 1 >= count or at == 0:
         return False
     before, after = tokens[at - 1], tokens[at + 1]

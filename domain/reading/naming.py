@@ -1,6 +1,8 @@
-"""Which exercise is meant: names in the message against the plan first, then the client's own, then the catalogue.
+"""Which exercise is meant: names in the message against the plan first, then the client's own, then the
+catalogue.
 
-An exact name beats the client's own name, and that beats a partial one. A name that fits two of the plan equally
+An exact name beats the client's own name, and that beats a partial one. A name that fits two of the plan
+equally
 is returned with both. Typing errors are mended word by word, never across an ordinary word.
 """
 
@@ -39,7 +41,8 @@ Stems = tuple[str, ...]
 class Named(NamedTuple):
     """An exercise named in the message, from token `start` to before `end`.
 
-    `names` are the exercises it can be: one, or several that fit equally, or none that is known. `exact` tells
+    `names` are the exercises it can be: one, or several that fit equally, or none that is known. `exact`
+    tells
     a whole name or short form. `weak` tells a word that names an exercise only beside a number.
     """
 
@@ -246,7 +249,8 @@ class Names:
         return hit
 
     def _look_up(self, window: Stems) -> tuple[tuple[str, ...], bool] | None:
-        """Return what a run of stems can mean, and whether it is a whole name; None where it means nothing."""
+        """Return what a run of stems can mean, and whether it is a whole name; None where it means
+        nothing."""
         if len(window) == 1 and window[0] in IMPLEMENTS:
             return None
         for table in (self._exact, self._alias):
@@ -289,7 +293,8 @@ class Names:
         return None
 
     def _alias_fits(self, window: Stems) -> list[str]:
-        """Return what a short form means: a lone word that only describes ("incline") may fit others as well."""
+        """Return what a short form means: a lone word that only describes ("incline") may fit others as
+        well."""
         names = self._alias[window]
         if len(window) > 1 or window[0] in ALONE or any(k.head == window[0] for k in self._known):
             return names
@@ -356,7 +361,8 @@ for _first, _second in JOINED:
 
 
 def _closest(stem: str, words: frozenset[str], cutoff: float) -> Stems:
-    """Return the word of a name that a misspelt one stands for: near enough, and clearly nearer than any other."""
+    """Return the word of a name that a misspelt one stands for: near enough, and clearly nearer than any
+    other."""
     near = [w for w in words if abs(len(w) - len(stem)) <= 2 and len(w) >= 4 and w[0] == stem[0]]
     if not near:
         return ()

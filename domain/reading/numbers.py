@@ -7,6 +7,7 @@
 from decimal import Decimal
 
 from domain.reading.tokens import NUMBER, WORD, Token
+from domain.reading.words import words_of
 
 _UNITS = {
     "zero": 0,
@@ -53,10 +54,10 @@ _PLURALS = {
 _TIMES = {"twice": 2, "thrice": 3}
 _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
-_ONE_COUNTS_BEFORE = frozenset(
-    {"rep", "repetition", "kg", "kilo", "lb", "set", "negative", "second", "minute", "min", "more", "fewer", "less",
-     "hundred", "short", "x", "in", "over", "above", "below", "under", "better", "shy"}
-)  # fmt: skip
+_ONE_COUNTS_BEFORE = words_of(
+    """rep repetition kg kilo lb set negative second minute min more fewer less hundred short x in over above
+    below under better shy"""
+)
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
 _MAY_CHANGE = _BEGIN | {*_TIMES, *_FEW_REPS} | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
@@ -88,7 +89,12 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             out.append(Token(WORD, "times", token.end - 1, token.end, glued=True))
             at += 1
             continue
-        elif token.kind == WORD and token.text in _FEW_REPS and _is_after_load(out) and _next_word(tokens, at) not in _LIMB:
+        elif (
+            token.kind == WORD
+            and token.text in _FEW_REPS
+            and _is_after_load(out)
+            and _next_word(tokens, at) not in _LIMB
+        ):
             out.append(token._replace(kind=NUMBER, value=Decimal(_FEW_REPS[token.text]), spoken=True))
             out.append(Token(WORD, "reps", token.end - 1, token.end, glued=True))
             at += 1
@@ -112,7 +118,21 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
 def _is_after_load(out: list[Token]) -> bool:
     """Return whether a load stands right before: "140 for a triple", "145 kg single"."""
     at = len(out) - 1
-    while at >= 0 and out[at].text in {"for", "a", "x", "kg", "kgs", "lb", "lbs", "kilos", "pounds", "an", "easy", "hard", "solid"}:
+    while at >= 0 and out[at].text in {
+        "for",
+        "a",
+        "x",
+        "kg",
+        "kgs",
+        "lb",
+        "lbs",
+        "kilos",
+        "pounds",
+        "an",
+        "easy",
+        "hard",
+        "solid",
+    }:
         at -= 1
     value = out[at].value if at >= 0 else None
     return value is not None and value >= 20

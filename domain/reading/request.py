@@ -99,7 +99,8 @@ class Request:
 
 @dataclass(frozen=True, slots=True)
 class Pain:
-    """A place that hurts. `side` is None for parts in the middle or where none was said; `score` is 0 to 10."""
+    """A place that hurts. `side` is None for parts in the middle or where none was said; `score` is 0 to
+    10."""
 
     where: Place
     side: Side | None = None
@@ -169,8 +170,10 @@ class Heard(NamedTuple):
 class Reading:
     """What a message was understood to mean.
 
-    `names` are the exercises spoken of, in order. In a correction, `replaces` has for each of `sets` the place
-    in `done` of the set that it puts right. `words` shows which words became what, in the order of the message; what lies between was left over.
+    `names` are the exercises spoken of, in order. In a correction, `replaces` has for each of `sets` the
+    place
+    in `done` of the set that it puts right. `words` shows which words became what, in the order of the
+    message; what lies between was left over.
     `cut` is true where the message was too long to be read whole.
     """
 

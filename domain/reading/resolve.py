@@ -1,4 +1,5 @@
-"""Groups into sets: which exercise, which day, which load. What is not clear becomes an open set with its questions."""
+"""Groups into sets: which exercise, which day, which load. What is not clear becomes an open set with its
+questions."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
@@ -96,9 +97,11 @@ class Resolver:
         return self.next_exercise(day), None
 
     def _pointed_by_kind(self, group: Group, exercise: str, day: Day) -> str | None:
-        """Return the exercise of a set without a name, None where what was said cannot be of the one whose turn it is.
+        """Return the exercise of a set without a name, None where what was said cannot be of the one
+        whose turn it is.
 
-        Lowering-only reps and seconds point at the one exercise of the plan that is done so; a load counted in
+        Lowering-only reps and seconds point at the one exercise of the plan that is done so; a load
+        counted in
         another way than the exercise's, or one that only fits another exercise, has to be asked about.
         """
         if group.unknown_word is not None:
@@ -222,7 +225,13 @@ class Resolver:
             and load_ask is None
             and amount_ask is None
             and exercise is not None
-            and not (amount > 50 and isinstance(draft.amount, Quantity) and draft.amount.role is None and not known.is_body and not known.hold)
+            and not (
+                amount > 50
+                and isinstance(draft.amount, Quantity)
+                and draft.amount.role is None
+                and not known.is_body
+                and not known.hold
+            )
             and not (draft.confirm or self.ask_unit or self._is_out_of_reason(load, unit, reps, seconds))
         ):
             to_failure = None if reps == 0 else failure
@@ -242,7 +251,14 @@ class Resolver:
         )
         if load_ask == "unit" or self.ask_unit:
             return replace(one, asks=("unit",) if on is not None else ("date",))
-        if isinstance(draft.amount, Quantity) and draft.amount.role is None and not known.reps_fit(draft.amount) and amount is not None and amount > 50 and not known.is_body:
+        if (
+            isinstance(draft.amount, Quantity)
+            and draft.amount.role is None
+            and not known.reps_fit(draft.amount)
+            and amount is not None
+            and amount > 50
+            and not known.is_body
+        ):
             draft = draft._replace(confirm=True)
         if load_ask == "confirm" or draft.confirm:
             candidates = self._candidates(draft, known, exercise, on)
@@ -405,7 +421,8 @@ class Resolver:
 
 
 def _without_exercise(one: TrainingSet | OpenSet, said: str | None) -> OpenSet:
-    """Return an open set that asks only which exercise it was; what else is missing is asked once that is known."""
+    """Return an open set that asks only which exercise it was; what else is missing is asked once that is
+    known."""
     if isinstance(one, OpenSet):
         asks: tuple[Slot, ...] = ("date",) if one.on is None else ("exercise",)
         if one.asks and one.asks[0] == "unit":
@@ -433,31 +450,33 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
     for group in groups:
         before = kept[-1] if kept else None
         if (
-            before is not None
-            and group.named is None
-            and group.items
-            and isinstance(group.items[0], Mark)
-            and group.items[0].kind == "change"
-        ):
-            before.items.extend(group.items)
-        elif (
-            before is not None
-            and group.named is None
-            and group.pointer is None
-            and not group.again
-            and before.items
-            and group.items
-            and (
-                (_only_amount(group) and (_only_load(before) or _only_bare(before)))
-                or (_only_load(group) and _only_amount(before))
+            (
+                before is not None
+                and group.named is None
+                and group.items
+                and isinstance(group.items[0], Mark)
+                and group.items[0].kind == "change"
             )
-        ) or (
-            before is not None
-            and group.named is None
-            and before.items
-            and group.items
-            and all(isinstance(i, Mark) for i in group.items)
-            and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)
+            or (
+                before is not None
+                and group.named is None
+                and group.pointer is None
+                and not group.again
+                and before.items
+                and group.items
+                and (
+                    (_only_amount(group) and (_only_load(before) or _only_bare(before)))
+                    or (_only_load(group) and _only_amount(before))
+                )
+            )
+            or (
+                before is not None
+                and group.named is None
+                and before.items
+                and group.items
+                and all(isinstance(i, Mark) for i in group.items)
+                and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)
+            )
         ):
             before.items.extend(group.items)
         else:

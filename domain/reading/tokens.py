@@ -1,8 +1,11 @@
 """Text into tokens: words, numbers, signs and line breaks, each with its place in the text as typed.
 
 Writing is folded here, so that no later rule need know of it: full-width digits, emoji digits, multiplication
-signs, dashes, quotes, fractions, marks of writing direction and control characters. Number words are next door.
+signs, dashes, quotes, fractions, marks of writing direction and control characters. Number words are next
+door.
 """
+
+# ruff: noqa: RUF001 - the signs that look like others are those that are folded into them
 
 import re
 import unicodedata
@@ -19,7 +22,8 @@ class Token(NamedTuple):
     """One word, number, sign, line break or joking emoji.
 
     `text` is in lower case, without accents or apostrophes. `start` and `end` are places in the message as
-    typed. `glued` tells that nothing stands between this token and the one before. `spoken` tells a number word.
+    typed. `glued` tells that nothing stands between this token and the one before. `spoken` tells a
+    number word.
     """
 
     kind: str

@@ -20,24 +20,31 @@ from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
 from domain.reading.tokens import LONGEST, NUMBER
 from domain.reading.when import Day, find_days, is_for_training, past_day
-from domain.reading.words import FILLERS
+from domain.reading.words import FILLERS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
 
 _CHANGE = re.compile(
-    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
+    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean"
+    r"|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo"
+    r"|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:"
+    r"|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
 )
 _DEAD = frozenset(
     {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
 )
 _CHANGE_STRONG = re.compile(
-    r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
+    r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it"
+    r"|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
 )
 _DONE = re.compile(
-    r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag|sorted|knocked out|through with)\b"
+    r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag"
+    r"|sorted|knocked out|through with)\b"
 )
 _DONE_ALONE = re.compile(
-    r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
+    r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right"
+    r"|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them"
+    r"|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
 )
 _SEPARATE_SET = re.compile(
     r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)"
@@ -69,7 +76,7 @@ def _read(request: Request, message: Message) -> Reading:
     undo = wants.find_undo(message)
     correcting = correct.is_correction(message, request, named)
     pointers = find_pointers(message)
-    unit, ask_unit, marks = _units(message, request.unit, find_marks(message, named))
+    unit, ask_unit, marks = _units(request.unit, find_marks(message, named))
     if correcting:
         questions: list[tuple[int, int]] = []
         marked_old(message)
@@ -85,7 +92,7 @@ def _read(request: Request, message: Message) -> Reading:
         message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting
     )
     for_training = _training_days(message, days, quantities, named, request.sent, wanted)
-    all_wants: list[Want] = [w for w in wanted.wants]
+    all_wants: list[Want] = list(wanted.wants)
     if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
         fixed = correct.put_right(message, request, groups, named, days if correcting else for_training, unit)
         if fixed.sets or fixed.open:
@@ -175,7 +182,8 @@ def marked_old(message: Message) -> None:
 
 
 _OLD = re.compile(
-    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
+    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?"
+    r"|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
 )
 
 
@@ -183,7 +191,7 @@ def _marked(marks: Iterable[Mark]) -> set[int]:
     return {at for m in marks for at in range(m.start, m.end)}
 
 
-def _units(message: Message, usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
+def _units(usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
     """Return the unit of bare loads in this message, and whether it must be asked."""
     unit = usual
     ask = False
@@ -202,29 +210,10 @@ def _units(message: Message, usual: Unit, marks: list[Mark]) -> tuple[Unit, bool
 def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     """Add the places where the client changes their mind within the message."""
     if not message.has(
-        frozenset(
-            {
-                "no",
-                "nope",
-                "wait",
-                "sorry",
-                "oops",
-                "mean",
-                "meant",
-                "actually",
-                "correction",
-                "make",
-                "scratch",
-                "scrap",
-                "rather",
-                "bad",
-                "typo",
-                "should",
-                "noo",
-                "nooo",
-                "whoops",
-                "sry",
-            }
+        words_of(
+            """no nope wait sorry oops mean meant actually correction make scratch scrap rather bad typo
+            should noo
+    nooo whoops sry"""
         )
     ):
         return marks
@@ -447,7 +436,7 @@ def _done_without_numbers(
     at, _ = message.span(match)
     exercise: str | None = None
     if _DONE_ALONE.match(message.line):
-        exercise = resolver.next_exercise(resolver._day(request.sent.date()))  # noqa: SLF001 - one room
+        exercise = resolver.next_exercise(resolver._day(request.sent.date()))
     else:
         near = [
             n

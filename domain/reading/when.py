@@ -12,7 +12,7 @@ from typing import Any, Literal
 
 from domain.reading.message import Message
 from domain.reading.tokens import NUMBER, WORD
-from domain.reading.words import ACTIVITIES, TRAINING
+from domain.reading.words import ACTIVITIES, TRAINING, words_of
 
 BACKWARD_DAYS = 60
 """How far back a day in numbers can lie."""
@@ -26,7 +26,8 @@ Kind = Literal[
 class Day:
     """A day that was said, from token `start` to before `end`.
 
-    `values` are, by kind: days from today; the weekday (0 is Monday); the day of the month; two or three numbers;
+    `values` are, by kind: days from today; the weekday (0 is Monday); the day of the month; two or three
+    numbers;
     the day's ordinal; nothing.
     """
 
@@ -37,33 +38,110 @@ class Day:
 
 
 _WEEKDAYS = {
-    "monday": 0, "mon": 0, "tuesday": 1, "tue": 1, "tues": 1, "wednesday": 2, "wed": 2, "weds": 2, "thursday": 3,
-    "thu": 3, "thur": 3, "thurs": 3, "friday": 4, "fri": 4, "saturday": 5, "sat": 5, "sunday": 6, "sun": 6,
-    "wednsday": 2, "wendesday": 2, "thrusday": 3, "tuseday": 1, "satuday": 5, "wensday": 2, "teusday": 1,
-    "thurday": 3, "saterday": 5, "munday": 0, "firday": 4,
-}  # fmt: skip
+    "monday": 0,
+    "mon": 0,
+    "tuesday": 1,
+    "tue": 1,
+    "tues": 1,
+    "wednesday": 2,
+    "wed": 2,
+    "weds": 2,
+    "thursday": 3,
+    "thu": 3,
+    "thur": 3,
+    "thurs": 3,
+    "friday": 4,
+    "fri": 4,
+    "saturday": 5,
+    "sat": 5,
+    "sunday": 6,
+    "sun": 6,
+    "wednsday": 2,
+    "wendesday": 2,
+    "thrusday": 3,
+    "tuseday": 1,
+    "satuday": 5,
+    "wensday": 2,
+    "teusday": 1,
+    "thurday": 3,
+    "saterday": 5,
+    "munday": 0,
+    "firday": 4,
+}
 _SHORT = frozenset({"mon", "wed", "fri", "sat", "sun", "tue", "thu"})
 _MONTHS = {
     name: number
     for number, names in enumerate(
         (
-            "january jan", "february feb", "march mar", "april apr", "may", "june jun", "july jul", "august aug",
-            "september sep sept", "october oct", "november nov", "december dec",
+            "january jan",
+            "february feb",
+            "march mar",
+            "april apr",
+            "may",
+            "june jun",
+            "july jul",
+            "august aug",
+            "september sep sept",
+            "october oct",
+            "november nov",
+            "december dec",
         ),
         1,
     )
     for name in names.split()
-}  # fmt: skip
+}
 _OFFSETS = {
-    "yesterday": -1, "yesterdays": -1, "yday": -1, "ydays": -1, "yest": -1, "yesteday": -1, "yestrday": -1,
-    "ysterday": -1, "yesterady": -1, "yesturday": -1, "yesterdy": -1, "today": 0, "todays": 0, "tonight": 0,
-    "tonights": 0, "tomorrow": 1, "tomorrows": 1, "tmrw": 1, "tmr": 1, "tomorow": 1, "tommorow": 1,
-    "tommorrow": 1, "tomoz": 1, "tmw": 1, "2moro": 1, "tomo": 1, "2day": 0,
-}  # fmt: skip
+    "yesterday": -1,
+    "yesterdays": -1,
+    "yday": -1,
+    "ydays": -1,
+    "yest": -1,
+    "yesteday": -1,
+    "yestrday": -1,
+    "ysterday": -1,
+    "yesterady": -1,
+    "yesturday": -1,
+    "yesterdy": -1,
+    "today": 0,
+    "todays": 0,
+    "tonight": 0,
+    "tonights": 0,
+    "tomorrow": 1,
+    "tomorrows": 1,
+    "tmrw": 1,
+    "tmr": 1,
+    "tomorow": 1,
+    "tommorow": 1,
+    "tommorrow": 1,
+    "tomoz": 1,
+    "tmw": 1,
+    "2moro": 1,
+    "tomo": 1,
+    "2day": 0,
+}
 _LOOK = frozenset(
-    {*_WEEKDAYS, *(w + "s" for w in _WEEKDAYS), *_MONTHS, *_OFFSETS, "ago", "night", "morning", "afternoon", "evening", "day",
-     "earlier", "th", "st", "nd", "rd", "/", "-", ".", "weekend"}
-)  # fmt: skip
+    {
+        *_WEEKDAYS,
+        *(w + "s" for w in _WEEKDAYS),
+        *_MONTHS,
+        *_OFFSETS,
+        "ago",
+        "night",
+        "morning",
+        "afternoon",
+        "evening",
+        "day",
+        "earlier",
+        "th",
+        "st",
+        "nd",
+        "rd",
+        "/",
+        "-",
+        ".",
+        "weekend",
+    }
+)
 _PHRASE_WORDS = frozenset({"day", "night", "morning", "afternoon", "evening", "lunchtime", "arvo", "weekend"})
 _MONTH_WORDS = frozenset(_MONTHS)
 _DATE_SIGNS = frozenset({"/", "-", "."})
@@ -79,10 +157,12 @@ _PHRASES: tuple[tuple[re.Pattern[str], Kind, tuple[int, ...]], ...] = (
 )
 _MONTH = "|".join(sorted(_MONTHS, key=len, reverse=True))
 _WITH_MONTH = re.compile(
-    rf"# (?:(?:st|nd|rd|th) )?(?:of )?(?P<m1>{_MONTH})\b(?: #)?|(?P<m2>{_MONTH}) (?:the )?#(?: (?:st|nd|rd|th)\b)?"
+    rf"# (?:(?:st|nd|rd|th) )?(?:of )?(?P<m1>{_MONTH})\b(?: #)?|(?P<m2>{_MONTH}) (?:the )?#(?: (?:st|nd"
+    rf"|rd|th)\b)?"
 )
 _DAY_OF_MONTH = re.compile(
-    r"\b(?:on|till|til|until|from|for|of|back|by|since|to|away|through|was|that) the # (?:st|nd|rd|th)\b|^the # (?:st|nd|rd|th)\b(?= [:,\n]| #| \w+ #)"
+    r"\b(?:on|till|til|until|from|for|of|back|by|since|to|away|through|was|that) the # (?:st|nd|rd|th)\b"
+    r"|^the # (?:st|nd|rd|th)\b(?= [:,\n]| #| \w+ #)"
 )
 _NOT_A_DAY_AFTER = frozenset(
     {"rep", "reps", "set", "sets", "one", "time", "exercise", "attempt", "plate", "hole"}
@@ -91,19 +171,16 @@ _FAIL_WORDS = frozenset(
     {"failed", "fail", "failing", "died", "stuck", "missed", "dropped", "rep", "lost", "stopped"}
 )
 _NUMERIC = re.compile(r"# / #(?: / #)?|# - # - #|# \. # \.(?: #)?|# \. # \. #")
-_CUES = frozenset(
-    {"on", "for", "from", "of", "date", "dated", "since", "till", "until", "back", "workout", "session", "to"}
-)
+_CUES = words_of("""on for from of date dated since till until back workout session to""")
 _FULL_SET = re.compile(r"# (?:kgs?|kilos?|lbs?|pounds?|s)? ?(?:x|for|@|\*|times|by) #|# reps|# (?:kg|lbs?) #")
 _NOT_OF_A_SET = frozenset(
     {"than", "since", "after", "like", "before", "as", "until", "till", "til", "by", "vs"}
 )
-_SORE = frozenset(
-    {"sore", "tired", "stiff", "hungover", "wrecked", "doms", "fatigued", "exhausted", "aching", "pain"}
+_SORE = words_of("""sore tired stiff hungover wrecked doms fatigued exhausted aching pain""")
+_HEADER_WORDS = words_of(
+    """am pm at oclock around about session workout evening morning afternoon s late early night on last for
+    from this so ok and hi hey hello sorry update the log results training numbers coach just my in"""
 )
-_HEADER_WORDS = frozenset({"am", "pm", "at", "oclock", "around", "about", "session", "workout", "evening", "morning",
-    "afternoon", "s", "late", "early", "night", "on", "last", "for", "from", "this", "so", "ok", "and", "hi", "hey",
-    "hello", "sorry", "update", "the", "log", "results", "training", "numbers", "coach", "just", "my", "in"})  # fmt: skip
 
 
 def find_days(message: Message) -> list[Day]:
@@ -203,10 +280,11 @@ def _add_with_month(message: Message, start: int, end: int, add: Any) -> None:
     words = message.texts(start, end)
     month_word = next(w for w in words if w in _MONTHS)
     if message.text(end) in {"reps", "rep", "x", "kg", "sets"} or (
-        month_word in {"may", "mar", "march", "dec", "sun"} and not {"of", "th", "st", "nd", "rd"} & set(words)
+        month_word in {"may", "mar", "march", "dec", "sun"}
+        and not {"of", "th", "st", "nd", "rd"} & set(words)
         and message.text(start - 1) not in _CUES
         and not (message.text(end) in {":", ",", "-"} and (start == 0 or message.text(start - 1) == "\n"))
-    ):  # fmt: skip
+    ):
         return
     numbers = _numbers(message, start, end)
     if not numbers or not 1 <= numbers[0] <= 31:
@@ -310,7 +388,8 @@ def _parsed(span: str) -> date | None:
 
 
 def past_day(day: Day, sent: datetime) -> date | None:
-    """Return the day of a set that `day` means, on or before the day of `sent`; None where it must be asked."""
+    """Return the day of a set that `day` means, on or before the day of `sent`; None where it must be
+    asked."""
     today = sent.date()
     match day.kind:
         case "offset":
@@ -400,7 +479,8 @@ def _on_or_after(day: int, month: int, today: date) -> date | None:
 
 
 def _meant(values: tuple[int, ...], today: date) -> list[date]:
-    """Return the readings of a day in numbers that lie in the last sixty days; (day, month, 0) has one order."""
+    """Return the readings of a day in numbers that lie in the last sixty days; (day, month, 0) has one
+    order."""
     first, second = values[0], values[1]
     orders = {(first, second)} if len(values) == 3 and values[2] == 0 else {(first, second), (second, first)}
     found: set[date] = set()
@@ -416,10 +496,10 @@ def _meant(values: tuple[int, ...], today: date) -> list[date]:
     return sorted(found)
 
 
-_FEELINGS = frozenset(
-    """felt feel strong good great was hard tough easy went well really so bad ok okay awful fine tired amazing better best
-    weak super pretty very quite rough brilliant decent not too alright nice horrible heavy light ! . smooth solid
-    it surprisingly a bit day quick slow""".split()
+_FEELINGS = words_of(
+    """felt feel strong good great was hard tough easy went well really so bad ok okay awful fine tired
+    amazing better best weak super pretty very quite rough brilliant decent not too alright nice horrible
+    heavy light ! . smooth solid it surprisingly a bit day quick slow"""
 )
 
 

@@ -89,7 +89,7 @@ def _planned(data: Any) -> Planned:
         raise BrokenLineError("`load` of an exercise must be each, added or assist")
     if not isinstance(sets, int) or sets < 0:
         raise BrokenLineError("`sets` of an exercise must be a whole number")
-    return _line(data["name"], low, high, of, sets, kind, bool(data.get("lowering_only")))  # type: ignore[arg-type] # one of two
+    return _line(data["name"], low, high, of, sets, kind, bool(data.get("lowering_only")))
 
 
 @lru_cache(maxsize=1024)

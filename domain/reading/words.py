@@ -1,14 +1,17 @@
 """Word lists of the small rules, as data. Each list has one use, named beside it."""
 
-KG_WORDS = frozenset(
-    {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm", "kilogramme", "kgm", "kilogrammes"}
-)
+
+def words_of(text: str) -> frozenset[str]:
+    """Return the words of a list that is written as text."""
+    return frozenset(text.split())
+
+
+KG_WORDS = words_of("""kg kgs kilo kilos kilogram kilograms kilogramm kilogramme kgm kilogrammes""")
 LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
 STONE_WORDS = frozenset({"stone", "stones", "st"})
-REP_WORDS = frozenset(
-    {"rep", "reps", "repetition", "repetitions", "r", "repeats", "repetions", "repititions", "repitition", "wdh",
-     "resp", "repos"}
-)  # fmt: skip
+REP_WORDS = words_of(
+    """rep reps repetition repetitions r repeats repetions repititions repitition wdh resp repos"""
+)
 SET_WORDS = frozenset({"set", "sets", "series", "rounds"})
 SECOND_WORDS = frozenset({"sec", "secs", "second", "seconds", "sek", "secounds", "secnds"})
 MINUTE_WORDS = frozenset({"min", "mins", "minute", "minutes"})
@@ -18,77 +21,86 @@ AT_WORDS = frozenset({"@", "at", "with", "w", "using", "holding"})
 FOR_WORDS = frozenset({"for", "fr", "got", "did", "managed", "getting", "made"})
 AND_WORDS = frozenset({"and", "&", "n", "plus", "nd", "und"})
 THEN_WORDS = frozenset({"then", "followed", "afterwards", "finally", "later"})
-BETWEEN = frozenset(
-    """a an the only just solid good clean hard full nice easy ugly i my today of total whole was it all them both
-    this time tough strong slow proper like about? still again in is were reps rep shaky grindy lovely comfortable
-    strict paused each done uh um er erm uhm like what maybe""".replace("?", "").split()
+BETWEEN = words_of(
+    """a an the only just solid good clean hard full nice easy ugly i my today of total whole was it all them
+    both this time tough strong slow proper like about still again in is were reps rep shaky grindy lovely
+    comfortable strict paused each done uh um er erm uhm like what maybe"""
 ) - {"about", "each", "on"}
 """Words that may stand between a load and its reps without parting them."""
 
-LOAD_NOUNS = frozenset(
-    """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights backpack hips hip shoulders thighs
-    rucksack ball cable machine band bands chain chains lap waist plate plates db dbs kb kbs sandbag bag bells""".split()
+LOAD_NOUNS = words_of(
+    """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights
+    backpack hips hip shoulders thighs rucksack ball cable machine band bands chain chains lap waist plate
+    plates db dbs kb kbs sandbag bag bells"""
 )
 """What a load is made of; such a word after it changes nothing."""
 
-REP_ADJECTIVES = frozenset(
-    """good clean solid full hard ugly slow strict proper nice complete total straight perfect easy more smooth
-    quality controlled shaky paused tough honest lovely great decent real whole grindy""".split()
+REP_ADJECTIVES = words_of(
+    """good clean solid full hard ugly slow strict proper nice complete total straight perfect easy more
+    smooth quality controlled shaky paused tough honest lovely great decent real whole grindy"""
 )
 """Words between a number and "reps"."""
 
-FILLERS = frozenset(
-    """uh um er erm uhm hm hmm ah oh ok okay so well hi hey hello yo and then i just only got did done today again
-    another managed made it was about roughly final answer please thanks thank you coach lol haha finally yes yep yeah
-    set reps the a first last one this time for with at nice easy hard tough felt good great that still now here we go
-    my today's todays is all in total actually think maybe clean solid ugh phew next up more bro mate sets also plus
-    man dude boom bam woohoo yay x rest of them kg exactly around somehow barely morning evening afternoon hit
-    completed finished did reached there rip whew ouch? wow grr hehe gosh omg tbh pb pr new best
-    strong heavy light straight way too very really quite pretty a bit little""".replace("?", "").split()
+FILLERS = words_of(
+    """uh um er erm uhm hm hmm ah oh ok okay so well hi hey hello yo and then i just only got did done today
+    again another managed made it was about roughly final answer please thanks thank you coach lol haha
+    finally yes yep yeah set reps the a first last one this time for with at nice easy hard tough felt
+    good great that still now here we go my today's todays is all in total actually think maybe clean
+    solid ugh phew next up more bro mate sets also plus man dude boom bam woohoo yay x rest of them kg
+    exactly around somehow barely morning evening afternoon hit completed finished did reached there rip
+    whew ouch wow grr hehe gosh omg tbh pb pr new best strong heavy light straight way too very really
+    quite pretty a bit little"""
 )
 """Words that say nothing of what a lone number is: with only these around it, it can be a result."""
 
-RESULT_VERBS = frozenset(
-    """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched squatted
-    deadlifted rowed curled held repped banged ground squeezed put moved cranked knocked scored""".split()
+RESULT_VERBS = words_of(
+    """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched
+    squatted deadlifted rowed curled held repped banged ground squeezed put moved cranked knocked scored"""
 )
 """Verbs whose object is what was done."""
 
-PERSONS = """wife|husband|brother|sister|buddy|buddies|partner|mate|friend|dad|father|mum|mom|mother|son|daughter
-|colleague|coworker|neighbour|neighbor|girlfriend|boyfriend|roommate|flatmate|cousin|uncle|aunt|grandson|granddaughter
-|grandma|grandpa|gran|boss|trainer|spotter|flatmates|kid|guy|guys|dude|lad|lads|bloke|man|woman|girl|lady|fella|chap
-|teenager|gf|bf|bro|teammate|classmate|pal|nephew|niece|housemate|trainee|someone|somebody|stranger|everyone|
-powerlifter|bodybuilder|nan|granny|grandad|grandfather|grandmother|hubby|fiance|fiancee|missus|kids|sis|twin
-|old man|gym bro|bodybuilders|crossfitter|instructor|student""".replace("\n", "")
+PERSONS = "|".join(
+    sorted(
+        words_of(
+            """wife husband brother sister buddy buddies partner mate friend dad father mum mom mother son
+            daughter
+    colleague coworker neighbour neighbor girlfriend boyfriend roommate flatmate cousin uncle aunt
+    grandson granddaughter grandma grandpa gran boss trainer spotter flatmates kid guy guys dude lad lads
+    bloke man woman girl lady fella chap teenager gf bf bro teammate classmate pal nephew niece housemate
+    trainee someone somebody stranger everyone powerlifter bodybuilder nan granny grandad grandfather
+    grandmother hubby fiance fiancee missus kids sis twin bodybuilders crossfitter instructor student"""
+        )
+    )
+)
 """People who are not the client, for patterns."""
 
-ACTIVITIES = frozenset(
-    """tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling cycled
-    golf wedding party partied pub drinking drunk drinks beers work worked shift flight flew travel travelled traveled
-    exam exams doctor doctors physio dentist slept sleep ate dinner holiday basketball yoga class climbing match game
-    birthday massage concert skiing ski gardening garden hockey rugby volleyball padel dance dancing walked walk paddle
-    night? moved moving marathon race cooking cooked deadline lecture school uni office date? barbecue bbq hangover
-    hungover pilates spin badminton surfing surf sailing boxing judo karate kids? snow shopping interview meeting
-    funeral surgery operation blood rain weather parade festival church cleaning cleaned painting painted decorating
-    lawn hockey cricket handball kayaking rowing? sauna physiotherapist appointment""".replace(
-        "?", ""
-    ).split()
-) - {"night", "date", "kids", "rowing"}
+ACTIVITIES = words_of(
+    """tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling
+    cycled golf wedding party partied pub drinking drunk drinks beers work worked shift flight flew travel
+    travelled traveled exam exams doctor doctors physio dentist slept sleep ate dinner holiday basketball
+    yoga class climbing match game birthday massage concert skiing ski gardening garden hockey rugby
+    volleyball padel dance dancing walked walk paddle moved moving marathon race cooking cooked deadline
+    lecture school uni office barbecue bbq hangover hungover pilates spin badminton surfing surf sailing
+    boxing judo karate snow shopping interview meeting funeral surgery operation blood rain weather parade
+    festival church cleaning cleaned painting painted decorating lawn hockey cricket handball kayaking
+    sauna physiotherapist appointment"""
+)
 """What a day can be said of that is no training with the coach."""
 
-TRAINING = frozenset(
-    """workout session training trained gym lifted lifting did log logged results result numbers sets report forgot
-    send sent text texted message write wrote reporting late done here finished went for from workouts sessions got
-    train exercise exercises""".split()
+TRAINING = words_of(
+    """workout session training trained gym lifted lifting did log logged results result numbers sets report
+    forgot send sent text texted message write wrote reporting late done here finished went for from
+    workouts sessions got train exercise exercises"""
 )
 """Words by which a day is the day of the training."""
 
-INTERJECTIONS = frozenset(
-    """alright righto cheers hooray yippee yess yesss whoop whoops oops sweet nice cool awesome amazing beauty boss chief champ
-    buddy pal guys everyone team evening afternoon monday tuesday wednesday thursday friday saturday sunday january
-    february march april june july august september october november december quick update result report greetings
-    salut hola servus moin hallo tach sorted bingo jackpot easy peasy crap damn dang jeez sheesh blimey crikey gosh
-    hello hiya heya howdy yoohoo yeah yeahh okie okey okeydoke dokey ahoy heyy hiii hellooo also maybe
-    kilo kilos kilogram kilograms pounds reps sets""".split()
+INTERJECTIONS = words_of(
+    """alright righto cheers hooray yippee yess yesss whoop whoops oops sweet nice cool awesome amazing
+    beauty boss chief champ buddy pal guys everyone team evening afternoon monday tuesday wednesday
+    thursday friday saturday sunday january february march april june july august september october
+    november december quick update result report greetings salut hola servus moin hallo tach sorted bingo
+    jackpot easy peasy crap damn dang jeez sheesh blimey crikey gosh hello hiya heya howdy yoohoo yeah
+    yeahh okie okey okeydoke dokey ahoy heyy hiii hellooo also maybe kilo kilos kilogram kilograms pounds
+    reps sets"""
 )
 """Words that stand before a set without naming anything."""

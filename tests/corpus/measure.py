@@ -1,6 +1,7 @@
 """`python -m tests.corpus.measure`: how well messages are read, over our own corpus and the examples at hand.
 
-The examples are a file of rows in the same shape, named by the environment as KILOPOST_EXAMPLES. With `-v` each
+The examples are a file of rows in the same shape, named by the environment as KILOPOST_EXAMPLES. With
+`-v` each
 message that is not read exactly is shown.
 """
 

@@ -1,4 +1,5 @@
-"""The corpus of messages: rows of a request and what it should be read as, and how readings are compared with it.
+"""The corpus of messages: rows of a request and what it should be read as, and how readings are compared
+with it.
 
 Each file holds one kind of message. What a row should be read as was worked out by hand from the contract.
 """
@@ -52,7 +53,8 @@ def got(row: Row) -> dict[str, Any]:
 
 
 def compared(reading: dict[str, Any]) -> dict[str, Any]:
-    """Return what counts of a reading, in a form that can be compared: places, wants and asks in any order."""
+    """Return what counts of a reading, in a form that can be compared: places, wants and asks in any
+    order."""
     return {
         "sets": [
             {

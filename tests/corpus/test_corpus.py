@@ -19,7 +19,8 @@ def test_the_corpus_is_large_and_has_no_row_twice() -> None:
 
 
 def test_examples_at_hand_are_read_as_well_as_promised() -> None:
-    """The promise: 97% exact, at most 0.3% with a wrong record. Nothing is claimed where no file is at hand."""
+    """The promise: 97% exact, at most 0.3% with a wrong record. Nothing is claimed where no file is at
+    hand."""
     rows = example_rows()
     if not rows:
         pytest.skip("KILOPOST_EXAMPLES names no file")
