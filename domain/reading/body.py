@@ -39,6 +39,11 @@ from domain.reading.naming import Named
 from domain.reading.request import Pain, Place, Side
 from domain.reading.tokens import Token
 
+MOST_WORDS = 24
+"""How many words of pain of one message are looked at; nobody needs more to say where it hurts."""
+FARTHEST = 60
+"""How many tokens away the words for a pain can stand."""
+
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lft": "left", "rigth": "right"}
 _SCORE = re.compile(
     r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
@@ -104,7 +109,7 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     if not words:
         return ()
     found: dict[tuple[Place, str], Pain] = {}
-    for at in sorted(set(words)):
+    for at in sorted(set(words))[:MOST_WORDS]:
         for pain, part in _pain_at(message, at, parts):
             key = (pain.where, pain.side or "")
             known = found.get(key)
@@ -362,7 +367,9 @@ def _pain_at(message: Message, at: int, parts: list[_Part]) -> list[tuple[Pain, 
     """Return what hurts by the word at token `at`."""
     word = message.text(at)
     first, last = message.sentence_span(at)
+    first, last = max(first, at - FARTHEST), min(last, at + FARTHEST)
     start, end = message.clause_span(at)
+    start, end = max(start, first), min(end, last)
     if _is_denied(message, at, start, end) or _is_not_now(message, at, first, last, start):
         return []
     mine = _parts_of(message, at, start, end, first, last, parts)

@@ -198,7 +198,13 @@ class Resolver:
                 day.add(one)
 
     def _one(
-        self, draft: Draft, known: Known, exercise: str | None, on: date | None
+        self,
+        draft: Draft,
+        known: Known,
+        exercise: str | None,
+        on: date | None,
+        *,
+        is_candidate: bool = False,
     ) -> TrainingSet | OpenSet:
         """Return the set of a draft, or the open set with what must be asked."""
         asks: list[Slot] = []
@@ -261,7 +267,7 @@ class Resolver:
         ):
             draft = draft._replace(confirm=True)
         if load_ask == "confirm" or draft.confirm:
-            candidates = self._candidates(draft, known, exercise, on)
+            candidates = () if is_candidate else self._candidates(draft, known, exercise, on)
             return replace(one, asks=(*asks, "confirm"), candidates=candidates)
         if self._is_out_of_reason(load, unit, reps, seconds):
             whole = replace(one, asks=()).complete()
@@ -414,7 +420,7 @@ class Resolver:
                 q = way.load._replace(a_side=False)
                 sources = [plain._replace(load=q._replace(value=q.value * 2)), plain._replace(load=q)]
             for source in sources:
-                one = self._one(source, known, exercise, on)
+                one = self._one(source, known, exercise, on, is_candidate=True)
                 if isinstance(one, TrainingSet) and one not in found:
                     found.append(one)
         return tuple(found)

@@ -33,6 +33,11 @@ _CHANGE = re.compile(
 _DEAD = frozenset(
     {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
 )
+_CHANGE_TRIGGERS = words_of(
+    """no nope wait sorry oops mean meant actually correction make scratch scrap rather bad typo
+    should noo nooo
+    whoops sry"""
+)
 _CHANGE_STRONG = re.compile(
     r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it"
     r"|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
@@ -209,13 +214,7 @@ def _units(usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
 
 def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     """Add the places where the client changes their mind within the message."""
-    if not message.has(
-        words_of(
-            """no nope wait sorry oops mean meant actually correction make scratch scrap rather bad typo
-            should noo
-    nooo whoops sry"""
-        )
-    ):
+    if not message.has(_CHANGE_TRIGGERS):
         return marks
     added: list[Mark] = []
     for match, start, end in message.find(_CHANGE):

@@ -430,7 +430,8 @@ _LENGTH = re.compile(
 )
 
 _SKIP_VERB = re.compile(
-    r"\b(?:skip|skips|skipped|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving"
+    r"\b(?:(?:leave|left|leaving|stop|stopped|go|quit|finish|finished|home) before|skip|skips|skipped"
+    r"|skipping|skippin|skiped|leave out|leaving out|left out|leave off|leaving"
     r"|left off|leave|missed(?: out)?(?: on)?|missing|miss|miss out|drop|dropping|dropped|didnt (?:get to"
     r"|do|get (?:round|around) to|make it to|manage|get|reach|have time for|finish|even do|bother with"
     r"|touch|have (?:the )?(?:time|energy) for)|did not (?:get to|do|manage)|havent done|couldnt (?:do"

@@ -1,0 +1,146 @@
+"""Laws of the reading: ways of writing, small talk, units, case and spaces make no difference to a clear
+set."""
+
+from decimal import Decimal
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from domain.reading import read
+from tests.domain.reading.build import PLAN, request, short
+
+LOADS = st.integers(100, 256).map(lambda halves: Decimal(halves) / 2)  # 50 to 128 kg, sensible beside 80
+REPS = st.integers(1, 15)
+WAYS = (
+    "{load}x{reps}",
+    "{load} x {reps}",
+    "{load} for {reps}",
+    "{load}kg x {reps}",
+    "{load} kg {reps} reps",
+    "{reps} reps at {load}",
+    "{reps} @ {load}kg",
+    "{load}kg, {reps} reps",
+    "{reps} reps with {load} kg",
+    "{load} kg for {reps} reps",
+    "{load}kg × {reps}",
+    "{reps} times {load} kg",
+)
+TALK = (
+    "",
+    "phew, ",
+    "hi coach! ",
+    "ok so ",
+    "gym was packed. ",
+    "slept badly but ",
+    "finally done: ",
+)
+AFTER = (
+    "",
+    " 💪",
+    "!!",
+    ". felt great",
+    ", no pain",
+    " today",
+    ". On my way home now",
+    ", and that was that",
+)
+UNITS = [
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+]
+TENS = {
+    50: "fifty",
+    60: "sixty",
+    70: "seventy",
+    80: "eighty",
+    90: "ninety",
+    100: "a hundred",
+    120: "one twenty",
+}
+
+
+def plain(load: Decimal) -> str:
+    return f"{load.normalize():f}"
+
+
+@given(LOADS, REPS, st.sampled_from(WAYS), st.sampled_from(TALK), st.sampled_from(AFTER))
+@settings(max_examples=300, deadline=None)
+def test_a_set_reads_back_however_it_is_written(
+    load: Decimal, reps: int, way: str, talk: str, after: str
+) -> None:
+    text = f"{talk}bench {way.format(load=plain(load), reps=reps)}{after}"
+    found = read(request(text))
+    assert [short(one) for one in found.sets] == [("Bench press", load, reps)], text
+    assert not found.asks
+    assert not found.pain
+
+
+@given(LOADS, REPS, st.sampled_from(WAYS))
+@settings(deadline=None)
+def test_case_and_spaces_do_not_matter(load: Decimal, reps: int, way: str) -> None:
+    text = f"bench {way.format(load=plain(load), reps=reps)}"
+    assert read(request(text.upper())).sets == read(request(f"  {text.replace(' ', '  ')} ")).sets
+
+
+@given(st.sampled_from(sorted(TENS)), st.integers(1, 12))
+@settings(deadline=None)
+def test_words_and_digits_mean_the_same(load: int, reps: int) -> None:
+    words = read(request(f"bench {TENS[load]} for {UNITS[reps]}"))
+    digits = read(request(f"bench {load} for {reps}"))
+    assert words.sets == digits.sets
+
+
+@given(st.integers(40, 400), st.integers(1, 12), st.sampled_from(["lb", "lbs", "pounds", "#"]))
+@settings(deadline=None)
+def test_a_unit_that_is_said_is_kept_as_said(load: int, reps: int, unit: str) -> None:
+    (one,) = read(request(f"bench {load}{unit if unit == '#' else ' ' + unit} x {reps}")).sets
+    assert (one.load, one.unit, one.reps) == (load, "lb", reps)
+
+
+@given(
+    st.lists(st.tuples(LOADS, REPS), min_size=1, max_size=5), st.sampled_from([", ", "\n", " then ", " and "])
+)
+@settings(deadline=None)
+def test_sets_in_a_list_are_read_in_their_order(sets: list[tuple[Decimal, int]], sep: str) -> None:
+    text = "bench " + sep.join(f"{plain(load)}kg x {reps}" for load, reps in sets)
+    found = read(request(text))
+    assert [short(one) for one in found.sets] == [("Bench press", load, reps) for load, reps in sets], text
+
+
+@given(st.text(max_size=300))
+@settings(max_examples=300, deadline=None)
+def test_any_text_is_read_without_an_exception_and_no_number_is_invented(text: str) -> None:
+    found = read(request(text))
+    digits = {c for c in text if c.isnumeric()}
+    if not digits and text.isascii() and not any(c.isalpha() for c in text):
+        assert not found.sets
+
+
+@given(
+    st.lists(
+        st.sampled_from(
+            [p.name for p in PLAN] + ["x", "for", "@", "80", "8", "kg", ",", "reps", "to failure"]
+        ),
+        max_size=12,
+    )
+)
+@settings(max_examples=300, deadline=None)
+def test_a_set_has_numbers_that_were_said_or_pointed_at(words: list[str]) -> None:
+    found = read(request(" ".join(words)))
+    for one in found.sets:
+        assert one.load in {Decimal(80), Decimal(8), Decimal(10), Decimal(26), Decimal(0)}
+        assert (one.reps if one.seconds is None else one.seconds) in {0, 8, 80, 45}
