@@ -110,6 +110,14 @@ class CardWanted(Frozen):
     coach: int
 
 
+class HoldEnded(Frozen):
+    """The coach puts an exercise back into this client's plan; `exercise` is the coach's word for it."""
+
+    kind: Literal["hold ended"] = "hold ended"
+    coach: int
+    exercise: str
+
+
 class SendingFailed(Frozen):
     """A message to person `person` could not be delivered, for good."""
 
@@ -119,7 +127,7 @@ class SendingFailed(Frozen):
 
 
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
-FromCoach = Decided | Told | Assigned | CardWanted
+FromCoach = Decided | Told | Assigned | CardWanted | HoldEnded
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 
 

@@ -8,12 +8,14 @@ from pydantic import Field
 
 from domain.frozen import Frozen
 from domain.parts import Slot
+from domain.sets import TrainingSet
 
 
 class Waiting(Frozen):
     """A question that waits for its answer.
 
     `about` is what the answer completes, as plain JSON; `message` is the inbox number of what raised it.
+    `again`: it was asked once more, after the person spoke of something else.
     """
 
     number: int
@@ -21,6 +23,24 @@ class Waiting(Frozen):
     message: int
     asked_at: datetime
     about: dict[str, Any] = Field(default_factory=dict)
+    again: bool = False
+
+
+class Answered(Frozen):
+    """The question about sets that was answered last, by the message of that inbox number, at `at`."""
+
+    message: int
+    question: Waiting
+    at: datetime
+
+
+class PutRight(Frozen):
+    """What entry `entry` had put right: the set as it was, told in inbox message `message`."""
+
+    entry: int
+    was: TrainingSet
+    workout: int
+    message: int
 
 
 class Easing(Frozen):
@@ -39,10 +59,10 @@ class Swap(Frozen):
 
 
 class Quiet(Frozen):
-    """A stall that the coach has chosen to leave until `until_exposures` exposures stand in the journal."""
+    """An exercise in which no stall is looked for until some exposures after the day `since` stand."""
 
     exercise: str
-    until_exposures: int
+    since: date
 
 
 class ClientMemory(Frozen):
@@ -55,12 +75,23 @@ class ClientMemory(Frozen):
     last_question: int = 0
     welcomed: bool = False
     """Whether the first message, which says what the bot is not, was said."""
-    waiting: Waiting | None = None
+    questions: tuple[Waiting, ...] = ()
+    """The open questions, the one asked last at the end; at most one about sets, and one of each other slot."""
+    answered: Answered | None = None
+    """So that an answer that is edited can be taken anew."""
+    put_right: tuple[PutRight, ...] = ()
+    """What the last correction changed, so that it can be undone."""
     due_on: date | None = None
     """The day of the next workout as last reckoned, for the coach's overview."""
     moved_to: date | None = None
     moved_workout: str | None = None
     """The workout that was moved to `moved_to`; without that day it says nothing."""
+    rest_on: date | None = None
+    """The day to which the rest of the workout under way was moved."""
+    left_out: tuple[str, ...] = ()
+    """What the next workout, not begun yet, is to leave out."""
+    stands_for: date | None = None
+    """The fixed day that the last workout, done ahead of it, has stood for."""
     extra_rest_days: int = 0
     reminded_on: date | None = None
     nudged_on: date | None = None

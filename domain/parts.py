@@ -17,10 +17,10 @@ from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
 
 Slot = Literal[
-    "exercise", "load", "reps", "seconds", "unit", "date", "confirm", "missed", "trouble", "sheet", "who"
+    "exercise", "load", "reps", "seconds", "unit", "date", "confirm", "day", "missed", "trouble", "sheet", "who"
 ]
-"""What a question asks for: something of a set, or what became of a missed workout, whether a joint is in
-trouble, whether a sheet is right, which client is meant."""
+"""What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
+whether a joint is in trouble, whether a sheet is right, which client is meant."""
 
 
 class PlanLine(Frozen):
@@ -29,6 +29,8 @@ class PlanLine(Frozen):
     exercise: str
     range: Range
     sets: int = 1
+    done: int = 0
+    """How many of them are done already, in a workout under way."""
     lowering_only: bool = False
     stop_short: int | None = None
     straight_into_next: bool = False
@@ -60,6 +62,8 @@ class VerdictPart(Frozen):
     set: TrainingSet
     before: TrainingSet | None = None
     recorded: tuple[TrainingSet, ...] = ()
+    on: date | None = None
+    """The day of the sets, where that is not the day on which it is said."""
     corrected: bool = False
     personal_best: bool = False
     eased: bool = False
@@ -204,6 +208,18 @@ Topic = Literal[
     "body mass kept",
     "zone kept",
     "equipment kept",
+    "still aside",
+    "written down",
+    "question dropped",
+    "rest day",
+    "moved away",
+    "not in it",
+    "fine again",
+    "nothing recorded",
+    "done though aside",
+    "stall withdrawn",
+    "nothing aside",
+    "edit not taken",
     "stall",
     "review",
     "workout done",

@@ -34,6 +34,11 @@ REGIONS_NEAR: dict[str, tuple[Region, ...]] = {
 }
 
 
+def is_near(joint: str, where: str) -> bool:
+    """Return whether `joint` counts with the place `where`."""
+    return joint in JOINTS_NEAR.get(where, ())
+
+
 def loads_place(exercise: str, where: str) -> bool:
     """Return whether `exercise` loads the place `where`; False for a place that is not known."""
     known = describe(exercise)

@@ -119,7 +119,10 @@ def pain_words(part: AlertPart) -> str:
     place = place_words(str(pain.get("where", "other")), pain.get("side"))
     score = f", {pain['score']} out of 10" if pain.get("score") is not None else ""
     held = evidence.get("held", [])
-    text = f"{bold(part.client)} has pain: {place}{score}. {quoted(evidence)}"
+    if evidence.get("fine"):
+        text = f"{bold(part.client)} writes that it hurts no longer: {quoted(evidence)}"
+    else:
+        text = f"{bold(part.client)} has pain: {place}{score}. {quoted(evidence)}"
     if held:
         text += f"\nSet aside until you put it back: {escape(listed(held))}."
     if evidence.get("also"):

@@ -1,5 +1,7 @@
 """Words for what a client, or somebody who is to become one, is to know."""
 
+from collections.abc import Iterable
+
 from bot.markup import bold, escape
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
@@ -35,9 +37,22 @@ def _moved(facts: Facts, _reader: Reader) -> str:
 
 
 def _taken_back(facts: Facts, _reader: Reader) -> str:
-    sets = [SET.validate_python(each) for each in facts["sets"]]
-    named = "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
-    return f"Taken back: {named}."
+    stand = f" As before: {_sets(facts['stand'])}." if facts.get("stand") else ""
+    return f"Taken back: {_sets(facts['sets'])}.{stand}"
+
+
+def _sets(facts: Iterable[object]) -> str:
+    sets = [SET.validate_python(each) for each in facts]
+    return "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+
+
+def _fine_again(facts: Facts, _reader: Reader) -> str:
+    aside, coach = facts["exercises"], escape(str(facts["coach"]))
+    stays, it = ("stays", "it") if len(aside) == 1 else ("stay", "them")
+    return (
+        f"Good to hear, and I have told {coach}. {bold(listed(aside))} {stays} aside until {coach} puts {it} "
+        "back. A qualified professional (a doctor or a physiotherapist) should have seen it by then."
+    )
 
 
 def _history(facts: Facts, _reader: Reader) -> str:
@@ -86,6 +101,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "button is not yours": "That button does nothing here. Just type what you mean.",
     "no set found": "I found no set in that, so nothing is recorded. Say it as «80 kg x 8», or «help».",
     "heard": "All right.",
+    "nothing recorded": "All right. I found nothing to record in that; say «help» for what I understand.",
     "out of reason": "Those numbers are beyond anything I know, so I record none of them. Once more, please?",
     "other script": "I can read only English so far. Send your sets as «80 x 8», or say «help».",
     "nothing to read": "I find no words in that. Send your sets as «80 x 8», or say «help».",
@@ -96,12 +112,20 @@ CLIENT_WORDS: dict[Topic, Words] = {
         f"All right. Next: {bold(str(facts['workout']))}"
         + (f", {day_words(str(facts['on']))}." if facts.get("on") else ".")
     ),
-    "trained after all": filled("Good. Send me the sets of {workout} as they were."),
+    "trained after all": lambda facts, _: (
+        f"Good. Send me the sets of {bold(str(facts['workout']))} as they were; I put them down for "
+        f"{day_words(str(facts['on']))}."
+    ),
     "help": lambda _facts, _reader: HELP + CAUTIONS,
     "reminders off": "No more reminders. Your journal stays; say «start reminders» to have them back.",
     "nothing to leave out": "There is nothing to leave out: no workout is planned.",
     "left out": _left_out,
+    "not in it": lambda facts, _: (
+        f"{escape(listed(facts['exercises'], 'or'))} is not in {bold(str(facts['workout']))} anyway."
+    ),
     "nothing to move": "There is nothing to move: no workout is planned.",
+    "rest day": lambda facts, _: "Nothing is planned today." + _coming(facts, " Next is"),
+    "moved away": lambda facts, _: "All right, not this time." + _coming(facts, " Next is"),
     "day is past": lambda facts, _: (
         f"{day_words(str(facts['on'])).capitalize()} is past. Which day do you mean?"
     ),
@@ -111,6 +135,13 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "paused": _paused,
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
+    "question dropped": "All right, I ask no further, and record nothing of it.",
+    "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
+    "still aside": filled(
+        "{exercise} is set aside because of your {where}. Leave it until {coach} puts it back, and see a "
+        "qualified professional (a doctor or a physiotherapist) before you load it again."
+    ),
+    "fine again": _fine_again,
     "nothing to take back": "There is nothing to take back.",
     "taken back": _taken_back,
     "passed on": filled("I have passed that on to {coach}."),

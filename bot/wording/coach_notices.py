@@ -2,14 +2,15 @@
 
 from bot.markup import bold, escape
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
-from bot.wording.reader import Reader, day_words, set_words
+from bot.wording.reader import Reader, day_words, listed, set_words
 from bot.wording.sheet import fault_words
 from domain.parts import Topic
 
 COACH_HELP = (
     "What you can say:\n"
     "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
-    "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes».\n"
+    "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
+    "«put EXERCISE back for NAME» after pain.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
 
@@ -59,6 +60,23 @@ def _settled(facts: Facts, _reader: Reader) -> str:
     )
 
 
+def _nothing_aside(facts: Facts, _reader: Reader) -> str:
+    client = escape(str(facts["client"]))
+    if facts.get("aside"):
+        named = escape(str(facts["exercise"]))
+        aside = escape(listed(facts["aside"]))
+        return f"{named} is not aside for {client}. Aside: {aside}."
+    return f"Nothing is aside for {client}."
+
+
+def _done_though_aside(facts: Facts, _reader: Reader) -> str:
+    sets = "; ".join(set_words(SET.validate_python(each)) for each in facts["sets"])
+    return (
+        f"{bold(str(facts['client']))} has done {bold(str(facts['exercise']))} though it is set aside for "
+        f"pain ({escape(str(facts['where']))}): {sets}. I have said to leave it."
+    )
+
+
 def _card(facts: Facts, _reader: Reader) -> str:
     rows = [SET.validate_python(each) for each in facts["last"]]
     if not rows:
@@ -71,6 +89,12 @@ def _card(facts: Facts, _reader: Reader) -> str:
 
 COACH_WORDS: dict[Topic, Words] = {
     "passed to client": filled("Passed on to {client}."),
+    "nothing aside": _nothing_aside,
+    "done though aside": _done_though_aside,
+    "stall withdrawn": filled(
+        "{client} has put a set of {exercise} right: it has not stalled after all, so that matter is settled."
+    ),
+    "edit not taken": "I do not act on edited messages, only on an edited sheet. Please send it anew.",
     "already settled": filled("That matter of {client}'s is settled already."),
     "settled": _settled,
     "remedy not possible": filled("That does not fit {client}'s sheet, so nothing is changed."),

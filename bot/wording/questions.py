@@ -29,6 +29,12 @@ def question_words(part: Question) -> str:
             return f"Was that kg or lb{said(facts)}?"
         case "date":
             return f"On which day was that{said(facts)}? A date or a weekday will do."
+        case "day":
+            return (
+                "Until which day?"
+                if facts.get("want") == "pause"
+                else "To which day? A weekday or a date will do."
+            )
         case "confirm":
             return confirm_words(facts)
         case "missed":

@@ -44,7 +44,9 @@ def plan_advice(part: Plan) -> list[str]:
     advice = [FIRST_LOAD] if any(line.find_first_load for line in part.lines) else []
     for first, line in enumerate(part.lines, start=1):
         if line.straight_into_next and not line.held_for:
-            advice.append(f"No rest between {first} and {first + 1}: warm up for {first + 1} first, then for {first}.")
+            advice.append(
+                f"No rest between {first} and {first + 1}: warm up for {first + 1} first, then for {first}."
+            )
     return advice
 
 
@@ -79,6 +81,9 @@ def range_words(line: PlanLine) -> str:
     else:
         amount = f"{span} lowering-only reps" if line.lowering_only else f"{span} reps"
     sets = f"{line.sets} sets of " if line.sets > 1 else ""
+    if line.done:
+        left = line.sets - line.done
+        sets = f"{left} more {'set' if left == 1 else 'sets'} of "
     match line.stop_short:
         case None:
             effort = ""
@@ -95,6 +100,8 @@ def verdict_words(part: VerdictPart) -> str:
     """Echo the sets just recorded and say whether they beat last time."""
     echo = sets_words(part.recorded) if part.recorded else set_words(part.set)
     head = f"{bold(part.exercise)}: {echo}."
+    if part.on is not None:
+        head = f"{bold(part.exercise)}, {day_words(part.on)}: {echo}."
     if part.corrected:
         head = f"Put right. {head}"
     before = f" ({set_words(part.before)})" if part.before is not None else ""

@@ -16,9 +16,16 @@ from domain.client.apply import apply
 from domain.client.remedies import remedies_for
 from domain.journal import Alert, AlertReason
 from domain.memory import ClientMemory, Waiting
-from domain.outcome import AlertRaised, Change, Outcome
+from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
 from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Weight
 from domain.state import Client, ClientState
+
+SET_SLOTS: frozenset[Slot] = frozenset({"exercise", "date", "confirm", "unit", "load", "reps", "seconds"})
+
+
+def kind_of(slot: Slot) -> str:
+    """Return the kind of question that asks for `slot`: all that is asked of sets is one kind."""
+    return "sets" if slot in SET_SLOTS else slot
 
 
 class Draft:
@@ -26,11 +33,11 @@ class Draft:
 
     def __init__(self, state: ClientState, at: datetime, message: int = 0) -> None:
         """Begin with `state`; `message` is the inbox number of what is being answered, 0 for none."""
+        self.start = state
         self.state = state
         self.at = at
         self.message = message
         self.zone = ZoneInfo(state.client.zone)
-        self._before = state.memory
         self._changes: list[Change] = []
         self._parts: list[Part] = []
         self._buttons: list[Action] = []
@@ -90,13 +97,27 @@ class Draft:
         self._buttons.extend(each for each in buttons if each not in self._buttons)
 
     def ask(self, slot: Slot, about: dict[str, Any], facts: dict[str, Any], choices: Sequence[str]) -> None:
-        """Ask the client something; the answer completes `about`. One question waits at a time."""
+        """Ask the client something; the answer completes `about`.
+
+        One question about sets waits at a time, and one of each other kind; a new one takes the place of the
+        old.
+        """
         number = self.number("last_question")
-        self.remember(
-            waiting=Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
-        )
+        question = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
+        others = (each for each in self.memory.questions if kind_of(each.slot) != kind_of(slot))
+        self.remember(questions=(*others, question))
         self.say(Question(slot=slot, facts=facts))
         self.offer(*(Answer(question=number, text=choice) for choice in choices))
+
+    def question(self, kind: str) -> Waiting | None:
+        """Return the open question of that kind, if there is one: `sets`, or a slot that is not of sets."""
+        return next((each for each in self.memory.questions if kind_of(each.slot) == kind), None)
+
+    def drop_question(self, question: Waiting | None) -> None:
+        """Let a question no longer wait."""
+        left = tuple(each for each in self.memory.questions if each != question)
+        if left != self.memory.questions:
+            self.remember(questions=left)
 
     def tell_coach(self, *parts: Part, buttons: tuple[Action, ...] = (), weight: Weight = "alert") -> None:
         """Say something to the coach, as a message of its own."""
@@ -110,26 +131,39 @@ class Draft:
         return None
 
     def alert(self, reason: AlertReason, exercise: str | None, evidence: dict[str, Any]) -> None:
-        """Raise an alert and bring it to the coach, with the remedies that fit as buttons.
+        """Raise an alert and bring it to the coach."""
+        number = self.number("last_alert")
+        alert = Alert(number=number, reason=reason, exercise=exercise, evidence=evidence, at=self.at)
+        self.change(AlertRaised(alert))
+        self.bring_to_coach(alert)
+
+    def bring_to_coach(self, alert: Alert) -> None:
+        """Tell the coach of an alert, with the remedies that fit as buttons.
 
         A stall comes to the coach with the caution on pain and joints.
         """
-        number = self.number("last_alert")
-        self.change(
-            AlertRaised(Alert(number=number, reason=reason, exercise=exercise, evidence=evidence, at=self.at))
-        )
         parts: list[Part] = [
-            AlertPart(reason=reason, client=self.client.name, exercise=exercise, evidence=evidence)
+            AlertPart(
+                reason=alert.reason,
+                client=self.client.name,
+                exercise=alert.exercise,
+                evidence=alert.evidence,
+            )
         ]
-        if reason == "stall":
-            parts.append(Safety(where=None, exercise=exercise))
-        remedies = remedies_for(self.state, reason, exercise)
+        if alert.reason == "stall":
+            parts.append(Safety(where=None, exercise=alert.exercise))
+        remedies = remedies_for(self.state, alert.reason, alert.exercise)
         self.tell_coach(
             *parts,
             buttons=tuple(
-                Treat(client=self.client.number, alert=number, remedy=remedy) for remedy in remedies
+                Treat(client=self.client.number, alert=alert.number, remedy=remedy) for remedy in remedies
             ),
         )
+
+    def settle(self, *alerts: Alert) -> None:
+        """Settle alerts that what the client did has overtaken."""
+        for alert in alerts:
+            self.change(AlertSettled(alert.number, "seen", self.client.number, self.at))
 
     def take_changes_of(self, other: "Draft") -> None:
         """Take over what `other` decided to record and to remember, but nothing of what it says."""
@@ -150,6 +184,6 @@ class Draft:
         return Outcome(
             changes=tuple(self._changes),
             says=tuple(says),
-            memory=None if self.memory == self._before else self.memory,
+            memory=None if self.memory == self.start.memory else self.memory,
             wake_at=wake_at,
         )

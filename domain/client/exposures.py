@@ -1,6 +1,7 @@
 """The journal seen as exposures: one exercise in one workout, with its sets in order."""
 
 from collections import defaultdict
+from datetime import date
 
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
@@ -9,11 +10,17 @@ from domain.state import ClientState
 
 
 def history(
-    state: ClientState, workout: str, exercise: str, *, until: WorkoutRecord | None = None
+    state: ClientState,
+    workout: str,
+    exercise: str,
+    *,
+    until: WorkoutRecord | None = None,
+    before: WorkoutRecord | None = None,
 ) -> tuple[Exposure, ...]:
     """Return all exposures of `exercise` in workouts of the name `workout`, oldest first.
 
-    Where `until` is given, that workout's exposure is the last one.
+    Where `until` is given, that workout's exposure is the last one; where `before` is, those from that
+    workout on are left out.
     """
     sets: dict[int, list[TrainingSet]] = defaultdict(list)
     for entry in state.entries:
@@ -24,8 +31,14 @@ def history(
         for record in state.workouts
         if record.name == workout
         and record.number in sets
-        and (until is None or (record.on, record.number) <= (until.on, until.number))
+        and (until is None or moment(record) <= moment(until))
+        and (before is None or moment(record) < moment(before))
     )
+
+
+def moment(record: WorkoutRecord) -> tuple[date, int]:
+    """Return what puts workouts in order: their days, and on one day the order they were begun in."""
+    return (record.on, record.number)
 
 
 def sets_done(state: ClientState, workout: WorkoutRecord, exercise: str) -> int:

@@ -1,20 +1,23 @@
 """What a client's message comes to. One message in, one answer out."""
 
+from collections.abc import Sequence
+from dataclasses import replace
 from itertools import compress
 from typing import assert_never
 
 from domain.actions import Answer, Treat, Words
 from domain.client import orders
 from domain.client.draft import Draft
-from domain.client.pain import hold_for_pain, warn
-from domain.client.questions import take_answer
-from domain.client.recording import correct, record, take_back
+from domain.client.pain import fine_again, hold_for_pain, warn
+from domain.client.questions import take_pressed, take_typed
+from domain.client.recording import correct, enter, record, supersede, take_back
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
-from domain.client.understanding import known, request_for
-from domain.client.unfinished import ask_about
-from domain.client.waking import next_wake
-from domain.client.wants import do, reopen
+from domain.client.understanding import known, request_for, says_a_day
+from domain.client.unfinished import answer_anew, ask_about, ask_again, forget_unfinished
+from domain.client.waking import is_to_remind, next_wake, remind_beside
+from domain.client.wants import do
+from domain.courtesies import is_courtesy
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -22,6 +25,7 @@ from domain.incoming import (
     Document,
     Edited,
     Heard,
+    HoldEnded,
     Pressed,
     Reachable,
     SendingFailed,
@@ -30,10 +34,12 @@ from domain.incoming import (
     Told,
     Unsupported,
 )
+from domain.journal import Entry
 from domain.outcome import Outcome
-from domain.reading import Reading, read
-from domain.sets import is_within_reason
+from domain.reading import Reading, Want, read
+from domain.sets import TrainingSet, is_within_reason
 from domain.state import ClientState
+from domain.values import facts_of
 
 COMMANDS = {
     "/plan": "what's the plan today?",
@@ -63,12 +69,14 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case Reachable(reachable=reachable):
             orders.reachable(draft, reachable=reachable)
-        case Decided() | Told() | Assigned() | CardWanted() as order:
+        case Decided() | Told() | Assigned() | CardWanted() | HoldEnded() as order:
             orders.carry_out(draft, order)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
         case _:
             assert_never(heard.incoming)
+    if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
+        remind_beside(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 
@@ -77,74 +85,129 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a warning sign first, then an answer awaited, then everything else."""
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = read(request_for(draft, text))
-    waiting = draft.memory.waiting
-    if waiting is not None and not (reading.urgent or reading.pain) and take_answer(draft, waiting, text):
+    if not (reading.urgent or reading.pain) and take_typed(draft, text):
         return
     if take_setting(draft, text):
         return
-    if waiting is not None:
-        draft.remember(waiting=None)
     act_on(draft, reading, text, draft.message)
-    if draft.is_empty:
+    if draft.is_empty and not fine_again(draft, reading, text):
         answer_nothing(draft, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
 
 
-def act_on(draft: Draft, reading: Reading, text: str, message: int) -> None:
-    """Do all that a reading holds, the urgent first. A warning sign gets no talk of training beside it."""
+def act_on(
+    draft: Draft,
+    reading: Reading,
+    text: str,
+    message: int,
+    *,
+    wants: Sequence[Want] | None = None,
+    places: Sequence[int] = (),
+) -> None:
+    """Do all that a reading holds, the urgent first. A warning sign gets no talk of training beside it.
+
+    `wants` are those to do where that is not all; `places` those of the sets that the new ones replace.
+    """
     named = tuple(dict.fromkeys(each.exercise for each in reading.sets))
     if reading.urgent:
-        quiet = Draft(draft.state, draft.at, draft.message)
-        keep_sets(quiet, reading, message)
-        draft.take_changes_of(quiet)
+        keep_sets(draft, reading, message, places, silently=True)
         warn(draft, text, reading.pain)
         return
     if reading.pain:
         # Before the sets are answered, so that nothing is aimed for on what hurts.
-        hold_for_pain(draft, text, reading.pain, named or reading.skips)
-    keep_sets(draft, reading, message)
-    for want in reading.wants:
+        hold_for_pain(draft, text, reading.pain, named or reading.skips or reading.names)
+    keep_sets(draft, reading, message, places)
+    for want in reading.wants if wants is None else wants:
         do(draft, want, reading, text, named or reading.names)
-    waiting = draft.memory.waiting
-    if reading.asks and (waiting is None or waiting.slot == "trouble"):
-        # What a set still lacks goes before the question after a joint: without it the set would be lost.
-        ask_about(draft, reading, text)
+    if reading.open:
+        ask_about(draft, reading, text, message)
+    elif reading.sets:
+        ask_again(draft)
     if reading.cut:
         draft.notice("cut")
 
 
-def keep_sets(draft: Draft, reading: Reading, message: int) -> None:
+def keep_sets(
+    draft: Draft, reading: Reading, message: int, places: Sequence[int] = (), *, silently: bool = False
+) -> None:
     """Record the sets of a reading, or put recorded ones right with them; nothing that is out of reason."""
     sensible = [is_within_reason(each) for each in reading.sets]
-    if not all(sensible):
+    if not all(sensible) and not silently:
         draft.notice("out of reason")
+    if not any(sensible):
+        return
     if "correct" in reading.wants:
         entries = known(draft.state)
         pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
-        correct(draft, list(compress(pairs, sensible)), message)
-    elif any(sensible):
-        record(draft, tuple(compress(reading.sets, sensible)), message)
+        (supersede if silently else correct)(draft, list(compress(pairs, sensible)), message)
+    else:
+        sets = tuple(compress(dated(reading), sensible))
+        (enter if silently else record)(draft, sets, message, places)
+
+
+def dated(reading: Reading) -> tuple[TrainingSet, ...]:
+    """Return the sets of a reading, with their day only where the client has said one."""
+    if says_a_day(reading):
+        return reading.sets
+    return tuple(replace(each, on=None) for each in reading.sets)
 
 
 def hear_edit(draft: Draft, edited: Edited) -> None:
-    """Read an edited message again; what it had recorded gives way to what it says now."""
+    """Read an edited message again; what it had recorded gives way to what it says now.
+
+    What the client wanted done beside that, and still wants, is not done twice.
+    """
     if edited.original is None:
         hear_words(draft, edited.text)
         return
     if edited.before == edited.text:
         return
-    waiting = draft.memory.waiting
-    if waiting is not None and waiting.message == edited.original:
-        draft.remember(waiting=None)
-    replaced = [entry for entry in draft.state.entries if entry.message == edited.original]
+    if answer_edited(draft, edited):
+        return
+    message = draft.message = edited.original
+    replaced = [entry for entry in draft.state.entries if entry.message == message]
     take_back(draft, replaced)
-    reopen(draft, {entry.workout for entry in replaced})
-    reading = read(request_for(draft, edited.text))
-    draft.message = edited.original
+    forget_unfinished(draft, message)
+    request = request_for(draft, edited.text)
+    reading = read(request)
+    before = read(request_for(draft, edited.before or ""))
     if replaced:
         draft.notice("read again")
-    act_on(draft, reading, edited.text, edited.original)
+    act_on(
+        draft,
+        reading,
+        edited.text,
+        message,
+        wants=[want for want in reading.wants if is_new(want, reading, before)],
+        places=[entry.order[0] for entry in replaced],
+    )
+    answer_edit(draft, edited, replaced)
+
+
+def is_new(want: Want, reading: Reading, before: Reading) -> bool:
+    """Return whether a want of an edited message was not there before, or not in the same way."""
+    return want not in before.wants or (reading.on, reading.skips) != (before.on, before.skips)
+
+
+def answer_edited(draft: Draft, edited: Edited) -> bool:
+    """Take an edited answer to the question answered last anew; return whether it was one."""
+    answered = draft.memory.answered
+    if answered is None or answered.message != edited.original:
+        return False
+    numbers = answer_anew(draft, answered)
+    take_back(draft, [entry for entry in draft.state.entries if entry.number in numbers])
+    draft.message = answered.message
+    draft.notice("read again")
+    if not take_pressed(draft, answered.question.number, edited.text):
+        act_on(draft, read(request_for(draft, edited.text)), edited.text, answered.message)
+    return True
+
+
+def answer_edit(draft: Draft, edited: Edited, replaced: Sequence[Entry]) -> None:
+    """See to it that an edit is answered, and that it is said where nothing stands any longer."""
+    if replaced and not any(entry.message == edited.original for entry in draft.state.entries):
+        draft.notice("taken back", sets=[facts_of(entry.set) for entry in replaced], stand=[])
     if draft.is_empty:
         answer_nothing(draft, edited.text)
 
@@ -155,8 +218,7 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
         case Words(text=text):
             hear_words(draft, text)
         case Answer(question=question, text=text):
-            waiting = draft.memory.waiting
-            if waiting is None or waiting.number != question or not take_answer(draft, waiting, text):
+            if not take_pressed(draft, question, text):
                 draft.notice("button is old")
         case Treat() | None:
             draft.notice("button is not yours")
@@ -169,9 +231,11 @@ def answer_nothing(draft: Draft, text: str) -> None:
     letters = [sign for sign in text if sign.isalpha()]
     if any(sign.isdigit() for sign in text):
         draft.notice("no set found")
+    elif is_courtesy(text):
+        draft.notice("heard")
     elif not letters:
         draft.notice("nothing to read")
     elif not any(letter.isascii() for letter in letters):
         draft.notice("other script")
     else:
-        draft.notice("heard")
+        draft.notice("nothing recorded")

@@ -1,11 +1,16 @@
-"""The lines of a workout as they stand for this client: swaps, missing equipment and holds settled."""
+"""The lines of a workout as they stand for this client: swaps, missing equipment and holds settled.
+
+And which of them are still to be done in a workout that has begun.
+"""
 
 from dataclasses import dataclass
 
+from domain.client.exposures import sets_done
 from domain.equipment import Equipment
 from domain.exercises import describe
-from domain.journal import ExerciseHold
+from domain.journal import ExerciseHold, WorkoutRecord
 from domain.programme import Alternative, Prescription
+from domain.safety import is_near, loads_place
 from domain.state import ClientState
 
 
@@ -34,6 +39,23 @@ def lines_of(state: ClientState, workout: str) -> tuple[Line, ...]:
     return ()
 
 
+def line_named(state: ClientState, workout: str, exercise: str) -> Line | None:
+    """Return the line of the workout for `exercise`; None where the workout does not have it."""
+    return next((line for line in lines_of(state, workout) if line.exercise == exercise), None)
+
+
+def left_out(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...]:
+    """Return what is left out of the workout `record`, or where that is None, of the next one to begin."""
+    return state.memory.left_out if record is None else record.skipped
+
+
+def sets_left(state: ClientState, record: WorkoutRecord, line: Line) -> int:
+    """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or held."""
+    if line.held is not None or line.exercise in record.skipped:
+        return 0
+    return max(0, line.prescription.sets - sets_done(state, record, line.exercise))
+
+
 def line_for(state: ClientState, prescription: Prescription) -> Line:
     """Return what this client does of a prescription."""
     chosen = swapped(state, prescription) or lacking(state.client.equipment, prescription)
@@ -42,10 +64,21 @@ def line_for(state: ClientState, prescription: Prescription) -> Line:
     if held is None:
         return line
     for alternative in prescription.alternatives:
-        spares = alternative.why == "joint" and alternative.without == held.where
-        if spares and hold_on(state, alternative.exercise) is None:
+        if spares(alternative, held.where) and hold_on(state, alternative.exercise) is None:
             return instead(prescription, alternative)
     return Line(line.prescription, line.instead_of, held)
+
+
+def spares(alternative: Alternative, where: str) -> bool:
+    """Return whether the sheet means `alternative` for pain at `where`: for that joint, or for one near it.
+
+    Of a joint near it only where the alternative does not load the place, as far as the catalogue knows.
+    """
+    if alternative.why != "joint":
+        return False
+    if alternative.without == where:
+        return True
+    return is_near(alternative.without, where) and not loads_place(alternative.exercise, where)
 
 
 def hold_on(state: ClientState, exercise: str) -> ExerciseHold | None:

@@ -1,17 +1,20 @@
 """What a coach's decision comes to for the client: carried out here, told to the client, and reported."""
 
+from collections.abc import Sequence
 from dataclasses import replace
+from datetime import timedelta
 from decimal import Decimal
 from typing import assert_never
 
 from domain.client.draft import Draft
-from domain.client.exposures import history
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
-from domain.client.rotation import catch_up, current_workout, due
-from domain.incoming import Assigned, CardWanted, Decided, Told
+from domain.client.rotation import catch_up, due, open_workout, shut, workouts_closed
+from domain.client.stalls import leave_alone
+from domain.exercises import lookup
+from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told
 from domain.journal import Alert, ExerciseHold
-from domain.memory import Easing, Quiet, Swap
+from domain.memory import Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
 from domain.parts import ClientLine, Digest, Notice, Topic
 from domain.state import ClientState
@@ -24,11 +27,11 @@ BACK_FROM_PAIN = Decimal("0.7")
 """The share of the last load to begin with after pain: no more than after the longest time away. The house's
 own rule, no published figure; whoever treats the client may well say less."""
 
-EXPOSURES_LEFT_ALONE = 3
-"""For how many exposures no new stall is looked for once one is settled. The house's own choice."""
+LAST_SHOWN = 6
+"""How many of the last sets a card shows."""
 
 
-def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> None:
+def carry_out(draft: Draft, order: FromCoach) -> None:
     """Carry out an order, if it comes from this client's own coach."""
     if order.coach != draft.client.coach.number:
         return
@@ -43,6 +46,8 @@ def carry_out(draft: Draft, order: Decided | Told | Assigned | CardWanted) -> No
             assign(draft, number)
         case CardWanted():
             show_card(draft)
+        case HoldEnded(exercise=exercise):
+            put_back(draft, exercise)
         case _:
             assert_never(order)
 
@@ -89,7 +94,7 @@ def decided(draft: Draft, order: Decided) -> None:
         case "let train":
             lift(draft, alert)
             draft.remember(barred=any(each.reason == "urgent" for each in draft.state.alerts))
-            catch_up(draft)
+            not_before_tomorrow(draft)
             draft.notice("let train", coach=draft.client.coach.name)
         case "keep held" | "seen":
             pass
@@ -102,6 +107,13 @@ def decided(draft: Draft, order: Decided) -> None:
         exercise=alert.exercise,
         reason=alert.reason,
     )
+
+
+def not_before_tomorrow(draft: Draft) -> None:
+    """Let the next workout come tomorrow at the earliest."""
+    coming = due(draft.state, draft.today)
+    if coming is not None and coming.on <= draft.today:
+        draft.remember(moved_to=draft.today + timedelta(days=1), moved_workout=coming.workout)
 
 
 def lighten(draft: Draft, alert: Alert) -> None:
@@ -136,65 +148,97 @@ def swap(draft: Draft, alert: Alert) -> bool:
     return False
 
 
-def leave_alone(draft: Draft, exercise: str) -> None:
-    """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
-    stands = sum(
-        len(history(draft.state, name, exercise))
-        for name in dict.fromkeys(record.name for record in draft.state.workouts)
-    )
-    quiet = Quiet(exercise=exercise, until_exposures=stands + EXPOSURES_LEFT_ALONE)
-    others = tuple(each for each in draft.memory.quiet if each.exercise != exercise)
-    draft.remember(quiet=(*others, quiet))
-
-
 def lift(draft: Draft, alert: Alert) -> None:
-    """Put the exercises that this pain had set aside back into the plan, much lighter at first."""
+    """Put the exercises that this pain had set aside back into the plan."""
     held = set(alert.evidence.get("held", ())) | ({alert.exercise} if alert.exercise else set())
-    lifted: list[ExerciseHold] = [hold for hold in draft.state.holds if hold.exercise in held]
-    for hold in lifted:
+    end_holds(draft, [hold for hold in draft.state.holds if hold.exercise in held])
+
+
+def end_holds(draft: Draft, holds: Sequence[ExerciseHold]) -> None:
+    """Put exercises back into the plan, much lighter at first."""
+    for hold in holds:
         draft.change(HoldLifted(hold.number, draft.today, draft.client.coach.number))
         ease(draft, hold.exercise, BACK_FROM_PAIN)
         leave_alone(draft, hold.exercise)
-    if lifted:
+    if holds:
         draft.notice(
             "hold lifted",
             coach=draft.client.coach.name,
-            exercises=[hold.exercise for hold in lifted],
-            where=lifted[0].where,
+            exercises=[hold.exercise for hold in holds],
+            where=holds[0].where,
         )
 
 
+def put_back(draft: Draft, exercise: str) -> None:
+    """Put back what the coach names, at whatever time; settle what was open only because of it."""
+    wanted = " ".join(exercise.casefold().split())
+    known = lookup(exercise)
+    holds = [
+        each
+        for each in draft.state.holds
+        if wanted in each.exercise.casefold() or (known is not None and known.name == each.exercise)
+    ]
+    if not holds:
+        report(draft, "nothing aside", aside=[each.exercise for each in draft.state.holds], exercise=exercise)
+        return
+    end_holds(draft, holds)
+    left = {each.exercise for each in draft.state.holds}
+    for alert in draft.state.alerts:
+        held = set(alert.evidence.get("held", ()))
+        if alert.reason == "pain" and held and not held & left:
+            draft.change(AlertSettled(alert.number, "lift hold", draft.client.coach.number, draft.at))
+    report(draft, "settled", remedy="lift hold", exercise=holds[0].exercise, reason="pain")
+
+
 def assign(draft: Draft, number: int) -> None:
-    """Put the client on another programme, and show its first workout."""
+    """Put the client on another programme, and show its first workout.
+
+    What was eased after pain stays eased; stalls and reviews of the old programme are over.
+    """
     stored = next((each for each in draft.state.programmes if each.number == number), None)
     if stored is None:
         report(draft, "no such programme")
         return
+    opened = open_workout(draft.state)
+    if opened is not None:
+        shut(draft, opened)
     draft.change(SettingsKept(replace(draft.client, programme=stored)))
-    draft.remember(easings=(), swaps=(), quiet=(), reviewed_round=0, moved_to=None)
+    for alert in draft.state.alerts:
+        if alert.reason in {"stall", "review"}:
+            draft.change(AlertSettled(alert.number, "next programme", draft.client.coach.number, draft.at))
+    rounds = len(workouts_closed(draft.state)) // len(stored.programme.schedule.order)
+    draft.remember(
+        swaps=(),
+        quiet=(),
+        left_out=(),
+        moved_to=None,
+        moved_workout=None,
+        stands_for=None,
+        reviewed_round=rounds,
+    )
     draft.notice("new programme", coach=draft.client.coach.name, programme=stored.programme.name)
-    coming = due(draft.state, draft.today)
+    coming = catch_up(draft)
     if coming is not None:
         draft.say(plan_of(draft.state, coming.workout, coming.on))
+        if coming.on == draft.today:
+            draft.remember(reminded_on=draft.today)
     report(draft, "programme given", programme=stored.programme.name)
 
 
 def show_card(draft: Draft) -> None:
-    """Show the coach how this client is doing."""
+    """Show the coach how this client is doing, and after that each open matter again with its remedies."""
     state = draft.state
-    last = state.entries[-6:]
+    last = state.entries[-LAST_SHOWN:]
     draft.tell_coach(
         Digest(today=draft.today, clients=(client_line(state, draft),)),
         Notice(
             topic="card",
-            facts={
-                "client": state.client.name,
-                "workout": current_workout(state, draft.today),
-                "last": [facts_of(entry.set) for entry in last],
-            },
+            facts={"client": state.client.name, "last": [facts_of(entry.set) for entry in last]},
         ),
         weight="answer",
     )
+    for alert in state.alerts:
+        draft.bring_to_coach(alert)
 
 
 def client_line(state: ClientState, draft: Draft) -> ClientLine:
@@ -214,6 +258,9 @@ def client_line(state: ClientState, draft: Draft) -> ClientLine:
 
 
 def reachable(draft: Draft, *, reachable: bool) -> None:
-    """Tell the coach once where a client can no longer be reached."""
-    if not reachable and draft.open_alert("unreachable") is None:
+    """Tell the coach once where a client can no longer be reached; that is over once the client is back."""
+    alert = draft.open_alert("unreachable")
+    if reachable and alert is not None:
+        draft.settle(alert)
+    elif not reachable and alert is None:
         draft.alert("unreachable", None, {})

@@ -4,15 +4,26 @@ Nothing here says what a pain is or that anything is harmless; it sets exercises
 those who can tell.
 """
 
+import re
+from collections.abc import Sequence
+from typing import Any
+
 from domain.client.draft import Draft
 from domain.client.lines import hold_on
 from domain.client.rotation import open_workout
 from domain.journal import ExerciseHold
 from domain.outcome import HoldPlaced
-from domain.parts import Safety, Urgent
-from domain.reading import Pain
+from domain.parts import Notice, Safety, Urgent
+from domain.reading import Pain, Reading
 from domain.safety import loads_place
+from domain.sets import TrainingSet
 from domain.values import facts_of
+
+_WELL = re.compile(
+    r"\b(?:fine|better|okay|ok|good|healed|gone|well|recovered|cleared|pain[- ]?free|no (?:more )?pain|"
+    r"(?:no longer|stopped|not) hurt(?:s|ing)?|(?:doesn['’]?t|does not|don['’]?t) hurt)\b"
+)
+_OF_PAIN = re.compile(r"\b(?:pain|hurt\w*|sore\w*|physio\w*|doctor|healed|recovered)\b")
 
 
 def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
@@ -35,18 +46,60 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
         hurting = affected(draft, each.where, named)
         for exercise in hurting:
             set_aside(draft, exercise, each)
-        first = hurting[0] if hurting else None
         also = tuple(
             name
             for name in programme_exercises(draft)
             if name not in hurting and loads_place(name, each.where)
         )
+        first = hurting[0] if hurting else None
         draft.say(Safety(where=each.where, side=each.side, exercise=first, held=hurting, also=also))
-        draft.alert(
-            "pain",
-            first,
-            {"said": text, "pain": facts_of(each), "held": list(hurting), "also": list(also)},
-        )
+        tell_coach(draft, hurting, {"said": text, "pain": facts_of(each), "also": list(also)})
+
+
+def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) -> None:
+    """Bring pain to the coach; what was open about the same exercises is taken up in the new alert."""
+    older = [
+        alert
+        for alert in draft.state.alerts
+        if alert.reason == "pain" and set(held) & set(alert.evidence.get("held", ()))
+    ]
+    draft.settle(*older)
+    aside = (*held, *(name for alert in older for name in alert.evidence.get("held", ())))
+    draft.alert("pain", held[0] if held else None, {**evidence, "held": list(dict.fromkeys(aside))})
+
+
+def tell_of_held(draft: Draft, done: Sequence[TrainingSet]) -> None:
+    """Say that an exercise is still aside where sets of it come in, and to the coach that it was done."""
+    for exercise in dict.fromkeys(each.exercise for each in done):
+        held = hold_on(draft.start, exercise)
+        if held is None:
+            continue
+        draft.notice("still aside", exercise=exercise, where=held.where, coach=draft.client.coach.name)
+        later = [facts_of(each) for each in done if each.exercise == exercise and is_after(each, held)]
+        if later:
+            facts = {"client": draft.client.name, "exercise": exercise, "where": held.where, "sets": later}
+            draft.tell_coach(Notice(topic="done though aside", facts=facts))
+
+
+def is_after(done: TrainingSet, held: ExerciseHold) -> bool:
+    """Return whether a set was done on a day after its exercise was set aside."""
+    return done.on is not None and done.on > held.since
+
+
+def fine_again(draft: Draft, reading: Reading, text: str) -> bool:
+    """Take words that it hurts no longer: the coach decides what comes back. Return whether it was so."""
+    said = text.casefold()
+    if reading.sets or not draft.state.holds or not _WELL.search(said):
+        return False
+    meant = tuple(
+        hold for hold in draft.state.holds if hold.exercise in reading.names or hold.where.split()[-1] in said
+    )
+    if not meant and not _OF_PAIN.search(said):
+        return False
+    held = tuple(hold.exercise for hold in meant or draft.state.holds)
+    draft.notice("fine again", exercises=list(held), coach=draft.client.coach.name)
+    tell_coach(draft, held, {"said": text, "fine": True})
+    return True
 
 
 def affected(draft: Draft, where: str, named: tuple[str, ...]) -> tuple[str, ...]:

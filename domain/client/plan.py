@@ -1,18 +1,44 @@
 """A workout as this client is told of it: what to aim for and what to beat."""
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from domain.client.exposures import history, last_set_of, set_to_beat
-from domain.client.lines import Line, lines_of
+from domain.client.exposures import history, last_set_of, moment, set_to_beat, sets_done
+from domain.client.lines import Line, left_out, lines_of, sets_left
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
+from domain.journal import WorkoutRecord
 from domain.parts import Plan, PlanLine
 from domain.sets import TrainingSet
 from domain.state import ClientState
 from domain.target import NoTarget, Target, next_target
 from domain.units import to_kg
+
+
+@dataclass(frozen=True, slots=True)
+class Ahead:
+    """What is aimed for in one exercise of a workout that has begun or is to come, and what to beat.
+
+    `past` are those before that workout, oldest first.
+    """
+
+    past: tuple[Exposure, ...]
+    target: TrainingSet | None
+
+    @property
+    def to_beat(self) -> TrainingSet | None:
+        """The set to beat, where there is one."""
+        return set_to_beat(self.past[-1]) if self.past else None
+
+
+def ahead(state: ClientState, workout: str, line: Line, on: date, record: WorkoutRecord | None) -> Ahead:
+    """Return what to aim for in `line` on the day `on`, in the workout `record` where it has begun."""
+    past = history(state, workout, line.exercise, before=record)
+    aim = target_for(state, line, past, days_away=days_away(state, on, record))
+    return Ahead(past, aim.as_set() if isinstance(aim, Target) else None)
 
 
 def target_for(
@@ -45,37 +71,68 @@ def body_mass_kg(state: ClientState) -> Decimal | None:
     return None if client.body_mass is None else to_kg(client.body_mass, client.unit)
 
 
-def plan_of(state: ClientState, workout: str, on: date) -> Plan:
-    """Return the workout with what to aim for and what to beat, in the sheet's order."""
-    away = days_away(state, on)
+def days_away(state: ClientState, on: date, record: WorkoutRecord | None = None) -> int:
+    """Return how many days the client had been away from training: 0 for who never has trained.
+
+    They are counted up to the workout `record` where that has begun, else up to the day `on`.
+    """
+    trained = [
+        each.on
+        for each in state.workouts
+        if each.state in {"open", "done"}
+        and (each.on <= on if record is None else moment(each) < moment(record))
+    ]
+    return ((on if record is None else record.on) - trained[-1]).days if trained else 0
+
+
+def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | None = None) -> Plan:
+    """Return the workout with what to aim for and what to beat, in the sheet's order.
+
+    Where it has begun, as `record`, only what is left of it.
+    """
+    out = left_out(state, record)
+    lines = lines_of(state, workout)
+    kept = [
+        line
+        for line in lines
+        if line.exercise not in out
+        and (line.held is not None or record is None or sets_left(state, record, line))
+    ]
     return Plan(
         workout=workout,
         on=on,
-        lines=tuple(plan_line(state, workout, line, away) for line in lines_of(state, workout)),
+        lines=tuple(
+            plan_line(state, workout, line, on, record, paired=is_paired(line, lines, kept)) for line in kept
+        ),
     )
 
 
-def days_away(state: ClientState, on: date) -> int:
-    """Return how many days before `on` the client last trained; 0 for who never has."""
-    trained = [record.on for record in state.workouts if record.state in {"open", "done"} and record.on <= on]
-    return (on - trained[-1]).days if trained else 0
+def is_paired(line: Line, lines: Sequence[Line], kept: Sequence[Line]) -> bool:
+    """Return whether `line` goes straight into the next of the sheet: where both of them are to be done."""
+    if not line.prescription.straight_into_next or line.held is not None:
+        return False
+    following = lines[lines.index(line) + 1]
+    return following in kept and following.held is None
 
 
-def plan_line(state: ClientState, workout: str, line: Line, away: int) -> PlanLine:
+def plan_line(
+    state: ClientState, workout: str, line: Line, on: date, record: WorkoutRecord | None, *, paired: bool
+) -> PlanLine:
     """Return one line of the plan."""
     prescription = line.prescription
-    past = history(state, workout, line.exercise)
-    target = target_for(state, line, past, days_away=away)
-    aim = target.as_set() if isinstance(target, Target) else None
+    is_ahead = ahead(state, workout, line, on, record)
+    aim = is_ahead.target
+    done = 0 if record is None else sets_done(state, record, line.exercise)
     return PlanLine(
         exercise=line.exercise,
         range=prescription.range,
         sets=prescription.sets,
+        done=done,
         lowering_only=prescription.lowering_only,
         stop_short=prescription.stop_short,
-        straight_into_next=prescription.straight_into_next,
+        straight_into_next=paired,
         target=aim,
-        to_beat=set_to_beat(past[-1]) if past else None,
+        to_beat=is_ahead.to_beat,
         plates_per_side=plates_for(state, aim),
         cues=prescription.cues,
         instead_of=line.instead_of,

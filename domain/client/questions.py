@@ -1,62 +1,94 @@
-"""Questions that wait for their answer. A message that is no answer is read as what it is."""
-
-from dataclasses import replace
+"""Open questions and their answers. A message that is no answer is read as what it is."""
 
 from domain.client.draft import Draft
 from domain.client.pain import hold_for_pain
-from domain.client.rotation import due
-from domain.client.unfinished import complete
+from domain.client.rotation import due, found_later
+from domain.client.understanding import request_for
+from domain.client.unfinished import ANSWERED_WITHIN, complete
+from domain.client.wants import pause, put_off
 from domain.memory import Waiting
-from domain.outcome import WorkoutKept
-from domain.reading import Pain
+from domain.reading import Pain, read
+
+TRAINED = frozenset({"trained", "i trained", "yes i trained", "i did it", "did it", "done", "yes"})
+TODAY_INSTEAD = frozenset({"today instead", "today", "i'll do it today", "will do it today"})
+MISSED_IT = frozenset({"missed it", "missed", "i missed it", "skipped it", "no", "nothing"})
+NO_TROUBLE = frozenset({"no trouble", "no", "nope", "none", "fine", "all fine", "no pain", "not at all"})
+TROUBLE = frozenset({"it hurts", "yes", "yes it hurts", "a bit", "a little", "yeah", "some pain"})
 
 
-def take_answer(draft: Draft, waiting: Waiting, text: str) -> bool:
-    """Take `text` as the answer to the waiting question; return False where it is none."""
-    match waiting.slot:
+def take_typed(draft: Draft, text: str) -> bool:
+    """Take something typed as the answer to an open question, the one asked last before any other."""
+    for question in reversed(draft.memory.questions):
+        if draft.at - question.asked_at <= ANSWERED_WITHIN and take_answer(draft, question, text):
+            return True
+    return False
+
+
+def take_pressed(draft: Draft, number: int, text: str) -> bool:
+    """Take a button as the answer to the question of that number, as long as it is open."""
+    question = next((each for each in draft.memory.questions if each.number == number), None)
+    return question is not None and take_answer(draft, question, text)
+
+
+def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
+    """Take `text` as the answer to an open question; return False where it is none."""
+    said = " ".join(text.casefold().replace("’", "'").replace(",", "").split()).rstrip(".!")
+    match question.slot:
         case "trouble":
-            return trouble_told(draft, waiting, text)
+            return trouble_told(draft, question, text, said)
         case "missed":
-            return missed_told(draft, waiting, text)
+            return missed_told(draft, question, said)
+        case "day":
+            return day_told(draft, question, text)
         case "sheet" | "who":
             return False
         case _:
-            return complete(draft, waiting, waiting.slot, text)
+            return complete(draft, question, text)
 
 
-def trouble_told(draft: Draft, waiting: Waiting, text: str) -> bool:
+def trouble_told(draft: Draft, question: Waiting, text: str, said: str) -> bool:
     """Take the answer to whether an exercise that has stalled gives pain or joint trouble."""
-    exercise = str(waiting.about["exercise"])
-    said = text.strip().casefold()
-    if said in {"no trouble", "no", "nope", "none", "fine", "all fine", "no pain"}:
-        draft.remember(waiting=None)
+    exercise = str(question.about["exercise"])
+    if said in NO_TROUBLE:
+        draft.drop_question(question)
         draft.notice("no trouble", exercise=exercise)
         return True
-    if said in {"it hurts", "yes", "yes it hurts", "a bit"}:
-        draft.remember(waiting=None)
+    if said in TROUBLE:
+        draft.drop_question(question)
         hold_for_pain(draft, text, (Pain(where="other", side=None, score=None),), (exercise,))
         return True
     return False
 
 
-def missed_told(draft: Draft, waiting: Waiting, text: str) -> bool:
+def missed_told(draft: Draft, question: Waiting, said: str) -> bool:
     """Take the answer to what became of a workout of which nothing was reported."""
-    number = int(waiting.about["workout"])
+    number = int(question.about["workout"])
     missed = next((each for each in draft.state.workouts if each.number == number), None)
-    said = text.strip().casefold()
-    if missed is None or said not in {"trained", "today instead", "missed it"}:
+    if missed is None or missed.state != "missed" or said not in TRAINED | TODAY_INSTEAD | MISSED_IT:
         return False
-    draft.remember(waiting=None)
-    match said:
-        case "trained":
-            draft.change(WorkoutKept(replace(missed, state="open")))
-            draft.remember(missed_in_a_row=max(0, draft.memory.missed_in_a_row - 1))
-            draft.notice("trained after all", workout=missed.name)
-        case "today instead":
-            draft.remember(moved_to=draft.today, moved_workout=missed.name)
-            draft.notice("moved", workout=missed.name, on=draft.today.isoformat())
-        case _:
-            coming = due(draft.state, draft.today)
-            on = coming.on.isoformat() if coming else None
-            draft.notice("missed noted", workout=coming.workout if coming else missed.name, on=on)
+    draft.drop_question(question)
+    if said in TRAINED:
+        found_later(draft, missed)
+        draft.notice("trained after all", workout=missed.name, on=missed.on.isoformat())
+    elif said in TODAY_INSTEAD:
+        draft.remember(moved_to=draft.today, moved_workout=missed.name)
+        draft.notice("moved", workout=missed.name, on=draft.today.isoformat())
+    else:
+        coming = due(draft.state, draft.today)
+        on = coming.on.isoformat() if coming else None
+        draft.notice("missed noted", workout=coming.workout if coming else missed.name, on=on)
+    return True
+
+
+def day_told(draft: Draft, question: Waiting, text: str) -> bool:
+    """Take the answer to which day a workout is moved to, or a pause ends on."""
+    pauses = question.about["want"] == "pause"
+    on = read(request_for(draft, f"{'away till' if pauses else 'move it to'} {text}")).on
+    if on is None or len(text) > 40:
+        return False
+    draft.drop_question(question)
+    if pauses:
+        pause(draft, on)
+    else:
+        put_off(draft, on)
     return True

@@ -1,72 +1,142 @@
 """Sets that were understood become entries, and each exercise they touch gets its verdict and its target."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from itertools import chain, repeat
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
-from domain.client.lines import Line, hold_on, lines_of
-from domain.client.plan import body_mass_kg, plates_for, target_for
-from domain.client.rotation import due, is_complete, workout_for
-from domain.client.stalls import look_back, look_for_stall
+from domain.client.lines import Line, hold_on, line_named
+from domain.client.pain import tell_of_held
+from domain.client.plan import body_mass_kg, days_away, plates_for, target_for
+from domain.client.rotation import close, day_told_of, due, is_complete, workout_for
+from domain.client.stalls import look_again, look_for_stall
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
+from domain.memory import PutRight
 from domain.outcome import Recorded, TakenBack, WorkoutKept
 from domain.parts import TargetPart, VerdictPart
 from domain.sets import TrainingSet
 from domain.target import Target
-from domain.values import reason_of
+from domain.values import facts_of, reason_of
 from domain.verdict import judge
 
+Touched = dict[tuple[int, str], list[TrainingSet]]
+"""By workout and exercise, the sets that were recorded just now."""
 
-def record(draft: Draft, sets: Sequence[TrainingSet], message: int) -> None:
-    """Record `sets` as told in inbox message `message`, and answer with verdicts and targets."""
-    touched: dict[tuple[int, str], list[TrainingSet]] = {}
-    for on in dict.fromkeys(each.on or draft.today for each in sets):
-        of_day = [each for each in sets if (each.on or draft.today) == on]
-        workout = workout_for(draft, on, tuple(dict.fromkeys(each.exercise for each in of_day)))
-        for each in of_day:
-            draft.change(Recorded(new_entry(draft, workout.number, replace(each, on=on), message)))
-            touched.setdefault((workout.number, each.exercise), []).append(each)
-    draft.remember(last_reported_at=draft.at)
-    for (number, exercise), recorded in touched.items():
-        answer(draft, workout_by_number(draft, number), exercise, tuple(recorded))
-    for number in dict.fromkeys(number for number, _ in touched):
-        close_if_complete(draft, workout_by_number(draft, number))
-    for number, exercise in touched:
-        watch_for_stall(draft, workout_by_number(draft, number), exercise)
+
+def record(draft: Draft, sets: Sequence[TrainingSet], message: int, places: Sequence[int] = ()) -> None:
+    """Record `sets` as told in inbox message `message`, and answer with verdicts and targets.
+
+    `places` are those of the entries that the sets stand instead of, where there were such.
+    """
+    answer_all(draft, enter(draft, sets, message, places))
 
 
 def correct(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message: int) -> None:
-    """Put each entry right: the set beside it supersedes it."""
+    """Put each entry right by the set beside it, and answer with verdicts and targets."""
+    answer_all(draft, supersede(draft, pairs, message), corrected=True)
+    recheck(draft, [(old.workout, old.set.exercise) for old, _ in pairs])
+
+
+def enter(draft: Draft, sets: Sequence[TrainingSet], message: int, places: Sequence[int] = ()) -> Touched:
+    """Make entries of `sets`, and say nothing of it."""
+    today = day_told_of(draft)
+    touched: Touched = {}
+    place = chain(places, repeat(places[-1] if places else None))
+    for on in dict.fromkeys(each.on or today for each in sets):
+        of_day = [each for each in sets if (each.on or today) == on]
+        workout = workout_for(draft, on, tuple(dict.fromkeys(each.exercise for each in of_day)))
+        for each in of_day:
+            done = replace(each, on=on)
+            draft.change(Recorded(new_entry(draft, workout.number, done, message, next(place))))
+            touched.setdefault((workout.number, each.exercise), []).append(done)
+    draft.remember(last_reported_at=draft.at)
+    return touched
+
+
+def supersede(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message: int) -> Touched:
+    """Let the set beside each entry stand instead of it; what was wrong is remembered for an undo."""
+    touched: Touched = {}
+    remembered: list[PutRight] = []
     for old, right in pairs:
-        moved = right.on is not None and right.on != old.set.on
-        workout = (
-            workout_for(draft, right.on, (right.exercise,)).number
-            if moved and right.on is not None
-            else old.workout
-        )
-        entry = new_entry(draft, workout, replace(right, on=right.on or old.set.on), message)
+        done = replace(right, on=right.on or old.set.on)
+        workout = old.workout
+        if done.on is not None and done.on != old.set.on:
+            workout = workout_for(draft, done.on, (done.exercise,)).number
+        entry = new_entry(draft, workout, done, message, old.order[0])
         draft.change(Recorded(entry, instead_of=old.number))
-        answer(draft, workout_by_number(draft, workout), right.exercise, (entry.set,), corrected=True)
-        watch_for_stall(draft, workout_by_number(draft, workout), right.exercise)
+        remembered.append(PutRight(entry=entry.number, was=old.set, workout=old.workout, message=old.message))
+        touched.setdefault((workout, done.exercise), []).append(done)
+    draft.remember(put_right=tuple(remembered))
+    return touched
 
 
 def take_back(draft: Draft, entries: Sequence[Entry]) -> None:
-    """Take entries back: they are kept, and no longer count."""
+    """Take entries back: they are kept, and no longer count. What one of them had put right stands again."""
+    before = {each.entry: each for each in draft.memory.put_right}
     for entry in entries:
-        draft.change(TakenBack(entry.number, draft.at))
+        wrong = before.get(entry.number)
+        if wrong is None:
+            draft.change(TakenBack(entry.number, draft.at))
+        else:
+            again = new_entry(draft, wrong.workout, wrong.was, wrong.message, entry.order[0])
+            draft.change(Recorded(again, instead_of=entry.number))
+    if any(entry.number in before for entry in entries):
+        draft.remember(put_right=())
+    reopen(draft, {entry.workout for entry in entries})
+    recheck(draft, [(entry.workout, entry.set.exercise) for entry in entries])
 
 
-def new_entry(draft: Draft, workout: int, done: TrainingSet, message: int) -> Entry:
-    """Return a new entry of this client."""
-    return Entry(number=draft.number("last_entry"), workout=workout, message=message, set=done, at=draft.at)
+def reopen(draft: Draft, numbers: Iterable[int]) -> None:
+    """Open the latest workout again, where entries of it were taken back after it had closed."""
+    latest = draft.state.workouts[-1] if draft.state.workouts else None
+    if latest is None or latest.number not in numbers or latest.state != "done":
+        return
+    if not is_complete(draft.state, latest):
+        draft.change(WorkoutKept(replace(latest, state="open")))
+
+
+def recheck(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
+    """Withdraw what was told of exercises on the ground of sets that no longer stand."""
+    for number, exercise in dict.fromkeys(touched):
+        workout = workout_by_number(draft, number)
+        line = line_named(draft.state, workout.name, exercise)
+        if line is not None:
+            look_again(draft, line, history(draft.state, workout.name, exercise))
+
+
+def new_entry(draft: Draft, workout: int, done: TrainingSet, message: int, place: int | None) -> Entry:
+    """Return a new entry of this client; `place` is that of the entry that it stands instead of, if any."""
+    return Entry(
+        number=draft.number("last_entry"),
+        workout=workout,
+        message=message,
+        set=done,
+        at=draft.at,
+        place=place,
+    )
 
 
 def workout_by_number(draft: Draft, number: int) -> WorkoutRecord:
     """Return the workout of that number, as it now is."""
     return next(each for each in draft.state.workouts if each.number == number)
+
+
+def answer_all(draft: Draft, touched: Touched, *, corrected: bool = False) -> None:
+    """Answer with verdicts and targets, then say which workout is complete, then tell of stalls."""
+    if draft.memory.barred:
+        sets = [facts_of(done) for recorded in touched.values() for done in recorded]
+        draft.notice("written down", sets=sets)
+    else:
+        for (number, exercise), recorded in touched.items():
+            answer(draft, workout_by_number(draft, number), exercise, tuple(recorded), corrected=corrected)
+    for number in dict.fromkeys(number for number, _ in touched):
+        close_if_complete(draft, workout_by_number(draft, number))
+    for number, exercise in touched:
+        watch_for_stall(draft, workout_by_number(draft, number), exercise)
+    tell_of_held(draft, [done for recorded in touched.values() for done in recorded])
 
 
 def answer(
@@ -89,6 +159,7 @@ def answer(
         body_share=about.body_share,
         joints=about.joints,
     )
+    on = recorded[-1].on
     draft.say(
         VerdictPart(
             exercise=exercise,
@@ -96,28 +167,30 @@ def answer(
             set=verdict.set,
             before=verdict.before,
             recorded=recorded,
+            on=None if on == draft.today else on,
             corrected=corrected,
             personal_best=verdict.personal_best and hold_on(draft.state, exercise) is None,
             reason=reason_of(verdict.reason),
             eased=any(each.exercise == exercise for each in draft.memory.easings),
         )
     )
-    line = line_named(draft, workout, exercise)
-    if line is None or line.held is not None or draft.memory.barred:
+    line = line_named(draft.state, workout.name, exercise)
+    if line is None or line.held is not None:
         return
-    complete = sets_done(draft.state, workout, exercise) >= line.prescription.sets
-    if complete:
+    if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
         end_easing(draft, exercise)
-    aim_for_next(draft, line, past if complete else earlier, complete=complete)
+        aim_for(draft, line, history(draft.state, workout.name, exercise))
+    elif on == draft.today:
+        aim_for(draft, line, earlier, in_workout=workout)
 
 
 def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None:
     """Look for a stall once all sets of `exercise` are done; it is told last, since it ends in a question."""
-    line = line_named(draft, workout, exercise)
+    line = line_named(draft.state, workout.name, exercise)
     if line is None or line.held is not None or draft.memory.barred:
         return
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
-        look_for_stall(draft, line, history(draft.state, workout.name, exercise, until=workout))
+        look_for_stall(draft, line, history(draft.state, workout.name, exercise))
 
 
 def end_easing(draft: Draft, exercise: str) -> None:
@@ -127,24 +200,19 @@ def end_easing(draft: Draft, exercise: str) -> None:
         draft.remember(easings=left)
 
 
-def line_named(draft: Draft, workout: WorkoutRecord, exercise: str) -> Line | None:
-    """Return the line of the workout for `exercise`; None where the sheet has it not in there."""
-    for line in lines_of(draft.state, workout.name):
-        if line.exercise == exercise:
-            return line
-    return None
-
-
-def aim_for_next(draft: Draft, line: Line, past: tuple[Exposure, ...], *, complete: bool) -> None:
-    """Say what to aim for: in the next set of today, or the next time where all sets are done."""
-    target = target_for(draft.state, line, past)
+def aim_for(
+    draft: Draft, line: Line, past: tuple[Exposure, ...], *, in_workout: WorkoutRecord | None = None
+) -> None:
+    """Say what to aim for after `past`: in the next set of the workout given, or without one next time."""
+    away = days_away(draft.state, draft.today, in_workout) if in_workout else 0
+    target = target_for(draft.state, line, past, days_away=away)
     if not isinstance(target, Target):
         return
     aim = target.as_set()
     draft.say(
         TargetPart(
             exercise=line.exercise,
-            when="next time" if complete else "next set",
+            when="next set" if in_workout else "next time",
             load=aim.load,
             unit=aim.unit,
             load_kind=aim.load_kind,
@@ -159,9 +227,11 @@ def aim_for_next(draft: Draft, line: Line, past: tuple[Exposure, ...], *, comple
 
 
 def close_if_complete(draft: Draft, workout: WorkoutRecord) -> None:
-    """Close the workout once all its exercises are done, skipped or on hold, and say what comes next."""
+    """Close the workout once all its exercises are done, left out or on hold, and say what comes next."""
     if workout.state == "open" and is_complete(draft.state, workout):
         close(draft, workout)
+        if draft.memory.barred:
+            return
         coming = due(draft.state, draft.today)
         draft.notice(
             "workout done",
@@ -169,9 +239,3 @@ def close_if_complete(draft: Draft, workout: WorkoutRecord) -> None:
             next=coming.workout if coming else None,
             on=coming.on.isoformat() if coming else None,
         )
-
-
-def close(draft: Draft, workout: WorkoutRecord) -> None:
-    """Close a workout; where it ends a round, see whether a review is due."""
-    draft.change(WorkoutKept(replace(workout, state="done")))
-    look_back(draft)

@@ -1,5 +1,7 @@
 """Stalls of an exercise and reviews of a programme: found here, told to the client, brought to the coach."""
 
+from collections.abc import Sequence
+
 from domain.client.draft import Draft
 from domain.client.exposures import history
 from domain.client.lines import Line
@@ -7,48 +9,90 @@ from domain.client.plan import body_mass_kg
 from domain.client.remedies import next_programme
 from domain.exercises import describe
 from domain.exposure import Exposure
-from domain.parts import Safety
-from domain.stall import find_stall, review
+from domain.journal import WorkoutRecord
+from domain.memory import Quiet
+from domain.parts import Notice, Safety
+from domain.stall import Stall, find_stall, review
 from domain.values import facts_of
+
+EXPOSURES_LEFT_ALONE = 3
+"""For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
 
 def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
     """Tell of a stall of this exercise, once until the coach has settled it."""
-    stored = draft.client.programme
-    if stored is None or draft.open_alert("stall", line.exercise) is not None:
+    if draft.open_alert("stall", line.exercise) is not None or is_left_alone(draft, line.exercise, past):
         return
-    for quiet in draft.memory.quiet:
-        if quiet.exercise == line.exercise and len(past) < quiet.until_exposures:
-            return
-    stall = find_stall(
-        past,
-        line.prescription,
-        stored.programme.tell_after,
-        body_mass_kg=body_mass_kg(draft.state),
-        body_share=describe(line.exercise).body_share,
-    )
+    stall = stall_in(draft, line, past)
     if stall is None:
         return
     draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
     draft.say(Safety(where=None, exercise=line.exercise))
-    if draft.memory.waiting is None:
+    if draft.question("trouble") is None:
         about = {"exercise": line.exercise}
         draft.ask("trouble", about, about, ("No trouble", "It hurts"))
     draft.alert("stall", line.exercise, facts_of(stall))
 
 
-def look_back(draft: Draft) -> None:
-    """Review the programme when its rounds are done: has strength risen?"""
-    stored = draft.client.programme
-    if stored is None or stored.programme.review is None or not stored.programme.schedule.order:
+def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
+    """Withdraw a stall that was told of, where the sets as they now stand show none."""
+    alert = draft.open_alert("stall", line.exercise)
+    if alert is None or (past and stall_in(draft, line, past) is not None):
         return
-    rounds = rounds_done(draft)
-    every = stored.programme.review.after_rounds
-    if rounds == 0 or rounds % every or rounds == draft.memory.reviewed_round:
+    draft.settle(alert)
+    trouble = draft.question("trouble")
+    if trouble is not None and trouble.about.get("exercise") == line.exercise:
+        draft.drop_question(trouble)
+    withdrawn = Notice(
+        topic="stall withdrawn", facts={"client": draft.client.name, "exercise": line.exercise}
+    )
+    draft.tell_coach(withdrawn)
+
+
+def stall_in(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> Stall | None:
+    """Return the stall at the end of the exposures `past` by the sheet's own rule, if there is one."""
+    stored = draft.client.programme
+    about = describe(line.exercise)
+    return find_stall(
+        past,
+        line.prescription,
+        stored.programme.tell_after if stored else None,
+        body_mass_kg=body_mass_kg(draft.state),
+        body_share=about.body_share,
+        joints=about.joints,
+    )
+
+
+def leave_alone(draft: Draft, exercise: str) -> None:
+    """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
+    others = tuple(each for each in draft.memory.quiet if each.exercise != exercise)
+    draft.remember(quiet=(*others, Quiet(exercise=exercise, since=draft.today)))
+
+
+def is_left_alone(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> bool:
+    """Return whether the exercise is still to be left alone after the exposures `past`."""
+    return any(
+        quiet.exercise == exercise and sum(1 for each in past if each.on > quiet.since) < EXPOSURES_LEFT_ALONE
+        for quiet in draft.memory.quiet
+    )
+
+
+def look_back(draft: Draft, closed: Sequence[WorkoutRecord]) -> None:
+    """Review the rounds since the last review once they are done: has strength risen?
+
+    `closed` are the workouts of the programme that have had their turn, oldest first.
+    """
+    stored = draft.client.programme
+    if stored is None or stored.programme.review is None:
+        return
+    order, reviewed = stored.programme.schedule.order, draft.memory.reviewed_round
+    rounds = len(closed) // len(order)
+    if rounds < reviewed + stored.programme.review.after_rounds:
         return
     if draft.open_alert("review") is not None:
         return
     draft.remember(reviewed_round=rounds)
+    since = closed[reviewed * len(order)].on
     lines = [
         (workout.name, line.exercise)
         for workout in stored.programme.workouts
@@ -56,7 +100,11 @@ def look_back(draft: Draft) -> None:
     ]
     shares = {exercise: describe(exercise).body_share for _, exercise in lines}
     found = review(
-        tuple(past for name, exercise in lines if (past := history(draft.state, name, exercise))),
+        tuple(
+            past
+            for name, exercise in lines
+            if (past := tuple(each for each in history(draft.state, name, exercise) if each.on >= since))
+        ),
         body_mass_kg=body_mass_kg(draft.state),
         body_shares={exercise: share for exercise, share in shares.items() if share is not None},
     )
@@ -66,17 +114,3 @@ def look_back(draft: Draft) -> None:
     evidence["can_switch"] = next_programme(draft.state) is not None
     draft.notice("review", risen=found.risen, rounds=rounds)
     draft.alert("review", None, evidence)
-
-
-def rounds_done(draft: Draft) -> int:
-    """Return how many whole rounds of the present programme stand in the journal."""
-    stored = draft.client.programme
-    if stored is None:
-        return 0
-    closed = sum(
-        1
-        for record in draft.state.workouts
-        if record.programme == stored.number and record.state in {"done", "skipped"}
-    )
-    whole, rest = divmod(closed, len(stored.programme.schedule.order))
-    return whole if rest == 0 else 0

@@ -1,16 +1,13 @@
 """What a client's message is read against: the workout it is about, the journal, the client's own names."""
 
 from domain.client.draft import Draft
-from domain.client.exposures import history, set_to_beat
-from domain.client.lines import Line, lines_of
-from domain.client.plan import days_away, target_for
-from domain.client.rotation import current_workout, open_workout
-from domain.exposure import Exposure
+from domain.client.lines import Line, left_out, lines_of
+from domain.client.plan import ahead
+from domain.client.rotation import BESIDE, due, under_way
 from domain.journal import Entry, WorkoutRecord
-from domain.reading import Planned, Request
+from domain.reading import Planned, Reading, Request
 from domain.sets import TrainingSet
 from domain.state import ClientState
-from domain.target import Target
 
 DONE_KNOWN = 60
 """How many of the sets recorded last a message is read against."""
@@ -19,22 +16,19 @@ DONE_KNOWN = 60
 def request_for(draft: Draft, text: str) -> Request:
     """Return the request to read `text` with, as of the draft's moment."""
     state = draft.state
-    name = current_workout(state, draft.today) or ""
-    under_way = open_workout(state)
-    away = 0 if under_way else days_away(state, draft.today)
+    name, record = workout_meant(draft)
     plan: list[Planned] = []
     last: dict[str, TrainingSet] = {}
     target: dict[str, TrainingSet] = {}
     for line in lines_of(state, name):
-        past = earlier(history(state, name, line.exercise), under_way)
-        if past:
-            last[line.exercise] = set_to_beat(past[-1])
-        aim = target_for(state, line, past, days_away=away)
-        if isinstance(aim, Target):
-            target[line.exercise] = aim.as_set()
-        sets_left = line.prescription.sets - done_on_other_days(draft, under_way, line.exercise)
-        if sets_left > 0 and is_to_do(line, under_way):
-            plan.append(planned(line, sets_left, last.get(line.exercise)))
+        is_ahead = ahead(state, name, line, draft.today, record)
+        if is_ahead.to_beat is not None:
+            last[line.exercise] = is_ahead.to_beat
+        if is_ahead.target is not None:
+            target[line.exercise] = is_ahead.target
+        sets = line.prescription.sets - done_on_other_days(draft, record, line.exercise)
+        if sets > 0 and line.held is None and line.exercise not in left_out(state, record):
+            plan.append(planned(line, sets, is_ahead.to_beat))
     return Request(
         text=text,
         unit=state.client.unit,
@@ -47,34 +41,48 @@ def request_for(draft: Draft, text: str) -> Request:
     )
 
 
+def workout_meant(draft: Draft) -> tuple[str, WorkoutRecord | None]:
+    """Return the workout that a message is about, and its record where it has begun.
+
+    It is the one under way; else the one that is due; else the one done today, of which nothing is left; else
+    the one to come.
+    """
+    record = under_way(draft.state, draft.today)
+    coming = due(draft.state, draft.today)
+    if record is None and (coming is None or coming.on > draft.today):
+        record = of_today(draft)
+    if record is not None:
+        return record.name, record
+    return (coming.workout if coming else BESIDE), None
+
+
+def of_today(draft: Draft) -> WorkoutRecord | None:
+    """Return the programme's workout trained today, if there is one."""
+    for record in reversed(draft.state.workouts):
+        if record.on == draft.today and record.name != BESIDE and record.state in {"open", "done"}:
+            return record
+    return None
+
+
+def says_a_day(reading: Reading) -> bool:
+    """Return whether the message says on which day its sets were done."""
+    return any(each.became == "a day" for each in reading.words)
+
+
 def known(state: ClientState) -> tuple[Entry, ...]:
     """Return the entries a message is read against, oldest first."""
     return state.entries[-DONE_KNOWN:]
 
 
-def earlier(past: tuple[Exposure, ...], under_way: WorkoutRecord | None) -> tuple[Exposure, ...]:
-    """Return the exposures before the workout under way: the ones that today's are to beat."""
-    if under_way is None:
-        return past
-    return tuple(exposure for exposure in past if exposure.on < under_way.on)
-
-
-def done_on_other_days(draft: Draft, under_way: WorkoutRecord | None, exercise: str) -> int:
+def done_on_other_days(draft: Draft, record: WorkoutRecord | None, exercise: str) -> int:
     """Return how many sets of `exercise` the workout under way has from days before today."""
-    if under_way is None:
+    if record is None:
         return 0
     return sum(
         1
         for entry in draft.state.entries
-        if entry.workout == under_way.number
-        and entry.set.exercise == exercise
-        and entry.set.on != draft.today
+        if entry.workout == record.number and entry.set.exercise == exercise and entry.set.on != draft.today
     )
-
-
-def is_to_do(line: Line, under_way: WorkoutRecord | None) -> bool:
-    """Return whether the exercise is neither on hold nor left out of the workout under way."""
-    return line.held is None and (under_way is None or line.exercise not in under_way.skipped)
 
 
 def planned(line: Line, sets: int, last: TrainingSet | None) -> Planned:

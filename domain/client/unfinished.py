@@ -1,17 +1,23 @@
 """Sets that were only half understood: what is asked about them, and what an answer makes of them.
 
 One thing is asked at a time. The answer goes to every unfinished set of that exercise that lacks it; what is
-whole then is recorded, and the rest is asked on. What was typed stays in the inbox whatever comes of it.
+whole then is recorded, and the rest is asked on. A message that is no answer leaves the question open: it is
+asked once more after other sets came in, then waits. What was typed stays in the inbox whatever comes of it.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from domain.client.draft import Draft
+from domain.client.draft import SET_SLOTS, Draft
+from domain.client.exposures import sets_done
+from domain.client.lines import line_named
 from domain.client.recording import correct, record
-from domain.client.understanding import known, request_for
-from domain.memory import Waiting
+from domain.client.rotation import day_told_of
+from domain.client.understanding import known, request_for, says_a_day, workout_meant
+from domain.memory import Answered, Waiting
 from domain.outcome import SettingsKept
 from domain.reading import OpenSet, Reading, Slot, answer
 from domain.sets import is_within_reason
@@ -21,12 +27,24 @@ ORDER: tuple[Slot, ...] = ("exercise", "date", "confirm", "unit", "load", "reps"
 
 NO = frozenset({"no", "n", "nope", "no it is not", "no it wasn't", "wrong"})
 
+NEVER_MIND = frozenset(
+    {"never mind", "nevermind", "leave it", "skip it", "don't know", "no idea", "forget it"}
+)
+
+ANSWERED_WITHIN = timedelta(hours=12)
+"""For how long something typed can be the answer to a question about sets. The house's own choice."""
+
 
 @dataclass(frozen=True, slots=True)
 class Unfinished:
-    """An unfinished set; `entry` is the number of the entry that it is to put right, if any."""
+    """An unfinished set, from inbox message `message` with the words `text`.
+
+    `entry` is the number of the entry that it is to put right, if any.
+    """
 
     open: OpenSet
+    message: int
+    text: str
     entry: int | None = None
 
 
@@ -34,38 +52,96 @@ _ALL = TypeAdapter(tuple[Unfinished, ...])
 _OPEN = TypeAdapter(tuple[OpenSet, ...])
 
 
-def ask_about(draft: Draft, reading: Reading, text: str) -> None:
+def unfinished_of(question: Waiting | None) -> tuple[Unfinished, ...]:
+    """Return the unfinished sets that a question is about."""
+    return () if question is None else _ALL.validate_python(question.about["unfinished"])
+
+
+def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
     """Ask for what is missing of the sets in `reading`; numbers out of all reason are not asked about."""
     entries = known(draft.state)
+    day = None if says_a_day(reading) else day_told_of(draft)
     unfinished = tuple(
-        Unfinished(each, None if each.replaces is None else entries[each.replaces].number)
+        Unfinished(
+            open=each if day is None or each.on is None else replace(each, on=day),
+            message=message,
+            text=text,
+            entry=None if each.replaces is None else entries[each.replaces].number,
+        )
         for each in reading.open
     )
     sensible = tuple(each for each in unfinished if all(map(is_within_reason, each.open.candidates)))
     if len(sensible) < len(unfinished):
         draft.notice("out of reason")
-    ask_next(draft, sensible, text)
+    if sensible:
+        ask_next(draft, (*sensible, *unfinished_of(draft.question("sets"))))
 
 
-def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...], text: str) -> None:
-    """Ask for the first thing, in the house's order, that any of the sets lacks."""
-    for slot in ORDER:
-        asked = asked_for(unfinished, slot)
-        if asked:
-            sets = tuple(each.open for each in asked)
-            draft.ask(
-                slot,
-                {"text": text, "unfinished": _ALL.dump_python(unfinished, mode="json")},
-                {"text": text, "open": _OPEN.dump_python(sets, mode="json")},
-                choices(draft, slot, sets),
+def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
+    """Ask for the first thing, in the house's order, that the sets of the latest message lack."""
+    draft.drop_question(draft.question("sets"))
+    if not unfinished:
+        return
+    of_message = tuple(each for each in unfinished if each.message == unfinished[0].message)
+    slot = next(slot for slot in ORDER if asked_for(of_message, slot))
+    asked = asked_for(of_message, slot)
+    sets = tuple(each.open for each in asked)
+    draft.ask(
+        slot,
+        {"unfinished": _ALL.dump_python(unfinished, mode="json")},
+        {"text": asked[0].text, "open": _OPEN.dump_python(sets, mode="json")},
+        choices(draft, slot, sets),
+    )
+
+
+def ask_again(draft: Draft) -> None:
+    """After other sets came in, ask once more for what is still missing of earlier ones."""
+    question = draft.question("sets")
+    left = tuple(each for each in unfinished_of(question) if not is_told_otherwise(draft, each))
+    if question is None or not left:
+        draft.drop_question(question)
+    elif not question.again and draft.at - question.asked_at <= ANSWERED_WITHIN:
+        ask_next(draft, left)
+        draft.remember(
+            questions=tuple(
+                each.model_copy(update={"again": True}) if each.slot in SET_SLOTS else each
+                for each in draft.memory.questions
             )
-            return
+        )
 
 
-def asked_for(unfinished: tuple[Unfinished, ...], slot: Slot) -> tuple[Unfinished, ...]:
-    """Return the sets that lack `slot`, as far as they are of the exercise of the first of them."""
+def is_told_otherwise(draft: Draft, unfinished: Unfinished) -> bool:
+    """Return whether all sets of the exercise have come in since, this one among them."""
+    name, workout = workout_meant(draft)
+    line = line_named(draft.state, name, unfinished.open.exercise or "")
+    if workout is None or line is None or unfinished.entry is not None:
+        return False
+    return sets_done(draft.state, workout, line.exercise) >= line.prescription.sets
+
+
+def forget_unfinished(draft: Draft, message: int) -> None:
+    """Ask no further about sets of that message."""
+    question = draft.question("sets")
+    left = tuple(each for each in unfinished_of(question) if each.message != message)
+    if question is None or len(left) == len(unfinished_of(question)):
+        return
+    if left:
+        changed = question.model_copy(update={"about": {"unfinished": _ALL.dump_python(left, mode="json")}})
+        draft.remember(
+            questions=tuple(changed if each == question else each for each in draft.memory.questions)
+        )
+    else:
+        draft.drop_question(question)
+
+
+def asked_for(unfinished: Sequence[Unfinished], slot: Slot) -> tuple[Unfinished, ...]:
+    """Return the sets that lack `slot`, of the same message and exercise as the first of them."""
     lacking = [each for each in unfinished if slot in each.open.asks]
-    return tuple(each for each in lacking if each.open.exercise == lacking[0].open.exercise)
+    return tuple(
+        each
+        for each in lacking
+        if (each.message, each.open.exercise) == (lacking[0].message, lacking[0].open.exercise)
+    )
 
 
 def choices(draft: Draft, slot: Slot, asked: tuple[OpenSet, ...]) -> tuple[str, ...]:
@@ -77,7 +153,7 @@ def choices(draft: Draft, slot: Slot, asked: tuple[OpenSet, ...]) -> tuple[str, 
         case "unit":
             return ("kg", "lb")
         case "confirm":
-            return either_or(asked) or ("Yes", "No")
+            return either_or(asked) or (("Yes", "No") if all(each.candidates for each in asked) else ())
         case "load":
             name = asked[0].exercise or ""
             loads = (request.target.get(name), request.last.get(name))
@@ -101,15 +177,17 @@ def either_or(asked: tuple[OpenSet, ...]) -> tuple[str, ...]:
     )
 
 
-def complete(draft: Draft, waiting: Waiting, slot: Slot, text: str) -> bool:
-    """Take `text` as the answer to `slot`; return False where it is none."""
-    unfinished = _ALL.validate_python(waiting.about["unfinished"])
-    asked = asked_for(unfinished, slot)
+def complete(draft: Draft, question: Waiting, text: str) -> bool:
+    """Take `text`, just said, as the answer to a question about sets; return False where it is none."""
+    slot: Slot = next(each for each in ORDER if each == question.slot)
+    unfinished = unfinished_of(question)
+    of_message = [each for each in unfinished if each.message == unfinished[0].message]
+    asked = asked_for(of_message, slot)
     others = tuple(each for each in unfinished if each not in asked)
-    if slot == "confirm" and text.strip().casefold().rstrip(".!") in NO:
-        draft.remember(waiting=None)
-        draft.notice("say it again")
-        ask_next(draft, others, str(waiting.about["text"]))
+    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".!")
+    if said in NEVER_MIND or (slot == "confirm" and said in NO):
+        draft.notice("say it again" if slot == "confirm" else "question dropped")
+        ask_next(draft, others)
         return True
     request = request_for(draft, text)
     answered = [answer(each.open, slot, text, request) for each in asked]
@@ -118,18 +196,19 @@ def complete(draft: Draft, waiting: Waiting, slot: Slot, text: str) -> bool:
     ]
     if not completed or len(completed) < len(asked):
         return False
-    draft.remember(waiting=None)
+    draft.drop_question(question)
+    draft.remember(answered=Answered(message=draft.message, question=question, at=draft.at))
     if slot == "exercise":
         learn_names(draft, asked, completed)
-    keep_whole(draft, completed, waiting.message)
-    left = (*(each for each in completed if each.open.complete() is None), *others)
-    ask_next(draft, left, str(waiting.about["text"]))
+    keep_whole(draft, completed)
+    ask_next(draft, (*(each for each in completed if each.open.complete() is None), *others))
     return True
 
 
-def keep_whole(draft: Draft, completed: list[Unfinished], message: int) -> None:
+def keep_whole(draft: Draft, completed: list[Unfinished]) -> None:
     """Record the sets that have become whole; those that put an entry right supersede it."""
     entries = {entry.number: entry for entry in draft.state.entries}
+    message = completed[0].message
     whole = [(each.entry, done) for each in completed if (done := each.open.complete()) is not None]
     new = [done for entry, done in whole if entry not in entries and is_within_reason(done)]
     fixed = [(entries[entry], done) for entry, done in whole if entry in entries and is_within_reason(done)]
@@ -139,6 +218,16 @@ def keep_whole(draft: Draft, completed: list[Unfinished], message: int) -> None:
         record(draft, new, message)
     if fixed:
         correct(draft, fixed, message)
+
+
+def answer_anew(draft: Draft, answered: Answered) -> tuple[int, ...]:
+    """Open the question again that an edited message had answered; return the entries made of that answer."""
+    messages = {each.message for each in unfinished_of(answered.question)}
+    others = tuple(each for each in draft.memory.questions if each.slot not in SET_SLOTS)
+    draft.remember(questions=(*others, answered.question), answered=None)
+    return tuple(
+        entry.number for entry in draft.state.entries if entry.at == answered.at and entry.message in messages
+    )
 
 
 def learn_names(draft: Draft, asked: tuple[Unfinished, ...], completed: list[Unfinished]) -> None:

@@ -12,14 +12,13 @@ from zoneinfo import ZoneInfo
 from domain.calendar import at_local, local_day
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
-from domain.client.recording import close
-from domain.client.rotation import catch_up, due, keep_due, open_workout
+from domain.client.rotation import Due, catch_up, close, due, is_complete, keep_due, open_workout
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
-Event = Literal["welcome", "remind", "nudge", "missed", "close"]
+Event = Literal["welcome", "return", "close", "rest", "remind", "nudge", "missed"]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -57,13 +56,18 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     memory = state.memory
     if not memory.welcomed:
         yield LONG_AGO, "welcome"
-    under_way = open_workout(state)
-    if under_way is not None:
-        yield at_local(under_way.on + timedelta(days=2), time(0), zone), "close"
+    if memory.paused and memory.paused_until is not None:
+        yield at_local(memory.paused_until, time(0), zone), "return"
+    remind_at = state.client.remind_at
+    opened = open_workout(state)
+    if opened is not None:
+        last_day = max(opened.on, memory.rest_on or opened.on)
+        yield at_local(last_day + timedelta(days=2), time(0), zone), "close"
+        if is_rest_to_come(state, opened) and not memory.reminders_off:
+            yield at_local(last_day, remind_at, zone), "rest"
     coming = due(state, today)
     if coming is None or memory.reminders_off:
         return
-    remind_at = state.client.remind_at
     if memory.reminded_on is None or memory.reminded_on < coming.on:
         yield at_local(coming.on, remind_at, zone), "remind"
         return
@@ -91,10 +95,14 @@ def happen(draft: Draft, event: Event) -> None:
             nudge(draft)
         case "missed":
             miss(draft)
+        case "return":
+            draft.remember(paused=False)
         case "close":
-            under_way = open_workout(draft.state)
-            if under_way is not None:
-                close(draft, under_way)
+            opened = open_workout(draft.state)
+            if opened is not None:
+                close(draft, opened)
+        case "rest":
+            remind_of_rest(draft)
 
 
 def welcome(draft: Draft) -> None:
@@ -113,18 +121,58 @@ def welcome(draft: Draft) -> None:
 
 def remind(draft: Draft) -> None:
     """Say what today's workout is; one whose day has gone by while the bot was away comes today."""
+    coming = reminded(draft)
+    if coming is not None:
+        draft.say(
+            Reminder(workout=coming.workout, on=draft.today),
+            plan_of(draft.state, coming.workout, draft.today),
+        )
+
+
+def remind_beside(draft: Draft) -> None:
+    """Say what today's workout is in an answer that has just made it due, so that no reminder need follow."""
+    coming = reminded(draft)
+    if coming is not None:
+        draft.say(plan_of(draft.state, coming.workout, draft.today))
+
+
+def reminded(draft: Draft) -> Due | None:
+    """Return today's workout, which counts as reminded of from now on; None where there is none."""
     coming = catch_up(draft)
-    if coming is None:
-        return
+    if coming is None or coming.on > draft.today:
+        return None
     draft.remember(reminded_on=draft.today)
     asks_at = nudge_moment(draft.today, draft.client.remind_at, draft.zone)
     if asks_at is not None and asks_at <= draft.at:
         # A reminder that comes so late needs no nudge on its heels.
         draft.remember(nudged_on=draft.today)
-    draft.say(
-        Reminder(workout=coming.workout, on=draft.today),
-        plan_of(draft.state, coming.workout, draft.today),
+    return coming
+
+
+def is_to_remind(state: ClientState, now: datetime) -> bool:
+    """Return whether a reminder is due by now."""
+    return state.memory.welcomed and any(
+        event == "remind" and moment <= now for moment, event in events(state, now)
     )
+
+
+def is_rest_to_come(state: ClientState, opened: WorkoutRecord) -> bool:
+    """Return whether the rest of the workout under way was moved to a day of which no reminder came yet."""
+    rest_on, reminded_on = state.memory.rest_on, state.memory.reminded_on
+    if rest_on is None or rest_on <= opened.on or is_complete(state, opened):
+        return False
+    return reminded_on is None or reminded_on < rest_on
+
+
+def remind_of_rest(draft: Draft) -> None:
+    """Say what is left of a workout, on the day to which its rest was moved; one long past is left out."""
+    opened = open_workout(draft.state)
+    draft.remember(reminded_on=draft.today)
+    if opened is not None and draft.memory.rest_on == draft.today:
+        draft.say(
+            Reminder(workout=opened.name, on=draft.today),
+            plan_of(draft.state, opened.name, draft.today, opened),
+        )
 
 
 def nudge(draft: Draft) -> None:
@@ -152,15 +200,21 @@ def miss(draft: Draft) -> None:
         round=0,
     )
     draft.change(WorkoutKept(record))
-    draft.remember(moved_to=None, extra_rest_days=0, missed_in_a_row=draft.memory.missed_in_a_row + 1)
+    draft.remember(
+        moved_to=None,
+        moved_workout=None,
+        extra_rest_days=0,
+        missed_in_a_row=draft.memory.missed_in_a_row + 1,
+    )
+    following = due(draft.state, draft.today)
+    again_today = following is not None and following.on <= draft.today
     draft.ask(
         "missed",
         {"workout": record.number},
         {"workout": record.name, "on": record.on.isoformat()},
-        ("Trained", "Today instead", "Missed it"),
+        ("Trained", "Missed it") if again_today else ("Trained", "Today instead", "Missed it"),
     )
     if draft.memory.missed_in_a_row >= 2 and draft.open_alert("missed") is None:
-        following = due(draft.state, draft.today)
         draft.alert(
             "missed",
             None,

@@ -3,13 +3,14 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
-from domain.actions import Words
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
+from domain.client.lines import line_named
 from domain.client.plan import plan_of
 from domain.client.recording import close_if_complete, take_back
-from domain.client.rotation import begin, catch_up, current_workout, due, open_workout
-from domain.journal import WorkoutRecord
+from domain.client.rotation import BESIDE, catch_up, due, under_way
+from domain.client.understanding import workout_meant
+from domain.client.unfinished import forget_unfinished, unfinished_of
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
 from domain.reading import Reading, Want
@@ -27,9 +28,9 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "skip_workout":
             put_off(draft, None)
         case "move":
-            put_off(draft, reading.on)
+            move(draft, reading)
         case "pause":
-            pause(draft, reading.on)
+            stop_for_a_while(draft, reading)
         case "undo":
             undo(draft)
         case "ask_coach":
@@ -48,56 +49,71 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
 
 
 def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
-    """Leave exercises out of the workout under way, or of the one in turn, which begins with that."""
-    workout = open_workout(draft.state)
-    name = current_workout(draft.state, draft.today)
-    if name is None or not names:
+    """Leave exercises out of the workout under way, or of the next one."""
+    name, workout = workout_meant(draft)
+    planned = tuple(each for each in names if line_named(draft.state, name, each))
+    if name == BESIDE or not names:
         draft.notice("nothing to leave out")
-        return
-    if workout is None or workout.name != name:
-        workout = begin(draft, name, draft.today)
-    kept = replace(workout, skipped=tuple(dict.fromkeys((*workout.skipped, *names))))
-    draft.change(WorkoutKept(kept))
-    draft.notice("left out", exercises=list(names), workout=name)
-    close_if_complete(draft, kept)
+    elif not planned:
+        draft.notice("not in it", exercises=list(names), workout=name)
+    elif workout is None:
+        draft.remember(left_out=tuple(dict.fromkeys((*draft.memory.left_out, *planned))))
+        draft.notice("left out", exercises=list(planned), workout=name)
+    else:
+        kept = replace(workout, skipped=tuple(dict.fromkeys((*workout.skipped, *planned))))
+        draft.change(WorkoutKept(kept))
+        draft.notice("left out", exercises=list(planned), workout=name)
+        close_if_complete(draft, kept)
+
+
+def move(draft: Draft, reading: Reading) -> None:
+    """Move the workout to the day said; ask for the day where it could not be told."""
+    if reading.on is None and "date" in reading.asks:
+        draft.ask("day", {"want": "move"}, {"want": "move"}, ())
+    else:
+        put_off(draft, reading.on)
 
 
 def put_off(draft: Draft, to: date | None) -> None:
-    """Move the workout in turn to the day `to`; without one, to the next day that the schedule allows."""
+    """Move the workout in turn, or the rest of the one under way, to the day `to`.
+
+    Without a day, to tomorrow; with fixed days, the coming one passes and the next one of them stands.
+    """
+    workout = under_way(draft.state, draft.today)
     coming = due(draft.state, draft.today)
-    workout = open_workout(draft.state)
-    stored = draft.client.programme
-    if coming is None or stored is None:
-        draft.notice("nothing to move")
-        return
-    unfinished = workout is not None and current_workout(draft.state, draft.today) == workout.name
-    day = to or next_chance(draft)
-    if day < draft.today:
-        draft.notice("day is past", on=day.isoformat())
-        return
-    if unfinished and workout is not None:
-        draft.notice("rest of it moved", workout=workout.name, on=day.isoformat())
-        if coming.on < day:
-            draft.remember(moved_to=day, moved_workout=coming.workout)
-        return
-    draft.remember(moved_to=day, moved_workout=coming.workout)
-    draft.notice("moved", workout=coming.workout, on=day.isoformat())
-    if to is None:
-        draft.offer(Words(text="What's next?"))
-
-
-def next_chance(draft: Draft) -> date:
-    """Return the next day after today on which the workout can be: tomorrow, or the next fixed day."""
-    stored = draft.client.programme
     tomorrow = draft.today + timedelta(days=1)
-    if stored is None or not isinstance(stored.programme.schedule, FixedDays):
-        return tomorrow
-    days = stored.programme.schedule.days
-    for ahead in range(7):
-        day = tomorrow + timedelta(days=ahead)
-        if day.strftime("%A").casefold() in days:
-            return day
-    return tomorrow
+    if to is not None and to < draft.today:
+        draft.notice("day is past", on=to.isoformat())
+    elif workout is not None:
+        day = to or tomorrow
+        draft.remember(rest_on=day)
+        draft.notice("rest of it moved", workout=workout.name, on=day.isoformat())
+    elif coming is None:
+        draft.notice("nothing to move")
+    elif to is None and coming.on > draft.today:
+        draft.notice("rest day", workout=coming.workout, on=coming.on.isoformat())
+    elif to is None and has_fixed_days(draft):
+        draft.remember(stands_for=max(coming.on, draft.today), moved_to=None, moved_workout=None)
+        following = due(draft.state, draft.today) or coming
+        draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
+    else:
+        day = to or tomorrow
+        draft.remember(moved_to=day, moved_workout=coming.workout)
+        draft.notice("moved", workout=coming.workout, on=day.isoformat())
+
+
+def has_fixed_days(draft: Draft) -> bool:
+    """Return whether the client's programme has fixed days of the week."""
+    stored = draft.client.programme
+    return stored is not None and isinstance(stored.programme.schedule, FixedDays)
+
+
+def stop_for_a_while(draft: Draft, reading: Reading) -> None:
+    """Pause until the day said; ask for the day where it could not be told."""
+    if reading.on is None and "date" in reading.asks:
+        draft.ask("day", {"want": "pause"}, {"want": "pause"}, ())
+    else:
+        pause(draft, reading.on)
 
 
 def pause(draft: Draft, until: date | None) -> None:
@@ -105,7 +121,7 @@ def pause(draft: Draft, until: date | None) -> None:
     if until is not None and until <= draft.today:
         draft.notice("day is past", on=until.isoformat())
         return
-    draft.remember(paused=True, paused_until=until, moved_to=None)
+    draft.remember(paused=True, paused_until=until, moved_to=None, moved_workout=None)
     draft.notice("paused", until=until.isoformat() if until else None)
 
 
@@ -124,22 +140,27 @@ def come_back(draft: Draft) -> None:
 
 
 def undo(draft: Draft) -> None:
-    """Take back what the last message recorded."""
-    if not draft.state.entries:
+    """Take back what the last message recorded or had left open; what it had put right stands as before."""
+    question = draft.question("sets")
+    asked = max((each.message for each in unfinished_of(question)), default=0)
+    last = max(draft.state.entries, key=lambda entry: (entry.at, entry.number), default=None)
+    if last is None and question is None:
         draft.notice("nothing to take back")
         return
-    last = draft.state.entries[-1].message
-    entries = [entry for entry in draft.state.entries if entry.message == last]
+    message = asked if last is None or asked > last.message else last.message
+    forget_unfinished(draft, message)
+    entries = [entry for entry in draft.state.entries if entry.message == message]
+    if not entries:
+        draft.notice("question dropped")
+        return
+    kept = {entry.number for entry in draft.state.entries}
     take_back(draft, entries)
-    reopen(draft, {entry.workout for entry in entries})
-    draft.notice("taken back", sets=[facts_of(entry.set) for entry in entries])
-
-
-def reopen(draft: Draft, numbers: set[int]) -> None:
-    """Open again the latest workout, where entries of it were taken back after it had closed."""
-    latest = draft.state.workouts[-1] if draft.state.workouts else None
-    if latest is not None and latest.number in numbers and latest.state == "done":
-        draft.change(WorkoutKept(replace(latest, state="open")))
+    again = [entry for entry in draft.state.entries if entry.number not in kept]
+    draft.notice(
+        "taken back",
+        sets=[facts_of(entry.set) for entry in entries],
+        stand=[facts_of(entry.set) for entry in again],
+    )
 
 
 def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
@@ -154,20 +175,19 @@ def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
 
 
 def show_plan(draft: Draft) -> None:
-    """Show the workout under way or in turn, and its day."""
+    """Show what is left of the workout under way, or the one in turn, and its day."""
+    coming = due(draft.state, draft.today)
+    workout = under_way(draft.state, draft.today)
     if draft.memory.barred:
         draft.notice("barred", coach=draft.client.coach.name)
-        return
-    name = current_workout(draft.state, draft.today)
-    coming = due(draft.state, draft.today)
-    workout: WorkoutRecord | None = open_workout(draft.state)
-    if name is None:
-        paused = draft.memory.paused
-        draft.notice("no workout planned", paused=paused)
-        return
-    under_way = workout is not None and workout.name == name
-    on = draft.today if under_way or coming is None else max(coming.on, draft.today)
-    draft.say(plan_of(draft.state, name, on))
+    elif workout is not None:
+        draft.say(plan_of(draft.state, workout.name, draft.memory.rest_on or draft.today, workout))
+    elif coming is None:
+        draft.notice("no workout planned", paused=draft.memory.paused)
+    else:
+        on = max(coming.on, draft.today)
+        draft.remember(reminded_on=on if on == draft.today else draft.memory.reminded_on)
+        draft.say(plan_of(draft.state, coming.workout, on))
 
 
 def show_history(draft: Draft, named: tuple[str, ...]) -> None:

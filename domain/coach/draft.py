@@ -1,9 +1,10 @@
 """A coach's decision while it is being made; it belongs to one call of `hear`."""
 
+import unicodedata
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
-from typing import Any
+from typing import Any, TypeVar
 from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer
@@ -13,6 +14,24 @@ from domain.memory import CoachMemory, Waiting
 from domain.outcome import Change, Order, Outcome
 from domain.parts import ClientLine, Notice, Part, Question, Say, Slot, Topic
 from domain.state import CoachState
+
+Named = TypeVar("Named")
+
+
+def plain(name: str) -> str:
+    """Return a name as it is compared: without case, accents and needless spaces."""
+    bare = "".join(sign for sign in unicodedata.normalize("NFKD", name) if not unicodedata.combining(sign))
+    return " ".join(bare.casefold().split())
+
+
+def the_one_named(name: str, named: Sequence[tuple[str, Named]]) -> Named | None:
+    """Return what bears `name`, or else the only thing with all its words in the name, or None."""
+    wanted = plain(name)
+    exact = [thing for known, thing in named if plain(known) == wanted]
+    words = set(wanted.split())
+    close = [thing for known, thing in named if words and words <= set(plain(known).split())]
+    found = exact or close
+    return found[0] if len(found) == 1 else None
 
 
 class Draft:
@@ -68,12 +87,8 @@ class Draft:
         self._buttons.extend(Answer(question=number, text=choice) for choice in choices)
 
     def client_named(self, name: str) -> tuple[int, ClientLine] | None:
-        """Return this coach's client of that name, whatever the case, or None."""
-        wanted = " ".join(name.casefold().split())
-        for number, line in self.state.clients:
-            if line.name.casefold() == wanted:
-                return number, line
-        return None
+        """Return this coach's client of that name, or the only one with it in the name, or None."""
+        return the_one_named(name, [(line.name, (number, line)) for number, line in self.state.clients])
 
     def outcome(self) -> Outcome:
         """Return the finished decision."""

@@ -5,7 +5,7 @@ from typing import assert_never
 from domain.actions import Answer, Treat, Words
 from domain.coach.draft import Draft
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
-from domain.coach.words import obey
+from domain.coach.words import is_for_a_client, obey
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -13,6 +13,7 @@ from domain.incoming import (
     Document,
     Edited,
     Heard,
+    HoldEnded,
     Pressed,
     Reachable,
     SendingFailed,
@@ -34,7 +35,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             hear_words(draft, text)
         case Edited(text=text, before=before):
             if text != before:
-                hear_words(draft, text)
+                hear_edit(draft, text)
         case Pressed(action=action):
             press(draft, action)
         case Document() as document:
@@ -45,7 +46,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case SendingFailed(person=person):
             say_unreachable(draft, person)
-        case Reachable() | Decided() | Told() | Assigned() | CardWanted():
+        case Reachable() | Decided() | Told() | Assigned() | CardWanted() | HoldEnded():
             pass
         case _:
             assert_never(heard.incoming)
@@ -55,10 +56,18 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
 def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a sheet, an answer awaited, or one of the coach's requests."""
     waiting = draft.memory.waiting
-    if looks_like_sheet(text):
+    if looks_like_sheet(text) and not is_for_a_client(text):
         take_sheet(draft, text)
     elif waiting is None or waiting.slot != "sheet" or not answer_sheet(draft, waiting, text):
         obey(draft, text)
+
+
+def hear_edit(draft: Draft, text: str) -> None:
+    """Read an edited sheet again; nothing else is done a second time because of an edit."""
+    if looks_like_sheet(text) and not is_for_a_client(text):
+        take_sheet(draft, text)
+    else:
+        draft.notice("edit not taken")
 
 
 def hear_document(draft: Draft, document: Document) -> None:

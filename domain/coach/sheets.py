@@ -8,6 +8,22 @@ from domain.values import facts_of
 
 AGREE = "Store it"
 REFUSE = "Leave it"
+AGREEING = frozenset(
+    {
+        AGREE.casefold(),
+        "yes",
+        "y",
+        "yep",
+        "ok",
+        "okay",
+        "store",
+        "right",
+        "correct",
+        "yes please",
+        "yes store it",
+    }
+)
+REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "no leave it", "don't", "do not"})
 
 
 def looks_like_sheet(text: str) -> bool:
@@ -36,8 +52,8 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether a sheet is right; return False where it is none."""
     if waiting.slot != "sheet":
         return False
-    said = text.strip().casefold().rstrip(".!")
-    if said in {AGREE.casefold(), "yes", "y", "ok", "store", "right"}:
+    said = text.strip().casefold().replace(",", "").rstrip(".!")
+    if said in AGREEING:
         sheet = str(waiting.about["sheet"])
         programme = read_sheet(sheet).programme
         draft.remember(waiting=None)
@@ -45,7 +61,7 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
             draft.change(SheetStored(programme, sheet))
             draft.notice("sheet stored", programme=programme.name)
         return True
-    if said in {REFUSE.casefold(), "no", "n"}:
+    if said in REFUSING:
         draft.remember(waiting=None)
         draft.notice("sheet left")
         return True

@@ -3,42 +3,73 @@
 import re
 from datetime import timedelta
 
-from domain.coach.draft import Draft
-from domain.incoming import Assigned, CardWanted, Told
+from domain.coach.draft import Draft, plain, the_one_named
+from domain.courtesies import is_courtesy
+from domain.incoming import Assigned, CardWanted, HoldEnded, Told
 from domain.outcome import Invited
 from domain.parts import Digest
 from domain.state import Invitation, StoredProgramme
 
 INVITATION_LASTS = timedelta(days=14)
 
-_OVERVIEW = re.compile(r"(?:who needs me|who|overview|clients|today|my clients|who trains today)")
-_CARD = re.compile(r"(?:how is|how's|hows|show|card for|card) (?P<name>.{1,60}?)(?: doing| getting on)?")
-_TELL = re.compile(r"tell (?P<name>[^:]{1,60}?)\s*:\s*(?P<text>.+)", re.DOTALL | re.IGNORECASE)
+_OVERVIEW = re.compile(
+    r"(?:who(?: needs? (?:me|help|attention))?|overview|summary|status|(?:my )?clients|today|"
+    r"who (?:trains|is training)|how (?:is|are) (?:everyone|everybody|they|my clients))"
+    r"(?: today| now| right now| doing)*"
+)
+_CARD = re.compile(
+    r"(?:how is|how's|hows|how did|show(?: me)?|card(?: for| of)?) (?P<name>.{1,60}?)"
+    r"(?: doing| getting on| do| today| now)*"
+)
+_TELL = re.compile(
+    r"(?:tell|write to|message|answer) (?P<name>[^:,\n]{1,60}?)\s*[:,]\s*(?P<text>.+)",
+    re.DOTALL | re.IGNORECASE,
+)
+_TO = re.compile(r"(?P<name>[^:,\n]{1,60}?)\s*:\s*(?P<text>.+)", re.DOTALL)
 _INVITE = re.compile(r"invite (?P<name>.{1,60}?)(?: (?:to|on|onto) (?P<programme>.{1,80}))?", re.IGNORECASE)
-_ASSIGN = re.compile(r"(?:put|move) (?P<name>.{1,60}?) (?:on|onto|to) (?P<programme>.{1,80})", re.IGNORECASE)
-_PROGRAMMES = re.compile(r"(?:programmes?|programs?|sheets?|my (?:programmes|programs|sheets))")
+_ASSIGN = re.compile(
+    r"(?:put|move|switch) (?P<name>.{1,60}?)(?: back)? (?:on|onto|to) (?P<programme>.{1,80})", re.IGNORECASE
+)
+_PUT_BACK = re.compile(
+    r"(?:put|bring) (?:the )?(?P<exercise>.{1,60}?) back (?:in(?:to the plan)? )?for (?P<name>.{1,60})",
+    re.IGNORECASE,
+)
+_PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
+_HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
+
+
+def is_for_a_client(text: str) -> bool:
+    """Return whether a text says outright that it is to be passed on, whatever it goes on with."""
+    return _TELL.fullmatch(text.strip()) is not None
 
 
 def obey(draft: Draft, text: str) -> None:
     """Do what a coach asks for; say what can be asked where it was not understood."""
     said = " ".join(text.split()).rstrip("?!. ")
-    plain = said.casefold().replace("’", "'")
+    bare = said.casefold().replace("’", "'").removesuffix("please").rstrip(", ")
+    to = _TO.fullmatch(text.strip())
     if found := _TELL.fullmatch(text.strip()):
         tell(draft, found["name"], found["text"].strip())
-    elif _OVERVIEW.fullmatch(plain):
+    elif to is not None and draft.client_named(to["name"]):
+        tell(draft, to["name"], to["text"].strip())
+    elif _OVERVIEW.fullmatch(bare):
         overview(draft)
-    elif _PROGRAMMES.fullmatch(plain):
+    elif _PROGRAMMES.fullmatch(bare):
         draft.notice("programmes", names=[each.programme.name for each in draft.state.programmes])
     elif found := _INVITE.fullmatch(said):
         invite(draft, found["name"], found["programme"])
+    elif found := _PUT_BACK.fullmatch(said):
+        put_back(draft, found["name"], found["exercise"])
     elif found := _ASSIGN.fullmatch(said):
         assign(draft, found["name"], found["programme"])
-    elif found := _CARD.fullmatch(plain):
+    elif found := _CARD.fullmatch(bare):
         card(draft, found["name"])
     elif draft.client_named(said):
         card(draft, said)
+    elif is_courtesy(text) and bare not in _HELP:
+        draft.notice("heard")
     else:
-        draft.notice("coach help", understood=plain in {"help", "/help", "hello", "hi"})
+        draft.notice("coach help", understood=bare in _HELP)
 
 
 def overview(draft: Draft) -> None:
@@ -72,7 +103,7 @@ def invite(draft: Draft, name: str, programme: str | None) -> None:
     if chosen is None:
         draft.notice("which programme", names=[each.programme.name for each in state.programmes])
         return
-    if draft.client_named(name) is not None:
+    if plain(name) in {plain(line.name) for _, line in state.clients}:
         draft.notice("name is taken", name=name)
         return
     invitation = Invitation(
@@ -103,13 +134,18 @@ def assign(draft: Draft, name: str, programme: str) -> None:
         draft.order(found[0], Assigned(coach=draft.state.coach.number, programme=chosen.number))
 
 
+def put_back(draft: Draft, name: str, exercise: str) -> None:
+    """Put an exercise that was set aside back into a client's plan."""
+    found = draft.client_named(name)
+    if found is None:
+        unknown_client(draft, name)
+    else:
+        draft.order(found[0], HoldEnded(coach=draft.state.coach.number, exercise=exercise))
+
+
 def programme_named(draft: Draft, name: str) -> StoredProgramme | None:
-    """Return the coach's programme of that name, whatever the case, in its newest version."""
-    wanted = " ".join(name.casefold().split())
-    for stored in draft.state.programmes:
-        if stored.programme.name.casefold() == wanted:
-            return stored
-    return None
+    """Return the coach's programme of that name, or the only one with it in its name."""
+    return the_one_named(name, [(each.programme.name, each) for each in draft.state.programmes])
 
 
 def only_programme(draft: Draft) -> StoredProgramme | None:

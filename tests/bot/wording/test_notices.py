@@ -23,6 +23,7 @@ A_SET = {
 }
 
 FACTS: dict[str, Any] = {
+    "aside": ["Row"],
     "at": "07:00",
     "client": "Noor",
     "coach": "Mara",
@@ -48,6 +49,7 @@ FACTS: dict[str, Any] = {
     "rounds": 4,
     "rows": [{"on": "2026-03-02", "set": A_SET, "sets": 1}],
     "sets": [A_SET],
+    "stand": [A_SET],
     "text": "hello",
     "understood": False,
     "unit": "kg",

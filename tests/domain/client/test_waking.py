@@ -92,7 +92,8 @@ def test_trained_after_all_takes_yesterdays_sets() -> None:
 def test_today_instead_moves_the_workout_to_today() -> None:
     life = Life()
     life.passes_to(at(3, 8))
-    assert kinds(life.presses("Today instead", at(3, 9))) == ["moved"]
+    assert kinds(life.presses("Today instead", at(3, 9))) == ["moved", "plan"]
+    assert kinds(life.passes_to(at(3, 18))) == []
     life.says("60 x 9\n80 x 7\n14 x 10", at(3, 18))
     assert [(each.on.day, each.state) for each in life.state.workouts] == [(2, "missed"), (3, "done")]
     assert kinds(life.passes_to(at(6, 8))) == ["reminder", "plan"]

@@ -1,0 +1,18 @@
+"""Words that are only kind: thanks, yes, good night. They call for nothing but a kind word."""
+
+import re
+import unicodedata
+
+_WORD = re.compile(
+    r"(?:thanks|thank|thx|ty|you|u|so|much|a|lot|ok|okay|k|kk|great|good|cool|nice|perfect|super|fine|sure|"
+    r"yes|yep|yeah|no|nope|hi|hello|hey|morning|evening|night|bye|cheers|got|it|will|do|alright|all|right|"
+    r"love|awesome|wow|lol|haha|see|ya|later|coach|for|the|\W*)"
+)
+_BETWEEN = re.compile(r"[\s.,!?]+")
+
+
+def is_courtesy(text: str) -> bool:
+    """Return whether `text` holds nothing but courtesies, or nothing but emojis with them."""
+    has_words = any(sign.isalpha() for sign in text)
+    has_emoji = any(unicodedata.category(sign) == "So" for sign in text)
+    return (has_words or has_emoji) and all(_WORD.fullmatch(word) for word in _BETWEEN.split(text.casefold()))
