@@ -235,8 +235,8 @@ OVER_NOW = re.compile(
 STILL = frozenset({"still", "again", "worse"})
 LONG_PAST = re.compile(
     r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago"
-    r"|ages ago|back in #|in #{4}|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
-    r"|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)\b"
+    r"|ages ago|back in #(?! (?:days?|hours?|min|mins|minutes|sec|secs|weeks?|months?)\b)|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
+    r"|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)(?!\w)"
 )
 CONDITIONAL = re.compile(
     r"\b(?:if|in case|whenever|unless|should i feel|what happens when|worried (?:about|that)|afraid (?:of"

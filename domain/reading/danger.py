@@ -1,193 +1,66 @@
 """Warning signs: words that describe something which calls for medical help at once.
 
-The list is the contract's. Denials, other people, jokes and what is long past do not count. Where in
-doubt the
-answer is yes: the bot then tells the client to stop and to call for help, which is the cheaper mistake.
+The list is the contract's. Denials, other people, jokes and what is long past do not count. Where in doubt the
+answer is yes: the bot then tells the client to stop and to call for help, which is the cheaper mistake. The words
+themselves are next door; here stands how they are found, and what takes the meaning out of them.
 """
 
 import re
+from collections.abc import Iterator
+from dataclasses import dataclass
 
 from domain.reading.body import find_parts
 from domain.reading.body_words import JOKE_WORDS, LONG_PAST, OTHERS
+from domain.reading.danger_words import (
+    ANSWERED_NO,
+    BESIDE_ME,
+    CANNOT_USE,
+    CHEST,
+    CHEST_STRONG,
+    DENYING,
+    DIZZY,
+    EXERCISE_AFTER,
+    FIGURES,
+    GOES_ON,
+    HEART,
+    HEART_ODD,
+    IN_GENERAL,
+    JESTED,
+    ME,
+    NEARS,
+    NOT_DENYING_AFTER,
+    PHRASES,
+    POPS,
+    SERIOUS,
+    SOMEBODY_FIRST,
+    SURELY_CHEST,
+    SYMPTOMS,
+    THOUGHT_OF,
+    TRAINED_CHEST,
+    TRAINING_NEAR,
+    WEAK,
+    Near,
+    Sign,
+)
 from domain.reading.message import Message
 from domain.reading.request import Pain
-from domain.reading.words import words_of
 
-_TRIGGERS = words_of(
-    """chest breathe breathing breath air faint fainted fainting fainty passed blacked black blackout
-    collapsed consciousness unconscious palpitations palpitation heart headache migraine head numb
-    numbness tingling tingly tingles pins control feel move lift pop popped popping snap snapped crack
-    cracked urine pee wee piss peeing peed weeing bladder incontinent incontinence breathless
-    breathlessness sternum breastbone urinated urinating grey greyed pissed wet pissing toilet vision
-    droopy drooping slurred paralysed paralyzed limp loo passing arm leg keeled"""
+_TRIGGERS = frozenset().union(
+    *(near.places for near in NEARS), *(phrase.triggers for phrase in PHRASES), HEART, POPS
 )
+_LIST_OF_SYMPTOMS = frozenset({"or", "nor", ",", "/"})
+_DENIAL_REACH = 4
+"""How many words may stand between a denial and what it denies, a list of symptoms apart."""
 
-_CHEST = r"(?:chest|breastbone|sternum)"
-_PAINWORD = (
-    r"(?:pains?|hurts?|hurting|pressure|tightness|crushing|squeez\w+|heav\w+|stabbing|aching|ache"
-    r"|constrict\w*|weight|burning|discomfort|painful|clutching|gripping)"
-)
-_LIMB = (
-    r"(?:arms?|legs?|hands?|foot|feet|fingers?|limbs?|side|toes|thigh|calf|forearm|half of my body"
-    r"|face|thumb)"
-)
-_CANNOT = (
-    r"(?:cant|cannot|can not|couldnt|could not|unable to|not able to|wont|no longer|dont manage to"
-    r"|barely|hardly|cant even|struggling to|impossible to)"
-)
 
-_SIGNS: tuple[tuple[str, re.Pattern[str]], ...] = (
-    (
-        "chest",
-        re.compile(
-            rf"\b{_PAINWORD}\b(?: \S+){{0,6}} {_CHEST}\b"
-            rf"|\b{_CHEST}\b(?: \S+){{0,4}} (?:{_PAINWORD}|tight|felt like someone"
-            rf"|feels like someone)\b|\btight {_CHEST}\b|\b(?:sitting|standing|elephant|pressing"
-            rf"|tight|heavy|band)(?: \S+){{0,4}} (?:on|around|across|in) my chest\b"
-        ),
-    ),
-    (
-        "breath",
-        re.compile(
-            rf"\b{_CANNOT} (?:really |properly )?(?:breathe|breath|get (?:enough |any "
-            rf"|my )?(?:air|breath)|catch (?:my|a|any) (?:breath|air))\b|\b(?:trouble"
-            rf"|difficult\w*|struggl\w+|hard|problems?|problem with|fighting)(?: with)?(?: to"
-            rf"| for)? (?:breathe|breathing|breath|air)\b|\bgasping\b"
-            rf"|\bshort(?:ness)? of breath\b|\bno air\b"
-        ),
-    ),
-    (
-        "breath still",
-        re.compile(
-            r"\b(?:out of breath|breathless\w*)\b(?=.{0,60}\b(?:sitting|rest|resting|still"
-            r"|minutes?|lying|walking|doing nothing|even|hour|hours|for no reason|calm)\b)"
-            r"|\b(?:sitting|resting|lying|still|even)\b.{0,30}\b(?:out of breath|breathless)\b"
-        ),
-    ),
-    (
-        "faint",
-        re.compile(
-            r"\b(?:fainted|fainting|keeled over|blacked out(?! the| my| a)"
-            r"|black(?:ing)? out(?! the| my| a)|blackout|lost consciousness|unconscious"
-            r"|passed out|pass(?:ing)? out|collapsed|greyed out|grey(?:ing)? out|felt faint"
-            r"|feel(?:ing)? faint|faint feeling|feeling of fainting|faint and|nearly faint"
-            r"|almost faint)\b|\b(?:went|going|everything|vision|all) (?:\w+ )?(?:black"
-            r"|dark)\b(?=.{0,20}\b(?:eyes|vision|moment|second|seconds|standing|stood|me)\b)"
-            r"|\bblack (?:before|in front of) my eyes\b|\beverything went (?:black|dark)\b"
-            r"|\bvision (?:went|goes|gone|going) (?:black|dark|grey)\b"
-            r"|\bso dizzy (?:that )?i (?:fell|almost|nearly|had to (?:lie|sit|hold))\b"
-        ),
-    ),
-    (
-        "heart",
-        re.compile(
-            r"\b(?:palpitations?|heart (?:\w+ ){0,3}(?:racing|raced|pounding|pounded|skipping"
-            r"|skipped|fluttering|flutters|jumping|jumps|beating|stumbling|stumbles|irregular\w*"
-            r"|races))\b(?=.*\b(?:dizz\w+|light ?headed|light headed|faint|woozy|giddy"
-            r"|lightheaded\w*|spinning)\b)|\b(?:dizz\w+|light ?headed|woozy|giddy"
-            r"|lightheaded\w*)\b.*\b(?:palpitations?|heart (?:\w+ ){0,3}(?:racing|raced|pounding"
-            r"|pounded|skipping|fluttering|jumping|stumbling|irregular\w*|beating like|races))\b"
-        ),
-    ),
-    (
-        "head",
-        re.compile(
-            r"\b(?:sudden\w*|worst|thunderclap|exploding|explosive|splitting|out of nowhere"
-            r"|blinding|severe|massive|violent|brutal|extreme)\b(?: \S+){0,6} (?:headaches?"
-            r"|migraine|head pain|pain in (?:my|the) head)\b|\b(?:headache|head pain"
-            r"|pain in (?:my|the) head)\b(?: \S+){0,8} (?:out of nowhere|suddenly|sudden|worst"
-            r"|exploded|thunderclap|like (?:an )?explosion|like never before)\b"
-            r"|\bhead (?:\w+ ){0,3}(?:exploded|exploding|explode)\b(?=.{0,40}(?:pain|headache"
-            r"|sudden))"
-        ),
-    ),
-    (
-        "numb",
-        re.compile(
-            rf"\b(?:numb|numbness)\b(?: \S+){{0,6}} {_LIMB}\b|\b{_LIMB}\b(?: \S+){{0,5}} (?:numb"
-            rf"|numbness)\b|\b{_CANNOT} (?:really |even )?feel (?:my|the"
-            rf"|anything in my) (?:\w+ )?{_LIMB}\b|\bno (?:feeling"
-            rf"|sensation) in my (?:\w+ )?{_LIMB}\b|\blost (?:all )?(?:feeling|sensation) in my\b"
-        ),
-    ),
-    (
-        "tingling",
-        re.compile(
-            r"\b(?:tingl\w+|pins and needles)\b(?=.*\b(?:weak\w*|no strength|no power"
-            r"|lost strength|drop(?:s|ped|ping)? (?:things|stuff|the|my)|grip|cant hold"
-            r"|cannot hold|strength)\b)|\b(?:weak|weakness|no strength|no power"
-            r"|lost strength)\b(?=.*\b(?:tingl\w+|pins and needles)\b)"
-        ),
-    ),
-    (
-        "control",
-        re.compile(
-            rf"\b(?:lost|losing|lose|loss of|no) control (?:of|over) (?:my "
-            rf"|the )?(?:\w+ )?{_LIMB}\b|\b{_CANNOT} (?:really |even )?(?:move|control|lift"
-            rf"|raise) (?:my|the) (?:left |right |whole )?(?:arms?|legs?|foot|feet|hands?|fingers"
-            rf"|toes)\b|\b{_LIMB}\b(?: \S+){{0,4}} (?:paraly[sz]ed|wont move|doesnt move"
-            rf"|does not move|wont obey|not obeying|hangs limp|went limp|is limp|gone limp"
-            rf"|gave way and)\b|\b(?:foot|leg) (?:is |keeps |just )?(?:drops|dropping|dragging)\b"
-        ),
-    ),
-    (
-        "pop",
-        re.compile(
-            rf"\b(?:pop|popped|popping|snap|snapped|crack|cracked"
-            rf"|crunch)\b(?=.*\b(?:{_CANNOT}) (?:\w+ ){{0,3}}(?:walk|stand|bear|put|move|bend"
-            rf"|straighten|lift|raise|load|step|extend|weight|turn|use|flex|grip)\b)|\b(?:pop"
-            rf"|popped|snap|snapped|crack)\b(?=.*\bno weight on\b)"
-        ),
-    ),
-    (
-        "urine",
-        re.compile(
-            r"\b(?:urine|pee|wee|piss|peeing|peed|weeing|urinated"
-            r"|urinating)\b(?: \S+){0,7} (?:dark|brown|cola|coke|tea|red|black|blood|bloody|rusty"
-            r"|coffee|brownish|reddish)\b|\b(?:dark|brown|cola|coke|tea|bloody|red|black|rusty"
-            r"|brownish|reddish|coffee)\b(?: \S+){0,4} (?:urine|pee|wee|piss)\b"
-            r"|\bblood in my (?:urine|pee|wee)\b|\bpassing (?:dark|brown|blood)\b"
-        ),
-    ),
-    (
-        "bladder",
-        re.compile(
-            r"\b(?:wet|peed|pissed|weed) (?:myself|my (?:pants|trousers|shorts|leggings|self))\b"
-            r"|\b(?:lost|lose|losing|loss of|no) control (?:of|over) (?:my )?(?:bladder|pee|wee"
-            r"|urine|bowels?)\b|\b(?:cant|cannot|couldnt|can not) (?:hold|control|feel) (?:my "
-            r"|the )?(?:bladder|pee|wee|urine|bowels?)\b|\bincontinen\w+\b|\bbladder (?:control"
-            r"|just went|emptied|gave)\b|\b(?:leak|leaking|leaked) (?:urine|pee|wee)\b"
-            r"|\bnumb (?:between|around) my (?:legs|groin|saddle)\b"
-        ),
-    ),
-)
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """A sign told by the tokens from `start` to before `end`; `keys` are its telling words."""
 
-_DENIED = re.compile(
-    r"\b(?:no|not|without|never|didnt|doesnt|dont|isnt|wasnt|nothing|zero|neither|nor|havent|hasnt"
-    r"|nor any|werent|arent)\b(?: \S+){0,4} ?$"
-)
-_WHOLE_DENIED = re.compile(r"^(?:no|not|without|never|neither|zero) ")
-_FIGURE = re.compile(
-    r"\b(?:laugh\w*|lol|on the (?:sofa|couch|bed)|in bed|asleep|sleeping|from boredom|when i saw"
-    r"|at the price|the bill|hold(?:ing)? my breath|breath of fresh|take my breath|took my breath"
-    r"|off my chest|treasure chest|heart attack when|just kidding|jk|movie|film|series|novel|cold|ice"
-    r"|fell asleep|fallen asleep|breathing (?:exercise|technique|pattern|cue)|brace|bracing|sat on it"
-    r"|slept on it|sleeping on it)\b"
-)
-_SOFT = frozenset({"numb", "control", "faint", "breath", "bladder", "breath still"})
-"""Signs that are often said in jest of a hard set."""
-_JEST = re.compile(
-    r"\b(?:after (?:those|that|the|these|all) (?:\w+ )?(?:squats?|lunges?|sets?|leg day|workout|session"
-    r"|curls?|deadlifts?|set)|from (?:the |those |all )?(?:squats?|lunges?|pump|laughing|curls?)|pump"
-    r"|leg day)\b"
-)
-_CHEST_MUSCLE = re.compile(
-    r"\b(?:muscle|muscles|muscular|pec|pecs|sore|soreness|doms|pump|pumped|stretch\w*|foam|chest (?:press"
-    r"|day|supported|fly|flies|workout|machine|dips?|expander|pass|height|size|hair)|(?:weight|weights"
-    r"|bar|dumbbells?|plate|disc|kg|bell|sandbag|ball)(?: \S+){0,4} (?:on|to|against|at|across) (?:my "
-    r"|the )?chest|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest)\b"
-)
-_HURTS = re.compile(r"\b(?:pains?|hurts?|hurting|pressure|crushing|stabbing|tightness|squeez\w+)\b")
+    sign: Sign
+    start: int
+    end: int
+    keys: tuple[int, ...]
 
 
 def is_urgent(message: Message) -> bool:
@@ -195,85 +68,184 @@ def is_urgent(message: Message) -> bool:
     return bool(signs(message))
 
 
-def signs(message: Message) -> tuple[str, ...]:
-    """Return the warning signs described, by their short names."""
+def signs(message: Message) -> tuple[Sign, ...]:
+    """Return the warning signs described, each once, in the order in which they are looked for."""
     if not message.has(_TRIGGERS):
         return ()
-    found: list[str] = []
+    found: dict[Sign, None] = {}
     joke = message.has(JOKE_WORDS)
-    line = message.line.replace("\n", ".")
-    for name, pattern in _SIGNS:
-        for match in pattern.finditer(line):
-            if not _discounted(name, match, line, joke=joke):
-                found.append(name)
-                break
+    for told in _told(message):
+        if told.sign not in found and not _discounted(message, told, joke=joke):
+            found[told.sign] = None
     return tuple(found)
 
 
-def danger_pain(message: Message, found: tuple[str, ...], pain: tuple[Pain, ...]) -> tuple[Pain, ...]:
-    """Return the pain with the place of a warning sign that hurts by its nature, where it is not named
-    yet."""
+def danger_pain(message: Message, found: tuple[Sign, ...], pain: tuple[Pain, ...]) -> tuple[Pain, ...]:
+    """Return the pain with the place of a warning sign that hurts by its nature, where it is not named yet."""
     places = {p.where for p in pain}
     if "chest" in found and "chest" not in places:
         return (*pain, Pain("chest"))
     if "head" in found and "head" not in places:
         return (*pain, Pain("head"))
-    if "pop" in found and not pain:
+    if "pop" in found and (not pain or places == {"other"}):
         return tuple(Pain(p.place, p.side) for p in find_parts(message, ())[:1] if p.place != "other")
     return pain
 
 
-def _discounted(name: str, match: re.Match[str], line: str, *, joke: bool) -> bool:
+def _told(message: Message) -> Iterator[_Told]:
+    """Yield what sounds like a warning sign, before anything is discounted."""
+    for near in NEARS:
+        if message.has(near.places) and message.has(near.feelings):
+            yield from _told_near(message, near)
+    for phrase in PHRASES:
+        if message.has(phrase.triggers):
+            for _, start, end in message.find(phrase.pattern):
+                yield _Told(phrase.sign, start, end, (start,))
+    if message.has(HEART) and message.has(HEART_ODD) and message.has(DIZZY):
+        yield from _told_near(message, Near("heart", HEART, HEART_ODD, 5))
+    if message.has(POPS):
+        yield from _told_pop(message)
+
+
+def _told_near(message: Message, near: Near) -> Iterator[_Told]:
+    places: list[int] = []
+    feelings: list[int] = []
+    for at, token in enumerate(message.tokens):
+        if token.text in near.places and not (token.text in CHEST and message.text(at + 1) in EXERCISE_AFTER):
+            places.append(at)
+        if token.text in near.feelings and not (
+            token.text == "crushing" and message.text(at + 1) in {"it", "this"}
+        ):
+            feelings.append(at)
+    for place in places:
+        for feeling in feelings:
+            apart = abs(message.sentence[place] - message.sentence[feeling])
+            if apart <= near.across and 0 < abs(place - feeling) <= near.gap + 1:
+                # "No strength" is what tells of weakness, and denies nothing.
+                keys = (place,) if near.feelings is WEAK else (place, feeling)
+                yield _Told(near.sign, min(place, feeling), max(place, feeling) + 1, keys)
+
+
+def _told_pop(message: Message) -> Iterator[_Told]:
+    """Yield a pop of a part of the body that then cannot be used, in either order."""
+    useless = [start for _, start, _ in message.find(CANNOT_USE)]
+    if not useless or not find_parts(message, ()):
+        return
+    for at, token in enumerate(message.tokens):
+        if token.text in POPS and not _popped_in(message, at):
+            for start in useless:
+                if abs(message.sentence[start] - message.sentence[at]) <= 1:
+                    yield _Told("pop", at, at + 1, (at,))
+
+
+def _popped_in(message: Message, at: int) -> bool:
+    """Return whether somebody popped in or to somewhere, cracked on, or snapped something up."""
+    after, then = message.text(at + 1), message.text(at + 2)
+    if after in {"in", "at"}:
+        return then not in {"my", "the", "left", "right", "one"} or message.text(at + 3) in {"gym", "shop"}
+    return after in {"to", "into", "by", "over", "round", "on", "up", "music", "song", "songs"}
+
+
+def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     """Return whether a sign is denied, another's, long past, a figure of speech or a joke."""
-    start = max(line.rfind(mark, 0, match.start()) for mark in (" . ", " ! ", " ? ", " ; ")) + 1
-    start = max(start, 0)
-    ends = [e for e in (line.find(mark, match.end()) for mark in (" .", " !", " ?", " ;")) if e >= 0]
-    end = min(ends) if ends else len(line)
-    sentence = line[start:end]
-    before = line[start : match.start()]
-    clause_before = re.split(r" (?:,|but|and then|then|so|:|-) ", before)[-1].strip()
-    if _DENIED.search(clause_before) and not re.search(
-        r"\b(?:not sure|dont know|no idea|no joke|not great|not good)\b", clause_before
-    ):
+    first, last = message.sentence_span(told.start)
+    sentence = _line(message, first, max(last, told.end))
+    before = _line(message, first, told.start)
+    if any(_is_denied(message, at) for at in told.keys) or _is_answered_no(message, told):
         return True
-    if (
-        re.search(r"\b(?:no|not|without|never|didnt|isnt|wasnt|doesnt)\b", match.group())
-        and name in {"chest", "faint", "heart", "head", "pop"}
-        and not re.search(r"\b(?:cant|cannot|couldnt|not able)\b", match.group())
-    ):
+    if _is_anothers(message, told, before, sentence) or LONG_PAST.search(sentence):
         return True
+    if (thought := THOUGHT_OF.search(before)) is not None:
+        return thought.group() != "you asked"
+    if IN_GENERAL.search(sentence):
+        return True
+    figure = FIGURES[told.sign].search(sentence)
+    if figure is not None and not (told.sign == "faint" and _only_sleeps(message, told, figure.group())):
+        return True
+    if told.sign == "chest" and not message.text(told.start).startswith("heart"):
+        return _is_trained_chest(message, told, sentence)
+    return joke and told.sign in JESTED and not SERIOUS.search(message.line)
+
+
+def _line(message: Message, start: int, end: int) -> str:
+    """Return a stretch of the plain line."""
+    if start >= end:
+        return ""
+    starts = message.starts
+    return message.line[starts[start] : starts[end] - 1 if end < len(starts) else None]
+
+
+def _only_sleeps(message: Message, told: _Told, figure: str) -> bool:
+    """Return whether a bed or a sofa beside the sign makes no figure of speech: only "passed out" means sleep."""
+    words = {"passed", "pass", "passing", "collapsed", "collapse", "blacked"}
+    resting = any(word in figure for word in ("sleep", "slept", "sofa", "couch", "bed"))
+    return resting and words.isdisjoint(message.texts(told.start, told.end))
+
+
+def _is_denied(message: Message, at: int) -> bool:
+    """Return whether the word at `at` is denied: directly, or as one of a list of symptoms after a "no"."""
+    left = _DENIAL_REACH
+    listed = False
+    for i in range(at - 1, max(-1, at - 16), -1):
+        text = message.text(i)
+        if message.sentence[i] != message.sentence[at] or text in {
+            "but",
+            "then",
+            "so",
+            "because",
+            "and",
+            "&",
+        }:
+            return False
+        if text in DENYING:
+            return not (
+                message.text(i + 1) in NOT_DENYING_AFTER
+                or (text == "never" and {"before", "until", "like"} & set(message.texts(at, at + 5)))
+            )
+        if text in _LIST_OF_SYMPTOMS:
+            listed = True
+        elif text not in SYMPTOMS:
+            left -= 1
+            if listed or left < 0:
+                return False
+    return False
+
+
+def _is_answered_no(message: Message, told: _Told) -> bool:
+    """Return whether a sign is asked after and answered with no, as on a list: "chest pain: no"."""
+    if told.end >= len(message.tokens):
+        return False
+    return ANSWERED_NO.match(message.line, message.starts[told.end]) is not None
+
+
+def _is_anothers(message: Message, told: _Told, before: str, sentence: str) -> bool:
+    """Return whether the sign is another person's."""
+    if "my" in message.texts(told.start, told.end):
+        return False
+    mine = ME.search
+    clause, _ = message.clause_span(told.start)
     for other in OTHERS.finditer(before):
-        if not re.search(
-            r"\b(?:i|my|ive|im|me)\b", before[other.end() :] + match.group()[:0]
-        ) and not re.search(r"\bmy\b", match.group()):
-            return True
-    if re.match(
-        r"\s*(?:my|our|the|a|some) (?:\w+ )?(?:wife|husband|brother|sister|buddy|partner|mate|friend|dad"
-        r"|mum|mom|mother|father|son|daughter|colleague|neighbour|neighbor|gran\w*|uncle|aunt|boss|guy"
-        r"|bloke|lady|man|woman|cousin)s? ",
-        sentence,
-    ) and not re.search(r"\bmy (?:chest|arm|leg|head|heart|hand|foot)\b|\bi\b", sentence):
-        return True
-    if LONG_PAST.search(sentence):
-        return True
-    if re.search(
-        r"\b(?:if i|in case|what if|would it be|should i ever|article|read (?:about|that)|warned about"
-        r"|leaflet|checklist|you asked)\b",
-        before,
-    ):
-        return "you asked" not in before
-    figure = _FIGURE.search(sentence)
-    if figure and name in _SOFT | {"chest", "faint"}:
-        return True
-    if name == "chest":
-        if _CHEST_MUSCLE.search(sentence) and not re.search(
-            r"\bchest pains?\b|\bpains? in my chest\b|\bpressure (?:on|in) my chest\b", sentence
+        if not mine(BESIDE_ME.sub(" ", before[other.end() :])) and (
+            message.clause[message.at(message.starts[message.sentence_span(told.start)[0]] + other.start())]
+            == message.clause[told.start]
+            or message.text(clause) in GOES_ON
         ):
             return True
-        if not _HURTS.search(sentence) and re.search(
-            r"\b(?:bench\w*|press\w*|flies|flys?|dips?|push ups?|pushups?|yesterday|workout)\b", sentence
-        ):
-            return True
-    return name in _SOFT and (
-        joke or (name in {"numb", "control"} and _JEST.search(sentence) is not None and joke)
+    opening = SOMEBODY_FIRST.match(sentence)
+    return (
+        opening is not None
+        and not mine(BESIDE_ME.sub(" ", sentence[opening.end() :]))
+        and message.clause[told.start] == message.clause[message.sentence_span(told.start)[0]]
     )
+
+
+def _is_trained_chest(message: Message, told: _Told, sentence: str) -> bool:
+    """Return whether the chest is only the muscle that was trained, or where the bar comes to."""
+    if SURELY_CHEST.search(sentence):
+        return False
+    if TRAINED_CHEST.search(sentence):
+        return True
+    strong = any(message.text(at) in CHEST_STRONG for at in told.keys)
+    beside = set(sentence.split()) - set(message.texts(told.start, told.end))
+    cold_sweat = re.search(r"\b(?:sweat\w*|sick|jaw|arm|faint)\b", sentence) is not None
+    return not strong and not cold_sweat and not beside.isdisjoint(TRAINING_NEAR)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from domain.reading.numbers import with_number_words
+from domain.reading.spelling import with_safety_words
 from domain.reading.tokens import LINE, NUMBER, SIGN, WORD, Token, tokenise
 
 _STOPS = frozenset(".!?;")
@@ -115,7 +116,7 @@ def message_of(text: str) -> Message:
     tokens = tokenise(text)
     if "-" in text or max(text, default="") >= "\u2010":
         tokens = list(_without_hyphens(tokens))
-    tokens = with_number_words(tokens)
+    tokens = with_number_words(with_safety_words(tokens))
     pieces: list[str] = []
     starts: list[int] = []
     sentence: list[int] = []

@@ -1,0 +1,81 @@
+"""Words of the body and of danger, put right where they are mistyped: "chset pian" reads as "chest pain".
+
+Only these few words are mended, since a slip in one of them must not hide what calls for help. A word that is
+good English as it stands is left alone, and so is one that differs in more than a single slip.
+"""
+
+import re
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
+
+from domain.reading.tokens import WORD, Token
+from domain.reading.words import words_of
+
+SAFETY_WORDS = words_of(
+    """achilles ankle ankles bladder blacked breath breathe breathing breathless chest collapsed dizziness dizzy elbow
+    elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache headaches heart hurting
+    hurts knees numbness painful pains palpitations passed pinches pinching popped pressure shoulder shoulders
+    stabbing stomach strained swollen thigh thighs tightness tingling tingly tweaked unconscious urine wrist wrists"""
+)
+"""Words of five letters or more, each of which may have one slip."""
+SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
+"""Words of four letters, of which only two letters may have changed places."""
+
+_GOOD_AS_THEY_ARE = words_of(
+    """angle angles breach breaches breaching breadth breaths breeding cheat cheats chess chests chesty collapse
+    collapses collapser crest ditzy fain faints feint feinting feinted grain grains grin groan groans groins grown
+    hear heard hearing hears heartb hearth hearts hearty heat hunting hunts hurdling hurls hurting passes parsed paused
+    pained paint painted paints pairs paid paired plaid plain plains pans pants passe past pasted phased pinched pinned
+    pitches pitching plopped popper poppet presume pressured propped punched punches punching pins pin smoulder
+    sprained stained stomachs strain strains strainer stubbing swallow swollens though tinkling topped twine twinge uncle
+    urines wrest writs kneels kneed kneel preys poised pissed passer gasped blacken backed slacked blocked
+    tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
+)
+_ALIASES = {
+    "kne": "knee",
+    "knie": "knee",
+    "hert": "hurt",
+    "sholder": "shoulder",
+    "sholders": "shoulders",
+    "brest": "chest",
+    "dizzi": "dizzy",
+}
+"""Slips that the rule below does not take."""
+_REPEATED = re.compile(r"([a-z])\1{2,}")
+_ALL = SAFETY_WORDS | SHORT_SAFETY_WORDS
+_BY_LETTER = {
+    letter: tuple(word for word in sorted(_ALL) if word[0] == letter) for letter in {word[0] for word in _ALL}
+}
+
+
+def with_safety_words(tokens: list[Token]) -> list[Token]:
+    """Return the tokens, those that are mistyped words of danger put right; their places stay as typed."""
+    for at, token in enumerate(tokens):
+        if token.kind == WORD and len(token.text) > 2:
+            right = mended(token.text)
+            if right is not token.text:
+                tokens[at] = token._replace(text=right)
+    return tokens
+
+
+@lru_cache(maxsize=8192)
+def mended(word: str) -> str:
+    """Return the word of danger that `word` is a slip of, otherwise `word` itself."""
+    if word in _ALL or word in _GOOD_AS_THEY_ARE:
+        return word
+    if (alias := _ALIASES.get(word)) is not None:
+        return alias
+    if _REPEATED.search(word):
+        for kept in (r"\1", r"\1\1"):
+            shorter = _REPEATED.sub(kept, word)
+            if shorter in _ALL:
+                return shorter
+    if not 4 <= len(word) <= 14:
+        return word
+    for right in _BY_LETTER.get(word[0], ()):
+        if abs(len(right) - len(word)) > 1 or OSA.distance(word, right, score_cutoff=1) > 1:
+            continue
+        if right in SAFETY_WORDS or sorted(right) == sorted(word):
+            return right
+    return word
