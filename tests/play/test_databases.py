@@ -1,0 +1,33 @@
+"""The same conversation on both databases."""
+
+import asyncio
+import io
+from pathlib import Path
+
+import pytest
+from rich.console import Console
+
+from bot.commands.database import opened, passing
+from bot.commands.play import set_up
+from bot.play.engine import play
+from bot.play.script import read_script
+from bot.play.show import JsonLines
+from persistence.store import Store
+from tests.play.golden import SCRIPTS
+
+
+@pytest.mark.parametrize("name", ["first_week", "sore_knee"])
+def test_a_conversation_is_the_same_on_postgresql_and_sqlite(name: str, postgres_url: str) -> None:
+    with passing() as on_sqlite, opened(postgres_url) as on_postgresql:
+        assert lines(SCRIPTS / f"{name}.jsonl", on_postgresql) == lines(SCRIPTS / f"{name}.jsonl", on_sqlite)
+
+
+def lines(path: Path, store: Store) -> list[str]:
+    """Return what the bot says to a script, as JSON lines."""
+    script = read_script(path.read_text(encoding="utf-8"), path.parent)
+    printed = io.StringIO()
+    set_up(store, script)
+    asyncio.run(play(script, store, JsonLines(Console(file=printed, soft_wrap=True))))
+    said = printed.getvalue().splitlines()
+    assert len(said) > 5
+    return said
