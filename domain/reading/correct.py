@@ -491,7 +491,8 @@ def _with_values(
         elif outcome:
             candidates = outcome
     for mark in marks:
-        one = _with_mark(one, mark, request)
+        if not (elements and mark.kind in {"more reps", "fewer reps", "up", "down"}):
+            one = _with_mark(one, mark, request)
     if candidates:
         return replace(_open(one, request, ("confirm",)), candidates=tuple(candidates))
     return one
@@ -529,7 +530,8 @@ def _one_value(
     one: TrainingSet, element: Element, old: set[Decimal], known: Known, about: str
 ) -> list[TrainingSet]:
     """Return the record with an element's numbers in their place; two where either is possible."""
-    q = [x for x in element.quantities if x.role != "sets"]
+    holds = known.hold or one.seconds is not None
+    q = [x for x in element.quantities if x.role != "sets" and (holds or x.role != "seconds")]
     if len(q) >= 2:
         load, amount = _load_and_amount(q[0], q[1], element.joints[1], one, known)
         return [_with_amount(_with_load(one, load, known), amount, known)]

@@ -612,6 +612,8 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
         return None
     if kind == "failed on" and (value is None or value < 1):
         return None
+    if kind in {"more reps", "fewer reps"} and value is not None and value % 1:
+        return None
     if kind in {"more reps", "fewer reps"} and value is None:
         value = Decimal(1)
     if kind == "failure" and message.text(start - 1) in {"not", "no", "without", "never", "didnt"}:
@@ -683,7 +685,7 @@ def _quantity(message: Message, at: int) -> Quantity:
             return Quantity(value * 60 + clock.value, start, end + 2, "seconds", minutes=True)
     if after in KG_WORDS:
         unit, role, end = "kg", "load", end + 1
-    elif after in LB_WORDS or (after == "#" and glued):
+    elif after in LB_WORDS or (after == "№" and glued):
         unit, role, end = "lb", "load", end + 1
     elif after == "k" and glued and message.text(end + 1) in {"x", "for", "@", "*"}:
         unit, role, end = "kg", "load", end + 1

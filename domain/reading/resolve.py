@@ -14,7 +14,10 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark, Quantity
 from domain.reading.request import OpenSet, Request, Slot
 from domain.sets import LoadKind, TrainingSet
-from domain.units import Unit, convert, to_kg
+from domain.units import Unit, to_kg
+
+Loading = tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]
+"""A load, its unit, how it is counted, and what must be asked of it."""
 
 _UNKNOWN_EXERCISE = ""
 _NOTHING = Draft()
@@ -39,6 +42,7 @@ class Resolver:
     ask_unit: bool = False
     days: dict[date, Day] = field(default_factory=dict)
     placed: list[Placed] = field(default_factory=list)
+    counted_loads: dict[Mark | Quantity, Loading] = field(default_factory=dict)
     known_before: dict[tuple[str, date], Known] = field(default_factory=dict)
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
@@ -290,16 +294,21 @@ class Resolver:
             or (seconds is not None and seconds > MOST_SECONDS)
         )
 
-    def _load(
-        self, source: Source, known: Known, draft: Draft
-    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+    def _load(self, source: Source, known: Known, draft: Draft) -> Loading:
         """Return the load, its unit, how it is counted, and what must be asked of it."""
         request = self.request
         match source:
             case Quantity():
-                return self._said_load(source, known)
+                if not (source.plus or source.minus):
+                    return self._said_load(source, known)
+                if source not in self.counted_loads:
+                    self.counted_loads[source] = self._said_load(source, known)
+                return self.counted_loads[source]
             case Mark():
-                return self._relative_load(source, known)
+                # "up 2.5 for 7, 6" is one load for both sets, counted once.
+                if source not in self.counted_loads:
+                    self.counted_loads[source] = self._relative_load(source, known)
+                return self.counted_loads[source]
             case "body":
                 return Decimal(0), request.unit, "body", None
             case "unknown":
@@ -317,9 +326,7 @@ class Resolver:
         base = known.load_for_reps()
         return (base.load, base.unit, base.load_kind, None) if base else (None, None, None, "load")
 
-    def _said_load(
-        self, q: Quantity, known: Known
-    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+    def _said_load(self, q: Quantity, known: Known) -> Loading:
         if q.unit == "stone":
             return None, None, None, "unit"
         unit: Unit = q.unit or self.unit
@@ -341,14 +348,14 @@ class Resolver:
             base = known.base(from_last=False)
             if base is None:
                 return None, None, None, "load"
-            step = convert(q.value, unit, base.unit)
+            if q.unit is not None and q.unit != base.unit:
+                return None, None, None, "load"
+            step = q.value
             load = base.load + step if q.plus else base.load - step
             return (load, base.unit, base.load_kind, None) if load > 0 else (None, None, None, "load")
         return q.value, unit, kind, None
 
-    def _relative_load(
-        self, mark: Mark, known: Known
-    ) -> tuple[Decimal | None, Unit | None, LoadKind | None, Slot | None]:
+    def _relative_load(self, mark: Mark, known: Known) -> Loading:
         if mark.kind in {"target", "target more", "target fewer"}:
             base = known.target
         else:
@@ -359,7 +366,7 @@ class Resolver:
             return base.load, base.unit, base.load_kind, None
         step = mark.value
         if mark.unit is not None and mark.unit != base.unit:
-            step = convert(step, mark.unit, base.unit).quantize(Decimal("0.01"))
+            return None, None, None, "load"
         load = base.load + step if mark.kind == "up" else base.load - step
         kind: LoadKind = base.load_kind
         if kind == "body":

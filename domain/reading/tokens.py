@@ -102,7 +102,8 @@ def tokenise(text: str) -> list[Token]:
         elif said in _JOKES:
             tokens.append(Token(JOKE, said, start, end, glued))
         elif said.isascii() or said in "€£°":
-            tokens.append(Token(SIGN, said, start, end, glued))
+            # The plain line has "#" for a number, so that the sign itself needs another one there.
+            tokens.append(Token(SIGN, "№" if said == "#" else said, start, end, glued))
     return tokens
 
 
