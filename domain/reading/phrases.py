@@ -552,7 +552,7 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
         and kind in {"more reps", "fewer reps", "target more", "target fewer", "up", "down", "rir"}
         and (
             message.text(start - 1) in {"x", "for", "@", "*", "/", "times", "at"}
-            or message.value(start - 1) is not None
+            or (message.value(start - 1) is not None and (value or 0) > 4)
         )
         and not (kind == "rir" and message.text(start - 1) == "@")
     ):

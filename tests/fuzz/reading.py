@@ -48,6 +48,7 @@ def numbers_behind(asked: Request) -> set[Decimal]:
     pointed = {n for each in (*asked.done, *TARGET.values()) for n in (each.load, Decimal(each.amount))}
     base = said | pointed | {Decimal(0)}
     steps = {a + b for a in base for b in said} | {a - b for a in base for b in said} | {a - 1 for a in base}
+    steps |= {a + b for a in steps for b in said} | {a - b for a in steps for b in said}
     wholes = (
         {Decimal(int(n)) for n in base}
         | {n * 60 for n in said}
