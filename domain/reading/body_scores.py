@@ -1,0 +1,108 @@
+"""Scores from 0 to 10 that a client puts on a pain, each told from the reps, loads and efforts beside it."""
+
+import re
+from collections.abc import Sequence
+from decimal import Decimal
+
+from domain.reading.body_parts import Part
+from domain.reading.body_words import HURT
+from domain.reading.message import Message
+from domain.reading.words import words_of
+
+_SCORE = re.compile(
+    r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
+    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an"
+    r"|:|=|now|roughly|,|just|only|rated|rating|probably|intensity|down|up|to|went|between # and))* (?P<b>#)"
+    r"(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for|and #|/|@))"
+    r"(?: (?:/|out of|from|of|over) #)?"
+    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it"
+    r"|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most"
+    r"|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
+    r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
+    r"|\ba (?P<e>#) (?:on|out)\b"
+)
+_TO_SCORE = words_of("at is was a about , : maybe like around now ( still today hurts hurt pain painful")
+"""Words that may stand between a part and its own score."""
+_OUT_OF = words_of("/ out of on from over")
+_OF_EFFORT = words_of("x rpe effort energy mood form felt motivation sleep reps hard difficulty")
+_ENDS = frozenset({"", ",", ".", "!", ")", "\n", ";", "-"})
+
+
+def own_scores(message: Message, parts: Sequence[Part]) -> dict[int, tuple[int, Decimal]]:
+    """Return the scores that stand with a part of their own, by the part's first token: "left elbow 3/10".
+
+    Each comes with its token. A lone number counts where the pain is said before the part: "pain lower back 4".
+    """
+    found: dict[int, tuple[int, Decimal]] = {}
+    for part in parts:
+        at = part.end
+        while message.text(at) in _TO_SCORE:
+            at += 1
+        value = message.value(at)
+        if value is None or not 0 <= value <= 10:
+            continue
+        first, _ = message.clause_span(part.start)
+        told = not HURT.isdisjoint(message.texts(first, part.start))
+        if is_out_of_ten(message, at) or (told and at == part.end and message.text(at + 1) in _ENDS):
+            found[part.start] = (at, value)
+    return found
+
+
+def is_out_of_ten(message: Message, at: int) -> bool:
+    """Return whether "out of ten" follows the number at a token."""
+    return message.text(at + 1) in _OUT_OF and 10 in {message.value(at + 2), message.value(at + 3)}
+
+
+def take_score(message: Message, at: int) -> None:
+    """Mark a score, and its "out of ten" where it has one."""
+    end = at + 1
+    if is_out_of_ten(message, at):
+        end = at + 3 if message.value(at + 2) == 10 else at + 4
+    message.take(at, end, "score")
+
+
+def score_later(message: Message, part: Part) -> int:
+    """Return where a score out of ten stands later in the sentence of a part; past the end where none does."""
+    _, last = message.sentence_span(part.start)
+    for at in range(part.end, last):
+        if message.text(at) in {"/", "out"}:
+            ten = message.value(at + 1 if message.text(at) == "/" else at + 2)
+            if ten == 10 and _OF_EFFORT.isdisjoint(message.texts(max(0, at - 5), at + 4)):
+                return at - 1
+    return len(message.tokens)
+
+
+def score_of(message: Message, at: int, start: int, end: int, last: int) -> Decimal | None:
+    """Return the score of a pain: in its clause, in the rest of its sentence, or in a short sentence after it."""
+    in_clause = _score_in(message, at, start, end)
+    if in_clause is not None:
+        return in_clause
+    stretch = last
+    if last < len(message.tokens):
+        following_first, following_last = message.sentence_span(last)
+        if following_last - following_first <= 9:
+            stretch = following_last
+    return _score_in(message, at, start, stretch)
+
+
+def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | None:
+    starts = message.starts
+    if first >= stretch:
+        return None
+    begin = starts[first]
+    line = message.line[begin : starts[stretch] - 1 if stretch < len(starts) else None]
+    for match in _SCORE.finditer(line):
+        group = next(g for g in ("a", "b", "c", "d", "e") if match[g])
+        place = message.at(begin + match.start(group))
+        value = message.value(place)
+        if match["ten"] and message.value(message.at(begin + match.start("ten"))) != 10:
+            continue
+        if value is None or not 0 <= value <= 10 or message.taken[place] not in {"", "score"}:
+            continue
+        if (group == "c" and place < at) or (group == "a" and message.text(place - 1) in {"x", "*"}):
+            continue
+        whole_end = message.at(begin + match.end() - 1) + 1
+        whole_start = place if group == "b" else message.at(begin + match.start())
+        message.take(whole_start, max(whole_end, place + 1), "score")
+        return value
+    return None
