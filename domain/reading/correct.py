@@ -106,7 +106,7 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if not request.done or not message.has(_TRIGGERS):
         return False
     line = message.line
-    if _is_of_a_full_exercise(message, request, named):
+    if _is_of_a_full_exercise(message, request, named) or _is_one_exercise_not_another(message, named):
         return True
     match = _MARKERS.search(line)
     if match is None:
@@ -170,6 +170,14 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
         and re.match(r"(?:i mean|sorry|oops|whoops|actually|make|no)", said)
         and not re.search(r"\bnot #", line)
     )
+
+
+def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bool:
+    """Return whether just one exercise is said against another: "cable row, not barbell"."""
+    if not named or named[0].start > 3 or len(message.tokens) > 9:
+        return False
+    after = message.texts(named[0].end, named[0].end + 2)
+    return "not" in after and all(t.value is None for t in message.tokens) and after[:1] in (["not"], [","])
 
 
 def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:

@@ -880,6 +880,19 @@ class Fold:
         if len(bare) == 2 and self.second_is_result:
             self._pair(bare[0], bare[1], "for")
             return
+        pairs = list(zip(bare[::2], bare[1::2], strict=False))
+        if (
+            len(bare) % 2 == 0
+            and len(bare) >= 4
+            and all(
+                not known.reps_fit(a) and known.load_fits(a) is not False and known.reps_fit(b)
+                for a, b in pairs
+            )
+        ):
+            # Loads with their reps in brackets, 185 (6), 195 (4).
+            for load, reps in pairs:
+                self._full(load, [reps])
+            return
         first_is_load = known.load_fits(bare[0])
         rest_are_reps = all(known.reps_fit(b) for b in bare[1:])
         if not known.reps_fit(bare[0]) and rest_are_reps and first_is_load is not False:

@@ -699,6 +699,9 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
             split = tail_start
         owned[k].extend(run[:split])
         owned[k + 1].extend(run[split:])
+    for k in range(2, count):
+        if not owned[k] and _is_shared(message, owned[k - 1], names[k - 1], names[k]):
+            owned[k] = list(owned[k - 1])
     groups: list[Group] = []
     for name, items in zip(names, owned, strict=True):
         if name is None and not items:
@@ -713,6 +716,18 @@ def _is_lone_load(item: Element | Mark) -> bool:
         isinstance(item, Element)
         and len(item.quantities) == 1
         and item.quantities[0].role in {None, "load", "pair"}
+    )
+
+
+def _is_shared(
+    message: Message, items: list[Element | Mark], name: Named | None, following: Named | None
+) -> bool:
+    """Return whether a phrase is said of two names at once: "hit the target on squats and thrusts"."""
+    if name is None or following is None or not items:
+        return False
+    between = message.texts(name.end, following.start)
+    return all(isinstance(i, Mark) and i.kind in {"target", "same all"} for i in items) and (
+        bool(between) and all(w in {"and", ",", "the", "my", "&", "both", "on"} for w in between)
     )
 
 

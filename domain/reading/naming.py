@@ -261,7 +261,11 @@ class Names:
             return None
         core = frozenset(s for s in window if s not in WEAK) or frozenset(stripped)
         if core in self._core:
-            return tuple(dict.fromkeys(self._core[core])), True
+            hits = dict.fromkeys(self._core[core])
+            if not any(k.core == core for k in self._known):
+                # Only another name of the exercise is whole: its words may fit others too.
+                hits |= dict.fromkeys(k.name for k in self._known if core <= k.stems[0])
+            return tuple(hits), True
         one_arm = tuple(s for s in stripped if s not in {"one", "single", "arm"}) if "arm" in stripped else ()
         if one_arm:
             known = [k for k in self._known if k.head == one_arm[-1] and set(one_arm) <= k.stems[0]]

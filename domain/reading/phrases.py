@@ -706,7 +706,7 @@ def _quantity(message: Message, at: int) -> Quantity:
             value, end = value + more, step + 1
             if message.text(end) in SECOND_WORDS | {"s"}:
                 end += 1
-    elif after in REP_WORDS and (after != "r" or glued):
+    elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
         role, end = "reps", end + 1
     elif after in SET_WORDS:
         role, end = "sets", end + 1
@@ -761,10 +761,29 @@ def _quantity(message: Message, at: int) -> Quantity:
         and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
     ):
         role, times = "reps", True
+    if role is None and (label := _label_before(message, at)) is not None:
+        role = label
     return _with_counting(
         message,
         Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes, plus, times),
     )
+
+
+def _is_label(message: Message, at: int) -> bool:
+    """Return whether a word names the number after it: "weight: 185 reps: 6"."""
+    return message.text(at + 1) in {":", "="} and message.value(at + 2) is not None
+
+
+def _label_before(message: Message, at: int) -> Role | None:
+    """Return what a number is a number of by the word and the colon before it."""
+    if message.text(at - 1) not in {":", "="} or message.value(at - 3) is not None:
+        return None
+    label = message.text(at - 2)
+    if label in {"weight", "load"}:
+        return "load"
+    if label in REP_WORDS:
+        return "reps"
+    return "sets" if label in SET_WORDS else None
 
 
 _EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})

@@ -7,7 +7,7 @@ from datetime import date
 from decimal import Decimal
 from typing import NamedTuple
 
-from domain.reading.context import MOST_KG, MOST_REPS_SAID, MOST_SECONDS, Day, Known, day_of
+from domain.reading.context import MOST_KG, MOST_REPS, MOST_REPS_SAID, MOST_SECONDS, Day, Known, day_of
 from domain.reading.fold import Draft, Fold, Source
 from domain.reading.gather import Group
 from domain.reading.naming import Named
@@ -42,7 +42,7 @@ class Resolver:
     ask_unit: bool = False
     days: dict[date, Day] = field(default_factory=dict)
     placed: list[Placed] = field(default_factory=list)
-    counted_loads: dict[Mark | Quantity, Loading] = field(default_factory=dict)
+    counted_loads: dict[tuple[str, Mark | Quantity], Loading] = field(default_factory=dict)
     known_before: dict[tuple[str, date], Known] = field(default_factory=dict)
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
@@ -301,14 +301,16 @@ class Resolver:
             case Quantity():
                 if not (source.plus or source.minus):
                     return self._said_load(source, known)
-                if source not in self.counted_loads:
-                    self.counted_loads[source] = self._said_load(source, known)
-                return self.counted_loads[source]
+                place = (known.exercise, source)
+                if place not in self.counted_loads:
+                    self.counted_loads[place] = self._said_load(source, known)
+                return self.counted_loads[place]
             case Mark():
                 # "up 2.5 for 7, 6" is one load for both sets, counted once.
-                if source not in self.counted_loads:
-                    self.counted_loads[source] = self._relative_load(source, known)
-                return self.counted_loads[source]
+                key = (known.exercise, source)
+                if key not in self.counted_loads:
+                    self.counted_loads[key] = self._relative_load(source, known)
+                return self.counted_loads[key]
             case "body":
                 return Decimal(0), request.unit, "body", None
             case "unknown":
@@ -480,6 +482,7 @@ def _merged(groups: Sequence[Group]) -> list[Group]:
                 and (
                     (_only_amount(group) and (_only_load(before) or _only_bare(before)))
                     or (_only_load(group) and _only_amount(before))
+                    or (_is_heavy(before) and _only_bare(group) and not _is_heavy(group))
                 )
             )
             or (
@@ -522,6 +525,15 @@ def _only_load(group: Group) -> bool:
     """Return whether a group says just one load, with its unit."""
     numbers = [i for i in group.items if not isinstance(i, Mark)]
     return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role == "load"
+
+
+def _is_heavy(group: Group) -> bool:
+    """Return whether a lone bare number is far too large to be reps, so that it waits for them."""
+    return (
+        _only_bare(group)
+        and not isinstance(group.items[0], Mark)
+        and group.items[0].quantities[0].value > MOST_REPS
+    )
 
 
 def _only_bare(group: Group) -> bool:

@@ -245,12 +245,13 @@ _JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         "an effort",
         _any(
             "energy mood effort motivation stress sleep difficulty enjoyment form fun rating rated felt"
-            " feeling feels tiredness fatigue soreness"
+            " feeling feels tiredness fatigue soreness intensity hard tired"
         ),
         re.compile(
             r"\b(?:energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun"
             r"|rating|rated|felt|feeling|feels|tiredness|fatigue|soreness)(?: (?:was|is|of|like|a"
-            r"|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)"
+            r"|about|at|level|score|:|=|today|maybe))* # ?(?:/|out of|of) (?:10|#)|# ?(?:/"
+            r"|out of) # (?:effort|energy|difficulty|intensity|mood|motivation|hard|tired)\b"
         ),
     ),
     (
@@ -384,7 +385,8 @@ _HISTORY = re.compile(
     r"\b(?:last (?:time|week|weeks|month|session|workout|year|monday|tuesday|wednesday|thursday|friday"
     r"|saturday|sunday)|previously|used to|normally|usually|back in the day|a year ago|years ago"
     r"|months ago|(?:my |the )?(?:old|previous|last|current) (?:pr|pb|best|record|max)|(?:pr|pb|best"
-    r"|record|max)(?: ever| so far| until now| up to now)? (?:was|is|stands)|before (?:it )?was|it was"
+    r"|record|max)(?: ever| so far| until now| up to now)? (?:was|is(?! now)|stands)|before (?:it )?was"
+    r"|it was"
     r"|in the past)\b"
 )
 _NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|then|new|currently)\b")
