@@ -66,6 +66,8 @@ class VerdictPart(Frozen):
     """The day of the sets, where that is not the day on which it is said."""
     corrected: bool = False
     personal_best: bool = False
+    held: bool = False
+    """It hurts: nothing is said that would spur the client on."""
     eased: bool = False
     """The load had been taken down for this one: a deload, or the way back after pain."""
     reason: dict[str, Any] = Field(default_factory=dict)

@@ -46,6 +46,15 @@ def _sets(facts: Iterable[object]) -> str:
     return "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
 
 
+def _still_aside(facts: Facts, _reader: Reader) -> str:
+    named = [f"{bold(exercise)} ({escape(where)})" for exercise, where in facts["aside"]]
+    are, it = ("is", "it") if len(named) == 1 else ("are", "them")
+    return (
+        f"{listed(named)} {are} set aside. Leave {it} until {escape(str(facts['coach']))} puts {it} back, and "
+        f"see a qualified professional (a doctor or a physiotherapist) before you load {it} again."
+    )
+
+
 def _fine_again(facts: Facts, _reader: Reader) -> str:
     aside, coach = facts["exercises"], escape(str(facts["coach"]))
     stays, it = ("stays", "it") if len(aside) == 1 else ("stay", "them")
@@ -137,10 +146,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
     "question dropped": "All right, I ask no further, and record nothing of it.",
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
-    "still aside": filled(
-        "{exercise} is set aside because of your {where}. Leave it until {coach} puts it back, and see a "
-        "qualified professional (a doctor or a physiotherapist) before you load it again."
-    ),
+    "still aside": _still_aside,
     "fine again": _fine_again,
     "nothing to take back": "There is nothing to take back.",
     "taken back": _taken_back,

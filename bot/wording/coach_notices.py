@@ -65,7 +65,7 @@ def _nothing_aside(facts: Facts, _reader: Reader) -> str:
     if facts.get("aside"):
         named = escape(str(facts["exercise"]))
         aside = escape(listed(facts["aside"]))
-        return f"{named} is not aside for {client}. Aside: {aside}."
+        return f"«{named}» is not aside for {client}. Aside: {aside}."
     return f"Nothing is aside for {client}."
 
 

@@ -104,6 +104,8 @@ def verdict_words(part: VerdictPart) -> str:
         head = f"{bold(part.exercise)}, {day_words(part.on)}: {echo}."
     if part.corrected:
         head = f"Put right. {head}"
+    if part.held:
+        return head
     before = f" ({set_words(part.before)})" if part.before is not None else ""
     match part.result:
         case "beat":

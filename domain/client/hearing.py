@@ -13,6 +13,7 @@ from domain.client.questions import take_pressed, take_typed
 from domain.client.recording import correct, enter, record, supersede, take_back
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
+from domain.client.stalls import IT_HURTS
 from domain.client.understanding import known, request_for, says_a_day
 from domain.client.unfinished import answer_anew, ask_about, ask_again, forget_unfinished
 from domain.client.waking import is_to_remind, next_wake, remind_beside
@@ -36,7 +37,7 @@ from domain.incoming import (
 )
 from domain.journal import Entry
 from domain.outcome import Outcome
-from domain.reading import Reading, Want, read
+from domain.reading import Pain, Reading, Want, read
 from domain.sets import TrainingSet, is_within_reason
 from domain.state import ClientState
 from domain.values import facts_of
@@ -85,7 +86,7 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a warning sign first, then an answer awaited, then everything else."""
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = read(request_for(draft, text))
-    if not (reading.urgent or reading.pain) and take_typed(draft, text):
+    if not (reading.urgent or reading.pain) and take_typed(draft, text, reading.names):
         return
     if take_setting(draft, text):
         return
@@ -156,7 +157,7 @@ def dated(reading: Reading) -> tuple[TrainingSet, ...]:
 def hear_edit(draft: Draft, edited: Edited) -> None:
     """Read an edited message again; what it had recorded gives way to what it says now.
 
-    What the client wanted done beside that, and still wants, is not done twice.
+    What had been taken back is not taken back twice.
     """
     if edited.original is None:
         hear_words(draft, edited.text)
@@ -169,8 +170,8 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     replaced = [entry for entry in draft.state.entries if entry.message == message]
     take_back(draft, replaced)
     forget_unfinished(draft, message)
-    request = request_for(draft, edited.text)
-    reading = read(request)
+    draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
+    reading = read(request_for(draft, edited.text))
     before = read(request_for(draft, edited.before or ""))
     if replaced:
         draft.notice("read again")
@@ -179,15 +180,10 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         reading,
         edited.text,
         message,
-        wants=[want for want in reading.wants if is_new(want, reading, before)],
+        wants=[want for want in reading.wants if want != "undo" or "undo" not in before.wants],
         places=[entry.order[0] for entry in replaced],
     )
     answer_edit(draft, edited, replaced)
-
-
-def is_new(want: Want, reading: Reading, before: Reading) -> bool:
-    """Return whether a want of an edited message was not there before, or not in the same way."""
-    return want not in before.wants or (reading.on, reading.skips) != (before.on, before.skips)
 
 
 def answer_edited(draft: Draft, edited: Edited) -> bool:
@@ -208,7 +204,9 @@ def answer_edit(draft: Draft, edited: Edited, replaced: Sequence[Entry]) -> None
     """See to it that an edit is answered, and that it is said where nothing stands any longer."""
     if replaced and not any(entry.message == edited.original for entry in draft.state.entries):
         draft.notice("taken back", sets=[facts_of(entry.set) for entry in replaced], stand=[])
-    if draft.is_empty:
+    if draft.is_empty and read(request_for(draft, edited.text)).wants:
+        draft.notice("read again")
+    elif draft.is_empty:
         answer_nothing(draft, edited.text)
 
 
@@ -219,11 +217,19 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
             hear_words(draft, text)
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
-                draft.notice("button is old")
+                press_late(draft, text)
         case Treat() | None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)
+
+
+def press_late(draft: Draft, text: str) -> None:
+    """Answer a button whose question is no longer open; but pain counts at any time."""
+    if text == IT_HURTS:
+        hold_for_pain(draft, text, (Pain(where="other"),), ())
+    else:
+        draft.notice("button is old")
 
 
 def answer_nothing(draft: Draft, text: str) -> None:

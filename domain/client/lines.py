@@ -44,16 +44,38 @@ def line_named(state: ClientState, workout: str, exercise: str) -> Line | None:
     return next((line for line in lines_of(state, workout) if line.exercise == exercise), None)
 
 
+def is_of(state: ClientState, workout: str, exercise: str) -> bool:
+    """Return whether the sheet has `exercise` in the workout, be it in place of another."""
+    stored = state.client.programme
+    return stored is not None and any(
+        exercise == line.exercise or any(exercise == other.exercise for other in line.alternatives)
+        for each in stored.programme.workouts
+        if each.name == workout
+        for line in each.prescriptions
+    )
+
+
 def left_out(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...]:
     """Return what is left out of the workout `record`, or where that is None, of the next one to begin."""
     return state.memory.left_out if record is None else record.skipped
 
 
 def sets_left(state: ClientState, record: WorkoutRecord, line: Line) -> int:
-    """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or held."""
-    if line.held is not None or line.exercise in record.skipped:
+    """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or held.
+
+    Sets of an exercise in its place count too.
+    """
+    if line.held is not None or line.exercise in record.skipped or line.instead_of in record.skipped:
         return 0
-    return max(0, line.prescription.sets - sets_done(state, record, line.exercise))
+    done = sum(sets_done(state, record, name) for name in (line.exercise, *in_its_place(line)))
+    return max(0, line.prescription.sets - done)
+
+
+def in_its_place(line: Line) -> tuple[str, ...]:
+    """Return the exercises whose sets count for `line` as well: the one it replaces, or its alternatives."""
+    if line.instead_of is not None:
+        return (line.instead_of,)
+    return tuple(alternative.exercise for alternative in line.prescription.alternatives)
 
 
 def line_for(state: ClientState, prescription: Prescription) -> Line:

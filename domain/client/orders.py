@@ -27,6 +27,8 @@ BACK_FROM_PAIN = Decimal("0.7")
 """The share of the last load to begin with after pain: no more than after the longest time away. The house's
 own rule, no published figure; whoever treats the client may well say less."""
 
+ALL = frozenset({"all", "everything", "them", "all of it", "all of them"})
+
 LAST_SHOWN = 6
 """How many of the last sets a card shows."""
 
@@ -173,10 +175,11 @@ def put_back(draft: Draft, exercise: str) -> None:
     """Put back what the coach names, at whatever time; settle what was open only because of it."""
     wanted = " ".join(exercise.casefold().split())
     known = lookup(exercise)
+    is_all = wanted in ALL or (wanted == "it" and len(draft.state.holds) == 1)
     holds = [
         each
         for each in draft.state.holds
-        if wanted in each.exercise.casefold() or (known is not None and known.name == each.exercise)
+        if is_all or wanted in each.exercise.casefold() or (known and known.name == each.exercise)
     ]
     if not holds:
         report(draft, "nothing aside", aside=[each.exercise for each in draft.state.holds], exercise=exercise)

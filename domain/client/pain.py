@@ -33,11 +33,15 @@ def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
     loads it is set aside silently.
     """
     draft.say(Urgent())
-    draft.remember(barred=True, waiting=None)
-    exercises = [
-        name for each in pain for name in affected(draft, each.where, ()) if set_aside(draft, name, each)
-    ]
-    draft.alert("urgent", None, {"said": text, "pain": [facts_of(each) for each in pain], "held": exercises})
+    draft.remember(barred=True, questions=())
+    for each in pain:
+        for name in affected(draft, each.where, ()):
+            set_aside(draft, name, each)
+    older = [alert for alert in draft.state.alerts if alert.reason == "urgent"]
+    draft.settle(*older)
+    held = [hold.exercise for hold in draft.state.holds if hold not in draft.start.holds]
+    held += [name for alert in older for name in alert.evidence.get("held", ())]
+    draft.alert("urgent", None, {"said": text, "pain": [facts_of(each) for each in pain], "held": held})
 
 
 def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[str, ...]) -> None:
@@ -69,16 +73,29 @@ def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) ->
 
 
 def tell_of_held(draft: Draft, done: Sequence[TrainingSet]) -> None:
-    """Say that an exercise is still aside where sets of it come in, and to the coach that it was done."""
-    for exercise in dict.fromkeys(each.exercise for each in done):
-        held = hold_on(draft.start, exercise)
-        if held is None:
-            continue
-        draft.notice("still aside", exercise=exercise, where=held.where, coach=draft.client.coach.name)
-        later = [facts_of(each) for each in done if each.exercise == exercise and is_after(each, held)]
+    """Say that exercises are still aside where sets of them come in, and to the coach that they were done.
+
+    What was set aside on the day of the sets or later may have been done before that, and what stood in the
+    journal already is not told again.
+    """
+    told = {(entry.set.exercise, entry.set.on) for entry in draft.start.entries}
+    names = dict.fromkeys(each.exercise for each in done)
+    held = [hold for name in names if (hold := hold_on(draft.start, name)) is not None]
+    if not held:
+        return
+    aside = [[hold.exercise, hold.where] for hold in held]
+    draft.notice("still aside", aside=aside, coach=draft.client.coach.name)
+    for hold in held:
+        later = [
+            facts_of(each)
+            for each in done
+            if each.exercise == hold.exercise
+            and is_after(each, hold)
+            and (each.exercise, each.on) not in told
+        ]
         if later:
-            facts = {"client": draft.client.name, "exercise": exercise, "where": held.where, "sets": later}
-            draft.tell_coach(Notice(topic="done though aside", facts=facts))
+            facts = {"client": draft.client.name, "exercise": hold.exercise, "where": hold.where}
+            draft.tell_coach(Notice(topic="done though aside", facts={**facts, "sets": later}))
 
 
 def is_after(done: TrainingSet, held: ExerciseHold) -> bool:
@@ -106,7 +123,7 @@ def affected(draft: Draft, where: str, named: tuple[str, ...]) -> tuple[str, ...
     """Return the exercises to set aside for pain at `where`, the likeliest cause first.
 
     Those named in the message that load the place, or where none does, all that are named; else the one just
-    done, where it loads the place; else all of the programme that load it.
+    done, where it loads the place or that is not told; else all of the programme that load it.
     """
     if named:
         return tuple(name for name in named if loads_place(name, where)) or named
@@ -114,7 +131,7 @@ def affected(draft: Draft, where: str, named: tuple[str, ...]) -> tuple[str, ...
     if under_way is not None and draft.state.entries:
         last = draft.state.entries[-1]
         recent = last.workout == under_way.number and under_way.on == draft.today
-        if recent and loads_place(last.set.exercise, where):
+        if recent and (where == "other" or loads_place(last.set.exercise, where)):
             return (last.set.exercise,)
     return tuple(name for name in programme_exercises(draft) if loads_place(name, where))
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from domain.client.exposures import history, last_set_of, moment, set_to_beat, sets_done
+from domain.client.exposures import history, last_set_of, moment, set_to_beat
 from domain.client.lines import Line, left_out, lines_of, sets_left
 from domain.equipment import plates_per_side
 from domain.exercises import describe
@@ -122,7 +122,7 @@ def plan_line(
     prescription = line.prescription
     is_ahead = ahead(state, workout, line, on, record)
     aim = is_ahead.target
-    done = 0 if record is None else sets_done(state, record, line.exercise)
+    done = 0 if record is None or line.held else line.prescription.sets - sets_left(state, record, line)
     return PlanLine(
         exercise=line.exercise,
         range=prescription.range,

@@ -1,10 +1,12 @@
 """Open questions and their answers. A message that is no answer is read as what it is."""
 
-from domain.client.draft import Draft
+from collections.abc import Sequence
+
+from domain.client.draft import SET_SLOTS, Draft
 from domain.client.pain import hold_for_pain
 from domain.client.rotation import due, found_later
 from domain.client.understanding import request_for
-from domain.client.unfinished import ANSWERED_WITHIN, complete
+from domain.client.unfinished import ANSWERED_WITHIN, complete, unfinished_of
 from domain.client.wants import pause, put_off
 from domain.memory import Waiting
 from domain.reading import Pain, read
@@ -12,16 +14,38 @@ from domain.reading import Pain, read
 TRAINED = frozenset({"trained", "i trained", "yes i trained", "i did it", "did it", "done", "yes"})
 TODAY_INSTEAD = frozenset({"today instead", "today", "i'll do it today", "will do it today"})
 MISSED_IT = frozenset({"missed it", "missed", "i missed it", "skipped it", "no", "nothing"})
-NO_TROUBLE = frozenset({"no trouble", "no", "nope", "none", "fine", "all fine", "no pain", "not at all"})
-TROUBLE = frozenset({"it hurts", "yes", "yes it hurts", "a bit", "a little", "yeah", "some pain"})
+TROUBLE = frozenset(
+    {"it hurts", "yes", "yes it hurts", "yes it does", "a bit", "a little", "yeah", "some pain"}
+)
+
+DENIALS = frozenset(
+    ["no", "nope", "none", "not", "nothing", "doesn't", "doesnt", "don't", "never", "fine", "good"]
+)
+BESIDE_DENIALS = frozenset(
+    ["it", "there", "is", "that", "does", "hurt", "pain", "trouble", "joint", "all", "at", "really", "feels"]
+) | frozenset(
+    ["any", "ok", "okay", "thanks", "thank", "you", "my", "joints", "are", "problem", "problems", "with"]
+)
+"""Words that can stand beside a denial without saying anything else."""
 
 
-def take_typed(draft: Draft, text: str) -> bool:
-    """Take something typed as the answer to an open question, the one asked last before any other."""
+def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
+    """Take something typed as the answer to an open question, the one asked last before any other.
+
+    `names` are the exercises that the text speaks of: an answer speaks of no other than the question does.
+    """
     for question in reversed(draft.memory.questions):
-        if draft.at - question.asked_at <= ANSWERED_WITHIN and take_answer(draft, question, text):
+        is_fresh = draft.at - question.asked_at <= ANSWERED_WITHIN
+        if is_fresh and is_about(question, names) and take_answer(draft, question, text):
             return True
     return False
+
+
+def is_about(question: Waiting, names: Sequence[str]) -> bool:
+    """Return whether a question is about all of the exercises `names`, or asks which exercise is meant."""
+    if question.slot not in SET_SLOTS or question.slot == "exercise":
+        return True
+    return set(names) <= {each.open.exercise for each in unfinished_of(question)}
 
 
 def take_pressed(draft: Draft, number: int, text: str) -> bool:
@@ -49,7 +73,8 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
 def trouble_told(draft: Draft, question: Waiting, text: str, said: str) -> bool:
     """Take the answer to whether an exercise that has stalled gives pain or joint trouble."""
     exercise = str(question.about["exercise"])
-    if said in NO_TROUBLE:
+    words = set(said.split())
+    if words & DENIALS and words <= DENIALS | BESIDE_DENIALS:
         draft.drop_question(question)
         draft.notice("no trouble", exercise=exercise)
         return True

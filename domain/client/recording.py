@@ -99,12 +99,13 @@ def reopen(draft: Draft, numbers: Iterable[int]) -> None:
 
 
 def recheck(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
-    """Withdraw what was told of exercises on the ground of sets that no longer stand."""
+    """Look anew for stalls where sets no longer stand as they were: withdraw one, or tell of one."""
     for number, exercise in dict.fromkeys(touched):
         workout = workout_by_number(draft, number)
         line = line_named(draft.state, workout.name, exercise)
         if line is not None:
             look_again(draft, line, history(draft.state, workout.name, exercise))
+            watch_for_stall(draft, workout, exercise)
 
 
 def new_entry(draft: Draft, workout: int, done: TrainingSet, message: int, place: int | None) -> Entry:
@@ -166,10 +167,11 @@ def answer(
             result=verdict.result,
             set=verdict.set,
             before=verdict.before,
-            recorded=recorded,
+            recorded=now.sets if corrected else recorded,
             on=None if on == draft.today else on,
             corrected=corrected,
-            personal_best=verdict.personal_best and hold_on(draft.state, exercise) is None,
+            personal_best=verdict.personal_best,
+            held=hold_on(draft.state, exercise) is not None,
             reason=reason_of(verdict.reason),
             eased=any(each.exercise == exercise for each in draft.memory.easings),
         )
@@ -180,7 +182,7 @@ def answer(
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
         end_easing(draft, exercise)
         aim_for(draft, line, history(draft.state, workout.name, exercise))
-    elif on == draft.today:
+    elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout)
 
 
@@ -228,14 +230,14 @@ def aim_for(
 
 def close_if_complete(draft: Draft, workout: WorkoutRecord) -> None:
     """Close the workout once all its exercises are done, left out or on hold, and say what comes next."""
-    if workout.state == "open" and is_complete(draft.state, workout):
-        close(draft, workout)
-        if draft.memory.barred:
-            return
-        coming = due(draft.state, draft.today)
+    if workout.state != "open" or not is_complete(draft.state, workout):
+        return
+    coming = due(draft.state, draft.today)
+    if not draft.memory.barred:
         draft.notice(
             "workout done",
             workout=workout.name,
             next=coming.workout if coming else None,
             on=coming.on.isoformat() if coming else None,
         )
+    close(draft, workout)

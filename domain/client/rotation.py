@@ -8,7 +8,7 @@ from typing import get_args
 from domain.calendar import Schedule, local_day, next_day, workout_in_turn
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
-from domain.client.lines import line_named, lines_of, sets_left
+from domain.client.lines import is_of, lines_of, sets_left
 from domain.client.stalls import look_back
 from domain.journal import WorkoutRecord
 from domain.outcome import WorkoutKept
@@ -34,8 +34,16 @@ class Due:
 
 def due(state: ClientState, today: date) -> Due | None:
     """Return the next workout; None without a programme, in a pause without an end, or while barred."""
+    memory = state.memory
+    if memory.barred or (memory.paused and memory.paused_until is None):
+        return None
+    return in_turn(state, today)
+
+
+def in_turn(state: ClientState, today: date) -> Due | None:
+    """Return the next workout, whether there is training at present or not; None without a programme."""
     stored, memory = state.client.programme, state.memory
-    if stored is None or memory.barred or (memory.paused and memory.paused_until is None):
+    if stored is None:
         return None
     schedule = stored.programme.schedule
     counting = [record for record in state.workouts if record.name != BESIDE]
@@ -169,7 +177,7 @@ def trained_again(draft: Draft) -> None:
 
 def holds(state: ClientState, workout: str, exercises: Iterable[str]) -> bool:
     """Return whether the workout of that name has one of `exercises`."""
-    return any(line_named(state, workout, exercise) for exercise in exercises)
+    return any(is_of(state, workout, exercise) for exercise in exercises)
 
 
 def awaits(state: ClientState, record: WorkoutRecord, exercises: Iterable[str]) -> bool:
@@ -182,14 +190,14 @@ def awaits(state: ClientState, record: WorkoutRecord, exercises: Iterable[str]) 
 
 def best_fit(draft: Draft, exercises: tuple[str, ...]) -> str:
     """Return the workout with most of `exercises`, of equals the one in turn; `BESIDE` where none has any."""
-    coming = due(draft.state, draft.today)
+    coming = in_turn(draft.state, draft.today)
     stored = draft.client.programme
     names = [workout.name for workout in stored.programme.workouts] if stored else []
     if coming is not None:
         names.sort(key=lambda name: name != coming.workout)
 
     def fitting(name: str) -> int:
-        return sum(1 for exercise in exercises if line_named(draft.state, name, exercise))
+        return sum(1 for exercise in exercises if is_of(draft.state, name, exercise))
 
     best = max(names, key=fitting, default=BESIDE)
     return best if best != BESIDE and fitting(best) else BESIDE

@@ -18,6 +18,9 @@ from domain.values import facts_of
 EXPOSURES_LEFT_ALONE = 3
 """For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
+NO_TROUBLE = "No trouble"
+IT_HURTS = "It hurts"
+
 
 def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
     """Tell of a stall of this exercise, once until the coach has settled it."""
@@ -28,9 +31,10 @@ def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None
         return
     draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
     draft.say(Safety(where=None, exercise=line.exercise))
-    if draft.question("trouble") is None:
+    trouble = draft.question("trouble")
+    if trouble is None or trouble.asked_at < draft.at:
         about = {"exercise": line.exercise}
-        draft.ask("trouble", about, about, ("No trouble", "It hurts"))
+        draft.ask("trouble", about, about, (NO_TROUBLE, IT_HURTS))
     draft.alert("stall", line.exercise, facts_of(stall))
 
 

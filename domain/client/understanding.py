@@ -1,9 +1,12 @@
 """What a client's message is read against: the workout it is about, the journal, the client's own names."""
 
+from dataclasses import replace
+
 from domain.client.draft import Draft
-from domain.client.lines import Line, left_out, lines_of
+from domain.client.lines import Line, in_its_place, left_out, lines_of
 from domain.client.plan import ahead
-from domain.client.rotation import BESIDE, due, under_way
+from domain.client.rotation import BESIDE, in_turn, under_way
+from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
 from domain.reading import Planned, Reading, Request
 from domain.sets import TrainingSet
@@ -12,23 +15,35 @@ from domain.state import ClientState
 DONE_KNOWN = 60
 """How many of the sets recorded last a message is read against."""
 
+A_FEW_WORDS = 4
+"""What is no longer than this may be about what the bot has just asked."""
+
 
 def request_for(draft: Draft, text: str) -> Request:
-    """Return the request to read `text` with, as of the draft's moment."""
+    """Return the request to read `text` with, as of the draft's moment.
+
+    What was asked about goes before the rest of the plan, for a short answer that is no plain answer.
+    """
     state = draft.state
     name, record = workout_meant(draft)
+    lines = lines_of(state, name)
+    out = left_out(state, record)
     plan: list[Planned] = []
     last: dict[str, TrainingSet] = {}
     target: dict[str, TrainingSet] = {}
-    for line in lines_of(state, name):
+    for line in lines:
         is_ahead = ahead(state, name, line, draft.today, record)
         if is_ahead.to_beat is not None:
             last[line.exercise] = is_ahead.to_beat
         if is_ahead.target is not None:
             target[line.exercise] = is_ahead.target
-        sets = line.prescription.sets - done_on_other_days(draft, record, line.exercise)
-        if sets > 0 and line.held is None and line.exercise not in left_out(state, record):
-            plan.append(planned(line, sets, is_ahead.to_beat))
+        is_to_do = line.held is None and line.exercise not in out
+        sets = line.prescription.sets - done_otherwise(draft, record, line) if is_to_do else 0
+        plan.append(planned(line, max(0, sets), is_ahead.to_beat))
+    plan += [known_only(line, line.instead_of) for line in lines if line.instead_of]
+    if len(text.split()) <= A_FEW_WORDS:
+        asked = exercises_asked_about(draft)
+        plan.sort(key=lambda each: each.name not in asked)
     return Request(
         text=text,
         unit=state.client.unit,
@@ -48,7 +63,7 @@ def workout_meant(draft: Draft) -> tuple[str, WorkoutRecord | None]:
     the one to come.
     """
     record = under_way(draft.state, draft.today)
-    coming = due(draft.state, draft.today)
+    coming = in_turn(draft.state, draft.today)
     if record is None and (coming is None or coming.on > draft.today):
         record = of_today(draft)
     if record is not None:
@@ -57,9 +72,10 @@ def workout_meant(draft: Draft) -> tuple[str, WorkoutRecord | None]:
 
 
 def of_today(draft: Draft) -> WorkoutRecord | None:
-    """Return the programme's workout trained today, if there is one."""
+    """Return the programme's workout trained today, were it only the rest of one, if there is one."""
+    today = {entry.workout for entry in draft.state.entries if entry.set.on == draft.today}
     for record in reversed(draft.state.workouts):
-        if record.on == draft.today and record.name != BESIDE and record.state in {"open", "done"}:
+        if record.number in today and record.name != BESIDE:
             return record
     return None
 
@@ -69,24 +85,38 @@ def says_a_day(reading: Reading) -> bool:
     return any(each.became == "a day" for each in reading.words)
 
 
+def exercises_asked_about(draft: Draft) -> frozenset[str]:
+    """Return the exercises whose unfinished sets are asked about."""
+    question = draft.question("sets")
+    unfinished = question.about["unfinished"] if question else ()
+    return frozenset(each["open"]["exercise"] or "" for each in unfinished)
+
+
 def known(state: ClientState) -> tuple[Entry, ...]:
     """Return the entries a message is read against, oldest first."""
     return state.entries[-DONE_KNOWN:]
 
 
-def done_on_other_days(draft: Draft, record: WorkoutRecord | None, exercise: str) -> int:
-    """Return how many sets of `exercise` the workout under way has from days before today."""
+def done_otherwise(draft: Draft, record: WorkoutRecord | None, line: Line) -> int:
+    """Return how many sets of `line` stand in that workout from other days, or were done in its place."""
     if record is None:
         return 0
     return sum(
         1
         for entry in draft.state.entries
-        if entry.workout == record.number and entry.set.exercise == exercise and entry.set.on != draft.today
+        if entry.workout == record.number
+        and (
+            entry.set.exercise in in_its_place(line)
+            or (entry.set.exercise == line.exercise and entry.set.on != draft.today)
+        )
     )
 
 
 def planned(line: Line, sets: int, last: TrainingSet | None) -> Planned:
-    """Return a line of the plan as the reading knows it."""
+    """Return a line of the plan as the reading knows it.
+
+    One of which no more sets are to be done (0) is known by its name, and takes none without it.
+    """
     prescription = line.prescription
     counted = prescription.counted
     if last is not None and last.load_kind == "assist":
@@ -99,4 +129,15 @@ def planned(line: Line, sets: int, last: TrainingSet | None) -> Planned:
         sets=sets,
         load_kind=None if counted == "total" else counted,
         lowering_only=prescription.lowering_only,
+    )
+
+
+def known_only(line: Line, exercise: str) -> Planned:
+    """Return the exercise that `line` replaces: nothing of it is to be done, but it can be spoken of."""
+    counted = describe(exercise).counted
+    return replace(
+        planned(line, 0, None),
+        name=exercise,
+        load_kind=None if counted == "total" else counted,
+        lowering_only=False,
     )

@@ -74,7 +74,9 @@ def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
     if len(sensible) < len(unfinished):
         draft.notice("out of reason")
     if sensible:
-        ask_next(draft, (*sensible, *unfinished_of(draft.question("sets"))))
+        again = {each.open.exercise for each in sensible}
+        older = unfinished_of(draft.question("sets"))
+        ask_next(draft, (*sensible, *(each for each in older if each.open.exercise not in again)))
 
 
 def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
@@ -149,7 +151,8 @@ def choices(draft: Draft, slot: Slot, asked: tuple[OpenSet, ...]) -> tuple[str, 
     request = request_for(draft, "")
     match slot:
         case "exercise":
-            return tuple(line.name for line in request.plan)
+            to_do = tuple(line.name for line in request.plan if line.sets)
+            return to_do or tuple(line.name for line in request.plan)
         case "unit":
             return ("kg", "lb")
         case "confirm":

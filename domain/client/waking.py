@@ -62,7 +62,7 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     opened = open_workout(state)
     if opened is not None:
         last_day = max(opened.on, memory.rest_on or opened.on)
-        yield at_local(last_day + timedelta(days=2), time(0), zone), "close"
+        yield at_local(last_day + timedelta(days=2), remind_at, zone), "close"
         if is_rest_to_come(state, opened) and not memory.reminders_off:
             yield at_local(last_day, remind_at, zone), "rest"
     coming = due(state, today)

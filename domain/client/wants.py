@@ -169,7 +169,7 @@ def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
     draft.alert(
         "question",
         named[0] if named else None,
-        {"said": text, "last": [facts_of(entry.set) for entry in last]},
+        {"said": text, "message": draft.message, "last": [facts_of(entry.set) for entry in last]},
     )
     draft.notice("passed on", coach=draft.client.coach.name)
 

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from domain.client.apply import apply
 from domain.incoming import Heard
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
-from domain.memory import ClientMemory, Easing, Waiting
+from domain.memory import Answered, ClientMemory, Easing, PutRight, Quiet, Waiting
 from domain.outcome import (
     AlertRaised,
     AlertSettled,
@@ -230,9 +230,14 @@ def test_the_store_makes_of_a_decision_what_the_domain_makes_of_it(
 
 def test_all_of_a_client_s_memory_comes_back(store: Store) -> None:
     settled(store, "Noor")
+    question = Waiting(number=3, slot="load", message=2, asked_at=NOON, about={"reps": 8, "sets": [1, "a"]})
+    done = TrainingSet("Dip", Decimal("2.50"), "kg", "added", reps=8, on=date(2026, 3, 1))
     memory = ClientMemory(
         last_entry=7,
-        waiting=Waiting(number=3, slot="load", message=2, asked_at=NOON, about={"reps": 8, "sets": [1, "a"]}),
+        questions=(question,),
+        answered=Answered(message=4, question=question, at=NOON),
+        put_right=(PutRight(entry=3, was=done, workout=1, message=2),),
+        quiet=(Quiet(exercise="Dip", since=date(2026, 3, 1)),),
         due_on=date(2026, 3, 5),
         last_reported_at=after(hours=1),
         easings=(Easing(exercise="Dip", factor=Decimal("0.90"), since=date(2026, 3, 1)),),

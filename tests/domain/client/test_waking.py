@@ -130,12 +130,12 @@ def test_fixed_days_stay_where_they_are() -> None:
     assert life.passes_to(at(5, 8))[0] == Reminder(workout="B", on=date(2026, 3, 5))
 
 
-def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> None:
+def test_a_workout_left_open_closes_by_itself_on_the_second_day_after() -> None:
     life = Life()
     life.says("60 x 9", at(2, 18))
-    life.passes_to(at(3, 23, 59))
+    life.passes_to(at(4, 7, 59))
     assert life.workout_state == "open"
-    life.passes_to(at(4, 0, 1))
+    life.passes_to(at(4, 8))
     assert life.workout_state == "done"
 
 
