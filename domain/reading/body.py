@@ -1,8 +1,8 @@
 """What hurts, told from tired muscles, other people, the past and figures of speech.
 
-Parts of the body and scores are in files of their own, and so are warning signs that call for medical help.
-Nothing here knows of sets; what is taken as a score or a part of the body is marked in the message, so that no
-set is made of it.
+Parts of the body and scores are in files of their own, and so are warning signs that call for medical
+help. Nothing here knows of sets; what is taken as a score or a part of the body is marked in the message, so
+that no set is made of it.
 """
 
 import re
@@ -44,17 +44,22 @@ FARTHEST = 60
 
 _SCORE_SIGNS = frozenset({"/", "out", "on", "of", "from", "over"})
 _KILLING = re.compile(
-    r"\b(?:is|are|was|were|been|being) (?:really |absolutely )?(?:killing me|bothering me|bugging me|acting up"
-    r"|playing up|giving me (?:\w+ ){0,2}(?:trouble|grief|bother|jip|gyp)|complaining|in agony|unhappy|screaming)\b"
-    r"|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of |a bit of )?(?:trouble|grief|bother"
+    r"\b(?:is|are|was|were|been|being) (?:really |absolutely )?(?:killing me"
+    r"|bothering me|bugging me|acting up"
+    r"|playing up|giving me (?:\w+ ){0,2}(?:trouble|grief|bother|jip|gyp)"
+    r"|complaining|in agony|unhappy|screaming)\b"
+    r"|\b(?:bothers|hurts) me\b|\b(?:gives|gave|giving) me (?:some |a lot of "
+    r"|a bit of )?(?:trouble|grief|bother"
     r"|jip|gyp)\b|\b(?:acting|playing|flared|flaring) up\b"
 )
 _WENT = re.compile(
-    r"\b(?:something|it) (?:has |had )?(?:pulls?|go|went|give|gave|tear|tore|snap|snapped|pop|popped|pinch|twinge"
+    r"\b(?:something|it) (?:has |had )?(?:pulls?|go|went|give|gave|tear|tore"
+    r"|snap|snapped|pop|popped|pinch|twinge"
     r"|strain|tweak|crunch|pulled|stings?)"
     r"(?= (?:me )?(?:in|at|on|around|behind|under|near|deep))"
     r"|\ba (?:pull|pop|snap|tear|tweak|crunch|strain|stab)(?= (?:in|at|behind|under|near) (?:my|the))"
-    r"|\bhave (?:it )?bad(?= (?:at|in|on) (?:my|the))|\bstings me\b|\b(?:in|at) the (?:\S+ ){1,3}it has pulled\b"
+    r"|\bhave (?:it )?bad(?= (?:at|in|on) (?:my|the))|\bstings me\b|\b(?:in"
+    r"|at) the (?:\S+ ){1,3}it has pulled\b"
 )
 _SOMETHING = re.compile(
     r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
@@ -184,7 +189,7 @@ def _pain_at(
 
 
 def _spans(message: Message, at: int) -> tuple[int, int, int, int]:
-    """Return the ends of the sentence and of the clause of a token, no farther than words for a pain can stand."""
+    """Return the ends of the sentence and the clause of a token, no farther than words for a pain stand."""
     first, last = message.sentence_span(at)
     first, last = max(first, at - FARTHEST), min(last, at + FARTHEST)
     start, end = message.clause_span(at)
@@ -238,7 +243,7 @@ def _is_not_told(message: Message, at: int) -> bool:
 
 
 def _is_denied(message: Message, at: int, start: int, end: int) -> bool:
-    """Return whether the word at `at` is denied in its clause: no pain, did not hurt, pain free, pain: none."""
+    """Return whether a word is denied in its clause: no pain, did not hurt, pain free, pain: none."""
     if message.text(at + 1) in _FREE or _is_answered_no(message, at):
         return True
     for i in range(at - 1, max(start, at - 7) - 1, -1):
@@ -292,7 +297,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
 
 
 def _parts_of(message: Message, at: int, parts: list[Part]) -> list[Part]:
-    """Return the parts that the word at `at` speaks of: those of its clause, or the nearest of its sentence."""
+    """Return the parts that a word speaks of: those of its clause, or the nearest of its sentence."""
     first, last, start, end = _spans(message, at)
     here = [p for p in parts if start <= p.start < end]
     earlier = [p for p in parts if first <= p.start < start]

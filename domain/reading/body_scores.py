@@ -31,7 +31,7 @@ _ENDS = frozenset({"", ",", ".", "!", ")", "\n", ";", "-"})
 def own_scores(message: Message, parts: Sequence[Part]) -> dict[int, tuple[int, Decimal]]:
     """Return the scores that stand with a part of their own, by the part's first token: "left elbow 3/10".
 
-    Each comes with its token. A lone number counts where the pain is said before the part: "pain lower back 4".
+    Each comes with its token. A lone number counts where the pain is said before the part: "pain knee 4".
     """
     found: dict[int, tuple[int, Decimal]] = {}
     for part in parts:
@@ -62,7 +62,7 @@ def take_score(message: Message, at: int) -> None:
 
 
 def score_later(message: Message, part: Part) -> int:
-    """Return where a score out of ten stands later in the sentence of a part; past the end where none does."""
+    """Return where a score out of ten stands later in the sentence of a part; past the end without one."""
     _, last = message.sentence_span(part.start)
     for at in range(part.end, last):
         if message.text(at) in {"/", "out"}:
@@ -73,7 +73,7 @@ def score_later(message: Message, part: Part) -> int:
 
 
 def score_of(message: Message, at: int, start: int, end: int, last: int) -> Decimal | None:
-    """Return the score of a pain: in its clause, in the rest of its sentence, or in a short sentence after it."""
+    """Return the score of a pain: in its clause, its sentence, or a short sentence after it."""
     in_clause = _score_in(message, at, start, end)
     if in_clause is not None:
         return in_clause

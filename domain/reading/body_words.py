@@ -190,19 +190,19 @@ NOT_TWO = frozenset(
 """Plural words that do not mean both sides."""
 
 HURT = words_of(
-    """hurt hurts hurting hurted hurtin pain pains painful painfull paining stabbing stabs stab stabbed sharp
-    pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled swollen
-    swelling swelled twinge twinges twinged twingey throbbing throbs throb sprained sprain injured injury
-    agony inflamed niggle niggles niggling niggly jabbing torn tore shooting bothering headache headaches
-    migraine backache flared flaring tendinitis tendonitis dislocated nagging unhappy ow ouch ouchie
-    stabby stinging stings sting painfully seized spasm spasms spasming bruised"""
+    """hurt hurts hurting hurted hurtin pain pains painful painfull paining stabbing stabs stab stabbed
+    sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled
+    swollen swelling swelled twinge twinges twinged twingey throbbing throbs throb sprained sprain
+    injured injury agony inflamed niggle niggles niggling niggly jabbing torn tore shooting bothering
+    headache headaches migraine backache flared flaring tendinitis tendonitis dislocated nagging unhappy
+    ow ouch ouchie stabby stinging stings sting painfully seized spasm spasms spasming bruised"""
 )
 NEEDS_PART = words_of(
     """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled
     swollen swelling swelled throbbing throbs throb sprained sprain injured injury inflamed torn tore
     shooting bothering stab stabs stabbing stabbed flared flaring nagging dislocated twinge twinges
-    twinged twingey niggle niggles niggling niggly jabbing agony hurted unhappy straining ow ouch ouchie stabby
-    stinging stings sting seized spasm spasms spasming bruised painfully"""
+    twinged twingey niggle niggles niggling niggly jabbing agony hurted unhappy straining ow ouch ouchie
+    stabby stinging stings sting seized spasm spasms spasming bruised painfully"""
 )
 """Words that tell of pain only beside a part of the body."""
 ACHE = words_of(
@@ -215,8 +215,8 @@ TRIGGERS = (
     HURT
     | ACHE
     | words_of(
-        """killing something felt snap tear tweak playing acting bothers pop popped trouble gives gave bugging
-        giving grief complaining screaming bad pulls"""
+        """killing something felt snap tear tweak playing acting bothers pop popped trouble gives gave
+    bugging giving grief complaining screaming bad pulls"""
     )
 )
 
@@ -237,7 +237,8 @@ OVER_NOW = re.compile(
 STILL = frozenset({"still", "again", "worse"})
 LONG_PAST = re.compile(
     r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago"
-    r"|ages ago|back in #(?! (?:days?|hours?|min|mins|minutes|sec|secs|weeks?|months?)\b)|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
+    r"|ages ago|back in #(?! (?:days?|hours?|min|mins|minutes|sec|secs|weeks?"
+    r"|months?)\b)|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
     r"|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)(?!\w)"
 )
 CONDITIONAL = re.compile(
@@ -248,7 +249,8 @@ CONDITIONAL = re.compile(
 FIGURES = re.compile(
     r"\b(?:pain in the (?:neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (?:ass|arse|butt"
     r"|backside)|painfully (?:slow\w*|obvious|early|long|heavy|hard|boring|aware|close|clear|honest|late)|"
-    r"hurts? from (?:all the )?(?:laughing|smiling|grinning)|headache to \w+|headache for me|screaming (?:at|kids)|"
+    r"hurts? from (?:all the )?(?:laughing|smiling|grinning)|headache to \w+"
+    r"|headache for me|screaming (?:at|kids)|"
     r"no pain (?:,? ?)no gain|pain to (?:park|set|get|load|find|book|carry|clean|log|type|reach|sort)"
     r"|(?:such|what|real|bit of|is|was|are) an? (?:absolute |total |real |right |royal |huge "
     r"|proper )?pain(?! in (?:my|the)\b)(?! (?:here|there|when|near|under|behind|around))|"

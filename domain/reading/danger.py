@@ -1,8 +1,8 @@
 """Warning signs: words that describe something which calls for medical help at once.
 
-The list is the contract's. Denials, other people, jokes and what is long past do not count. Where in doubt the
-answer is yes: the bot then tells the client to stop and to call for help, which is the cheaper mistake. The words
-themselves are next door; here stands how they are found, and what takes the meaning out of them.
+The list is the contract's. Denials, other people, jokes and what is long past do not count. Where in doubt
+the answer is yes: the bot then tells the client to stop and to call for help, which is the cheaper mistake.
+The words themselves are next door; here stands how they are found, and how they are discounted.
 """
 
 import re
@@ -11,26 +11,17 @@ from dataclasses import dataclass
 
 from domain.reading.body import find_parts
 from domain.reading.body_words import JOKE_WORDS, LONG_PAST, OTHERS
-from domain.reading.danger_words import (
+from domain.reading.danger_discounts import (
     ANSWERED_NO,
     BESIDE_ME,
-    CANNOT_USE,
-    CHEST,
-    CHEST_STRONG,
     DENYING,
-    DIZZY,
     EXERCISE_AFTER,
     FIGURES,
     GOES_ON,
-    HEART,
-    HEART_ODD,
     IN_GENERAL,
     JESTED,
     ME,
-    NEARS,
     NOT_DENYING_AFTER,
-    PHRASES,
-    POPS,
     SERIOUS,
     SOMEBODY_FIRST,
     SURELY_CHEST,
@@ -38,6 +29,17 @@ from domain.reading.danger_words import (
     THOUGHT_OF,
     TRAINED_CHEST,
     TRAINING_NEAR,
+)
+from domain.reading.danger_words import (
+    CANNOT_USE,
+    CHEST,
+    CHEST_STRONG,
+    DIZZY,
+    HEART,
+    HEART_ODD,
+    NEARS,
+    PHRASES,
+    POPS,
     WEAK,
     Near,
     Sign,
@@ -81,7 +83,7 @@ def signs(message: Message) -> tuple[Sign, ...]:
 
 
 def danger_pain(message: Message, found: tuple[Sign, ...], pain: tuple[Pain, ...]) -> tuple[Pain, ...]:
-    """Return the pain with the place of a warning sign that hurts by its nature, where it is not named yet."""
+    """Return the pain with the place of a sign that hurts by its nature, where it is not named yet."""
     places = {p.where for p in pain}
     if "chest" in found and "chest" not in places:
         return (*pain, Pain("chest"))
@@ -176,7 +178,7 @@ def _line(message: Message, start: int, end: int) -> str:
 
 
 def _only_sleeps(message: Message, told: _Told, figure: str) -> bool:
-    """Return whether a bed or a sofa beside the sign makes no figure of speech: only "passed out" means sleep."""
+    """Return whether a bed beside the sign makes no figure of speech: only "passed out" means sleep."""
     words = {"passed", "pass", "passing", "collapsed", "collapse", "blacked"}
     resting = any(word in figure for word in ("sleep", "slept", "sofa", "couch", "bed"))
     return resting and words.isdisjoint(message.texts(told.start, told.end))

@@ -1,14 +1,14 @@
-"""Words of warning signs, as data: what each sign is told by, and what only sounds like it.
+"""Words of warning signs, as data: what each sign is told by.
 
-Two kinds of telling: a place and a feeling near each other, in any order ("pressure in my chest", "the chest, it
-presses"), and fixed turns of phrase. Patterns are over the plain line of a message.
+Two kinds of telling: a place and a feeling near each other, in any order ("pressure in my chest", "the
+chest, it presses"), and fixed turns of phrase. Patterns are over the plain line of a message.
 """
 
 import re
 from dataclasses import dataclass
 from typing import Literal
 
-from domain.reading.words import PERSONS, words_of
+from domain.reading.words import words_of
 
 Sign = Literal[
     "chest", "breath", "faint", "heart", "head", "numb", "tingling", "control", "pop", "urine", "bladder"
@@ -44,40 +44,42 @@ def _phrase(sign: Sign, triggers: str, *ways: str) -> Phrase:
 
 CHEST = words_of("chest breastbone sternum breast")
 CHEST_STRONG = words_of(
-    """pain pains hurt hurts hurting pressure tightness crushing squeezing stabbing pressing painful discomfort gripping
-    clutching constricted"""
+    """pain pains hurt hurts hurting pressure tightness crushing squeezing stabbing pressing painful
+    discomfort gripping clutching constricted"""
 )
 CHEST_SOFT = words_of(
-    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns weight presses pressed sharp cramp
-    cramping sitting standing elephant stone lies band twinge twinges"""
+    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns weight presses
+    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
-    """arm arms leg legs hand hands foot feet finger fingers limb limbs toes toe thigh calf forearm face thumb side shoulder
-    knee wrist"""
+    """arm arms leg legs hand hands foot feet finger fingers limb limbs toes toe thigh calf forearm face
+    thumb side shoulder knee wrist"""
 )
 DIZZY = words_of("dizzy dizziness lightheaded giddy woozy spinning spins spots headed faint swaying")
 HEART = words_of("heart heartbeat pulse")
 HEART_ODD = words_of(
-    """racing raced races pounding pounded skipping skips skipped flutter fluttering flutters fluttered jumping jumps
-    stumbling stumbles stumbled irregular irregularly crazy wild mad weird weirdly funny hammering galloping
-    thumping thumped beating beats bananas over flipping uneven odd strange"""
+    """racing raced races pounding pounded skipping skips skipped flutter fluttering flutters fluttered
+    jumping jumps stumbling stumbles stumbled irregular irregularly crazy wild mad weird weirdly funny
+    hammering galloping thumping thumped beating beats bananas over flipping uneven odd strange"""
 )
 WEAK = words_of("weak weakness weaker strength power powerless drop drops dropping dropped grip hold")
 TINGLING = words_of("tingling tingly tingles tingle tingled prickling prickles prickly needles ants")
 DARK = words_of(
-    """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon pepsi port"""
+    """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon
+    pepsi port"""
 )
 URINE = words_of("urine pee wee piss peeing peed weeing urinated urinating pissing pissed urination toilet")
 POPS = words_of("pop popped popping pops snap snapped crack cracked crunch crunched")
 SUDDEN = words_of(
-    """sudden suddenly worst thunderclap exploding exploded explosion explosive splitting blinding severe massive violent
-    brutal extreme extremely unbearable lightning hammer nowhere instantly"""
+    """sudden suddenly worst thunderclap exploding exploded explosion explosive splitting blinding severe
+    massive violent brutal extreme extremely unbearable lightning hammer nowhere instantly"""
 )
 HEADACHE = words_of("headache headaches migraine")
 
 CANNOT = (
-    r"(?:cant|cannot|can not|can no|couldnt|could not|unable to|not able to|wont|no longer|dont manage to|barely|hardly"
+    r"(?:cant|cannot|can not|can no|couldnt|could not|unable to|not able to"
+    r"|wont|no longer|dont manage to|barely|hardly"
     r"|cant even|struggling to|impossible to|didnt manage to|was not able to)"
 )
 _LIMB = r"(?:arms?|legs?|hands?|foot|feet|fingers?|limbs?|toes|thigh|calf|forearm|face|thumb)"
@@ -102,18 +104,36 @@ PHRASES: tuple[Phrase, ...] = (
     _phrase(
         "chest",
         "heart",
-        r"heart (?:really |also |still )?(?:hurts?|pains?|pain|aches?|is hurting|cramps?)(?! (?:for|to|when i see))",
-        r"(?:pains?|pressure|stabbing|stitch|cramp|pressing|tightness) (?:\S+ ){0,5}(?:in|at|around|near|of|behind) (?:my |the )?heart",
+        (
+            r"heart (?:really |also |still )?(?:hurts?|pains?|pain|aches?|is hurting"
+            r"|cramps?)(?! (?:for|to|when i see))"
+        ),
+        (
+            r"(?:pains?|pressure|stabbing|stitch|cramp|pressing|tightness) (?:\S+ ){0,5}(?:in"
+            r"|at|around|near|of|behind) (?:my |the )?heart"
+        ),
         r"(?:having|have|think|like|is|was) (?:\w+ ){0,3}heart attack",
     ),
     _phrase(
         "breath",
         "breathe breath breathing air gasping breathless breathlessness",
-        rf"{CANNOT} (?:\w+ )?(?:breathe|breath|get (?:\w+ )?(?:air|breath)|catch (?:my|a|any) (?:breath|air))",
+        (
+            rf"{CANNOT} (?:\w+ )?(?:breathe|breath|get (?:\w+ )?(?:air|breath)"
+            rf"|catch (?:my|a|any) (?:breath|air))"
+        ),
         rf"{CANNOT} get (?:my )?(?:air|breath) (?:in|back)",
-        r"(?:trouble|difficult\w*|struggl\w+|hard|problems?|problem with|fighting)(?: with)?(?: to| for)? (?:my )?(?:breathe|breathing|breath|air)",
-        r"breathing (?:is|was|feels|felt|gets|got|has been|became|becomes)(?: \w+){0,2} (?:hard|difficult|painful|impossible|tough|laboured|labored|shallow)",
-        r"breathing (?:wont|doesnt|does not|will not|isnt) (?:\w+ )?(?:settle|calm|come back|slow|settling|calming)",
+        (
+            r"(?:trouble|difficult\w*|struggl\w+|hard|problems?|problem with|fighting)(?: with)?"
+            r"(?: to| for)? (?:my )?(?:breathe|breathing|breath|air)"
+        ),
+        (
+            r"breathing (?:is|was|feels|felt|gets|got|has been|became|becomes)(?: \w+){0,2} "
+            r"(?:hard|difficult|painful|impossible|tough|laboured|labored|shallow)"
+        ),
+        (
+            r"breathing (?:wont|doesnt|does not|will not|isnt) (?:\w+ )?(?:settle"
+            r"|calm|come back|slow|settling|calming)"
+        ),
         r"gasping",
         r"short(?:ness)? of (?:breath|air)",
         r"(?:no|bad|too little|so little|little|not enough|hardly any|barely any) air",
@@ -122,159 +142,154 @@ PHRASES: tuple[Phrase, ...] = (
     _phrase(
         "breath",
         "breath breathless breathlessness breathing puffing winded",
-        r"(?:out of breath|breathless\w*|breathing (?:is |was )?(?:hard|heavy|heavily)|puffing|winded) (?:\S+ ){0,8}(?:sitting|rest|resting|still|minutes?|min|lying|walking|nothing|even|hours?|for no reason|calm|not normal|stairs|talking)",
+        (
+            r"(?:out of breath|breathless\w*|breathing (?:is |was )?(?:hard|heavy"
+            r"|heavily)|puffing|winded) (?:\S+ ){0,8}(?:sitting|rest|resting|still"
+            r"|minutes?|min|lying|walking|nothing|even|hours?|for no reason|calm"
+            r"|not normal|stairs|talking)"
+        ),
         r"(?:sitting|resting|lying|still|even) (?:\S+ ){0,5}(?:out of breath|breathless)",
     ),
     _phrase(
         "faint",
-        """fainted fainting faint blacked black blacking blackout consciousness unconscious passed pass passing collapsed
-        keeled keel greyed grey dark stars floor ground fell fall fallen dizzy headed lightheaded woke came collapse syncope""",
-        r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness|(?:was|went|been|were|i) unconscious|pass(?:ed|ing|es)? out(?! flyers| the| leaflets)|syncope",
-        r"blacked out(?! the| my| a)|black(?:ing)? out(?! the| my| a| curtains| blinds)|had a (?:short |brief |little )?blackout|blackout (?:for|during|on|after|in) (?:a|the|my|#|some|squats?)",
-        r"(?:i |ive |almost |nearly |just )collapsed|collapsed (?:in|at|after|during|on the (?:floor|ground|platform|gym))|collapse(?:d)?(?= (?:in the (?:shower|gym|changing)))",
+        """fainted fainting faint blacked black blacking blackout consciousness unconscious passed pass
+        passing collapsed keeled keel greyed grey dark stars floor ground fell fall fallen dizzy headed
+        lightheaded woke came collapse syncope""",
+        (
+            r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness|(?:was"
+            r"|went|been|were|i) unconscious|pass(?:ed|ing|es)? out(?! flyers"
+            r"| the| leaflets)|syncope"
+        ),
+        (
+            r"blacked out(?! the| my| a)|black(?:ing)? out(?! the| my| a| curtains"
+            r"| blinds)|had a (?:short |brief |little )?blackout|blackout (?:for"
+            r"|during|on|after|in) (?:a|the|my|#|some|squats?)"
+        ),
+        (
+            r"(?:i |ive |almost |nearly |just )collapsed|collapsed (?:in|at|after"
+            r"|during|on the (?:floor|ground|platform|gym))|collapse(?:d)?(?= (?:in the (?:shower"
+            r"|gym|changing)))"
+        ),
         r"greyed out|grey(?:ing)? out",
-        r"(?:felt|feel|feeling|was|am|im|came over|nearly|almost|close to|to|gonna|get|got|so|very|bit|quite) (?:a |very |so |really |bit |quite |little )*faint",
+        (
+            r"(?:felt|feel|feeling|was|am|im|came over|nearly|almost|close to"
+            r"|to|gonna|get|got|so|very|bit|quite) (?:a |very |so |really |bit "
+            r"|quite |little )*faint"
+        ),
         r"faint (?:feeling|and|after|during|on|in|at|spell)",
-        r"(?:went|going|everything|vision|all|became|became all|was|turned|gone) (?:\w+ )?(?:black|dark) (?:\S+ ){0,3}(?:eyes|vision|moment|second|seconds|sec|standing|stood|me)",
-        r"black (?:before|in front of) my eyes|everything (?:went|goes|turned|became) (?:black|dark)|vision (?:went|goes|gone|going|turned) (?:black|dark|grey)",
-        r"(?:so |that |too )?(?:dizzy|light ?headed|lightheaded|woozy)(?: that)?(?: i)? (?:fell|almost fell|nearly fell|almost went|had to (?:lie|sit|hold)|collapsed)",
-        r"(?:dizzy|light ?headed|lightheaded) (?:\S+ ){0,3}(?:fell over|fell down|fell to|on the floor|collapsed)",
-        r"(?:woke up|came to|came round|came around|next thing i (?:know|knew|remember)) (?:\S+ ){0,5}(?:floor|ground|deck)",
+        (
+            r"(?:went|going|everything|vision|all|became|became all|was|turned"
+            r"|gone) (?:\w+ )?(?:black|dark) (?:\S+ ){0,3}(?:eyes|vision|moment"
+            r"|second|seconds|sec|standing|stood|me)"
+        ),
+        (
+            r"black (?:before|in front of) my eyes|everything (?:went|goes|turned"
+            r"|became) (?:black|dark)|vision (?:went|goes|gone|going|turned) (?:black"
+            r"|dark|grey)"
+        ),
+        (
+            r"(?:so |that |too )?(?:dizzy|light ?headed|lightheaded|woozy)(?: that)?(?: i)? "
+            r"(?:fell|almost fell|nearly fell|almost went|had to (?:lie|sit|hold)"
+            r"|collapsed)"
+        ),
+        (
+            r"(?:dizzy|light ?headed|lightheaded) (?:\S+ ){0,3}(?:fell over|fell down"
+            r"|fell to|on the floor|collapsed)"
+        ),
+        (
+            r"(?:woke up|came to|came round|came around|next thing i (?:know|knew"
+            r"|remember)) (?:\S+ ){0,5}(?:floor|ground|deck)"
+        ),
         r"saw stars and (?:\w+ ){0,3}(?:fell|fall|keel\w*|down|over)",
     ),
     _phrase(
         "head",
         "head",
-        r"head (?:\w+ ){0,3}(?:exploded|exploding|explode|explodes) (?:\S+ ){0,6}(?:pain|headache|sudden|suddenly)",
-        rf"(?:{'|'.join(sorted(SUDDEN))})(?: \S+){{0,7}} (?:head pain|pain (?:\w+ ){{0,2}}(?:in|of|at|behind) (?:\S+ ){{0,4}}head)",
-        r"(?:head pain|pain (?:\w+ ){0,2}(?:in|of|at) (?:\S+ ){0,4}head) (?:\S+ ){0,8}(?:nowhere|suddenly|sudden|worst|thunderclap|explosion|never before)",
+        (
+            r"head (?:\w+ ){0,3}(?:exploded|exploding|explode|explodes) (?:\S+ ){0,6}(?:pain"
+            r"|headache|sudden|suddenly)"
+        ),
+        (
+            rf"(?:{'|'.join(sorted(SUDDEN))})(?: \S+){{0,7}} (?:head pain|pain (?:\w+ ){{0,2}}(?:in"
+            rf"|of|at|behind) (?:\S+ ){{0,4}}head)"
+        ),
+        (
+            r"(?:head pain|pain (?:\w+ ){0,2}(?:in|of|at) (?:\S+ ){0,4}head) (?:\S+ ){0,8}"
+            r"(?:nowhere|suddenly|sudden|worst|thunderclap|explosion|never before)"
+        ),
     ),
     _phrase(
         "head",
         "headache headaches migraine",
-        r"(?:headaches?|migraine) (?:\S+ ){0,8}(?:like never before|like a (?:bomb|hammer|bolt|lightning|flash|knife|blow)|in (?:one|a) (?:second|moment|instant))",
+        (
+            r"(?:headaches?|migraine) (?:\S+ ){0,8}(?:like never before|like a (?:bomb"
+            r"|hammer|bolt|lightning|flash|knife|blow)|in (?:one|a) (?:second"
+            r"|moment|instant))"
+        ),
         r"came (?:on )?(?:in one|like a|all at once|out of) (?:\S+ ){0,5}headache",
     ),
     _phrase(
         "numb",
         "feel feeling sensation numb numbness",
         rf"{CANNOT} (?:\w+ )?feel (?:anything in )?{_MY}{_LIMB}",
-        rf"(?:do not|dont|did not|didnt) (?:\w+ )?feel (?:anything in )?(?:my|the) (?:\w+ )?{_LIMB} (?:any ?more|anymore|at all|since|properly)",
-        rf"(?:no|little|less|hardly any|barely any|lost|losing|lost all|loss of|without|zero) (?:feeling|sensation) (?:in|on|of) {_MY}{_LIMB}",
+        (
+            rf"(?:do not|dont|did not|didnt) (?:\w+ )?feel (?:anything in )?(?:my"
+            rf"|the) (?:\w+ )?{_LIMB} (?:any ?more|anymore|at all|since|properly)"
+        ),
+        (
+            rf"(?:no|little|less|hardly any|barely any|lost|losing|lost all|loss of"
+            rf"|without|zero) (?:feeling|sensation) (?:in|on|of) {_MY}{_LIMB}"
+        ),
         rf"feel nothing (?:\w+ )?(?:in|on) {_MY}{_LIMB}",
         r"numb (?:between|around) my (?:legs|groin|saddle|crotch|buttocks)",
     ),
     _phrase(
         "control",
-        "control move lift raise droopy drooping droops paralysed paralyzed limp obey obeying obeys hangs hanging hang drags dragging drag drops "
-        "dropping flops flopping slurred tell want stroke lame",
+        """control move lift raise droopy drooping droops paralysed paralyzed limp obey obeying obeys
+        hangs hanging hang drags dragging drag drops dropping flops flopping slurred tell want stroke
+        lame""",
         rf"(?:lost|losing|lose|loss of|no) (?:all )?control (?:of|over|in) {_MY}{_LIMB}",
-        rf"{CANNOT} (?:\w+ )?(?:move|control|lift|raise) (?:my|the|one|his) (?:\w+ )?(?:arms?|legs?|foot|feet|hands?|fingers|toes)",
-        rf"{_LIMB} (?:\S+ ){{0,4}}(?:paraly[sz]ed|wont move|doesnt move|does not move|would not move|wouldnt move|(?:wont|doesnt|does not|didnt|not|wouldnt|would not|will not) obey\w*|hangs? limp|just hangs?|hanging|went limp|is limp|gone limp|gave way and)",
+        (
+            rf"{CANNOT} (?:\w+ )?(?:move|control|lift|raise) (?:my|the|one|his) (?:\w+ )?(?:arms?"
+            rf"|legs?|foot|feet|hands?|fingers|toes)"
+        ),
+        (
+            rf"{_LIMB} (?:\S+ ){{0,4}}(?:paraly[sz]ed|wont move|doesnt move|does not move"
+            rf"|would not move|wouldnt move|(?:wont|doesnt|does not|didnt|not|wouldnt"
+            rf"|would not|will not) obey\w*|hangs? limp|just hangs?|hanging|went limp"
+            rf"|is limp|gone limp|gave way and)"
+        ),
         rf"{_LIMB} (?:wont|doesnt|does not|didnt|will not|would not) (?:\w+ )?do what i (?:tell|want|say)",
         r"(?:foot|leg) (?:\w+ )?(?:drops|dropping|drags|dragging|flops|flopping)",
         r"(?:dragging|drag) my (?:\w+ )?(?:foot|leg)|keeps? (?:flopping|dropping|dragging)",
-        r"(?:face|mouth|eye) (?:\S+ ){0,3}(?:droopy|drooping|droops|hanging)|slurred speech|speech (?:is |was |got )?slurred|(?:having|have|think|like) (?:\w+ ){0,3}a stroke(?! of)",
+        (
+            r"(?:face|mouth|eye) (?:\S+ ){0,3}(?:droopy|drooping|droops|hanging)"
+            r"|slurred speech|speech (?:is |was |got )?slurred|(?:having|have"
+            r"|think|like) (?:\w+ ){0,3}a stroke(?! of)"
+        ),
     ),
     _phrase(
         "bladder",
-        "wet peed pissed weed control bladder hold incontinent incontinence leak leaking leaked pee wee urine water bowels bowel poo",
+        """wet peed pissed weed control bladder hold incontinent incontinence leak leaking leaked pee wee
+        urine water bowels bowel""",
         r"(?:wet|peed|pissed|weed) (?:myself|my (?:pants|trousers|shorts|leggings|self))",
-        r"(?:lost|lose|losing|loss of|no) (?:\w+ )?control (?:of|over) (?:my |the )?(?:bladder|pee|wee|urine|bowels?)",
+        (
+            r"(?:lost|lose|losing|loss of|no) (?:\w+ )?control (?:of|over) (?:my "
+            r"|the )?(?:bladder|pee|wee|urine|bowels?)"
+        ),
         rf"{CANNOT} (?:\w+ )?(?:hold|control|feel) (?:my |the )?(?:bladder|pee|wee|urine|bowels?|water)",
-        r"incontinen\w+|(?:lost|no|loss of) (?:bladder|bowel) control|bladder (?:just went|emptied|gave|control (?:is|was) gone)",
+        (
+            r"incontinen\w+|(?:lost|no|loss of) (?:bladder|bowel) control|bladder (?:just went"
+            r"|emptied|gave|control (?:is|was) gone)"
+        ),
         r"(?:leak|leaking|leaked) (?:\w+ )?(?:urine|pee|wee)",
     ),
     _phrase("urine", "passing", r"passing (?:dark|brown|blood|red)"),
-    _phrase(
-        "heart",
-        "heart palpitations",
-        r"heart attack (?:symptoms|signs)",
-    ),
 )
 
 CANNOT_USE = re.compile(
-    rf"\b(?:{CANNOT} (?:\w+ ){{0,3}}(?:walk|stand|bear|put|move|bend|straighten|lift|raise|load|step|extend|weight|turn|use|flex|grip|rotate)"
+    rf"\b(?:{CANNOT} (?:\w+ ){{0,3}}(?:walk|stand|bear|put|move|bend|straighten"
+    rf"|lift|raise|load|step|extend|weight|turn|use|flex|grip|rotate)"
     r"|no weight (?:on|through)|cant at all)\b"
 )
 """What a joint or a limb cannot do any more, beside a pop."""
-
-EXERCISE_AFTER = words_of(
-    """press day supported fly flies workout machine dip dips expander pass height size hair exercises exercise pump muscle
-    muscles session"""
-)
-"""Words after "chest" that make it an exercise or its muscle."""
-TRAINED_CHEST = re.compile(
-    r"\b(?:muscles?|muscular|pecs?|sore|soreness|doms|pump|pumped|stretch\w*|foam"
-    r"|(?:weights?|bar|barbell|dumbbells?|plates?|disc|kg|bell|sandbag|ball|vest|backpack|belt)(?: \S+){0,5} (?:on|to|against|at|across) (?:my |the )?chest"
-    r"|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest)\b"
-)
-"""The chest as a place that the bar comes to, or as a trained muscle."""
-TRAINING_NEAR = words_of(
-    """bench benched benching press presses pressing flies fly flys dip dips pushups push pullover pullovers workout yesterday
-    touch touched pause paused up big wide proud tall"""
-)
-SURELY_CHEST = re.compile(
-    r"\b(?:chest (?:is |was )?(?:pains?|hurts?|pressure|tightness)|(?:pains?|pressure|tightness|press(?:es|ing)) (?:\S+ ){0,2}(?:in|on|behind) (?:my|the) (?:chest|breast))\b"
-)
-
-SERIOUS = re.compile(
-    r"\b(?:not funny|no joke|not a joke|not joking|seriously|serious|still|since|hours?|yesterday|days?|worried|scared|now)\b"
-)
-"""Words that take the joke out of a sign."""
-_ASLEEP = r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|in (?:my )?bed|boredom|bored"
-_STORY = r"movie|film|series|episode|novel|the hero|documentary|podcast"
-_FUN = r"laugh\w*|giggl\w*|price|prices|the bill|when i saw|kidding|jk|hilarious"
-FIGURES: dict[Sign, re.Pattern[str]] = {
-    sign: re.compile(rf"\b(?:{'|'.join((_STORY, *ways))})\b")
-    for sign, ways in {
-        "chest": (r"off my chest", r"treasure chest", r"heart attack when", r"just kidding", r"hurts? (?:\w+ )?(?:seeing|to see|to watch|watching)", r"(?:nearly|almost) (?:\w+ )?(?:a )?heart attack"),
-        "breath": (_FUN, r"hold(?:ing)? my breath", r"breath of fresh", r"tak\w+ my breath", r"took my breath", r"breathing (?:exercise|technique|pattern|cue)", r"brac(?:e|ing)"),
-        "faint": (_ASLEEP, _FUN, r"needle", r"faint (?:hope|idea|memory|line|smell)", r"cheese"),
-        "heart": (_FUN,),
-        "head": (r"headache to", _FUN),
-        "numb": (_ASLEEP, _FUN, r"cold|ice|icy|freezing|frozen|winter|snow|dentist|sat on|dental|gloves"),
-        "tingling": (r"excit\w+", _FUN),
-        "control": (_FUN,),
-        "pop": (_FUN,),
-        "urine": (r"kidding",),
-        "bladder": (_FUN, r"(?:nearly|almost) (?:\S+ ){0,4}(?:when|because)"),
-    }.items()
-}  # fmt: skip
-"""Figures of speech, by the sign that they sound like."""
-JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder"})
-"""Signs that are often said in jest of a hard set."""
-
-DENYING = words_of(
-    "no not without never didnt dont doesnt isnt wasnt havent hasnt neither nor none zero arent werent nothing nil"
-)
-NOT_DENYING_AFTER = words_of(
-    "sure certain great good well only just joke idea kidding funny lying know believe wrong normal longer understand"
-)
-"""Words after "not", "no" or "dont" that make it no denial: "not sure", "no joke", "dont know"."""
-SYMPTOMS = words_of(
-    """chest pain pains pressure dizziness dizzy fainting faint numbness numb tingling weakness weak breathlessness breathless palpitations
-    palpitation headache headaches shortness of breath short or nor any kind sort other signs symptoms anything like that
-    such unusual real sudden severe bad discomfort tightness heart blackout blackouts nausea sweating trouble breathing problems
-    dark urine pins needles loss feeling control bladder legs leg arm arms hands hand feet in my the"""
-)
-"""Words of a list of symptoms, all of which a "no" at its head denies."""
-ANSWERED_NO = re.compile(
-    r" ?(?:[?:=-] ?)?(?:no|nope|none|negative|nil|never|nothing|n)(?= [.,;!)\n/]|$| thanks| thank| so far| at all)"
-)
-THOUGHT_OF = re.compile(
-    r"\b(?:if i|if you|if my|in case|what if|would it be|should i ever|article|read (?:about|that)|reading about|warned|warn|leaflet|checklist"
-    r"|you asked|signs (?:of|like)|happens? if|wondering what|lesson|training course|first aid)\b"
-)
-IN_GENERAL = re.compile(
-    r"^(?:does|do|can|could|why do|why does|how common|how often|is it (?:true|common))\b(?=.*\b(?:happen|happens|common|cause|people|everyone|anyone|often)\b)"
-    r"(?!.*\b(?:i|my|me|ive|im)\b)"
-)
-BESIDE_ME = re.compile(
-    r"\b(?:next to|beside|behind|in front of|near|opposite|with|at|in|from|on|of|to|around|by|across from) (?:me|my)\b"
-)
-ME = re.compile(r"\b(?:i|my|ive|im|me|mine|myself)\b")
-SOMEBODY_FIRST = re.compile(
-    rf"^(?:\W*(?:and|so|but|well|yesterday|today|lol|haha) )*(?:my|our|the|a|some|one)? ?(?:\w+ )?(?:{PERSONS})s? "
-)
-GOES_ON = words_of("had has have got is was were who whose he she they his her their")

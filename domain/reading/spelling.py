@@ -13,24 +13,26 @@ from domain.reading.tokens import WORD, Token
 from domain.reading.words import words_of
 
 SAFETY_WORDS = words_of(
-    """achilles ankle ankles bladder blacked breath breathe breathing breathless chest collapsed dizziness dizzy elbow
-    elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache headaches heart hurting
-    hurts knees numbness painful pains palpitations passed pinches pinching popped pressure shoulder shoulders
-    stabbing stomach strained swollen thigh thighs tightness tingling tingly tweaked unconscious urine wrist wrists"""
+    """achilles ankle ankles bladder blacked breath breathe breathing breathless chest collapsed dizziness
+    dizzy elbow elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache headaches
+    heart hurting hurts knees numbness painful pains palpitations passed pinches pinching popped pressure
+    shoulder shoulders stabbing stomach strained swollen thigh thighs tightness tingling tingly tweaked
+    unconscious urine wrist wrists"""
 )
 """Words of five letters or more, each of which may have one slip."""
 SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
 """Words of four letters, of which only two letters may have changed places."""
 
 _GOOD_AS_THEY_ARE = words_of(
-    """angle angles breach breaches breaching breadth breaths breeding cheat cheats chess chests chesty collapse
-    collapses collapser crest ditzy fain faints feint feinting feinted grain grains grin groan groans groins grown
-    hear heard hearing hears heartb hearth hearts hearty heat hunting hunts hurdling hurls hurting passes parsed paused
-    pained paint painted paints pairs paid paired plaid plain plains pans pants passe past pasted phased pinched pinned
-    pitches pitching plopped popper poppet presume pressured propped punched punches punching pins pin smoulder
-    sprained stained stomachs strain strains strainer stubbing swallow swollens though tinkling topped twine twinge uncle
-    urines wrest writs kneels kneed kneel preys poised pissed passer gasped blacken backed slacked blocked
-    tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
+    """angle angles breach breaches breaching breadth breaths breeding cheat cheats chess chests chesty
+    collapse collapses collapser crest ditzy fain faints feint feinting feinted grain grains grin groan
+    groans groins grown hear heard hearing hears heartb hearth hearts hearty heat hunting hunts hurdling
+    hurls hurting passes parsed paused pained paint painted paints pairs paid paired plaid plain plains pans
+    pants passe past pasted phased pinched pinned pitches pitching plopped popper poppet presume pressured
+    propped punched punches punching pins pin smoulder sprained stained stomachs strain strains strainer
+    stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs kneels kneed
+    kneel preys poised pissed passer gasped blacken backed slacked blocked tweeted twisted tangling tingle
+    tingles weights heartbreak stabbings"""
 )
 _ALIASES = {
     "kne": "knee",
