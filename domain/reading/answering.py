@@ -13,7 +13,8 @@ from decimal import Decimal
 from domain.reading.context import Known, day_of
 from domain.reading.message import Message, message_of
 from domain.reading.naming import names_for
-from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
+from domain.reading.phrases import Mark, find_marks
+from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST
 from domain.reading.when import find_days, past_day

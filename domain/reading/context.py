@@ -12,7 +12,7 @@ from functools import lru_cache
 from typing import Literal
 
 from domain.exercises import lookup
-from domain.reading.phrases import Quantity
+from domain.reading.quantities import Quantity
 from domain.reading.request import Planned, Request
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit, convert

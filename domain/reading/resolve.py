@@ -8,10 +8,12 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from domain.reading.context import MOST_KG, MOST_REPS, MOST_REPS_SAID, MOST_SECONDS, Day, Known, day_of
-from domain.reading.fold import Draft, Fold, Source
+from domain.reading.drafts import Draft, Source
+from domain.reading.fold import Fold
 from domain.reading.gather import Group
 from domain.reading.naming import Named
-from domain.reading.phrases import Mark, Quantity
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request, Slot
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit, to_kg

@@ -10,12 +10,16 @@ from datetime import date, datetime
 from decimal import Decimal
 
 from domain.reading import correct, scope, wants
+from domain.reading.away import Wanted
 from domain.reading.body import find_pain
 from domain.reading.danger import danger_pain, signs
-from domain.reading.gather import Element, Group, find_pointers, gather
+from domain.reading.elements import Element
+from domain.reading.gather import Group, gather
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
-from domain.reading.phrases import Mark, Quantity, find_marks, find_quantities
+from domain.reading.phrases import Mark, find_marks
+from domain.reading.pointers import find_pointers
+from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
 from domain.reading.tokens import LONGEST, NUMBER
@@ -152,7 +156,7 @@ def _reading(
     pain: tuple,  # type: ignore[type-arg] # of Pain
     urgent: bool,  # noqa: FBT001 - one of the reading's fields
     all_wants: Sequence[Want],
-    wanted: wants.Wanted,
+    wanted: Wanted,
     asks: Sequence[Slot],
     placed: Sequence[Placed],
 ) -> Reading:
@@ -331,7 +335,7 @@ def _training_days(
     quantities: Sequence[Quantity],
     named: Sequence[Named],
     sent: datetime,
-    wanted: wants.Wanted,
+    wanted: Wanted,
 ) -> list[Day]:
     def has_set(start: int, end: int) -> bool:
         return any(start <= q.start < end for q in quantities) or any(

@@ -1,0 +1,291 @@
+"""Which numbers count: a lone bare number only beside a name, after a verb of doing, or alone in its
+clause."""
+
+from domain.reading.elements import Element
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
+from domain.reading.tokens import LINE, NUMBER, WORD
+from domain.reading.words import (
+    AND_WORDS,
+    AT_WORDS,
+    BETWEEN,
+    FILLERS,
+    FOR_WORDS,
+    RESULT_VERBS,
+    THEN_WORDS,
+    TIMES_SIGNS,
+    words_of,
+)
+
+PROVIDERS = frozenset(
+    {
+        "same all",
+        "same load",
+        "up",
+        "down",
+        "more reps",
+        "fewer reps",
+        "target",
+        "target more",
+        "target fewer",
+        "body",
+        "unknown load",
+        "pin",
+        "zero",
+        "same again",
+    }
+)
+"""Phrases that give a load or reps of their own."""
+
+
+def anchored(
+    message: Message, things: list[Named | Element | Mark], blank: set[int]
+) -> list[Named | Element | Mark]:
+    """Leave out lone bare numbers that nothing anchors, and weak names away from a number."""
+    kept: list[Named | Element | Mark] = []
+    for i, thing in enumerate(things):
+        before = things[i - 1] if i else None
+        after = things[i + 1] if i + 1 < len(things) else None
+        if isinstance(thing, Named):
+            if thing.weak and (not thing.names or _is_body_part(message, thing)):
+                continue
+            if thing.weak and not (
+                _beside(message, before, thing, blank) or _beside(message, thing, after, blank)
+            ):
+                continue
+            kept.append(thing)
+        elif isinstance(thing, Element):
+            beside_before = _past_marks(things, i, -1)
+            beside_after = _past_marks(things, i, 1)
+            if isinstance(beside_before, Named) and _close(message, beside_before.end, thing.start, blank):
+                thing.next_to_name = True
+            after = beside_after
+            if isinstance(after, Named) and _close(message, thing.end, after.start, blank, of=True):
+                thing.next_to_name = True
+            if _is_anchored(message, thing, kept, things, i, blank):
+                kept.append(thing)
+        else:
+            kept.append(thing)
+    return kept
+
+
+_STATES = words_of("""is are was were feels felt feel still hurts so looks got gets really""")
+
+
+def _is_body_part(message: Message, name: Named) -> bool:
+    """Return whether a word is a part of the body here, and no exercise: "my chest is pumped"."""
+    return message.text(name.start - 1) == "my" and message.text(name.end) in _STATES
+
+
+def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Named | Element | Mark | None:
+    """Return the next thing in a direction that is not a phrase which only describes."""
+    at = i + step
+    while 0 <= at < len(things):
+        thing = things[at]
+        if not isinstance(thing, Mark) or thing.kind in PROVIDERS:
+            return thing
+        at += step
+    return None
+
+
+def _beside(message: Message, left: object, right: object, blank: set[int]) -> bool:
+    if isinstance(left, Named) and isinstance(right, Element):
+        return _close(message, left.end, right.start, blank)
+    if isinstance(left, Element) and isinstance(right, Named):
+        return _close(message, left.end, right.start, blank, of=True)
+    if isinstance(left, Named) and isinstance(right, Mark):
+        return right.kind in PROVIDERS and right.start - left.end <= 2
+    if isinstance(left, Mark) and isinstance(right, Named):
+        return left.kind in PROVIDERS and right.start - left.end <= 2
+    return False
+
+
+_CLOSE = (
+    FILLERS
+    | AT_WORDS
+    | FOR_WORDS
+    | TIMES_SIGNS
+    | words_of(
+        """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
+        machine
+    total also there says -> > | * weight weighed using loaded today be been as well warm topped out"""
+    )
+)
+
+
+def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool = False) -> bool:
+    """Return whether only small words stand between two places."""
+    allowed = 6
+    for at in range(start, end):
+        if at in blank:
+            continue
+        token = message.tokens[at]
+        if token.kind == LINE:
+            if of:
+                return False
+            continue
+        if token.text in {".", "!", "?", ";"} or (of and token.text == ","):
+            return False
+        if token.kind == NUMBER:
+            return False
+        if (
+            token.text in _CLOSE
+            or (of and token.text in {"of", "on", "the", "in", "a"})
+            or token.text in {"on", "my", "i"}
+        ):
+            allowed -= 1
+            if allowed < 0:
+                return False
+            continue
+        return False
+    return True
+
+
+def _is_anchored(
+    message: Message,
+    element: Element,
+    kept: list[Named | Element | Mark],
+    things: list[Named | Element | Mark],
+    i: int,
+    blank: set[int],
+) -> bool:
+    quantities = element.quantities
+    first = quantities[0]
+    if len(quantities) > 1:
+        joints = set(element.joints[1:])
+        if not joints & {"x", "for", "@", "at", ":"} and all(
+            q.role in {"pair", "plates"} for q in quantities
+        ):
+            return element.next_to_name and len(quantities) == 1
+        if joints & {"x", "for", "@", "at", ":"} or any(q.role is not None for q in quantities):
+            return not (joints == {"-"} and _is_range(quantities))
+        if joints == {"-"} and _is_range(quantities):
+            return False
+    elif first.role == "reps" and not (first.times and message.text(first.end - 1) == "times"):
+        return True
+    if element.joints[0] == "change":
+        return True
+    following = things[i + 1] if i + 1 < len(things) else None
+    if isinstance(following, Mark) and following.kind == "change":
+        return True
+    if element.next_to_name:
+        return True
+    sentence = message.sentence[element.start]
+    beside = [t for t in things if t is not element and message.sentence[t.start] == sentence]
+    named = any(isinstance(t, Named) for t in beside)
+    if first.role in {"load", "sets", "plates"} and (first.unit is not None or first.role != "load"):
+        if named or any(
+            isinstance(t, Element) and any(q.role == "reps" for q in t.quantities) for t in beside
+        ):
+            return True
+        if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
+            return True
+    if first.role == "reps":
+        return (
+            named
+            or _alone(message, element, blank)
+            or any(isinstance(t, Element) and t.quantities[0].role == "load" for t in beside)
+        )
+    if first.role == "load" and (first.kind is not None or first.each):
+        return True
+    if first.role == "seconds" and not first.minutes:
+        return True
+    if first.role == "seconds":
+        return named or _alone(message, element, blank)
+    before = kept[-1] if kept else None
+    if isinstance(before, Element) and element.joints[0] in {",", "/", "and", "then", "-", "x"}:
+        return _ends_here(message, element.end) or element.joints[0] != "," or len(quantities) > 1
+    if (
+        isinstance(before, Mark)
+        and before.kind in PROVIDERS
+        and _close(message, before.end, element.start, blank)
+    ):
+        return True
+    if i + 1 < len(things):
+        after = things[i + 1]
+        if (
+            isinstance(after, Mark)
+            and after.kind in {"failed on", "failure", "rir", "same load", "no failure", "lowering", "body"}
+            and _close(message, element.end, after.start, blank)
+        ):
+            return True
+    verb_at = element.start - 1
+    while verb_at >= 0 and message.text(verb_at) in BETWEEN | {"about", "another"}:
+        verb_at -= 1
+    if (
+        message.text(verb_at) in RESULT_VERBS
+        and message.sentence[max(verb_at, 0)] == sentence
+        and _ends_here(message, element.end)
+    ):
+        element.result = True
+        return True
+    return _alone(message, element, blank)
+
+
+_AFTER_RESULT = words_of(
+    """today again done easy hard tough felt good great lol haha this that then at with for and but so again
+    now just only clean solid x ok okay yesterday tonight still please total also easily barely reps set
+    kg too max somehow final unfortunately sadly though tho finally before after all in i phew wow coach
+    pb pr new first second third fourth last set"""
+)
+
+
+def _is_range(quantities: list[Quantity]) -> bool:
+    """Return whether numbers joined by dashes are a range, 8-10, rather than a list, 8-7-6."""
+    values = [q.value for q in quantities]
+    return len(values) == 2 and values[0] < values[1]
+
+
+def _ends_here(message: Message, end: int) -> bool:
+    """Return whether nothing that can be counted follows: the clause ends, or goes on with a small word."""
+    if end >= len(message.tokens):
+        return True
+    token = message.tokens[end]
+    return (
+        token.kind != WORD
+        or token.text in _AFTER_RESULT
+        or token.text
+        in AND_WORDS
+        | THEN_WORDS
+        | {
+            "but",
+            "because",
+            "on",
+            "before",
+            "after",
+            "which",
+            "while",
+            "instead",
+            "not",
+            "as",
+            "or",
+            "if",
+            "out",
+            "the",
+            "more",
+            "per",
+            "each",
+            "no",
+            "cause",
+            "cuz",
+            "from",
+            "since",
+        }
+    )
+
+
+def _alone(message: Message, element: Element, blank: set[int]) -> bool:
+    """Return whether only small words stand around an element in its clause."""
+    start, end = message.clause_span(element.start)
+    stop = max(end, element.end)
+    return all(
+        at in blank
+        or element.start <= at < element.end
+        or message.tokens[at].kind != WORD
+        or message.text(at) in FILLERS
+        or message.text(at) in BETWEEN
+        or bool(message.taken[at] and message.taken[at] not in {"a question"})
+        for at in range(start, stop)
+    )

@@ -1,0 +1,150 @@
+"""Numbers that are tightly joined, and how: by times signs, "for", "at", slashes, or nothing."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from domain.reading.message import Message
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
+from domain.reading.tokens import LINE, WORD
+from domain.reading.words import (
+    AND_WORDS,
+    AT_WORDS,
+    BETWEEN,
+    FOR_WORDS,
+    LOAD_NOUNS,
+    RESULT_VERBS,
+    THEN_WORDS,
+    TIMES_SIGNS,
+)
+
+TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
+"""Joints inside one element; the others stand between elements: , and then line stop gap."""
+
+
+@dataclass(slots=True)
+class Element:
+    """Numbers that are tightly joined. `joints[i]` stands before `quantities[i]`; the first one before
+    them all."""
+
+    quantities: list[Quantity]
+    joints: list[str]
+    after_at: bool = False
+    next_to_name: bool = False
+    result: bool = False
+
+    @property
+    def start(self) -> int:
+        """The first token."""
+        return self.quantities[0].start
+
+    @property
+    def end(self) -> int:
+        """The token after the last."""
+        return self.quantities[-1].end
+
+
+Item = Element | Mark
+
+
+def joint_between(message: Message, start: int, end: int, blank: set[int]) -> str:
+    """Return how two numbers are joined by the tokens from `start` to before `end`."""
+    seen: str | None = None
+    words = 0
+    explained = [at for at in range(start, end) if message.taken[at] == "an explanation"]
+    if explained:
+        start = explained[-1] + 1
+    for at in range(start, end):
+        if at in blank:
+            continue
+        token = message.tokens[at]
+        text = token.text
+        if token.kind == LINE:
+            return "line"
+        if text in {".", "!", "?", ";"}:
+            return "stop"
+        if text == ")" and explained:
+            continue
+        if text in {",", "(", ")"}:
+            seen = ","
+        elif text in TIMES_SIGNS:
+            seen = _stronger(seen, "x")
+        elif text in FOR_WORDS:
+            seen = "for" if seen in {None, "for", ","} else seen
+        elif text in AT_WORDS:
+            seen = _stronger(seen, "@" if text == "@" else "at")
+        elif text == "-" and not token.glued:
+            seen = _stronger(seen, ":") if at == start and at + 1 == end else _stronger(seen, ",")
+        elif text in {"/", ":", "-", "="}:
+            seen = _stronger(seen, {"=": ":"}.get(text, text))
+        elif text in {"|"}:
+            seen = ","
+        elif text in AND_WORDS or text in {"+", "or"}:
+            seen = _stronger(seen, "and")
+        elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:
+            seen = _stronger(seen, ",")
+        elif text in THEN_WORDS or text == ">":
+            seen = "then"
+        elif (
+            text in BETWEEN
+            or text in LOAD_NOUNS
+            or (text == "on" and message.text(at + 1) in {"my", "the"} and message.text(at + 2) in LOAD_NOUNS)
+            or (
+                token.kind == WORD
+                and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}
+            )
+        ):
+            words += 1
+            if words > 4:
+                return "gap"
+        elif token.kind == WORD or text in {"%", "€", "$", "£"}:
+            return "gap"
+    return seen if seen is not None else ("" if words <= 2 else "gap")
+
+
+_STRENGTH = {"": 0, "x": 1, "for": 1, ":": 1, "/": 1, "-": 1, "@": 2, "at": 2, "and": 3, ",": 3, "then": 4}
+
+
+def _stronger(seen: str | None, new: str) -> str:
+    return new if seen is None or _STRENGTH[new] > _STRENGTH[seen] else seen
+
+
+def elements_of(
+    message: Message,
+    quantities: Sequence[Quantity],
+    blank: set[int],
+    name_tokens: set[int],
+    pointers: dict[int, int],
+    changes: set[int],
+) -> list[Element]:
+    """Return the numbers of a message, joined where they are tightly joined."""
+    elements: list[Element] = []
+    before: Quantity | None = None
+    for quantity in quantities:
+        joint = "gap"
+        if before is not None:
+            between = range(before.end, quantity.start)
+            if any(at in name_tokens for at in between):
+                last_name = max(at for at in between if at in name_tokens) + 1
+                after_name = joint_between(message, last_name, quantity.start, blank)
+                joint = after_name if after_name in {",", "and", "then", "line", "stop"} else "name"
+            elif any(at in pointers for at in between):
+                joint = "then"
+            elif any(at in changes for at in between):
+                joint = "change"
+            else:
+                joint = joint_between(message, before.end, quantity.start, blank)
+        if joint in TIGHT and elements:
+            elements[-1].quantities.append(quantity)
+            elements[-1].joints.append(joint)
+        else:
+            elements.append(
+                Element(
+                    [quantity],
+                    [joint],
+                    after_at=message.text(quantity.start - 1) in AT_WORDS,
+                    result=message.text(quantity.start - 1) in RESULT_VERBS,
+                )
+            )
+        before = quantity
+    return elements

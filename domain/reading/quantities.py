@@ -1,0 +1,253 @@
+"""Numbers with the words that tell what they are numbers of: a load, reps, sets, seconds, plates, a pair."""
+
+from decimal import Decimal
+from typing import Literal, NamedTuple
+
+from domain.reading.message import Message
+from domain.reading.tokens import NUMBER
+from domain.reading.words import (
+    KG_WORDS,
+    LB_WORDS,
+    MINUTE_WORDS,
+    NEGATIVE_WORDS,
+    REP_ADJECTIVES,
+    REP_WORDS,
+    SECOND_WORDS,
+    SET_WORDS,
+    STONE_WORDS,
+)
+from domain.units import Unit
+
+Role = Literal["load", "reps", "sets", "seconds", "pair", "plates"]
+"""What a number is a number of; "pair" is "30s", which can be a pair of dumbbells or seconds."""
+
+
+class Quantity(NamedTuple):
+    """A number of the message with the words that tell what it is, from token `start` to before `end`."""
+
+    value: Decimal
+    start: int
+    end: int
+    role: Role | None = None
+    unit: Unit | Literal["stone"] | None = None
+    kind: Literal["each", "added", "assist"] | None = None
+    lowering: bool = False
+    a_side: bool = False
+    each: bool = False
+    minus: bool = False
+    minutes: bool = False
+    plus: bool = False
+    times: bool = False
+
+
+def find_quantities(message: Message, marked: set[int]) -> list[Quantity]:
+    """Return the numbers of the message that can be of a set, in order, each with what its words tell."""
+    found: list[Quantity] = []
+    at = 0
+    tokens = message.tokens
+    count = len(tokens)
+    while at < count:
+        if tokens[at].kind != NUMBER or message.taken[at] or at in marked:
+            at += 1
+            continue
+        quantity = _quantity(message, at)
+        found.append(quantity)
+        at = max(quantity.end, at + 1)
+    return found
+
+
+def _quantity(message: Message, at: int) -> Quantity:
+    """Return the number at token `at` with the words before and after it that tell what it is."""
+    tokens = message.tokens
+    value = tokens[at].value or Decimal(0)
+    start, end = at, at + 1
+    role: Role | None = None
+    unit: Unit | Literal["stone"] | None = None
+    kind: Literal["each", "added", "assist"] | None = None
+    minus = lowering = each = a_side = minutes = plus = times = False
+
+    after = message.text(end)
+    glued = end < len(tokens) and tokens[end].glued
+    if (
+        after == ":"
+        and glued
+        and end + 1 < len(tokens)
+        and tokens[end + 1].glued
+        and tokens[end + 1].value is not None
+    ):
+        clock = tokens[end + 1]
+        if (
+            len(clock.text) == 2
+            and value <= 20
+            and value == int(value)
+            and clock.value is not None
+            and clock.value < 60
+        ):
+            return Quantity(value * 60 + clock.value, start, end + 2, "seconds", minutes=True)
+    if after in KG_WORDS:
+        unit, role, end = "kg", "load", end + 1
+    elif after in LB_WORDS or (after == "№" and glued):
+        unit, role, end = "lb", "load", end + 1
+    elif after == "k" and glued and message.text(end + 1) in {"x", "for", "@", "*"}:
+        unit, role, end = "kg", "load", end + 1
+    elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
+        unit, role, end = "stone", "load", end + 1
+    elif after == "s":
+        role, end = ("pair" if glued else "seconds"), end + 1
+    elif (
+        after in SECOND_WORDS
+        and not (after == "second" and message.text(end + 1) in {"set", "one", "rep", "round"})
+    ) or (after == '"' and glued):
+        role, end = "seconds", end + 1
+    elif after in MINUTE_WORDS:
+        value, role, end, minutes = value * 60, "seconds", end + 1, True
+        more = message.value(end) if message.text(end) not in {"and"} else message.value(end + 1)
+        step = end if message.text(end) not in {"and"} else end + 1
+        if more is not None and more < 60 and message.text(step + 1) in SECOND_WORDS | {"s", "", ".", ","}:
+            value, end = value + more, step + 1
+            if message.text(end) in SECOND_WORDS | {"s"}:
+                end += 1
+    elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
+        role, end = "reps", end + 1
+    elif after in SET_WORDS:
+        role, end = "sets", end + 1
+        if message.text(end) == "of":
+            end += 1
+    elif after in REP_ADJECTIVES and message.text(end + 1) in REP_WORDS:
+        role, end = "reps", end + 2
+    elif (
+        after in REP_ADJECTIVES
+        and message.text(end + 1) in REP_ADJECTIVES
+        and message.text(end + 2) in REP_WORDS
+    ):
+        role, end = "reps", end + 3
+    elif after in NEGATIVE_WORDS:
+        role, lowering, end = "reps", True, end + 1
+    elif after in REP_ADJECTIVES and message.text(end + 1) in NEGATIVE_WORDS:
+        role, lowering, end = "reps", True, end + 2
+    elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
+        role, end = "reps", end + 2
+    elif after in {"plate", "plates"}:
+        role, end = "plates", end + 1
+    elif (
+        after in {"x", "times"}
+        and (message.value(end + 1) is None or message.text(end + 2) == "times")
+        and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"}
+        and message.text(end + 1) not in {"per"}
+    ):
+        role, end, times = "reps", end + 1, after == "times"
+    if role == "reps" and message.text(end) in NEGATIVE_WORDS:
+        lowering, end = True, end + 1
+
+    before = message.text(at - 1)
+    if (
+        before in {"+", "plus"}
+        and role in {None, "load"}
+        and (message.value(at - 2) is None or (at >= 2 and not tokens[at - 1].glued and tokens[at].glued))
+    ):
+        plus, start, role = True, at - 1, "load"
+        if message.text(start - 1) in {"bw", "bodyweight", "weight", "body"}:
+            kind, plus = "added", False
+            start -= 1
+            if message.text(start) == "weight" and message.text(start - 1) == "body":
+                start -= 1
+    elif before == "-" and tokens[at].glued and not tokens[at - 1].glued and role in {None, "load"}:
+        minus, start = True, at - 1
+    elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
+        kind, start = "assist", at - 1
+    elif (
+        before in {"x", "*"}
+        and role is None
+        and message.value(at - 2) is None
+        and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
+    ):
+        role, times = "reps", True
+    if role is None and (label := _label_before(message, at)) is not None:
+        role = label
+    return _with_counting(
+        message,
+        Quantity(value, start, end, role, unit, kind, lowering, a_side, each, minus, minutes, plus, times),
+    )
+
+
+def _is_label(message: Message, at: int) -> bool:
+    """Return whether a word names the number after it: "weight: 185 reps: 6"."""
+    return message.text(at + 1) in {":", "="} and message.value(at + 2) is not None
+
+
+def _label_before(message: Message, at: int) -> Role | None:
+    """Return what a number is a number of by the word and the colon before it."""
+    if message.text(at - 1) not in {":", "="} or message.value(at - 3) is not None:
+        return None
+    label = message.text(at - 2)
+    if label in {"weight", "load"}:
+        return "load"
+    if label in REP_WORDS:
+        return "reps"
+    return "sets" if label in SET_WORDS else None
+
+
+_EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})
+
+_ON_TOP = frozenset({"belt", "vest", "backpack", "rucksack", "lap", "chains", "waist"})
+
+
+def _with_counting(message: Message, q: Quantity) -> Quantity:
+    """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
+    text = message.text
+    end = q.end
+    if text(end) == "of" and text(end + 1) in {"help", "assistance", "assist", "support"}:
+        return q._replace(kind="assist", role=q.role or "load", end=end + 2)
+    if text(end) in {"assist", "assisted", "assistance", "help"} and q.role in {None, "load"}:
+        return q._replace(kind="assist", role=q.role or "load", end=end + 1)
+    if text(end) in {"of", "off"} and text(end + 1) in {"added", "extra", "additional"}:
+        return q._replace(
+            kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"})
+        )
+    if text(end) in {"added", "extra", "additional"} and q.unit is not None:
+        return q._replace(kind="added", role="load", end=end + 1)
+    if q.unit is not None and q.role == "load":
+        words = [text(i) for i in range(end, end + 5)]
+        near = set()
+        for word in words:
+            if word in {",", ".", "x", "for", "\n", ";", ":"} or word == "":
+                break
+            near.add(word)
+        if near & _ON_TOP:
+            return q._replace(kind="added")
+    if q.role in {None, "load", "pair"}:
+        if (
+            text(end) in {"in", "per", "each", "a", "every", "for", "/"}
+            and "hand" in {text(end + 1), text(end + 2)}
+            and (text(end + 1) == "hand" or text(end + 1) in {"each", "every", "either"})
+        ):
+            return q._replace(kind="each", role="load", end=end + (2 if text(end + 1) == "hand" else 3))
+        if text(end) in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (
+            q.unit is not None or q.role == "pair"
+        ):
+            return q._replace(kind="each", role="load", end=end + 1)
+        if text(end) in {"pair"} or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
+            return q._replace(kind="each", role="load", end=end + (text(end) == "pair"))
+        if (
+            text(end) in {"each", "ea", "apiece", "e"}
+            and text(end + 1) not in _EACH_LIMB
+            and text(end + 1) not in {"set", "time", "one"}
+        ):
+            return q._replace(each=True, end=end + 1)
+    if text(end) in {"a", "per", "each", "either", "every", "/"} and text(end + 1) in {"side", "sides"}:
+        return q._replace(a_side=True, end=end + 2)
+    if (
+        text(end) in {"on"}
+        and text(end + 1) in {"each", "either", "both", "every"}
+        and text(end + 2) in {"side", "sides"}
+    ):
+        return q._replace(a_side=True, end=end + 3)
+    if text(end) in {"each", "per", "a", "every", "/"} and text(end + 1) in _EACH_LIMB:
+        return q._replace(each=True, role=q.role or "reps", end=end + 2)
+    if (
+        text(end) in {"on", "with"}
+        and text(end + 1) in {"each", "either", "both", "every"}
+        and text(end + 2) in _EACH_LIMB
+    ):
+        return q._replace(each=True, role=q.role or "reps", end=end + 3)
+    return q
