@@ -58,6 +58,9 @@ _WENT = re.compile(
     r"|strain|tweak|crunch|pulled|stings?)"
     r"(?= (?:me )?(?:in|at|on|around|behind|under|near|deep))"
     r"|\ba (?:pull|pop|snap|tear|tweak|crunch|strain|stab)(?= (?:in|at|behind|under|near) (?:my|the))"
+    r"|\bmy (?:lower |upper )?(?:back|neck|knee|shoulder|hip) (?:just |has "
+    r"|have )?(?:went|gone|gave (?:out|way)|went out"
+    r"|is out|locked up)(?= (?:on|in|at|during|again|when)|$| [.,!])"
     r"|\bhave (?:it )?bad(?= (?:at|in|on) (?:my|the))|\bstings me\b|\b(?:in"
     r"|at) the (?:\S+ ){1,3}it has pulled\b"
 )
@@ -80,6 +83,7 @@ _NOT_BUT = words_of("only just sure great ideal happy good")
 """Words after "not" that make it no denial."""
 _CANT_BUT = words_of("hurt have feel get really even")
 """Words after "cant" or "dont" that are needed to make it a denial."""
+_YES = words_of("yes yeah yep yup")
 _NO = words_of("no nope none nil negative nothing")
 
 
@@ -293,7 +297,17 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         changes = over.end() <= place and (" , " in between + " " or " but " in between + " ")
         if "but my" not in between and not changes:
             return True
-    return LONG_PAST.search(line) is not None
+    return is_long_past(message, first, last)
+
+
+def is_long_past(message: Message, first: int, last: int) -> bool:
+    """Return whether a stretch of the message tells of long ago: "years ago", "in 2015"."""
+    if LONG_PAST.search(_line(message, first, last)):
+        return True
+    return any(
+        message.text(at - 1) in {"in", "since", "from"} and 1900 < (message.value(at) or 0) < 2100
+        for at in range(first, last)
+    )
 
 
 def _parts_of(message: Message, at: int, parts: list[Part]) -> list[Part]:
@@ -317,6 +331,9 @@ def _parts_of(message: Message, at: int, parts: list[Part]) -> list[Part]:
     later = [p for p in parts if end <= p.start < last]
     if later:
         return later[:1]
+    if message.text(last - 1) == "?" and message.text(last) in _YES:
+        _, answered = message.sentence_span(last)
+        return [p for p in parts if last < p.start < answered][:1]
     previous = [p for p in parts if p.start < first and message.sentence[p.start] == message.sentence[at] - 1]
     points_back = message.text(at - 1) in {"it", "its", "still", "", "they"}
     return previous[-1:] if len(previous) == 1 and points_back else []

@@ -149,13 +149,10 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
         text = message.text(at)
         if at > end and (text,) in PARTS and text != "back" and _BESIDE.isdisjoint(message.texts(at - 2, at)):
             return None
-        if (
-            at >= end + 6
-            and message.text(at + 1) not in {"side", "one"}
-            and message.texts(at - 2, at) != ["on", "the"]
-        ):
-            continue
         before, after = message.text(at - 1), message.text(at + 1)
+        close = at < end + 6 or after in {"side", "one"} or message.texts(at - 2, at) == ["on", "the"]
+        if not close and not (before == "," and after in _ENDS):
+            continue
         if (
             text in {"left", "right", "both"}
             and ((before in _ADDS_SIDE and after in _ENDS_SIDE) or (before in HURT and after in _ENDS))

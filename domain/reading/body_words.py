@@ -75,6 +75,7 @@ PARTS: dict[tuple[str, ...], Place] = {
     ("lat",): "back",
     ("lats",): "back",
     ("chest",): "chest",
+    ("breast",): "chest",
     ("breastbone",): "chest",
     ("sternum",): "chest",
     ("pec",): "chest",
@@ -222,7 +223,7 @@ TRIGGERS = (
 
 NEGATIONS = words_of(
     """no not without never didnt doesnt dont isnt wasnt arent werent nothing zero none neither nor hardly
-    havent hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne"""
+    havent hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne deny denies denied"""
 )
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
 OVER_NOW = re.compile(
@@ -263,7 +264,8 @@ FIGURES = re.compile(
     r"|ed)? sharp|stay sharp|"
     r"pulled (?:it|this|that) off|pulled through|pulled out|pulled up|pulled over|pulled an all|pain au"
     r"|growing pains|"
-    r"hurting for|hurts to (?:look|watch|see|say|admit|think|leave|miss|pay)|sore (?:loser|subject|point"
+    r"hurting for(?! (?:a|#|days|weeks|months|ages|some|about|over)\b)|hurts to (?:look"
+    r"|watch|see|say|admit|think|leave|miss|pay)|sore (?:loser|subject|point"
     r"|spot with)|achievement|"
     r"(?:stairs?|steps|you|this|that|it|work|traffic|commute|heat|boss|programme|program|coach|squats"
     r"|lunges|workout|exams?|kids) (?:is|are|were|was|r) killing me|"
@@ -280,7 +282,9 @@ JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe 
 
 OTHERS = re.compile(
     rf"\b(?:(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?|(?:{PERSONS})s|he"
-    rf"|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse)\b"
+    rf"|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse"
+    r"|(?:my|the|a|another|our) (?:other |old )?(?:coach|client|clients|patient"
+    r"|teacher|pupil)|coach (?:at|of|in) (?:the|another))\b"
 )
 SUBORDINATE = words_of(
     """when while whilst whenever as during after before because from since on if at with lifting doing

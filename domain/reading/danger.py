@@ -9,8 +9,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from domain.reading.body import find_parts
-from domain.reading.body_words import JOKE_WORDS, LONG_PAST, OTHERS
+from domain.reading.body import is_long_past
+from domain.reading.body_parts import find_parts
+from domain.reading.body_words import JOKE_WORDS, OTHERS
 from domain.reading.danger_discounts import (
     ANSWERED_NO,
     BESIDE_ME,
@@ -20,6 +21,7 @@ from domain.reading.danger_discounts import (
     GOES_ON,
     IN_GENERAL,
     JESTED,
+    LASTING,
     ME,
     NOT_DENYING_AFTER,
     SERIOUS,
@@ -35,6 +37,7 @@ from domain.reading.danger_words import (
     CHEST,
     CHEST_STRONG,
     DIZZY,
+    DRINKS,
     HEART,
     HEART_ODD,
     NEARS,
@@ -155,14 +158,16 @@ def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     before = _line(message, first, told.start)
     if any(_is_denied(message, at) for at in told.keys) or _is_answered_no(message, told):
         return True
-    if _is_anothers(message, told, before, sentence) or LONG_PAST.search(sentence):
+    if _is_anothers(message, told, before, sentence) or is_long_past(message, first, last):
         return True
     if (thought := THOUGHT_OF.search(before)) is not None:
         return thought.group() != "you asked"
     if IN_GENERAL.search(sentence):
         return True
     figure = FIGURES[told.sign].search(sentence)
-    if figure is not None and not (told.sign == "faint" and _only_sleeps(message, told, figure.group())):
+    if figure is not None and not _takes_no_meaning(message, told, figure.group(), sentence):
+        return True
+    if told.sign == "urine" and _is_drink(message, told):
         return True
     if told.sign == "chest" and not message.text(told.start).startswith("heart"):
         return _is_trained_chest(message, told, sentence)
@@ -177,8 +182,23 @@ def _line(message: Message, start: int, end: int) -> str:
     return message.line[starts[start] : starts[end] - 1 if end < len(starts) else None]
 
 
-def _only_sleeps(message: Message, told: _Told, figure: str) -> bool:
-    """Return whether a bed beside the sign makes no figure of speech: only "passed out" means sleep."""
+def _is_drink(message: Message, told: _Told) -> bool:
+    """Return whether a colour is that of a drink, and not of what follows: "black coffee and a pee"."""
+    between = message.texts(told.start + 1, told.end - 1)
+    if message.text(told.start) in DRINKS:
+        return len(between) > 1
+    return not DRINKS.isdisjoint(between[:1])
+
+
+def _takes_no_meaning(message: Message, told: _Told, figure: str, sentence: str) -> bool:
+    """Return whether words beside a sign make no figure of speech of it after all.
+
+    Numbness that lasts is no foot that fell asleep, and beside a bed only "passed out" means sleep.
+    """
+    if told.sign == "numb":
+        return LASTING.search(sentence) is not None
+    if told.sign != "faint":
+        return False
     words = {"passed", "pass", "passing", "collapsed", "collapse", "blacked"}
     resting = any(word in figure for word in ("sleep", "slept", "sofa", "couch", "bed"))
     return resting and words.isdisjoint(message.texts(told.start, told.end))
@@ -236,7 +256,7 @@ def _is_anothers(message: Message, told: _Told, before: str, sentence: str) -> b
     opening = SOMEBODY_FIRST.match(sentence)
     return (
         opening is not None
-        and not mine(BESIDE_ME.sub(" ", sentence[opening.end() :]))
+        and not mine(BESIDE_ME.sub(" ", before[opening.end() :]))
         and message.clause[told.start] == message.clause[message.sentence_span(told.start)[0]]
     )
 

@@ -26,7 +26,9 @@ TRAINING_NEAR = words_of(
     workout yesterday touch touched pause paused up big wide proud tall"""
 )
 SURELY_CHEST = re.compile(
-    r"\b(?:chest (?:is |was )?(?:pains?|hurts?|pressure|tightness)|(?:pains?"
+    r"\b(?:feels? (?:\S+ ){0,3}(?:weight|brick|stone|band|elephant) (?:\S+ ){0,2}(?:on"
+    r"|around) (?:my|the) chest"
+    r"|chest (?:is |was )?(?:pains?|hurts?|pressure|tightness)|(?:pains?"
     r"|pressure|tightness|press(?:es|ing)) (?:\S+ ){0,2}(?:in|on|behind) (?:my"
     r"|the) (?:chest|breast))\b"
 )
@@ -36,7 +38,9 @@ SERIOUS = re.compile(
     r"|since|hours?|yesterday|days?|worried|scared|now)\b"
 )
 """Words that take the joke out of a sign."""
-_ASLEEP = r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|in (?:my )?bed|boredom|bored"
+LASTING = re.compile(r"\b(?:since|days?|hours? now|hours? later|still|yesterday|weeks?|does not wake)\b")
+"""Words that take the harmless out of a numb limb."""
+_ASLEEP = r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|(?:in|to) (?:my )?bed|boredom|bored"
 _STORY = r"movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = r"laugh\w*|giggl\w*|price|prices|the bill|when i saw|kidding|jk|hilarious"
 FIGURES: dict[Sign, re.Pattern[str]] = {
@@ -50,6 +54,7 @@ FIGURES: dict[Sign, re.Pattern[str]] = {
         "breath": (
             _FUN,
             r"hold(?:ing)? my breath|breath of fresh|tak\w+ my breath|took my breath",
+            r"(?<!not )(?:normal for me|as always|as usual|like always)",
             r"breathing (?:exercise|technique|pattern|cue)|brac(?:e|ing)",
         ),
         "faint": (_ASLEEP, _FUN, r"needle", r"faint (?:hope|idea|memory|line|smell)", r"cheese"),
@@ -68,8 +73,8 @@ JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder"})
 """Signs that are often said in jest of a hard set."""
 
 DENYING = words_of(
-    """no not without never didnt dont doesnt isnt wasnt havent hasnt neither nor none zero arent werent
-    nothing nil"""
+    """no not without never didnt dont doesnt isnt wasnt havent hasnt deny denies denied neither nor none
+    zero arent werent nothing nil"""
 )
 NOT_DENYING_AFTER = words_of(
     """sure certain great good well only just joke idea kidding funny lying know believe wrong normal longer

@@ -44,8 +44,8 @@ def _phrase(sign: Sign, triggers: str, *ways: str) -> Phrase:
 
 CHEST = words_of("chest breastbone sternum breast")
 CHEST_STRONG = words_of(
-    """pain pains hurt hurts hurting pressure tightness crushing squeezing stabbing pressing painful
-    discomfort gripping clutching constricted"""
+    """pain pains hurt hurts hurted hurting paining pressure tightness crushing squeezing stabbing pressing
+    painful discomfort gripping clutching constricted"""
 )
 CHEST_SOFT = words_of(
     """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns weight presses
@@ -65,6 +65,8 @@ HEART_ODD = words_of(
 )
 WEAK = words_of("weak weakness weaker strength power powerless drop drops dropping dropped grip hold")
 TINGLING = words_of("tingling tingly tingles tingle tingled prickling prickles prickly needles ants")
+DRINKS = words_of("cola coke tea coffee pepsi port")
+"""Drinks whose colour the urine has; before the word for it they must stand right beside it."""
 DARK = words_of(
     """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon
     pepsi port"""
@@ -75,6 +77,7 @@ SUDDEN = words_of(
     """sudden suddenly worst thunderclap exploding exploded explosion explosive splitting blinding severe
     massive violent brutal extreme extremely unbearable lightning hammer nowhere instantly"""
 )
+_SUDDEN = "|".join(sorted(SUDDEN))
 HEADACHE = words_of("headache headaches migraine")
 
 CANNOT = (
@@ -134,6 +137,8 @@ PHRASES: tuple[Phrase, ...] = (
             r"breathing (?:wont|doesnt|does not|will not|isnt) (?:\w+ )?(?:settle"
             r"|calm|come back|slow|settling|calming)"
         ),
+        r"(?:trouble|difficult|difficulty|hard|problem|problems) (?:to )?(?:get|getting|draw|drawing|catch) "
+        r"(?:\w+ )?(?:air|breath)",
         r"gasping",
         r"short(?:ness)? of (?:breath|air)",
         r"(?:no|bad|too little|so little|little|not enough|hardly any|barely any) air",
@@ -154,10 +159,10 @@ PHRASES: tuple[Phrase, ...] = (
         "faint",
         """fainted fainting faint blacked black blacking blackout consciousness unconscious passed pass
         passing collapsed keeled keel greyed grey dark stars floor ground fell fall fallen dizzy headed
-        lightheaded woke came collapse syncope""",
+        lightheaded woke came collapse syncope cold eyes vision""",
         (
-            r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness|(?:was"
-            r"|went|been|were|i) unconscious|pass(?:ed|ing|es)? out(?! flyers"
+            r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness"
+            r"|unconscious|pass(?:ed|ing|es)? out(?! flyers"
             r"| the| leaflets)|syncope"
         ),
         (
@@ -170,6 +175,7 @@ PHRASES: tuple[Phrase, ...] = (
             r"|during|on the (?:floor|ground|platform|gym))|collapse(?:d)?(?= (?:in the (?:shower"
             r"|gym|changing)))"
         ),
+        r"out cold(?! water)|eyes (?:went|go|got|turned|became|were) (?:black|dark)",
         r"greyed out|grey(?:ing)? out",
         (
             r"(?:felt|feel|feeling|was|am|im|came over|nearly|almost|close to"
@@ -205,12 +211,14 @@ PHRASES: tuple[Phrase, ...] = (
     _phrase(
         "head",
         "head",
+        rf"(?:{_SUDDEN})(?: \S+){{0,4}} head (?:\w+ )?(?:hurts?|pains?|is hurting)",
+        r"head (?:\w+ )?hurts? (?:\S+ ){0,4}(?:extremely|suddenly|terribly|like never|never had)",
         (
             r"head (?:\w+ ){0,3}(?:exploded|exploding|explode|explodes) (?:\S+ ){0,6}(?:pain"
             r"|headache|sudden|suddenly)"
         ),
         (
-            rf"(?:{'|'.join(sorted(SUDDEN))})(?: \S+){{0,7}} (?:head pain|pain (?:\w+ ){{0,2}}(?:in"
+            rf"(?:{_SUDDEN})(?: \S+){{0,7}} (?:head pain|pain (?:\w+ ){{0,2}}(?:in"
             rf"|of|at|behind) (?:\S+ ){{0,4}}head)"
         ),
         (
@@ -230,7 +238,7 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     _phrase(
         "numb",
-        "feel feeling sensation numb numbness",
+        "feel feeling sensation numb numbness asleep",
         rf"{CANNOT} (?:\w+ )?feel (?:anything in )?{_MY}{_LIMB}",
         (
             rf"(?:do not|dont|did not|didnt) (?:\w+ )?feel (?:anything in )?(?:my"
@@ -241,6 +249,11 @@ PHRASES: tuple[Phrase, ...] = (
             rf"|without|zero) (?:feeling|sensation) (?:in|on|of) {_MY}{_LIMB}"
         ),
         rf"feel nothing (?:\w+ )?(?:in|on) {_MY}{_LIMB}",
+        r"(?:dont|cant|cannot|no) (?:feel|feeling) (?:anything |nothing )?between my legs",
+        (
+            rf"{_LIMB} (?:\w+ )?(?:is|are|fell|went|has fallen) asleep (?:\S+ ){{0,6}}(?:since"
+            rf"|days?|hours?|still|weeks?)"
+        ),
         r"numb (?:between|around) my (?:legs|groin|saddle|crotch|buttocks)",
     ),
     _phrase(

@@ -35,6 +35,7 @@ _GOOD_AS_THEY_ARE = words_of(
     tingles weights heartbreak stabbings"""
 )
 _ALIASES = {
+    "bakc": "back",
     "kne": "knee",
     "knie": "knee",
     "hert": "hurt",
