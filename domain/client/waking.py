@@ -26,6 +26,9 @@ NUDGE_AFTER = timedelta(hours=3)
 EVENING = time(20)
 """Most people who train after work are back by then: no nudge comes before. The house's own choice."""
 
+QUIETER_AFTER = 3
+"""After so many workouts missed in a row only reminders come: the coach knows, and nobody is to be nagged."""
+
 LONG_AGO = datetime.min.replace(tzinfo=UTC)
 """Before anything that can be due: what is due since then comes first."""
 
@@ -71,7 +74,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     if memory.reminded_on is None or memory.reminded_on < coming.on:
         yield at_local(coming.on, remind_at, zone), "remind"
         return
-    if memory.nudged_on != coming.on and (nudge := nudge_moment(coming.on, remind_at, zone)):
+    is_quiet = memory.missed_in_a_row >= QUIETER_AFTER
+    if memory.nudged_on != coming.on and not is_quiet and (nudge := nudge_moment(coming.on, remind_at, zone)):
         yield nudge, "nudge"
     yield at_local(coming.on + timedelta(days=1), remind_at, zone), "missed"
 
@@ -207,13 +211,14 @@ def miss(draft: Draft) -> None:
         missed_in_a_row=draft.memory.missed_in_a_row + 1,
     )
     following = due(draft.state, draft.today)
-    again_today = following is not None and following.on <= draft.today
-    draft.ask(
-        "missed",
-        {"workout": record.number},
-        {"workout": record.name, "on": record.on.isoformat()},
-        ("Trained", "Missed it") if again_today else ("Trained", "Today instead", "Missed it"),
-    )
+    if draft.memory.missed_in_a_row <= QUIETER_AFTER:
+        again_today = following is not None and following.on <= draft.today
+        draft.ask(
+            "missed",
+            {"workout": record.number},
+            {"workout": record.name, "on": record.on.isoformat()},
+            ("Trained", "Missed it") if again_today else ("Trained", "Today instead", "Missed it"),
+        )
     if draft.memory.missed_in_a_row >= 2 and draft.open_alert("missed") is None:
         draft.alert(
             "missed",

@@ -4,10 +4,11 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
+from domain.actions import Action
 from domain.client import hear, wake
 from domain.client.apply import apply
 from domain.equipment import default_equipment
-from domain.incoming import Assigned, CardWanted, Decided, Edited, Heard, Pressed, Text, Told
+from domain.incoming import Edited, FromChat, FromCoach, Heard, Pressed, Text
 from domain.memory import ClientMemory
 from domain.outcome import Outcome
 from domain.parts import AlertPart, Part
@@ -72,6 +73,7 @@ class Life:
         self.state = state or noor()
         self.wake_at: datetime | None = at(2, 6)
         self.outcome = Outcome()
+        self.buttons: dict[str, Action] = {}
         self.heard = 0
 
     def says(self, text: str, when: datetime) -> tuple[Part, ...]:
@@ -84,17 +86,9 @@ class Life:
 
     def presses(self, label: str, when: datetime) -> tuple[Part, ...]:
         """Let the client press a button of the last answer."""
-        actions = {
-            getattr(action, "text", ""): action
-            for say in self.outcome.says
-            if say.to == self.state.client.number
-            for action in say.buttons
-        }
-        return self.hears(Pressed(button="1:0", action=actions[label]), when)
+        return self.hears(Pressed(button="1:0", action=self.buttons[label]), when)
 
-    def hears(
-        self, incoming: Text | Edited | Pressed | Decided | Told | Assigned | CardWanted, when: datetime
-    ) -> tuple[Part, ...]:
+    def hears(self, incoming: FromChat | FromCoach, when: datetime) -> tuple[Part, ...]:
         """Let something come in, after all that fell due before it; return the parts of the answer."""
         self.passes_to(when)
         self.heard += 1
@@ -134,6 +128,8 @@ class Life:
             self.state = replace(self.state, memory=outcome.memory)
         self.wake_at = outcome.wake_at
         self.outcome = outcome
+        own = [say for say in outcome.says if say.to == self.state.client.number]
+        self.buttons |= {getattr(action, "text", ""): action for say in own for action in say.buttons}
         return tuple(part for say in outcome.says if say.to == self.state.client.number for part in say.parts)
 
 
