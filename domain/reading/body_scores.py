@@ -67,7 +67,13 @@ def score_later(message: Message, part: Part) -> int:
     for at in range(part.end, last):
         if message.text(at) in {"/", "out"}:
             ten = message.value(at + 1 if message.text(at) == "/" else at + 2)
-            if ten == 10 and _OF_EFFORT.isdisjoint(message.texts(max(0, at - 5), at + 4)):
+            score = message.value(at - 1)
+            if (
+                ten == 10
+                and score is not None
+                and score <= 10
+                and _OF_EFFORT.isdisjoint(message.texts(max(0, at - 5), at + 4))
+            ):
                 return at - 1
     return len(message.tokens)
 

@@ -183,8 +183,16 @@ def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bo
 
 
 def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:
-    """Return whether "the plank was 50 seconds" speaks of an exercise whose sets are all recorded already."""
-    if len(named) != 1 or len(named[0].names) != 1 or message.text(named[0].end) not in {"was", "were"}:
+    """Return whether "the plank was 50 seconds" speaks of an exercise whose sets are all recorded already.
+
+    "That plank set was …", "both squat sets were …" speak of what is recorded, however many sets are left.
+    """
+    if len(named) != 1 or len(named[0].names) != 1:
+        return False
+    after = [
+        w for w in message.texts(named[0].end, named[0].end + 3) if w not in {"set", "sets", "one", "ones"}
+    ]
+    if after[:1] not in (["was"], ["were"], ["should"], ["is"], ["are"]):
         return False
     numbers = [i for i, t in enumerate(message.tokens) if t.value is not None]
     if len(numbers) > 1 or (not numbers and not message.has(_COUNTING)) or len(message.tokens) > 12:
@@ -193,9 +201,13 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
     name = named[0].names[0]
     count = sum(1 for one in request.done if one.exercise == name and (one.on or today) == today)
     planned = next((p.sets for p in request.plan if p.name == name), 1)
-    return count >= planned
+    pointed = message.text(named[0].start - 1) in _POINTING
+    return count >= (1 if pointed else planned)
 
 
+_POINTING = frozenset(
+    {"that", "both", "all", "first", "second", "third", "last", "previous", "those", "these"}
+)
 _COUNTING = frozenset({"bodyweight", "bw", "assisted", "failure", "negatives", "weight"})
 
 

@@ -166,6 +166,12 @@ ALONE = {"bench": "press", "overhead": "press", "military": "press"}
 """Words that alone mean one exercise to everybody, and the word that an exercise must have to be meant by
 them."""
 
+NEVER_IN_A_NAME = words_of("rep reps set sets kg kgs lb lbs kilo kilos time times second seconds sec secs")
+"""Words of a report that are no part of an exercise's name, though one may hold them."""
+
+DISTINCT_IMPLEMENTS = words_of("rope cable")
+"""Implements that tell one exercise of a plan by themselves, beside a number."""
+
 GENERIC = words_of(
     """ab arm apart back bicep body bend box bird bug calf carry chair chest clean close core counter dead
     desk down drag drop extension farmer flexion floor forward foot front ab full get glute grip hack half

@@ -114,6 +114,11 @@ class Fold(Numbers):
             self._emit_amounts()
 
     def _relative_whole(self, mark: Mark) -> None:
+        if self.drafts and isinstance(self.drafts[-1].amount, Quantity) and mark.kind != "same again":
+            # "40 seconds, target met" tells of the set, and is no other one.
+            return
+        if mark.kind == "target" and any(isinstance(a, Quantity) for a in (*self.amounts, *self.bare)):
+            return
         if self.load is not None and not self.load_used:
             self.load_used = True
             self._emit(self.load, mark)
@@ -214,6 +219,13 @@ class Fold(Numbers):
             # Loads with their reps in brackets, 185 (6), 195 (4).
             for load, reps in pairs:
                 self._full(load, [reps])
+            return
+        if (
+            known.order(bare[0], bare[1]) == "load first"
+            and all(known.reps_fit(b) for b in bare[1:])
+            and not (known.load_fits(bare[0]) is None and known.reps_fit(bare[0]))
+        ):
+            self._full(bare[0], bare[1:])
             return
         first_is_load = known.load_fits(bare[0])
         rest_are_reps = all(known.reps_fit(b) for b in bare[1:])

@@ -73,6 +73,11 @@ class State:
             # "one more than last time: 34 seconds" says it twice.
             self.amounts[-1] = q
             return
+        last_amount = self.drafts[-1].amount if self.drafts else None
+        if isinstance(q, Mark) and isinstance(last_amount, Mark) and last_amount.kind == "same all":
+            # "same as last time plus one rep"
+            self.drafts[-1] = self.drafts[-1]._replace(amount=q)
+            return
         if self.amount_may_change and self.drafts:
             self.amount_may_change = False
             last = self.drafts[-1]

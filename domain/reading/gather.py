@@ -16,7 +16,15 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.tokens import LINE, WORD
-from domain.reading.words import BETWEEN, FILLERS, INTERJECTIONS, RESULT_VERBS, TRAINING
+from domain.reading.words import (
+    BETWEEN,
+    FILLERS,
+    INTERJECTIONS,
+    LOAD_NOUNS,
+    RESULT_VERBS,
+    SMALL_WORDS,
+    TRAINING,
+)
 
 
 @dataclass(slots=True)
@@ -157,13 +165,14 @@ def _is_unknown(message: Message, at: int) -> bool:
     return (
         token.kind == WORD
         and not message.taken[at]
-        and len(token.text) >= 4
+        and (len(token.text) >= 4 or (len(token.text) >= 2 and token.text not in SMALL_WORDS))
         and token.text not in FILLERS
         and token.text not in COMMON
         and token.text not in BETWEEN
         and token.text not in RESULT_VERBS
         and token.text not in TRAINING
         and token.text not in INTERJECTIONS
+        and token.text not in LOAD_NOUNS
         and not token.text.endswith(("ly", "ing"))
     )
 

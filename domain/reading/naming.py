@@ -18,12 +18,14 @@ from domain.names import name_words
 from domain.reading.exercise_words import (
     ALONE,
     COMMON,
+    DISTINCT_IMPLEMENTS,
     FUNCTION_WORDS,
     GENERIC,
     HARMLESS,
     IMPLEMENTS,
     JOINED,
     LOAD_WORDS,
+    NEVER_IN_A_NAME,
     SHORT_FORMS,
     WEAK,
 )
@@ -224,7 +226,7 @@ class Names:
                     s not in HARMLESS and s not in GENERIC and s not in IMPLEMENTS for s in left_over
                 ):
                     names = names if exact and len(window) > 1 else ()
-                weak = len(window) == 1 and window[0] in GENERIC
+                weak = len(window) == 1 and (window[0] in GENERIC or window[0] in IMPLEMENTS)
                 before = found[-1] if found else None
                 if before is not None and before.end == start and before.end - before.start == 1:
                     # Two names with nothing between them are rather one that is not known: "sumo squat".
@@ -251,8 +253,13 @@ class Names:
     def _look_up(self, window: Stems) -> tuple[tuple[str, ...], bool] | None:
         """Return what a run of stems can mean, and whether it is a whole name; None where it means
         nothing."""
-        if len(window) == 1 and window[0] in IMPLEMENTS:
+        if len(window) == 1 and window[0] in FUNCTION_WORDS:
             return None
+        if len(window) == 1 and window[0] in IMPLEMENTS:
+            alone = [
+                k.name for k in self._known if window[0] in DISTINCT_IMPLEMENTS and window[0] in k.stems[0]
+            ]
+            return (tuple(alone), False) if len(alone) == 1 else None
         for table in (self._exact, self._alias):
             if window in table:
                 return tuple(table[window] if table is self._exact else self._alias_fits(window)), True
@@ -316,6 +323,8 @@ class Names:
         return known
 
     def _mended(self, word: str) -> Stems:
+        if word in NEVER_IN_A_NAME:
+            return ()
         if word in SHORT_FORMS:
             return SHORT_FORMS[word]
         stem = _stem(word)

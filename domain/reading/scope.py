@@ -89,6 +89,8 @@ def _questions(message: Message) -> list[tuple[int, int]]:
         marked = message.text(last - 1) == "?" or (last < len(message.tokens) and message.text(last) == "?")
         opening = message.line[message.starts[start] : match.end()]
         rest = message.line[message.starts[start] : (message.starts[last - 1] if last > start else None)]
+        if re.match(r"(?:did|do|does|have|has|will|would|could|can|may|might) #", rest):
+            continue
         if not marked and not _asks(message, start, first, rest, opening):
             continue
         found.append((start, last))

@@ -54,7 +54,11 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         ),
     ),
     ("a blood pressure", _any("blood"), re.compile(rf"\bblood pressure{_LEADS} #(?: / #| over #)?")),
-    ("a percentage", _any("% percent"), re.compile(r"# (?:%|percent)")),
+    (
+        "a percentage",
+        _any("% percent felt feel feels feeling moved looked seemed seems"),
+        re.compile(r"# (?:%|percent)|(?:felt|feels?|feeling|moved|looked|seemed|seems) (?:more )?like #"),
+    ),
     (
         "a temperature",
         _any("° degree degrees deg celsius"),
@@ -334,7 +338,7 @@ QUESTION = re.compile(
     r"|many|long|often|about|if|kind|sort|weight|heavy|reps|sets|load|exercise|exercises|means?|rest"
     r"|lower|high|low|he|she|was|were|on|exactly|happens|left|next|come|not|good|bad|better|best|have|of"
     r"|for|normal|ok|okay|safe|more|less|#|going|one|up|else|wrong|right|matter|worth|too|s|bench|squat"
-    r"|squats|rows|dips|leg|your|any|tips|advice|idea|thoughts|chance|number)\b)"
+    r"|squats|rows|dips|leg|your|any|tips|advice|idea|thoughts|chance|number)(?![^ ]))"
 )
 
 QUESTION_TRIGGERS = words_of(

@@ -21,7 +21,7 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
         ahead = [n for n in named if end <= n.start < min(last, end + 6)]
         ahead = [n for n in ahead if all(message.value(at) is None for at in range(end, n.start))]
         if verb == "no":
-            ahead = [n for n in ahead if not n.weak]
+            ahead = [n for n in ahead if not n.weak and n.end - n.start >= 1]
         if ahead and _small_words(message, end, ahead[0].start):
             chain = [ahead[0]]
             for following in ahead[1:] + [n for n in named if n.start >= end + 6 and n.start < last]:
@@ -126,7 +126,7 @@ def _followed_by_set(message: Message, name: Named) -> bool:
 def _is_left_out(message: Message, verb: str, name: Named, last: int) -> bool:
     after = set(message.texts(name.end, min(last, name.end + 5)))
     if verb in {"no"}:
-        return bool(after & {"today", "tonight", "this"})
+        return bool(after & {"today", "tonight", "this", ","})
     if verb in {"left", "leave", "leaving"}:
         return "out" in after or "today" in after
     if verb.startswith(("drop", "cut")):

@@ -104,3 +104,13 @@ INTERJECTIONS = words_of(
     reps sets"""
 )
 """Words that stand before a set without naming anything."""
+
+SMALL_WORDS = words_of(
+    """i my we at to is in of it on up x kg am pm no ok oh or by if as an be go he me so us do a the and for
+    but was had got did put new pb pr lol omg wow yes yep hey hi yo man bro out off own per set rep raw
+    via fr ngl tbh imo rn btw w n u ur im ive its can has any all one two day gym ago top max min last
+    next lb lbs kgs bw rpe rir mon tue wed thu fri sat sun now not you too try few bit far big old bad hot
+    fun pre pro her his him she ya ah eh uh um er erm hm mm aw ay da de en ja na nah ne und mit fat fit
+    flu ha huh hmm hmmm then than that this our"""
+)
+"""Short words that name no exercise."""
