@@ -14,7 +14,7 @@ from domain.client.recording import correct, enter, record, supersede, take_back
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
 from domain.client.stalls import IT_HURTS
-from domain.client.understanding import known, request_for, says_a_day
+from domain.client.understanding import known, says_a_day, understand
 from domain.client.unfinished import answer_anew, ask_about, ask_again, forget_unfinished
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.wants import do
@@ -37,7 +37,7 @@ from domain.incoming import (
 )
 from domain.journal import Entry
 from domain.outcome import Outcome
-from domain.reading import Pain, Reading, Want, read
+from domain.reading import Pain, Reading, Want
 from domain.sets import TrainingSet, is_within_reason
 from domain.state import ClientState
 from domain.values import facts_of
@@ -85,7 +85,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
 def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a warning sign first, then an answer awaited, then everything else."""
     text = COMMANDS.get(text.strip().casefold(), text)
-    reading = read(request_for(draft, text))
+    reading = understand(draft, text)
     if not (reading.urgent or reading.pain) and take_typed(draft, text, reading.names):
         return
     if take_setting(draft, text):
@@ -171,8 +171,8 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     take_back(draft, replaced)
     forget_unfinished(draft, message)
     draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
-    reading = read(request_for(draft, edited.text))
-    before = read(request_for(draft, edited.before or ""))
+    reading = understand(draft, edited.text)
+    before = understand(draft, edited.before or "")
     if replaced:
         draft.notice("read again")
     act_on(
@@ -196,7 +196,7 @@ def answer_edited(draft: Draft, edited: Edited) -> bool:
     draft.message = answered.message
     draft.notice("read again")
     if not take_pressed(draft, answered.question.number, edited.text):
-        act_on(draft, read(request_for(draft, edited.text)), edited.text, answered.message)
+        act_on(draft, understand(draft, edited.text), edited.text, answered.message)
     return True
 
 
@@ -204,7 +204,7 @@ def answer_edit(draft: Draft, edited: Edited, replaced: Sequence[Entry]) -> None
     """See to it that an edit is answered, and that it is said where nothing stands any longer."""
     if replaced and not any(entry.message == edited.original for entry in draft.state.entries):
         draft.notice("taken back", sets=[facts_of(entry.set) for entry in replaced], stand=[])
-    if draft.is_empty and read(request_for(draft, edited.text)).wants:
+    if draft.is_empty and understand(draft, edited.text).wants:
         draft.notice("read again")
     elif draft.is_empty:
         answer_nothing(draft, edited.text)

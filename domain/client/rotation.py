@@ -47,7 +47,7 @@ def in_turn(state: ClientState, today: date) -> Due | None:
         return None
     schedule = stored.programme.schedule
     counting = [record for record in state.workouts if record.name != BESIDE]
-    happened = [record.on for record in counting]
+    happened = days_of(state, counting)
     if memory.stands_for is not None:
         happened.append(memory.stands_for)
     computed = next_day(
@@ -65,6 +65,15 @@ def in_turn(state: ClientState, today: date) -> Due | None:
     if memory.paused_until is not None:
         day = max(day, memory.paused_until)
     return Due(workout=name, on=day)
+
+
+def days_of(state: ClientState, records: Iterable[WorkoutRecord]) -> list[date]:
+    """Return the days of workouts, and with them those on which the rest of one was done."""
+    records = tuple(records)
+    numbers = {record.number for record in records}
+    return [record.on for record in records] + [
+        entry.set.on for entry in state.entries if entry.workout in numbers and entry.set.on is not None
+    ]
 
 
 def catch_up(draft: Draft) -> Due | None:

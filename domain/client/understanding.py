@@ -1,14 +1,15 @@
 """What a client's message is read against: the workout it is about, the journal, the client's own names."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from domain.client.draft import Draft
 from domain.client.lines import Line, in_its_place, left_out, lines_of
 from domain.client.plan import ahead
-from domain.client.rotation import BESIDE, in_turn, under_way
+from domain.client.rotation import BESIDE, best_fit, holds, in_turn, under_way
 from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
-from domain.reading import Planned, Reading, Request
+from domain.reading import Planned, Reading, Request, read
 from domain.sets import TrainingSet
 from domain.state import ClientState
 
@@ -19,13 +20,21 @@ A_FEW_WORDS = 4
 """What is no longer than this may be about what the bot has just asked."""
 
 
-def request_for(draft: Draft, text: str) -> Request:
-    """Return the request to read `text` with, as of the draft's moment.
+def understand(draft: Draft, text: str) -> Reading:
+    """Return what a client's message means: of another workout of the programme, where it names only that."""
+    reading = read(request_for(draft, text))
+    if workout_meant(draft, reading.names) == workout_meant(draft):
+        return reading
+    return read(request_for(draft, text, reading.names))
+
+
+def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
+    """Return the request to read `text` with, as of the draft's moment; it speaks of the exercises `names`.
 
     What was asked about goes before the rest of the plan, for a short answer that is no plain answer.
     """
     state = draft.state
-    name, record = workout_meant(draft)
+    name, record = workout_meant(draft, names)
     lines = lines_of(state, name)
     out = left_out(state, record)
     plan: list[Planned] = []
@@ -56,12 +65,22 @@ def request_for(draft: Draft, text: str) -> Request:
     )
 
 
-def workout_meant(draft: Draft) -> tuple[str, WorkoutRecord | None]:
+def workout_meant(draft: Draft, names: Sequence[str] = ()) -> tuple[str, WorkoutRecord | None]:
     """Return the workout that a message is about, and its record where it has begun.
 
     It is the one under way; else the one that is due; else the one done today, of which nothing is left; else
-    the one to come.
+    the one to come. Where that has none of the exercises `names` and another of the programme has, it is
+    that one.
     """
+    name, record = workout_at_hand(draft)
+    other = best_fit(draft, tuple(names)) if names else BESIDE
+    if other == BESIDE or holds(draft.state, name, names):
+        return name, record
+    return other, of_today(draft, other)
+
+
+def workout_at_hand(draft: Draft) -> tuple[str, WorkoutRecord | None]:
+    """Return the workout that is meant where no exercise is named, and its record where it has begun."""
     record = under_way(draft.state, draft.today)
     coming = in_turn(draft.state, draft.today)
     if record is None and (coming is None or coming.on > draft.today):
@@ -71,11 +90,11 @@ def workout_meant(draft: Draft) -> tuple[str, WorkoutRecord | None]:
     return (coming.workout if coming else BESIDE), None
 
 
-def of_today(draft: Draft) -> WorkoutRecord | None:
-    """Return the programme's workout trained today, were it only the rest of one, if there is one."""
+def of_today(draft: Draft, name: str | None = None) -> WorkoutRecord | None:
+    """Return the workout (of that name) trained today, were it only the rest of one, if there is one."""
     today = {entry.workout for entry in draft.state.entries if entry.set.on == draft.today}
     for record in reversed(draft.state.workouts):
-        if record.number in today and record.name != BESIDE:
+        if record.number in today and record.name != BESIDE and name in {None, record.name}:
             return record
     return None
 

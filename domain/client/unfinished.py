@@ -148,7 +148,7 @@ def asked_for(unfinished: Sequence[Unfinished], slot: Slot) -> tuple[Unfinished,
 
 def choices(draft: Draft, slot: Slot, asked: tuple[OpenSet, ...]) -> tuple[str, ...]:
     """Return the likely answers, as they can be typed."""
-    request = request_for(draft, "")
+    request = request_for(draft, "", [each.exercise for each in asked if each.exercise])
     match slot:
         case "exercise":
             to_do = tuple(line.name for line in request.plan if line.sets)
@@ -192,7 +192,7 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
         draft.notice("say it again" if slot == "confirm" else "question dropped")
         ask_next(draft, others)
         return True
-    request = request_for(draft, text)
+    request = request_for(draft, text, [each.open.exercise for each in asked if each.open.exercise])
     answered = [answer(each.open, slot, text, request) for each in asked]
     completed = [
         replace(each, open=now) for each, now in zip(asked, answered, strict=True) if now is not None

@@ -91,3 +91,45 @@ def test_no_pain_is_no_pain() -> None:
     life.says("60 x 9, no pain at all", at(2))
     assert life.state.holds == ()
     assert life.to_coach == ()
+
+
+def test_pain_told_of_twice_is_one_matter_for_the_coach_with_all_that_is_aside() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    life.says("my right knee hurts, 7/10", at(4))
+    (alert,) = life.state.alerts
+    assert set(alert.evidence["held"]) == {"Goblet squat", "Wall sit"}
+
+
+def test_words_that_it_is_fine_again_go_to_the_coach_and_lift_nothing() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    assert kinds(life.says("my knee is fine again", at(5))) == ["fine again"]
+    assert len(life.state.holds) == 2
+    (alert,) = life.state.alerts
+    assert alert.evidence["fine"] is True
+
+
+def test_the_coach_hears_of_what_was_done_on_a_later_day_though_it_was_aside() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    said = life.says("goblet squat 20x10", at(5))
+    assert "still aside" in kinds(said)
+    assert "target" not in kinds(said)
+    assert kinds(life.to_coach) == ["done though aside"]
+
+
+def test_a_second_warning_sign_leaves_one_matter_to_settle() -> None:
+    life = Life()
+    life.says("I fainted after the squats", at(2))
+    life.says("I fainted again", at(3))
+    (alert,) = life.state.alerts
+    life.hears(Decided(coach=MARA.number, alert=alert.number, remedy="let train"), at(4))
+    assert not life.state.memory.barred
+
+
+def test_after_a_warning_sign_sets_are_written_down_without_talk_of_training() -> None:
+    life = Life()
+    life.says("I fainted", at(2))
+    assert kinds(life.says("row 60x9", at(2))) == ["written down", "barred"]
+    assert len(life.state.entries) == 1

@@ -1,0 +1,116 @@
+"""Questions wait for their answers, whatever comes between, and nothing is recorded twice or lost."""
+
+from decimal import Decimal
+
+from tests.domain.client.people import Life, at, kinds
+
+
+def loads(life: Life) -> list[tuple[str, Decimal, int | None]]:
+    return [(each.set.exercise, each.set.load, each.set.reps) for each in life.state.entries]
+
+
+def test_thanks_leave_a_question_open() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2))
+    assert kinds(life.says("thanks", at(2))) == ["heard"]
+    life.says("60", at(2))
+    assert loads(life) == [("Seated cable row", Decimal(60), 9)]
+
+
+def test_other_sets_are_recorded_and_the_question_is_asked_once_more() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2))
+    assert kinds(life.says("rdl 80x7", at(2))) == ["verdict", "target", "question"]
+    assert kinds(life.says("curls 14x10", at(2))) == ["verdict", "target"]
+    life.says("60", at(2))
+    assert loads(life)[-1] == ("Seated cable row", Decimal(60), 9)
+
+
+def test_two_questions_are_answered_one_after_the_other_the_newer_first() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2))
+    life.says("curls 10 reps", at(2))
+    assert kinds(life.says("14", at(2)))[-1] == "question"
+    life.says("60", at(2))
+    assert loads(life) == [("Hammer curl", Decimal(14), 10), ("Seated cable row", Decimal(60), 9)]
+
+
+def test_the_whole_set_said_again_is_the_answer() -> None:
+    life = Life()
+    life.says("curls 10 reps", at(2))
+    life.says("14 x 10", at(2))
+    assert loads(life) == [("Hammer curl", Decimal(14), 10)]
+    assert life.state.memory.questions == ()
+
+
+def test_an_answer_after_midnight_is_of_the_day_that_was_asked_about() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2, 23, 58))
+    life.says("60", at(3, 0, 3))
+    assert [each.set.on and each.set.on.day for each in life.state.entries] == [2]
+
+
+def test_the_next_day_a_number_is_no_answer_to_yesterdays_question() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2, 18))
+    life.says("60", at(3, 18))
+    assert life.state.entries == ()
+
+
+def test_never_mind_drops_the_question_and_undo_does_too() -> None:
+    for text in ("never mind", "undo"):
+        life = Life()
+        life.says("row 9 reps", at(2))
+        assert kinds(life.says(text, at(2))) == ["question dropped"]
+        assert life.state.memory.questions == ()
+
+
+def test_an_edited_answer_is_taken_anew() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2))
+    life.says("60", at(2))
+    said = life.edits("62.5", "60", 2, at(2))
+    assert kinds(said) == ["read again", "verdict", "target"]
+    assert loads(life) == [("Seated cable row", Decimal("62.5"), 9)]
+
+
+def test_an_answer_speaks_of_no_other_exercise_than_the_question() -> None:
+    life = Life()
+    life.says("row 9 reps", at(2))
+    life.says("curls 14", at(2))
+    assert ("Seated cable row", Decimal(14), 9) not in loads(life)
+
+
+def test_a_button_for_a_missed_workout_still_counts_after_something_else_was_said() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    life.says("thanks", at(3, 9))
+    assert kinds(life.presses("Trained", at(3, 10))) == ["trained after all"]
+
+
+def test_trained_after_all_dates_the_sets_to_that_day_until_today_is_said() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    life.presses("Trained", at(3, 9))
+    life.says("60 x 9", at(3, 9))
+    life.says("today rdl 80x7", at(3, 9))
+    assert [each.set.on and each.set.on.day for each in life.state.entries] == [2, 3]
+
+
+def test_it_hurts_counts_even_when_its_question_is_long_gone() -> None:
+    life = Life()
+    for day in (2, 8, 14, 20):
+        life.says("row 60x9\nrdl 80x7\n14x10", at(day))
+        life.says("goblet squat 20x10\n45s", at(day + 3))
+    assert "It hurts" in life.buttons
+    life.presses("No trouble", at(20))
+    life.says("row 60x9", at(26))
+    assert kinds(life.presses("It hurts", at(26))) == ["safety"]
+    assert [hold.exercise for hold in life.state.holds] == ["Seated cable row"]
+
+
+def test_a_day_that_could_not_be_told_is_asked_for() -> None:
+    life = Life()
+    (question,) = life.says("move it to next friday", at(4, 9))
+    assert getattr(question, "slot", None) == "day"
+    assert kinds(life.says("the 6th", at(4, 9))) == ["moved"]
