@@ -11,13 +11,14 @@ from datetime import date
 from decimal import Decimal
 
 from domain.reading.context import Known, day_of
+from domain.reading.days import find_days
 from domain.reading.message import Message, message_of
 from domain.reading.naming import names_for
 from domain.reading.phrases import Mark, find_marks
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST
-from domain.reading.when import find_days, past_day
+from domain.reading.when import past_day
 from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from domain.reading.body_words import OTHERS
+from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.request import Slot, Want
@@ -25,7 +26,7 @@ from domain.reading.want_words import (
     UNTIL,
     WILL_TRAIN,
 )
-from domain.reading.when import Day, coming_day
+from domain.reading.when import coming_day
 
 
 @dataclass(frozen=True, slots=True)

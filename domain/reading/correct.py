@@ -10,6 +10,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.reading.context import HEAVIEST, LIGHTEST, MOST_REPS, Known, day_of
+from domain.reading.days import Day
 from domain.reading.elements import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
@@ -17,7 +18,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request
-from domain.reading.when import Day, past_day
+from domain.reading.when import past_day
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit

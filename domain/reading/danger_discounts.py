@@ -43,31 +43,29 @@ LASTING = re.compile(r"\b(?:since|days?|hours? now|hours? later|still|yesterday|
 _ASLEEP = r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|(?:in|to) (?:my )?bed|boredom|bored"
 _STORY = r"movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = r"laugh\w*|giggl\w*|price|prices|the bill|when i saw|kidding|jk|hilarious"
-FIGURES: dict[Sign, re.Pattern[str]] = {
-    sign: re.compile(rf"\b(?:{'|'.join((_STORY, *ways))})\b")
-    for sign, ways in {
-        "chest": (
-            r"off my chest|treasure chest|just kidding",
-            r"heart attack when|(?:nearly|almost) (?:\w+ )?(?:a )?heart attack",
-            r"hurts? (?:\w+ )?(?:seeing|to see|to watch|watching)",
-        ),
-        "breath": (
-            _FUN,
-            r"hold(?:ing)? my breath|breath of fresh|tak\w+ my breath|took my breath",
-            r"(?<!not )(?:normal for me|as always|as usual|like always)",
-            r"breathing (?:exercise|technique|pattern|cue)|brac(?:e|ing)",
-        ),
-        "faint": (_ASLEEP, _FUN, r"needle", r"faint (?:hope|idea|memory|line|smell)", r"cheese"),
-        "heart": (_FUN,),
-        "head": (r"headache to", _FUN),
-        "numb": (_ASLEEP, _FUN, r"cold|ice|icy|freezing|frozen|winter|snow|dentist|sat on|dental|gloves"),
-        "tingling": (r"excit\w+", _FUN),
-        "control": (_FUN,),
-        "pop": (_FUN,),
-        "urine": (r"kidding",),
-        "bladder": (_FUN, r"(?:nearly|almost) (?:\S+ ){0,4}(?:when|because)"),
-    }.items()
+_FIGURE_WAYS: dict[Sign, tuple[str, ...]] = {
+    "chest": (
+        r"off my chest|treasure chest|just kidding",
+        r"heart attack when|(?:nearly|almost) (?:\w+ )?(?:a )?heart attack",
+        r"hurts? (?:\w+ )?(?:seeing|to see|to watch|watching)",
+    ),
+    "breath": (
+        _FUN,
+        r"hold(?:ing)? my breath|breath of fresh|tak\w+ my breath|took my breath",
+        r"(?<!not )(?:normal for me|as always|as usual|like always)",
+        r"breathing (?:exercise|technique|pattern|cue)|brac(?:e|ing)",
+    ),
+    "faint": (_ASLEEP, _FUN, r"needle", r"faint (?:hope|idea|memory|line|smell)", r"cheese"),
+    "heart": (_FUN,),
+    "head": (r"headache to", _FUN),
+    "numb": (_ASLEEP, _FUN, r"cold|ice|icy|freezing|frozen|winter|snow|dentist|sat on|dental|gloves"),
+    "tingling": (r"excit\w+", _FUN),
+    "control": (_FUN,),
+    "pop": (_FUN,),
+    "urine": (r"kidding",),
+    "bladder": (_FUN, r"(?:nearly|almost) (?:\S+ ){0,4}(?:when|because)"),
 }
+FIGURES = {sign: re.compile(rf"\b(?:{'|'.join((_STORY, *ways))})\b") for sign, ways in _FIGURE_WAYS.items()}
 """Figures of speech, by the sign that they sound like."""
 JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder"})
 """Signs that are often said in jest of a hard set."""

@@ -1,7 +1,8 @@
-"""Words of the body and of danger, put right where they are mistyped: "chset pian" reads as "chest pain".
+"""A few words that much hangs on, put right where they are mistyped: "chset pian" reads as "chest pain".
 
-Only these few words are mended, since a slip in one of them must not hide what calls for help. A word that is
-good English as it stands is left alone, and so is one that differs in more than a single slip.
+Only these are mended: the words of the body and of danger, since a slip must not hide what calls for help,
+and the words for days, failure and what is to be done. A word that is good English as it stands is left
+alone, and so is one with more than a single slip.
 """
 
 import re
@@ -12,27 +13,35 @@ from rapidfuzz.distance import OSA
 from domain.reading.tokens import WORD, Token
 from domain.reading.words import words_of
 
-SAFETY_WORDS = words_of(
+_SAFETY_WORDS = words_of(
     """achilles ankle ankles bladder blacked breath breathe breathing breathless chest collapsed dizziness
-    dizzy elbow elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache headaches
-    heart hurting hurts knees numbness painful pains palpitations passed pinches pinching popped pressure
-    shoulder shoulders stabbing stomach strained swollen thigh thighs tightness tingling tingly tweaked
-    unconscious urine wrist wrists"""
+    dizzy elbow elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache
+    headaches heart hurting hurts knees numbness painful pains palpitations passed pinches pinching
+    popped pressure shoulder shoulders stabbing stomach strained swollen thigh thighs tightness tingling
+    tingly tweaked unconscious urine wrist wrists"""
 )
 """Words of five letters or more, each of which may have one slip."""
-SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
-"""Words of four letters, of which only two letters may have changed places."""
+_SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
+"""Words of four letters, of which only two neighbours may have changed places."""
+
+_KEY_WORDS = words_of(
+    """monday tuesday wednesday thursday friday saturday sunday yesterday tomorrow tonight failure weight
+    moving skipped skipping"""
+)
+_SHORT_KEY_WORDS = words_of("same skip sets move")
 
 _GOOD_AS_THEY_ARE = words_of(
     """angle angles breach breaches breaching breadth breaths breeding cheat cheats chess chests chesty
     collapse collapses collapser crest ditzy fain faints feint feinting feinted grain grains grin groan
     groans groins grown hear heard hearing hears heartb hearth hearts hearty heat hunting hunts hurdling
-    hurls hurting passes parsed paused pained paint painted paints pairs paid paired plaid plain plains pans
-    pants passe past pasted phased pinched pinned pitches pitching plopped popper poppet presume pressured
-    propped punched punches punching pins pin smoulder sprained stained stomachs strain strains strainer
-    stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs kneels kneed
-    kneel preys poised pissed passer gasped blacken backed slacked blocked tweeted twisted tangling tingle
-    tingles weights heartbreak stabbings"""
+    hurls hurting passes parsed paused pained paint painted paints pairs paid paired plaid plain plains
+    pans pants passe past pasted phased pinched pinned pitches pitching plopped popper poppet presume
+    pressured propped punched punches punching pins pin smoulder sprained stained stomachs strain strains
+    strainer stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs
+    kneels kneed kneel preys poised weigh weighs weighed weighty mowing moping mooing musing sundae
+    shipped shipping skipper slipped slipping slip wright failures yesterdays tomorrows mondays tuesdays
+    wednesdays thursdays fridays saturdays sundays seems moves moved pissed passer gasped blacken backed
+    slacked blocked tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
 )
 _ALIASES = {
     "bakc": "back",
@@ -42,11 +51,15 @@ _ALIASES = {
     "sholder": "shoulder",
     "sholders": "shoulders",
     "brest": "chest",
+    **dict.fromkeys(("tmrw", "tmr", "tmw", "tmrrw", "tomo", "tomoz", "tommorrow", "tommorow"), "tomorrow"),
+    "tofailure": "failure",
+    "skiped": "skipped",
     "dizzi": "dizzy",
 }
 """Slips that the rule below does not take."""
 _REPEATED = re.compile(r"([a-z])\1{2,}")
-_ALL = SAFETY_WORDS | SHORT_SAFETY_WORDS
+_LONG = _SAFETY_WORDS | _KEY_WORDS
+_ALL = _LONG | _SHORT_SAFETY_WORDS | _SHORT_KEY_WORDS
 _BY_LETTER = {
     letter: tuple(word for word in sorted(_ALL) if word[0] == letter) for letter in {word[0] for word in _ALL}
 }
@@ -79,6 +92,6 @@ def mended(word: str) -> str:
     for right in _BY_LETTER.get(word[0], ()):
         if abs(len(right) - len(word)) > 1 or OSA.distance(word, right, score_cutoff=1) > 1:
             continue
-        if right in SAFETY_WORDS or sorted(right) == sorted(word):
+        if right in _LONG or sorted(right) == sorted(word):
             return right
     return word

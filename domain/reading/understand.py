@@ -13,6 +13,7 @@ from domain.reading import correct, scope, wants
 from domain.reading.away import Wanted
 from domain.reading.body import find_pain
 from domain.reading.danger import danger_pain, signs
+from domain.reading.days import Day, find_days
 from domain.reading.elements import Element
 from domain.reading.gather import Group, gather
 from domain.reading.message import Message, message_of
@@ -23,7 +24,8 @@ from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
 from domain.reading.tokens import LONGEST, NUMBER
-from domain.reading.when import Day, find_days, is_for_training, past_day
+from domain.reading.training_day import is_for_training, looks_back
+from domain.reading.when import past_day
 from domain.reading.words import FILLERS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -386,7 +388,7 @@ def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type:
         if (
             len(days) == 1
             and days[0].start > at
-            and message.sentence[days[0].start] == sentence + 1
+            and (message.sentence[days[0].start] == sentence + 1 or looks_back(message, days[0]))
             and not any(
                 message.tokens[i].kind == NUMBER and not message.taken[i]
                 for i in range(days[0].start, len(message.tokens))

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 from domain.reading.away import Wanted, find_move, find_pause
+from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.questions import find_questions
@@ -27,7 +28,6 @@ from domain.reading.want_words import (
     UNDO,
     UNDO_TRIGGERS,
 )
-from domain.reading.when import Day
 
 
 def find_wants(

@@ -4,8 +4,9 @@ from datetime import date, datetime
 
 import pytest
 
+from domain.reading.days import find_days
 from domain.reading.message import message_of
-from domain.reading.when import coming_day, find_days, past_day
+from domain.reading.when import coming_day, past_day
 
 WEDNESDAY = datetime(2026, 3, 25, 18, 0)  # noqa: DTZ001 - local, as a client's messages are
 
