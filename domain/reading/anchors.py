@@ -1,6 +1,8 @@
 """Which numbers count: a lone bare number only beside a name, after a verb of doing, or alone in its
 clause."""
 
+from collections.abc import Sequence
+
 from domain.reading.elements import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -13,6 +15,7 @@ from domain.reading.words import (
     BETWEEN,
     FILLERS,
     FOR_WORDS,
+    LOAD_NOUNS,
     RESULT_VERBS,
     THEN_WORDS,
     TIMES_SIGNS,
@@ -51,9 +54,7 @@ def anchored(
         if isinstance(thing, Named):
             if thing.weak and (not thing.names or _is_body_part(message, thing)):
                 continue
-            if thing.weak and not (
-                _beside(message, before, thing, blank) or _beside(message, thing, after, blank)
-            ):
+            if thing.weak and not (_beside(message, before, thing) or _beside(message, thing, after)):
                 continue
             kept.append(thing)
         elif isinstance(thing, Element):
@@ -90,11 +91,17 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
     return None
 
 
-def _beside(message: Message, left: object, right: object, blank: set[int]) -> bool:
-    if isinstance(left, Named) and isinstance(right, Element):
-        return _close(message, left.end, right.start, blank)
-    if isinstance(left, Element) and isinstance(right, Named):
-        return _close(message, left.end, right.start, blank, of=True)
+_RIGHT_BESIDE = words_of(": - was were at = for with x today on the of |")
+
+
+def _beside(message: Message, left: object, right: object) -> bool:
+    """Return whether a number stands right beside a word that names an exercise only there."""
+    if (isinstance(left, Named) and isinstance(right, Element)) or (
+        isinstance(left, Element) and isinstance(right, Named)
+    ):
+        between = message.texts(left.end, right.start)
+        small = _RIGHT_BESIDE | {","} if isinstance(left, Named) else _RIGHT_BESIDE
+        return len(between) <= 2 and all(w in small for w in between)
     if isinstance(left, Named) and isinstance(right, Mark):
         return right.kind in PROVIDERS and right.start - left.end <= 2
     if isinstance(left, Mark) and isinstance(right, Named):
@@ -170,11 +177,15 @@ def _is_anchored(
     following = things[i + 1] if i + 1 < len(things) else None
     if isinstance(following, Mark) and following.kind == "change":
         return True
-    if element.next_to_name:
+    if element.next_to_name and not (
+        len(quantities) == 1 and first.role is None and _counts_something(message, element.end, things, i)
+    ):
         return True
     sentence = message.sentence[element.start]
     beside = [t for t in things if t is not element and message.sentence[t.start] == sentence]
     named = any(isinstance(t, Named) for t in beside)
+    if first.role in {"load", "plates"} and len(quantities) == 1 and _is_aside(message, element, kept, blank):
+        return False
     if first.role in {"load", "sets", "plates"} and (first.unit is not None or first.role != "load"):
         if named or any(
             isinstance(t, Element) and any(q.role == "reps" for q in t.quantities) for t in beside
@@ -230,6 +241,40 @@ _AFTER_RESULT = words_of(
     kg too max somehow final unfortunately sadly though tho finally before after all in i phew wow coach
     pb pr new first second third fourth last set"""
 )
+
+
+_GOES_ON = words_of(
+    """on at with in this because which while instead not if per no from since moved flew left right the
+    before after"""
+)
+
+
+def _counts_something(message: Message, end: int, things: Sequence[Named | Element | Mark], i: int) -> bool:
+    """Return whether a word for something that can be counted follows a number: "15 people"."""
+    token = message.tokens[end] if end < len(message.tokens) else None
+    if token is None or token.kind != WORD or (i + 1 < len(things) and things[i + 1].start == end):
+        return False
+    return not (
+        token.text in FILLERS
+        or token.text in _CLOSE
+        or token.text in _AFTER_RESULT
+        or token.text in AND_WORDS
+        or token.text in THEN_WORDS
+        or token.text in RESULT_VERBS
+        or token.text in LOAD_NOUNS
+        or token.text in _GOES_ON
+        or bool(message.taken[end])
+    )
+
+
+def _is_aside(
+    message: Message, element: Element, kept: Sequence[Named | Element | Mark], blank: set[int]
+) -> bool:
+    """Return whether a load after a whole set is only spoken of: "80x8, that makes 1920 kg in total"."""
+    before = kept[-1] if kept else None
+    whole = isinstance(before, Element) and len(before.quantities) >= 2
+    same = whole and before is not None and message.sentence[before.start] == message.sentence[element.start]
+    return same and not _alone(message, element, blank)
 
 
 def _is_range(quantities: list[Quantity]) -> bool:

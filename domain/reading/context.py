@@ -110,7 +110,8 @@ class Known:
         reference = self.target or self.last
         if reference is not None:
             return reference.load_kind == "body"
-        return self.plan is not None and self.plan.load_kind == "added"
+        counted = self.plan.load_kind if self.plan is not None else self.kind
+        return counted == "added"
 
     def kind_of(self, q: Quantity) -> LoadKind:
         """Return how the load `q` is counted."""
@@ -213,7 +214,7 @@ class Known:
             return self.latest
         if self.target is not None:
             return self.target
-        if (self.plan is not None and self.plan.load_kind == "added") or (
+        if (self.plan.load_kind if self.plan is not None else self.kind) == "added" or (
             self.last is not None and self.last.load_kind == "body"
         ):
             return TrainingSet(self.exercise, Decimal(0), self.request.unit, "body", reps=0)

@@ -67,6 +67,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             continue
         if text in {",", "(", ")"}:
             seen = ","
+        elif text == "by":
+            seen = _stronger(seen, "by")
         elif text in TIMES_SIGNS:
             seen = _stronger(seen, "x")
         elif text in FOR_WORDS:
@@ -102,7 +104,20 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
     return seen if seen is not None else ("" if words <= 2 else "gap")
 
 
-_STRENGTH = {"": 0, "x": 1, "for": 1, ":": 1, "/": 1, "-": 1, "@": 2, "at": 2, "and": 3, ",": 3, "then": 4}
+_STRENGTH = {
+    "": 0,
+    "by": 1,
+    "x": 1,
+    "for": 1,
+    ":": 1,
+    "/": 1,
+    "-": 1,
+    "@": 2,
+    "at": 2,
+    "and": 3,
+    ",": 3,
+    "then": 4,
+}
 
 
 def _stronger(seen: str | None, new: str) -> str:
@@ -134,6 +149,9 @@ def elements_of(
                 joint = "change"
             else:
                 joint = joint_between(message, before.end, quantity.start, blank)
+        if joint == "by":
+            # "80 by 8" is a set; "80x8 by 6" is an hour.
+            joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
         if joint in TIGHT and elements:
             elements[-1].quantities.append(quantity)
             elements[-1].joints.append(joint)

@@ -3,6 +3,7 @@
 from decimal import Decimal
 
 from domain.reading.drafts import (
+    MOST_SETS,
     Draft,
     is_amount,
     is_remark,
@@ -199,6 +200,9 @@ class Numbers(State):
         elif element.after_at and (not element.next_to_name or self.bare or self.amounts):
             self._take_load(q._replace(role="load"))
         else:
+            if self.drafts and joint == "name" and not self.bare:
+                # "80x8 on bench 2": the number belongs to the name.
+                return
             if len(self.bare) == 1:
                 self.second_is_result = element.result or joint in {"name", "for"}
             self.bare.append(q)
@@ -535,6 +539,10 @@ class Numbers(State):
                 self._emit_amounts()
         elif len(left) == 2 and joints[1] in {"x", "for", "/", ""}:
             first, second = left
+            if right.role == "load" and first.value > MOST_SETS and self.known.load_fits(first) is not False:
+                # "80x8 with 5 kg to spare": the set is whole without it.
+                self._two(first, second, joints[1])
+                return
             if first.role in {"load", "pair"} or (
                 first.value > 12 and right.value <= 10 and right.role is None
             ):

@@ -35,7 +35,7 @@ class State:
         self.amount_may_change = False
 
     def _goes_on(self, joint: str) -> bool:
-        return joint in {",", "/", "and", "then", "-", "name"} and bool(self.drafts)
+        return joint in {",", "/", "and", "then", "-"} and bool(self.drafts)
 
     def _take_load(self, q: Quantity) -> None:
         if self.bare:

@@ -8,12 +8,12 @@ from collections.abc import Sequence
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.other_numbers import JUNK
 from domain.reading.scope_words import (
     ASKING_WITHOUT_MARK,
     BACK_TO_ME,
     HISTORY,
     HISTORY_TRIGGERS,
-    JUNK,
     MY_OWN,
     NEXT_TO_ME,
     NOW,

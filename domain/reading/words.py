@@ -89,8 +89,8 @@ ACTIVITIES = words_of(
 
 TRAINING = words_of(
     """workout session training trained gym lifted lifting did log logged results result numbers sets report
-    forgot send sent text texted message write wrote reporting late done here finished went for from
-    workouts sessions got train exercise exercises"""
+    forgot send sent text texted message write wrote reporting late done here finished went workouts
+    sessions got train exercise exercises"""
 )
 """Words by which a day is the day of the training."""
 
