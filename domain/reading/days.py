@@ -111,6 +111,9 @@ _FAIL_WORDS = frozenset(
 )
 _NUMERIC = re.compile(r"# / #(?: / #)?|# - # - #|# \. # \.(?: #)?|# \. # \. #")
 _CUES = words_of("""on for from of date dated since till until back workout session to""")
+_BEFORE_SCORE = words_of("rpe effort felt feels like a energy mood difficulty intensity")
+_AFTER_SCORE = words_of("hard tough effort difficulty intensity energy tired session day easy pain")
+"""Words beside "8/10" that make it a score and no day."""
 _FULL_SET = re.compile(r"# (?:kgs?|kilos?|lbs?|pounds?|s)? ?(?:x|for|@|\*|times|by) #|# reps|# (?:kg|lbs?) #")
 
 
@@ -273,6 +276,8 @@ def _add_numeric(message: Message, start: int, end: int, add: Any) -> None:
         "/",
         "sets",
     }:
+        return
+    if numbers[1] == 10 and (before in _BEFORE_SCORE or after in _AFTER_SCORE):
         return
     if before == "for" and start >= 2 and message.value(start - 2) is not None:
         return
