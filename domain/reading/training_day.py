@@ -46,7 +46,7 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
         return True
     if message.text(end - 1) == ":" and day.start - start <= 2:
         return True
-    if looks_back(message, day):
+    if looks_back(message, day) or before in {"for", "from"}:
         return True
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
