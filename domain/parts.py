@@ -64,6 +64,8 @@ class VerdictPart(Frozen):
     recorded: tuple[TrainingSet, ...] = ()
     on: date | None = None
     """The day of the sets, where that is not the day on which it is said."""
+    sets_before: int = 0
+    """How many sets of this exposure had been told of before these."""
     corrected: bool = False
     personal_best: bool = False
     held: bool = False
@@ -190,6 +192,7 @@ Topic = Literal[
     "trained after all",
     "help",
     "reminders off",
+    "reminders on",
     "nothing to leave out",
     "left out",
     "nothing to move",

@@ -45,9 +45,9 @@ class Chat:
     """Prints a chat, as one would read it over the shoulder of everybody at once."""
 
     def __init__(self, console: Console, zones: dict[str, str]) -> None:
-        """`zones` are the people's IANA zones, by lower-case name."""
+        """`zones` are the people's IANA zones at first, by lower-case name."""
         self._console = console
-        self._zones = zones
+        self._zones = dict(zones)
         self._day = ""
 
     def __call__(self, event: Step | Said) -> None:
@@ -60,6 +60,7 @@ class Chat:
                 shown = f"[{what}]" if deed == "presses" else what
                 self._console.print(Padding(Text(shown, style="green"), (0, 0, 1, INDENT)))
             case Said(at=at, outgoing=outgoing, rendered=rendered):
+                self._zones[named(outgoing).casefold()] = outgoing.zone
                 local = self._local(at, outgoing.zone)
                 self._head(
                     local,

@@ -121,6 +121,8 @@ def pain_words(part: AlertPart) -> str:
     held = evidence.get("held", [])
     if evidence.get("fine"):
         text = f"{bold(part.client)} writes that it hurts no longer: {quoted(evidence)}"
+    elif pain.get("where", "other") == "other":
+        text = f"{bold(part.client)} has pain{score}: {quoted(evidence)}"
     else:
         text = f"{bold(part.client)} has pain: {place}{score}. {quoted(evidence)}"
     if held:

@@ -47,11 +47,15 @@ def _sets(facts: Iterable[object]) -> str:
 
 
 def _still_aside(facts: Facts, _reader: Reader) -> str:
-    named = [f"{bold(exercise)} ({escape(where)})" for exercise, where in facts["aside"]]
+    named = [
+        bold(exercise) if where == "other" else f"{bold(exercise)} ({escape(where)})"
+        for exercise, where in facts["aside"]
+    ]
     are, it = ("is", "it") if len(named) == 1 else ("are", "them")
+    coach = escape(str(facts["coach"]))
     return (
-        f"{listed(named)} {are} set aside. Leave {it} until {escape(str(facts['coach']))} puts {it} back, and "
-        f"see a qualified professional (a doctor or a physiotherapist) before you load {it} again."
+        f"{listed(named)} {are} set aside. Leave {it} until {coach} puts {it} back, and see a qualified "
+        f"professional (a doctor or a physiotherapist) before you load {it} again."
     )
 
 
@@ -143,6 +147,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "What you sent stands."
     ),
     "paused": _paused,
+    "reminders on": lambda facts, _: "Reminders are on again." + _coming(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
     "question dropped": "All right, I ask no further, and record nothing of it.",
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",

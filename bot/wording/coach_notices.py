@@ -71,9 +71,10 @@ def _nothing_aside(facts: Facts, _reader: Reader) -> str:
 
 def _done_though_aside(facts: Facts, _reader: Reader) -> str:
     sets = "; ".join(set_words(SET.validate_python(each)) for each in facts["sets"])
+    where = "" if facts["where"] == "other" else f" ({escape(str(facts['where']))})"
     return (
         f"{bold(str(facts['client']))} has done {bold(str(facts['exercise']))} though it is set aside for "
-        f"pain ({escape(str(facts['where']))}): {sets}. I have said to leave it."
+        f"pain{where}: {sets}. I have said to leave it."
     )
 
 

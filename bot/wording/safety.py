@@ -51,8 +51,9 @@ def safety_words(part: Safety, reader: Reader) -> str:
         if part.also
         else ""
     )
+    hurts = "it hurts" if part.where == "other" else f"your {place} hurts"
     return (
-        f"Sorry to hear that your {place} hurts. {held}{also}\n{SEE_SOMEBODY} "
+        f"Sorry to hear that {hurts}. {held}{also}\n{SEE_SOMEBODY} "
         "If it is severe, came suddenly or gets worse, call your local emergency services. "
         "Your coach hears of it now."
     )

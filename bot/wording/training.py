@@ -58,9 +58,7 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
     if line.instead_of:
         details.append(f"in place of {escape(line.instead_of)}")
     if line.held_for:
-        details.append(
-            f"set aside because of your {escape(line.held_for)}; leave it until your coach puts it back"
-        )
+        details.append(f"set aside because {because(line.held_for)}; leave it until your coach puts it back")
     elif line.target is not None:
         plates = plates_words(line.plates_per_side)
         details.append(f"aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
@@ -70,6 +68,11 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         details.append(f"last time {set_words(line.to_beat)}")
     details.extend(escape(cue) for cue in line.cues)
     return "\n".join([head, *(f"    {detail}" for detail in details)])
+
+
+def because(where: str) -> str:
+    """Say why an exercise is set aside."""
+    return "it hurts" if where == "other" else f"of your {escape(where)}"
 
 
 def range_words(line: PlanLine) -> str:
@@ -104,7 +107,7 @@ def verdict_words(part: VerdictPart) -> str:
         head = f"{bold(part.exercise)}, {day_words(part.on)}: {echo}."
     if part.corrected:
         head = f"Put right. {head}"
-    if part.held:
+    if part.held or (part.result == "first" and part.sets_before):
         return head
     before = f" ({set_words(part.before)})" if part.before is not None else ""
     match part.result:

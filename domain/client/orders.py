@@ -45,7 +45,10 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             settle_questions(draft, order)
             report(draft, "passed to client", text=text)
         case Assigned(programme=number):
-            assign(draft, number)
+            if not assign(draft, number):
+                report(draft, "no such programme")
+            elif draft.client.programme is not None:
+                report(draft, "programme given", programme=draft.client.programme.programme.name)
         case CardWanted():
             show_card(draft)
         case HoldEnded(exercise=exercise):
@@ -86,18 +89,16 @@ def decided(draft: Draft, order: Decided) -> None:
             draft.notice("rest more", coach=draft.client.coach.name)
         case "next programme":
             number = next_programme(draft.state)
-            done = number is not None
-            if number is not None:
-                assign(draft, number)
+            done = number is not None and assign(draft, number)
         case "keep on":
             draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
         case "lift hold":
             lift(draft, alert)
         case "let train":
-            lift(draft, alert)
             draft.remember(barred=any(each.reason == "urgent" for each in draft.state.alerts))
             not_before_tomorrow(draft)
             draft.notice("let train", coach=draft.client.coach.name)
+            lift(draft, alert)
         case "keep held" | "seen":
             pass
         case _:
@@ -193,15 +194,14 @@ def put_back(draft: Draft, exercise: str) -> None:
     report(draft, "settled", remedy="lift hold", exercise=holds[0].exercise, reason="pain")
 
 
-def assign(draft: Draft, number: int) -> None:
-    """Put the client on another programme, and show its first workout.
+def assign(draft: Draft, number: int) -> bool:
+    """Put the client on another programme, and show its first workout; return whether there is such.
 
     What was eased after pain stays eased; stalls and reviews of the old programme are over.
     """
     stored = next((each for each in draft.state.programmes if each.number == number), None)
     if stored is None:
-        report(draft, "no such programme")
-        return
+        return False
     opened = open_workout(draft.state)
     if opened is not None:
         shut(draft, opened)
@@ -225,7 +225,7 @@ def assign(draft: Draft, number: int) -> None:
         draft.say(plan_of(draft.state, coming.workout, coming.on))
         if coming.on == draft.today:
             draft.remember(reminded_on=draft.today)
-    report(draft, "programme given", programme=stored.programme.name)
+    return True
 
 
 def show_card(draft: Draft) -> None:

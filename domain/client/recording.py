@@ -168,6 +168,7 @@ def answer(
             set=verdict.set,
             before=verdict.before,
             recorded=now.sets if corrected else recorded,
+            sets_before=0 if corrected else len(now.sets) - len(recorded),
             on=None if on == draft.today else on,
             corrected=corrected,
             personal_best=verdict.personal_best,
@@ -183,7 +184,7 @@ def answer(
         end_easing(draft, exercise)
         aim_for(draft, line, history(draft.state, workout.name, exercise))
     elif on == draft.today and earlier:
-        aim_for(draft, line, earlier, in_workout=workout)
+        aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
 
 
 def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None:
@@ -203,14 +204,24 @@ def end_easing(draft: Draft, exercise: str) -> None:
 
 
 def aim_for(
-    draft: Draft, line: Line, past: tuple[Exposure, ...], *, in_workout: WorkoutRecord | None = None
+    draft: Draft,
+    line: Line,
+    past: tuple[Exposure, ...],
+    *,
+    in_workout: WorkoutRecord | None = None,
+    just_done: TrainingSet | None = None,
 ) -> None:
-    """Say what to aim for after `past`: in the next set of the workout given, or without one next time."""
+    """Say what to aim for after `past`: in the next set of the workout given, or without one next time.
+
+    Who has `just_done` a set with another load today goes an own way, and is not sent back in the middle.
+    """
     away = days_away(draft.state, draft.today, in_workout) if in_workout else 0
     target = target_for(draft.state, line, past, days_away=away)
     if not isinstance(target, Target):
         return
     aim = target.as_set()
+    if just_done is not None and (just_done.load_kind, just_done.kg) != (aim.load_kind, aim.kg):
+        return
     draft.say(
         TargetPart(
             exercise=line.exercise,

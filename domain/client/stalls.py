@@ -24,9 +24,10 @@ IT_HURTS = "It hurts"
 
 def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
     """Tell of a stall of this exercise, once until the coach has settled it."""
-    if draft.open_alert("stall", line.exercise) is not None or is_left_alone(draft, line.exercise, past):
+    recent = since_settled(draft, line.exercise, past)
+    if recent is None or draft.open_alert("stall", line.exercise) is not None:
         return
-    stall = stall_in(draft, line, past)
+    stall = stall_in(draft, line, recent)
     if stall is None:
         return
     draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
@@ -41,7 +42,8 @@ def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None
 def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
     """Withdraw a stall that was told of, where the sets as they now stand show none."""
     alert = draft.open_alert("stall", line.exercise)
-    if alert is None or (past and stall_in(draft, line, past) is not None):
+    left = since_settled(draft, line.exercise, past)
+    if alert is None or (left and stall_in(draft, line, left) is not None):
         return
     draft.settle(alert)
     trouble = draft.question("trouble")
@@ -73,12 +75,17 @@ def leave_alone(draft: Draft, exercise: str) -> None:
     draft.remember(quiet=(*others, Quiet(exercise=exercise, since=draft.today)))
 
 
-def is_left_alone(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> bool:
-    """Return whether the exercise is still to be left alone after the exposures `past`."""
-    return any(
-        quiet.exercise == exercise and sum(1 for each in past if each.on > quiet.since) < EXPOSURES_LEFT_ALONE
-        for quiet in draft.memory.quiet
-    )
+def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tuple[Exposure, ...] | None:
+    """Return the exposures since a stall of the exercise was settled, all of them where none ever was.
+
+    What came before, and was then lightened on purpose or put back, is no part of a new stall. None while
+    the exercise is still to be left alone.
+    """
+    for quiet in draft.memory.quiet:
+        if quiet.exercise == exercise:
+            later = tuple(each for each in past if each.on > quiet.since)
+            return later if len(later) >= EXPOSURES_LEFT_ALONE else None
+    return past
 
 
 def look_back(draft: Draft, closed: Sequence[WorkoutRecord]) -> None:

@@ -8,6 +8,7 @@ asked once more after other sets came in, then waits. What was typed stays in th
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from decimal import Decimal
 
 from pydantic import TypeAdapter
 
@@ -20,7 +21,7 @@ from domain.client.understanding import known, request_for, says_a_day, workout_
 from domain.memory import Answered, Waiting
 from domain.outcome import SettingsKept
 from domain.reading import OpenSet, Reading, Slot, answer
-from domain.sets import is_within_reason
+from domain.sets import TrainingSet, is_within_reason
 
 ORDER: tuple[Slot, ...] = ("exercise", "date", "confirm", "unit", "load", "reps", "seconds")
 """In which order things are asked: what the others depend on comes first."""
@@ -70,13 +71,26 @@ def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
         )
         for each in reading.open
     )
-    sensible = tuple(each for each in unfinished if all(map(is_within_reason, each.open.candidates)))
+    sensible = tuple(each for each in unfinished if can_be(each.open))
     if len(sensible) < len(unfinished):
         draft.notice("out of reason")
     if sensible:
         again = {each.open.exercise for each in sensible}
         older = unfinished_of(draft.question("sets"))
         ask_next(draft, (*sensible, *(each for each in older if each.open.exercise not in again)))
+
+
+def can_be(open_set: OpenSet) -> bool:
+    """Return whether an unfinished set, as far as it is known, can be what somebody did."""
+    known = TrainingSet(
+        exercise=open_set.exercise or "",
+        load=open_set.load or Decimal(0),
+        unit=open_set.unit or "kg",
+        load_kind=open_set.load_kind or "total",
+        reps=open_set.reps,
+        seconds=open_set.seconds,
+    )
+    return is_within_reason(known) and all(map(is_within_reason, open_set.candidates))
 
 
 def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
@@ -189,7 +203,7 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     others = tuple(each for each in unfinished if each not in asked)
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".!")
     if said in NEVER_MIND or (slot == "confirm" and said in NO):
-        draft.notice("say it again" if slot == "confirm" else "question dropped")
+        draft.notice("question dropped" if said in NEVER_MIND else "say it again")
         ask_next(draft, others)
         return True
     request = request_for(draft, text, [each.open.exercise for each in asked if each.open.exercise])

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
-from domain.client.lines import line_named
+from domain.client.lines import line_named, lines_of
 from domain.client.plan import plan_of
 from domain.client.recording import close_if_complete, take_back
 from domain.client.rotation import BESIDE, catch_up, due, under_way
@@ -56,6 +56,11 @@ def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
         draft.notice("nothing to leave out")
     elif not planned:
         draft.notice("not in it", exercises=list(names), workout=name)
+    elif workout is None and {line.exercise for line in lines_of(draft.state, name)} <= {
+        *planned,
+        *draft.memory.left_out,
+    }:
+        put_off(draft, None)
     elif workout is None:
         draft.remember(left_out=tuple(dict.fromkeys((*draft.memory.left_out, *planned))))
         draft.notice("left out", exercises=list(planned), workout=name)
@@ -130,10 +135,11 @@ def come_back(draft: Draft) -> None:
     if draft.memory.barred:
         draft.notice("barred", coach=draft.client.coach.name)
         return
+    was_away = draft.memory.paused or not draft.memory.reminders_off
     draft.remember(paused=False, paused_until=None, reminders_off=False)
     coming = catch_up(draft)
     draft.notice(
-        "back",
+        "back" if was_away else "reminders on",
         workout=coming.workout if coming else None,
         on=coming.on.isoformat() if coming else None,
     )
