@@ -11,6 +11,7 @@ from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.request import Slot, Want
 from domain.reading.want_words import (
+    AILS,
     AWAY,
     AWAY_WORDS,
     BUSY_WORDS,
@@ -39,6 +40,11 @@ class Wanted:
     on: date | None = None
     asks: tuple[Slot, ...] = ()
     used_names: tuple[Named, ...] = ()
+
+
+def ails(message: Message) -> bool:
+    """Return whether something is told that may be dangerous, beside which other words mean other things."""
+    return message.has(AILS) or ("chest" in message.words and "pain" in message.taken)
 
 
 def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
@@ -74,7 +80,7 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
             & set(words)
         ):
             continue
-        if message.text(start - 1) in {"didnt", "wouldnt", "couldnt", "dont"} or {
+        if message.text(start - 1) in {"didnt", "wouldnt", "couldnt", "dont", "cant", "cannot"} or {
             "houses",
             "house",
             "flat",
@@ -118,7 +124,7 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
         if (
             near
             and not any(message.value(at) is not None for at in range(end, near[0].start))
-            and not re.search(r"\b(?:back|until|till|away)\b", " ".join(message.texts(first, near[0].start)))
+            and not re.search(r"\b(?:back|until|till|away)\b", " ".join(message.texts(first, near[0].end)))
         ):
             if (
                 message.text(end) in {"to", "for", "on", "with", "up"}
@@ -163,7 +169,13 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     """Return a pause with the day of the return, None where nothing is paused."""
     line = message.line
     ill = None
-    if message.has(ILL_WORDS) and not NOT_ILL.search(line) and not OTHER_ILL.search(line):
+    # To feel sick beside a sign of danger is no flu.
+    if (
+        message.has(ILL_WORDS)
+        and not ails(message)
+        and not NOT_ILL.search(line)
+        and not OTHER_ILL.search(line)
+    ):
         ill = ILL.search(line)
     if ill is not None:
         return Wanted(on=_return_day(message, days, sent, 0))
@@ -181,6 +193,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         back = bool(re.search(r"\b(?:back|home|return|resume|restart|again)", " ".join(words)))
         on = _return_day(message, days, sent, start if back else first)
         if back and on is None and not (message.value(end + 1) is not None or message.value(end) is not None):
+            continue
+        if back and not _says_return(message, start, end):
             continue
         if back and any(
             w in {"squat", "squats", "my", "the"}
@@ -216,6 +230,16 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     return None
 
 
+def _says_return(message: Message, start: int, end: int) -> bool:
+    """Return whether "back" is a return, and not the body's, a machine's ("back 7") or "back in 2012"."""
+    if "pain" in message.taken[start:end]:
+        return False
+    value = message.value(end + 1) if message.text(end) == "in" else message.value(end)
+    if value is None:
+        return True
+    return value < 1900 if message.text(end) == "in" else message.taken[end] == "a day"
+
+
 def _is_length_or_open(message: Message, start: int, end: int, last: int) -> bool:
     text = " ".join(message.texts(start, min(last, end + 8)))
     return bool(
@@ -225,7 +249,8 @@ def _is_length_or_open(message: Message, start: int, end: int, last: int) -> boo
             text,
         )
     ) and not re.search(
-        r"\b(?:right away|put away|away from failure|walked away|straight away|pin|ran away|stay away"
+        r"\b(?:right away|breath away|blew me away|blown away|put away|away from failure"
+        r"|walked away|straight away|pin|ran away|stay away"
         r"|throw away|far away)\b",
         text,
     )

@@ -56,7 +56,8 @@ _MARKERS = re.compile(
     r"|\b(?:instead of|rather than) (?:#|\w+)|\bnot \w+(?: \w+)? (?:but|it was)\b"
 )
 _TRIGGERS = words_of(
-    """make should shouldve supposed meant mean correction typo mistyped misread miscounted typed wrote wrong
+    """no nope nah wait make should shouldve supposed meant mean correction typo mistyped misread
+    miscounted typed wrote wrong
     got fat mistake mixed autocorrect oops whoops oopsie sorry bad woops that it this last those they
     these both all not change correct fix edit update amend adjust replace switch put set * actually log
     count record save mark file was were second first third instead rather"""
@@ -81,8 +82,12 @@ _NTH = re.compile(
     r"|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd"
     r"|th) (?:set|one)\b"
 )
+LAST_FEW = re.compile(r"\bthe last (?P<n>#)(?: (?:sets?|ones?))?(?= (?:were|was|are|should|both|all|need))")
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
-_NOT = re.compile(r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)")
+_NOT = re.compile(
+    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)(?! ?(?:%"
+    r"|percent))"
+)
 _DAY_FIXED = re.compile(
     r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on"
     r"|actually|done|for|the|of))* ?$"
@@ -109,7 +114,13 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     if not request.done or not message.has(_TRIGGERS):
         return False
     line = message.line
-    if _is_of_a_full_exercise(message, request, named) or _is_one_exercise_not_another(message, named):
+    if (
+        _is_of_a_full_exercise(message, request, named)
+        or _is_one_exercise_not_another(message, named)
+        or _is_no_and_a_number(message)
+        or _is_instead_of_what_is_recorded(message, request, named)
+        or LAST_FEW.search(line) is not None
+    ):
         return True
     match = _MARKERS.search(line)
     if match is None:
@@ -136,6 +147,15 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
         )
         and not re.search(r"\bnot #|# not|should|meant|typo|wrong\b", line)
     ):
+        return False
+    if (
+        said.startswith(("sorry", "oops", "whoops"))
+        and len(numbers) >= 2
+        and any(len(n.names) == 1 for n in named)
+        and not any(one.exercise in n.names for n in named for one in request.done)
+        and not re.search(r"\bnot\b|should|meant|typo|wrong|\bwas\b|\bwere\b", line)
+    ):
+        # "sorry, rows only 60x10 today" tells of an exercise that nothing is recorded of.
         return False
     if re.match(rf"(?:{_THING}|it|that|they|those|these)\b", said) and not strong:
         return _is_put_right(message, match, named)
@@ -181,6 +201,30 @@ def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bo
         return False
     after = message.texts(named[0].end, named[0].end + 2)
     return "not" in after and all(t.value is None for t in message.tokens) and after[:1] in (["not"], [","])
+
+
+_NO_FIRST = re.compile(
+    r"^(?:no|nope|nah|wait)(?: ,)?(?: (?:it was|only|just|it is|its|i did|i got|actually"
+    r"|wait))* #"
+)
+_INSTEAD = re.compile(r"\binstead of(?: the| a)? (?P<n>#)")
+
+
+def _is_no_and_a_number(message: Message) -> bool:
+    """Return whether a short message denies the last record and says another number: "no, 3 reps"."""
+    return len(message.tokens) <= 7 and _NO_FIRST.match(message.line) is not None
+
+
+def _is_instead_of_what_is_recorded(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether a number is to stand instead of a recorded one: "put 8 for the rows instead of 11"."""
+    match = _INSTEAD.search(message.line)
+    if match is None or sum(t.value is not None for t in message.tokens) != 2:
+        return False
+    at, _ = message.span(match, "n")
+    names = {name for n in named for name in n.names} or {request.done[-1].exercise}
+    return any(
+        one.exercise in names and message.value(at) in {one.load, Decimal(one.amount)} for one in request.done
+    )
 
 
 def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:
@@ -421,6 +465,10 @@ def _records(
                 break
         else:
             pool = [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
+    last = LAST_FEW.search(message.line)
+    if last is not None:
+        count = int(message.value(message.span(last, "n")[0]) or 1)
+        return done[-count:]
     nth = _NTH.search(message.line)
     if nth is not None:
         if nth["w"]:

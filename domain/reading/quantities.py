@@ -156,7 +156,7 @@ def _quantity(message: Message, at: int) -> Quantity:
     elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
         kind, start = "assist", at - 1
     elif (
-        before in {"x", "*"}
+        (before == "x" or (before == "*" and at >= 2))
         and role is None
         and message.value(at - 2) is None
         and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}

@@ -30,7 +30,8 @@ HELP = said(
     r"|double progression|stall|to failure|verdict|target|rdl|ohp|bss|emom|doms|superset mean)(?: (?:mean"
     r"|thing|thingy|about|stuff|again|anyway))?",
     r"(?:meaning|definition) of(?: \w+)+",
-    r"how (?:do|can|should|to)(?: i| we)? (?:log|enter|report|record|submit|undo|correct|change|delete"
+    r"how (?:do|can|should|must|shall|may|to)(?: i| we)? (?:log|enter"
+    r"|report|record|submit|undo|correct|change|delete"
     r"|edit|fix|note|write(?: it| this| that| down)?|tell you|type|send you|put in|text you|use (?:this"
     r"|you|the)|fill in|register|input|save|talk to|write you)(?: \w+)*",
     r"(?:list of |show |what )?(?:commands?|instructions)(?: are there| please)?",
@@ -145,6 +146,7 @@ REQUEST = said(
     r"(?:please|pls|plz|kindly) (?:check|look|watch|tell me|explain|advise|call|ring|review|have a look"
     r"|take a look|swap|change|adjust|let me know|help|give me|look at|pass|ask|give|make|replace|send my"
     r"|contact)(?: \S+)*",
+    r"(?:tell|teach|show) me how to(?: \S+)*",
     r"let me know (?:if|what|whether|how|when|your|ur)(?: \S+)*",
     r"(?:any|some|need|want|give me|looking for|after|love|like) (?:tips|advice|thoughts|ideas?"
     r"|suggestions?|feedback|opinion|guidance|your advice|your opinion|a second opinion|pointers|cues"
@@ -189,13 +191,14 @@ OPENERS = words_of(
 ) - {"my", "i", "are", "am"}
 
 REQUEST_KEYS = words_of(
-    """can could would will please pls plz kindly let tips advice thoughts ideas idea suggestions suggestion
-    feedback opinion guidance pointers cues input call ring phone text contact think reckon recommend
-    suggest sure certain unsure wondering curious wonder know hope hoping normal ok okay fine bad safe
-    form check checking technique look question questions quick qq q tell ask coach should what like want
-    need love prefer wish talk swap change discuss speak chat switch replace alternative alternatives
-    worth agree heavy light much many few fast slow low little right wrong good alright enough dangerous
-    correct allowed problem issue weird usual common expected meant supposed request worry concern message"""
+    """teach show can could would will please pls plz kindly let tips advice thoughts ideas idea suggestions
+    suggestion feedback opinion guidance pointers cues input call ring phone text contact think reckon
+    recommend suggest sure certain unsure wondering curious wonder know hope hoping normal ok okay fine
+    bad safe form check checking technique look question questions quick qq q tell ask coach should what
+    like want need love prefer wish talk swap change discuss speak chat switch replace alternative
+    alternatives worth agree heavy light much many few fast slow low little right wrong good alright
+    enough dangerous correct allowed problem issue weird usual common expected meant supposed request
+    worry concern message"""
 )
 
 NOT_REQUEST = re.compile(

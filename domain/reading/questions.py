@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 
+from domain.reading.away import ails
 from domain.reading.message import Message
 from domain.reading.question_words import (
     HELP,
@@ -17,7 +18,14 @@ from domain.reading.question_words import (
     said,
 )
 from domain.reading.request import Want
-from domain.reading.want_words import STOP
+from domain.reading.want_words import STOP, UNDO
+
+_ANSWERED = re.compile(
+    r"(?:^|(?<=[.!?;\n,] ))[^.!?;\n,]{1,60} \? (?=(?:no|nope|none|nah|nothing"
+    r"|yes|yep|yeah)(?: [.,!;?\n]| just\b|$))"
+)
+"""A question that the client answers at once: "any pain? no"."""
+_WHAT_NOW = re.compile(r"\bwhat (?:(?:do|should|can|shall|must) i|to) do\b")
 
 
 def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) -> None:
@@ -26,10 +34,18 @@ def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) ->
     if HELP_ALONE.match(line):
         wants.append("help")
         return
+    if '"' in line:
+        asked = [text.replace('" ', "") for text in asked]
+        line = line.replace('" ', "")
+    in_danger = ails(message)
     moved = bool({"move", "pause", "skip_workout", "stop_messages"} & set(wants))
-    rest = line
+    rest = _ANSWERED.sub(" ", line) if "?" in message.words else line
     for text in asked:
+        if text not in rest:
+            continue
         topic = topic_of(text)
+        if topic == "show_plan" and in_danger:
+            topic = "ask_coach"
         if topic is not None and not (
             topic == "ask_coach"
             and moved
@@ -46,18 +62,20 @@ def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) ->
         if not plain:
             continue
         topic = _unmarked(plain, moved=moved)
+        if in_danger and topic in {None, "show_plan"} and _WHAT_NOW.search(plain):
+            topic = "ask_coach"
         if topic is not None:
             wants.append(topic)
 
 
 def topic_of(text: str) -> Want | None:
-    """Return what a question asks for; None for small talk."""
+    """Return what a question asks for; None for small talk, and for a request that the bot itself fulfils."""
     if SMALL_TALK.search(text) and not REQUEST.search(text):
         return None
     for pattern, want in _TOPICS:
         if pattern.search(text):
             return want
-    return "ask_coach"
+    return None if UNDO.search(text) else "ask_coach"
 
 
 _TOPICS: tuple[tuple[re.Pattern[str], Want], ...] = (
@@ -123,7 +141,7 @@ def _unmarked(sentence: str, *, moved: bool) -> Want | None:
                 )
             ):
                 return None
-            return "ask_coach"
+            return None if UNDO.search(sentence) else "ask_coach"
     if ends_asking and re.search(r"#(?: (?:reps?|kgs?|lbs?|kilos?|pounds?|today|s))* \?$", sentence):
         return None
     if (

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 
+from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.want_words import BETWEEN_SKIP, NOT_SKIP, SKIP_AFTER, SKIP_VERB, THAT_ONE
@@ -10,6 +11,7 @@ from domain.reading.want_words import BETWEEN_SKIP, NOT_SKIP, SKIP_AFTER, SKIP_V
 
 def exercises_left_out(message: Message, named: Sequence[Named], in_question: set[int]) -> list[Named]:
     """Return the names of the exercises that are left out."""
+    named = [n for n in named if message.text(n.end) not in HURT and not _is_of_the_body(message, n)]
     found: list[Named] = []
     if NOT_SKIP.search(message.line) and not re.search(r"\bskipp?(?:ed|ing)\b", message.line):
         return []
@@ -109,6 +111,11 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
         if name not in unique and not any(set(name.names) == set(u.names) for u in unique):
             unique.append(name)
     return sorted(unique, key=lambda n: n.start)
+
+
+def _is_of_the_body(message: Message, name: Named) -> bool:
+    """Return whether a word that could name an exercise is a part of the body: "no more shoulder pain"."""
+    return name.weak and "pain" in message.taken[name.start : name.end]
 
 
 def _small_words(message: Message, start: int, end: int) -> bool:

@@ -187,6 +187,8 @@ def _reading(
 
 def marked_old(message: Message) -> None:
     """Mark the numbers that a correction says are not right."""
+    for _, start, end in message.find(correct.LAST_FEW):
+        message.take(start, end, "which sets")
     for match, start, end in message.find(_OLD):
         del match
         message.take(start, end, "what it is not")

@@ -6,9 +6,10 @@ from domain.reading.question_words import said
 from domain.reading.words import PERSONS, words_of
 
 STOP = said(
-    r"stop (?:messaging|texting|sending|writing|contacting|reminding|notifying|bothering|these|the|all"
-    r"|with the|your|nagging|pinging)(?: me)?(?: \w+)?(?: (?:messages?|texts?|reminders?"
-    r"|notifications?))?",
+    r"stop (?:messaging|texting|sending|writing|contacting|reminding|notifying|bothering|nagging"
+    r"|pinging)(?: me)?(?: \w+)?(?: (?:messages?|texts?|reminders?|notifications?))?",
+    r"stop (?:these|the|all|your|with)(?: \w+){0,2} (?:messages?|texts?|reminders?|notifications?|msgs"
+    r"|pings|nagging|spam)",
     r"stop (?:messages?|reminders?|texts?|notifications?)",
     r"unsubscribe(?: me)?",
     r"(?:no more|dont want(?: any)?(?: more)?|do not want(?: any)?(?: more)?"
@@ -69,19 +70,22 @@ _MOVE_VERB = (
 MOVE = said(
     rf"{_MOVE_VERB} (?:(?:the|my|this|todays|our|it|that|tonights|off|back|up) )*{_GYM}(?: (?:workout"
     rf"|session|training|gym|one|off|back|over|to|on|until|till|for|from|by|forward|a day|into|after))*",
+    r"(?:move|moving|shift|shifting|postpone|postponing|push|pushing|reschedule|delay|delaying|put off"
+    r"|putting off) (?:to|until|till|by|for|off to) (?:next |this |coming )?(?:tomorrow"
+    r"|(?:mon|tues|wednes|thurs|fri|satur|sun)day)",
     r"(?:the )?rest(?: of (?:it|the (?:workout|session|exercises|plan|list)|them|this|todays(?: workout"
-    r"| session)?|my workout))?(?: \w+){0,4} (?:tomorrow|tmrw|tmr|tomorow|tommorow|on (?:mon|tues|wednes"
+    r"| session)?|my workout))?(?: \w+){0,4} (?:tomorrow|on (?:mon|tues|wednes"
     r"|thurs|fri|satur|sun)day|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next time)",
     r"(?:finish|finishing|do|doing|complete|continue|completing)(?: \w+){0,2} (?:the )?(?:rest|remaining"
-    r"|remainder|other half|second half|others)(?: \w+){0,4} (?:tomorrow|tmrw|tmr|on (?:mon|tues|wednes"
+    r"|remainder|other half|second half|others)(?: \w+){0,4} (?:tomorrow|on (?:mon|tues|wednes"
     r"|thurs|fri|satur|sun)day|(?:mon|tues|wednes|thurs|fri|satur|sun)day)",
 )
 
 MOVE_WORDS = words_of(
     """move moving moved shift shifting shifted postpone postponing postponed push pushing pushed reschedule
     rescheduling rescheduled delay delaying swap swapping switch switching put putting bump bumping
-    transfer rest finish finishing instead train training tomorrow tmrw tmr go come do lift change workout
-    work catch make better works"""
+    transfer rest finish finishing instead train training tomorrow go come doing delay do lift change
+    workout work catch make better works"""
 )
 
 WILL_TRAIN = said(
@@ -93,6 +97,9 @@ WILL_TRAIN = said(
     r"|catch up|catching up|make (?:it|that) up|making it up|do legs|do leg day|do that|hit the gym"
     r"|hit the weights|get it done|get to it|do mine|take it|have it|train it|do the rest|make up for it"
     r"|gym)",
+    r"(?:doing|do|train|training) (?:it|this|the (?:workout|session)|todays(?: \w+)?|my workout|legs)"
+    r"(?= (?:tomorrow|on (?:mon|tues|wednes|thurs|fri|satur|sun)|instead"
+    r"|(?:mon|tues|wednes|thurs|fri|satur|sun)day))",
 )
 
 NO_TODAY = re.compile(
@@ -125,6 +132,8 @@ SKIP_WORKOUT = said(
     rf"|workout|session|training|gym|this time))*",
     r"(?:taking|take|need|having|took) (?:today|the day|tonight|a day|the evening|a rest day"
     r"|an extra rest day)(?: off)?(?: today)?",
+    r"(?:come|go|train|can|will|do|make|manage) (?:today|tonight|tomorrow)(?: \w+)? not(?: (?:to|come|go"
+    r"|train|training|the|gym|in))*",
     r"(?:giving|give|gave) (?:it|today|the gym|training|todays workout|tonight|the workout|this one"
     r"|the session) a miss",
     r"(?:day off|off|rest day|resting) today|today(?:s| is) (?:a )?(?:no (?:from|for) me|no go|no)"
@@ -136,16 +145,19 @@ SKIP_WORKOUT = said(
 )
 
 SKIP_TRIGGERS = words_of(
-    """cant cannot can wont not unable couldnt no skip skipping skipped miss missing missed cancel cancelling
-    cancelled bail bailing bailed sit sitting ditch ditching ditched taking take need having took giving
-    give gave day off rest today didnt havent gym count out will did never dont blow blew pass passing
-    drop could"""
+    """cant cannot can wont not unable couldnt no skip skipping skipped miss missing missed cancel
+    cancelling cancelled bail bailing bailed sit sitting ditch ditching ditched taking take need having
+    took giving give gave day off rest today didnt havent gym count out come go train make manage will
+    did never dont blow blew pass passing drop could"""
 )
 
 TODAY_WORDS = words_of(
-    """today tonight todays tonights it gym train training workout session this morning evening make day come
-    tomorrow go yesterday lift skip skipping"""
+    """today tonight todays tonights it gym train training workout session this morning evening make day
+    come tomorrow go yesterday lift skip skipping"""
 )
+
+AILS = words_of("dizzy dizziness fainted faint palpitations numb numbness collapsed")
+"""Words of danger, beside which "sick" and "what do I do" mean another thing."""
 
 ILL = said(
     r"(?:got|have|ive got|ive|caught|came down with|coming down with|down with|with|w|has|having|hit by"
@@ -158,6 +170,7 @@ ILL = said(
     r"|totally|got) (?:a bit |really |so |too |very |quite |pretty |totally |super |properly |extremely "
     r"|still )*(?:sick|ill|unwell|poorly|under the weather|feverish)(?! of\b)(?! pump| session| workout"
     r"| pr\b| set)",
+    r"(?:sick|ill) as a (?:dog|parrot)",
     r"(?:sick|ill|flu|covid|fever)(?: (?:today|this week|at the moment|in bed|since|again|atm|now"
     r"|all week|leave|for|still|, no|, cant|, wont|, so)(?: \w+)?)",
     r"in bed with(?: \w+){1,3}|doctor (?:says|said|told me|wants me)(?: \w+){0,4} (?:rest|no (?:training"
@@ -180,7 +193,8 @@ NOT_ILL = re.compile(
 
 AWAY = said(
     r"(?:im |i am |be |going |gone |ill be |will be |were |we are |we re |am |)(?:away|out of town|abroad"
-    r"|travell?ing|on (?:a )?(?:holiday|holidays|vacation|leave|annual leave|trip|business trip|work trip"
+    r"|travell?ing|on (?:a )?(?:travels?|the road|holiday|holidays|vacation"
+    r"|leave|annual leave|trip|business trip|work trip"
     r"|business|tour|honeymoon|a cruise|parental leave)|out of (?:the )?(?:country|office)|off(?: work"
     r"| on (?:holiday|leave|vacation))?|unavailable|gone|camping|skiing|at a conference|out"
     r"|in [a-z]+)(?= (?:till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|#|a|two"
@@ -216,10 +230,10 @@ AWAY = said(
 )
 
 AWAY_WORDS = words_of(
-    """away town abroad travelling traveling holiday holidays vacation leave trip tour honeymoon country
-    office off unavailable gone camping skiing gym training train back home return returning resume
-    restart break pause time weeks week days fortnight month hold freeze surgery operation injured out
-    till until til untill lifting closed lift months business conference cruise"""
+    """travel travels road away town abroad travelling traveling holiday holidays vacation leave trip tour
+    honeymoon country office off unavailable gone camping skiing gym training train back home return
+    returning resume restart break pause time weeks week days fortnight month hold freeze surgery
+    operation injured out till until til untill lifting closed lift months business conference cruise"""
 )
 
 BUSY_WORDS = frozenset({"nights", "busy", "swamped", "shifts", "shift", "injured"})
@@ -248,7 +262,8 @@ SKIP_VERB = re.compile(
     r"|get to|use|fit in|face|be bothered with)|cant do|wont do|not doing|not gonna do|not going to do"
     r"|no time (?:left )?for|out of time (?:for|before)|(?:left|leave|leaving|gave|giving) (?=(?:it|that"
     r"|that one|this one|them|those) (?:out|off|a miss))|without (?:the )?|pass(?:ed|ing)? on"
-    r"|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight|this time))"
+    r"|never got (?:to|round to|around to)|no(?= (?:\w+ ){0,3}(?:today|tonight"
+    r"|this time))|(?:so|therefore) no"
     r"|no(?= (?:\w+ ){1,4}, (?:\w+ ){0,4}(?:broken|taken|closed|occupied|busy|out of order|defect|missing"
     r"|queue|in use))|bail(?:ed"
     r"|ing)? on|omit(?:ted|ting)?|cut(?: out)?|ditch(?:ed|ing)?|scrap(?:ped|ping)?|cancel(?:led|ling)?"
