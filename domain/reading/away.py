@@ -28,6 +28,7 @@ from domain.reading.want_words import (
     WILL_TRAIN,
 )
 from domain.reading.when import coming_day
+from domain.reading.words import words_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +41,12 @@ class Wanted:
     on: date | None = None
     asks: tuple[Slot, ...] = ()
     used_names: tuple[Named, ...] = ()
+
+
+_NOT_AWAY = words_of(
+    "breath right straight far put walk walked walking run ran stay throw threw give gave fade melt"
+)
+"""Words before "away" that make it no absence."""
 
 
 def ails(message: Message) -> bool:
@@ -195,6 +202,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         if back and on is None and not (message.value(end + 1) is not None or message.value(end) is not None):
             continue
         if back and not _says_return(message, start, end):
+            continue
+        if words[0] == "away" and message.text(start - 1) in _NOT_AWAY:
             continue
         if back and any(
             w in {"squat", "squats", "my", "the"}

@@ -148,11 +148,9 @@ def find_days(message: Message) -> list[Day]:
         elif token.kind == NUMBER and "." in token.text and message.text(at + 1) == "." and not token.spoken:
             first, _, second = token.text.partition(".")
             cue = message.text(at - 2) if message.text(at - 1) == "the" else message.text(at - 1)
-            if (
-                (cue in _CUES or message.text(at - 1) == "the")
-                and int(first) <= 31
-                and 1 <= int(second or 0) <= 12
-            ):
+            heads = (at == 0 or cue == "\n") and _FULL_SET.search(message.line, message.starts[at + 1])
+            cued = cue in _CUES or message.text(at - 1) == "the" or heads
+            if cued and int(first) <= 31 and 1 <= int(second or 0) <= 12:
                 add(at, at + 2, "numbers", (int(first), int(second)))
     found.sort(key=lambda day: day.start)
     return found

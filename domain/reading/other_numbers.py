@@ -1,8 +1,8 @@
-"""Numbers that are no loads, reps or seconds, as data: prices, hours, ages, settings, body weight and more."""
+"""Numbers that are no loads, reps or seconds, as data: prices, hours, ages, settings, body weight."""
 
 import re
 
-from domain.reading.words import words_of
+from domain.reading.words import PERSONS, words_of
 
 _MASS = r"(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)"
 
@@ -57,9 +57,10 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         "an hour",
         words_of("in sharp tonight this at"),
         re.compile(
-            r"\b(?:at )?# in the (?:morning|afternoon|evening|am|pm|night)\b|\bat # (?:sharp"
+            r"(?:\bat )?# in the (?:morning|afternoon|evening|am|pm|night)\b|\bat # (?:sharp"
             r"|tonight|this (?:morning|evening)|o clock)\b|\b(?:gym|went|started|train\w*|session"
-            r"|class|there|up|woke|alarm|leave|left|work|meet\w*|arrived|finished|bed) at #(?= "
+            r"|class|there|up|woke|alarm|leave|left|work|meet\w*|arrived|finished"
+            r"|bed|morning|afternoon|evening|night|today|yesterday|tonight) at #(?= "
             r"|$)(?! (?:kgs?|kilos?|lbs?|pounds?|x|for|reps?))"
         ),
     ),
@@ -78,6 +79,11 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
             r"# (?:hrs?|hours?|h|days?|weeks?|wks?|months?|mths?|years?|yrs?|fortnights?"
             r"|nights?)\b(?: old)?"
         ),
+    ),
+    (
+        "a year",
+        words_of("in since from until"),
+        re.compile(r"\b(?:in|since|from|until) #(?= |$)"),
     ),
     (
         "a length",
@@ -259,7 +265,7 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
             rf"\b(?:instead of|rather than|(?<!and )(?<!or )up from|down from|compared to"
             rf"|compared with|vs|versus|better than|beats?|beating|as opposed to|almost|nearly"
             rf"|not quite)(?: got| hit| did| made| managed| had| a| another| my| the| last| old"
-            rf"| a)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@"
+            rf"| (?:{PERSONS})s?| his| her| hers)*(?: (?:weeks?|times?))? #(?: {_MASS})?(?: (?:x|for|/|@"
             rf"|times) #)?(?: reps?)?(?= |$)"
         ),
     ),

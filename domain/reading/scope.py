@@ -5,6 +5,7 @@ Each rule marks the numbers it speaks of in the message, so that no set is made 
 
 import re
 from collections.abc import Sequence
+from decimal import Decimal
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -17,6 +18,7 @@ from domain.reading.scope_words import (
     MY_OWN,
     NEXT_TO_ME,
     NOW,
+    ON_THE_CHEST,
     OTHER_PRONOUN,
     OTHER_SUBJECT,
     OTHER_TRIGGERS,
@@ -35,6 +37,9 @@ from domain.reading.scope_words import (
 )
 from domain.reading.tokens import JOKE, NUMBER
 
+THE_BODY = "the body"
+"""What marks a part of the body where an exercise could be meant."""
+
 
 def mark_what_is_no_record(
     message: Message, named: Sequence[Named], known: set[int]
@@ -43,6 +48,8 @@ def mark_what_is_no_record(
 
     `known` are the tokens of phrases that tell of a set, like "as planned" or "than last time".
     """
+    for _, start, end in message.find(ON_THE_CHEST) if "chest" in message.words else ():
+        message.take(start, end, THE_BODY)
     has_number = any(t.kind == NUMBER for t in message.tokens)
     questions = _questions(message) if message.has(QUESTION_TRIGGERS) else []
     questions = [(s, e) for s, e in questions if s not in known]
@@ -55,7 +62,7 @@ def mark_what_is_no_record(
         if words.isdisjoint(triggers):
             continue
         for _, start, end in message.find(pattern):
-            if what == "a body weight" and all((message.value(at) or 0) < 40 for at in range(start, end)):
+            if not _can_be(what, [v for at in range(start, end) if (v := message.value(at)) is not None]):
                 continue
             if (start not in known or "body weight" in what) and any(
                 message.value(at) is not None for at in range(start, end)
@@ -70,6 +77,17 @@ def mark_what_is_no_record(
     if message.has(HISTORY_TRIGGERS):
         _mark_history(message, known)
     return questions
+
+
+def _can_be(what: str, values: Sequence[Decimal]) -> bool:
+    """Return whether some numbers are of a size for what they are said to be."""
+    match what:
+        case "a body weight":
+            return any(value >= 40 for value in values)
+        case "a year":
+            return all(1900 < value < 2100 for value in values)
+        case _:
+            return True
 
 
 def _take_numbers(message: Message, start: int, end: int, what: str) -> None:

@@ -132,4 +132,10 @@ HISTORY = re.compile(
     r"|in the past)\b"
 )
 
+ON_THE_CHEST = re.compile(
+    r"\b(?:on|to|off|from|across|touch\w*) (?:the|my) chest\b(?! (?:press|supported|fly|flies|machine|row))"
+    r"|\bchest (?:felt|feels|up|was|is)\b"
+)
+"""The chest as the place where a bar comes to, or how it feels."""
+
 NOW = re.compile(r"\b(?:today|now|this time|but|so|this week|tonight|then|new|currently)\b")

@@ -328,9 +328,8 @@ def _after_sides(message: Message, at: int) -> int:
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
     """Leave out the names inside questions, and those in what is no record."""
     inside = {at for s, e in questions for at in range(s, e)}
-    return [
-        n for n in named if n.start not in inside and message.taken[n.start] not in {"another's", "a plan"}
-    ]
+    no_record = {"another's", "a plan", scope.THE_BODY}
+    return [n for n in named if n.start not in inside and message.taken[n.start] not in no_record]
 
 
 def _training_days(
