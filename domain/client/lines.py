@@ -55,6 +55,15 @@ def is_of(state: ClientState, workout: str, exercise: str) -> bool:
     )
 
 
+def done_instead_of(state: ClientState, exercise: str) -> tuple[str, ...]:
+    """Return what this client does at present in place of the sheet's `exercise`."""
+    stored = state.client.programme
+    lines = (
+        [line for each in stored.programme.workouts for line in lines_of(state, each.name)] if stored else []
+    )
+    return tuple(dict.fromkeys(line.exercise for line in lines if line.instead_of == exercise))
+
+
 def left_out(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...]:
     """Return what is left out of the workout `record`, or where that is None, of the next one to begin."""
     return state.memory.left_out if record is None else record.skipped

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
+from domain.client.lines import done_instead_of
 from domain.client.pain import hold_for_pain
 from domain.client.rotation import due, found_later
 from domain.client.understanding import request_for
@@ -80,7 +81,8 @@ def trouble_told(draft: Draft, question: Waiting, text: str, said: str) -> bool:
         return True
     if said in TROUBLE:
         draft.drop_question(question)
-        hold_for_pain(draft, text, (Pain(where="other", side=None, score=None),), (exercise,))
+        meant = (exercise, *done_instead_of(draft.state, exercise))
+        hold_for_pain(draft, text, (Pain(where="other"),), meant)
         return True
     return False
 

@@ -1,21 +1,27 @@
 """Golden conversations: each script in `scripts/` beside the chat that it prints.
 
-`python -m tests.play.golden` writes the chats anew; read the difference before you commit it.
+`python -m tests.play.golden` writes the chats anew; read the difference before you commit it. The welcome is
+printed in the first week only, and an invitation's code, which is random, as CODE.
 """
 
 import asyncio
 import io
+import re
 from pathlib import Path
 
 from rich.console import Console
 
 from bot.commands.database import passing
 from bot.commands.play import set_up
-from bot.play.engine import play
-from bot.play.script import read_script
+from bot.play.engine import Said, play
+from bot.play.script import Step, read_script
 from bot.play.show import WIDTH, Chat
+from domain.parts import Notice
 
 SCRIPTS = Path(__file__).parent / "scripts"
+WITH_WELCOME = "first_week"
+
+_CODE = re.compile(r"(?<=/start )[\w-]{22}\b")
 
 
 def scripts() -> list[Path]:
@@ -30,9 +36,21 @@ def chat_of(path: Path) -> str:
     with passing() as store:
         set_up(store, script)
         zones = {person.name.casefold(): person.zone for person in store.people()}
-        console = Console(file=printed, highlight=False, width=WIDTH)
-        asyncio.run(play(script, store, Chat(console, zones)))
-    return "\n".join(line.rstrip() for line in printed.getvalue().splitlines()) + "\n"
+        chat = Chat(Console(file=printed, highlight=False, width=WIDTH), zones)
+
+        def audience(event: Step | Said) -> None:
+            if path.stem == WITH_WELCOME or not is_only_welcome(event):
+                chat(event)
+
+        asyncio.run(play(script, store, audience))
+    lines = (line.rstrip() for line in printed.getvalue().splitlines())
+    return _CODE.sub("CODE", "\n".join(lines)) + "\n"
+
+
+def is_only_welcome(event: Step | Said) -> bool:
+    """Return whether this is the first message to a client, and nothing else."""
+    parts = event.outgoing.say.parts if isinstance(event, Said) else ()
+    return bool(parts) and all(isinstance(part, Notice) and part.topic == "welcome" for part in parts)
 
 
 def main() -> None:
