@@ -65,11 +65,29 @@ def anchored(
             after = beside_after
             if isinstance(after, Named) and _close(message, thing.end, after.start, blank, of=True):
                 thing.next_to_name = True
-            if _is_anchored(message, thing, kept, things, i, blank):
+            if _is_anchored(message, thing, kept, things, i, blank) or _begins_a_list(
+                message, things, i, blank
+            ):
                 kept.append(thing)
         else:
             kept.append(thing)
     return kept
+
+
+def _begins_a_list(message: Message, things: list[Named | Element | Mark], i: int, blank: set[int]) -> bool:
+    """Return whether a lone bare number goes on to others, the last of which stands beside a name: "7 and
+    6 on squats"."""
+    at = i
+    while at + 1 < len(things):
+        thing, following = things[at], things[at + 1]
+        if not isinstance(thing, Element) or [q.role for q in thing.quantities] != [None]:
+            return False
+        if isinstance(following, Named):
+            return at > i and _close(message, thing.end, following.start, blank, of=True)
+        if not isinstance(following, Element) or following.joints[0] not in {",", "and", "/", "then"}:
+            return False
+        at += 1
+    return False
 
 
 _STATES = words_of("""is are was were feels felt feel still hurts so looks got gets really""")

@@ -31,8 +31,11 @@ from domain.reading.exercise_words import (
 )
 from domain.reading.message import Message
 from domain.reading.tokens import WORD
+from domain.reading.words import FILLERS
 
 _LONGEST = 6
+_TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
+"""Words before a name that do not make it another exercise's."""
 _CUTOFF = 80.0
 _CUTOFF_ELSEWHERE = 86.0
 _MARGIN = 4.0
@@ -222,9 +225,7 @@ class Names:
                 if at + length < len(run) and run[at + length][1] == end - 1:
                     continue
                 names, exact = hit
-                if left_over and any(
-                    s not in HARMLESS and s not in GENERIC and s not in IMPLEMENTS for s in left_over
-                ):
+                if left_over and not all(s in _TELLS_NOTHING for s in left_over):
                     names = names if exact and len(window) > 1 else ()
                 weak = len(window) == 1 and (window[0] in GENERIC or window[0] in IMPLEMENTS)
                 before = found[-1] if found else None

@@ -51,6 +51,9 @@ _PLURALS = {
 }
 """Dumbbells by their weight: "a pair of thirties"."""
 
+_DECIMALS = frozenset({*map(str, range(10)), "25", "75"})
+"""What is said after "point": one digit, or a quarter of a plate."""
+
 _TIMES = {"twice": 2, "thrice": 3}
 _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
@@ -60,7 +63,9 @@ _ONE_COUNTS_BEFORE = words_of(
 )
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
-_MAY_CHANGE = _BEGIN | {*_TIMES, *_FEW_REPS} | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
+_MAY_CHANGE = (
+    _BEGIN | {*_TIMES, *_FEW_REPS, "both"} | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
+)
 _ARTICLES = frozenset({"a", "an"})
 _LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
 
@@ -84,6 +89,10 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
                     out.append(Token(WORD, "s", last.end - 1, last.end, glued=True))
                 at = after
                 continue
+        elif token.text == "both" and _text(tokens, at + 1) == "sets":
+            out.append(token._replace(kind=NUMBER, value=Decimal(2), spoken=True))
+            at += 1
+            continue
         elif token.kind == WORD and token.text in _TIMES:
             out.append(token._replace(kind=NUMBER, value=Decimal(_TIMES[token.text]), spoken=True))
             out.append(Token(WORD, "times", token.end - 1, token.end, glued=True))
@@ -254,7 +263,7 @@ def _point(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:
     if _text(tokens, at) in {"point", "comma"}:
         digits = ""
         step = at + 1
-        while (unit := _UNITS.get(_text(tokens, step))) is not None and len(digits) < 2:
+        while (unit := _UNITS.get(_text(tokens, step))) is not None and digits + str(unit) in _DECIMALS:
             digits += str(unit)
             step += 1
         if not digits and _text(tokens, step) in {"twenty"} and _text(tokens, step + 1) == "five":

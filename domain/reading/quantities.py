@@ -96,7 +96,12 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = ("pair" if glued else "seconds"), end + 1
     elif (
         after in SECOND_WORDS
-        and not (after == "second" and message.text(end + 1) in {"set", "one", "rep", "round"})
+        and not (
+            after == "second"
+            and (
+                message.text(end + 1) in {"set", "one", "rep", "round"} or message.value(end + 1) is not None
+            )
+        )
     ) or (after == '"' and glued):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS:

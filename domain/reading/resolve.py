@@ -218,6 +218,9 @@ class Resolver:
             asks.append("date")
         if exercise is None:
             asks.append("exercise")
+        said = draft.amount
+        if isinstance(said, Quantity) and not known.hold and said.value % 1 not in {0, Decimal("0.5")}:
+            draft = draft._replace(confirm=True)
         load, unit, kind, load_ask = self._load(draft.load, known, draft)
         amount, amount_ask = self._amount(draft, known)
         reps = None if known.hold else amount
