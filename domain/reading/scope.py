@@ -252,6 +252,9 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
         first, last = message.sentence_span(start)
         clause_first, clause_last = message.clause_span(start)
         clause_first = max(clause_first, first)
+        if message.text(start - 1) == "(":
+            # "60x5 (warm up)" speaks of what stands before the bracket.
+            clause_first = max(first, message.clause_span(start - 1)[0])
         ahead = _warm_end(message, end, last, named)
         before = any(
             message.value(at) is not None and not message.taken[at] for at in range(clause_first, start)
