@@ -43,6 +43,23 @@ class PutRight(Frozen):
     message: int
 
 
+class Plans(Frozen):
+    """What a client has wanted of the days to come; `message` is the inbox number of what changed it.
+
+    The fields are those of `ClientMemory` of the same names.
+    """
+
+    message: int
+    moved_to: date | None = None
+    moved_workout: str | None = None
+    rest_on: date | None = None
+    left_out: tuple[str, ...] = ()
+    stands_for: date | None = None
+    paused: bool = False
+    paused_until: date | None = None
+    reminders_off: bool = False
+
+
 class Easing(Frozen):
     """A load eased by the coach: the next target is `factor` times the last load, then built back."""
 
@@ -76,11 +93,15 @@ class ClientMemory(Frozen):
     welcomed: bool = False
     """Whether the first message, which says what the bot is not, was said."""
     questions: tuple[Waiting, ...] = ()
-    """The open questions, the one asked last at the end; at most one about sets, and one of each other slot."""
+    """The open questions, the one asked last at the end; at most one about sets, one of each other slot."""
     answered: Answered | None = None
     """So that an answer that is edited can be taken anew."""
     put_right: tuple[PutRight, ...] = ()
     """What the last correction changed, so that it can be undone."""
+    plans_before: Plans | None = None
+    """How the plans stood before the message that last changed them, so that this can be undone."""
+    told_at: datetime | None = None
+    """When the coach's words were passed on that the client has not answered yet."""
     due_on: date | None = None
     """The day of the next workout as last reckoned, for the coach's overview."""
     moved_to: date | None = None

@@ -17,7 +17,18 @@ from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
 
 Slot = Literal[
-    "exercise", "load", "reps", "seconds", "unit", "date", "confirm", "day", "missed", "trouble", "sheet", "who"
+    "exercise",
+    "load",
+    "reps",
+    "seconds",
+    "unit",
+    "date",
+    "confirm",
+    "day",
+    "missed",
+    "trouble",
+    "sheet",
+    "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, whether a sheet is right, which client is meant."""
@@ -202,6 +213,7 @@ Topic = Literal[
     "back",
     "nothing to take back",
     "taken back",
+    "plans as before",
     "passed on",
     "no workout planned",
     "no history",
@@ -224,6 +236,7 @@ Topic = Literal[
     "done though aside",
     "stall withdrawn",
     "nothing aside",
+    "client answers",
     "edit not taken",
     "stall",
     "review",

@@ -153,6 +153,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
     "still aside": _still_aside,
     "fine again": _fine_again,
+    "plans as before": lambda facts, _: "All right, as it was before." + _coming(facts, " Next is"),
     "nothing to take back": "There is nothing to take back.",
     "taken back": _taken_back,
     "passed on": filled("I have passed that on to {coach}."),

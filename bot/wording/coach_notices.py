@@ -1,6 +1,6 @@
 """Words for what a coach is to know."""
 
-from bot.markup import bold, escape
+from bot.markup import bold, escape, italic
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, set_words
 from bot.wording.sheet import fault_words
@@ -70,12 +70,10 @@ def _nothing_aside(facts: Facts, _reader: Reader) -> str:
 
 
 def _done_though_aside(facts: Facts, _reader: Reader) -> str:
-    sets = "; ".join(set_words(SET.validate_python(each)) for each in facts["sets"])
-    where = "" if facts["where"] == "other" else f" ({escape(str(facts['where']))})"
-    return (
-        f"{bold(str(facts['client']))} has done {bold(str(facts['exercise']))} though it is set aside for "
-        f"pain{where}: {sets}. I have said to leave it."
-    )
+    sets = [SET.validate_python(each) for each in facts["sets"]]
+    named = "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+    client = bold(str(facts["client"]))
+    return f"{client} has done what is set aside for pain: {named}. I have said to leave it."
 
 
 def _card(facts: Facts, _reader: Reader) -> str:
@@ -90,6 +88,10 @@ def _card(facts: Facts, _reader: Reader) -> str:
 
 COACH_WORDS: dict[Topic, Words] = {
     "passed to client": filled("Passed on to {client}."),
+    "client answers": lambda facts, _: (
+        f"{bold(str(facts['client']))} answers: «{italic(str(facts['text']))}»\n"
+        f"Answer with: tell {escape(str(facts['client']))}: …"
+    ),
     "nothing aside": _nothing_aside,
     "done though aside": _done_though_aside,
     "stall withdrawn": filled(

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import timedelta
 from itertools import compress
 from typing import assert_never
 
@@ -35,8 +36,8 @@ from domain.incoming import (
     Told,
     Unsupported,
 )
-from domain.journal import Entry
 from domain.outcome import Outcome
+from domain.parts import Notice
 from domain.reading import Pain, Reading, Want
 from domain.sets import TrainingSet, is_within_reason
 from domain.state import ClientState
@@ -50,6 +51,10 @@ COMMANDS = {
     "/stop": "stop the reminders",
 }
 """The chat's menu; each command is the same as saying the words beside it."""
+
+
+ANSWERS_COACH_WITHIN = timedelta(days=2)
+"""For how long words with nothing to do in them can be an answer to the coach. The house's own choice."""
 
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
@@ -91,10 +96,26 @@ def hear_words(draft: Draft, text: str) -> None:
     if take_setting(draft, text):
         return
     act_on(draft, reading, text, draft.message)
-    if draft.is_empty and not fine_again(draft, reading, text):
+    if draft.is_empty and not fine_again(draft, reading, text) and not answer_coach(draft, text):
         answer_nothing(draft, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+
+
+def answer_coach(draft: Draft, text: str) -> bool:
+    """Pass on the first words with nothing to do in them since the coach wrote; return whether they were.
+
+    An answer of a word is an answer too; some days later it hardly is one.
+    """
+    told_at = draft.memory.told_at
+    if told_at is None or not any(sign.isalnum() for sign in text):
+        return False
+    draft.remember(told_at=None)
+    if draft.at - told_at > ANSWERS_COACH_WITHIN:
+        return False
+    draft.tell_coach(Notice(topic="client answers", facts={"client": draft.client.name, "text": text}))
+    draft.notice("passed on", coach=draft.client.coach.name)
+    return True
 
 
 def act_on(
@@ -168,6 +189,7 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         return
     message = draft.message = edited.original
     replaced = [entry for entry in draft.state.entries if entry.message == message]
+    kept = {entry.number for entry in draft.state.entries}
     take_back(draft, replaced)
     forget_unfinished(draft, message)
     draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
@@ -175,6 +197,13 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     before = understand(draft, edited.before or "")
     if replaced:
         draft.notice("read again")
+    if replaced and not reading.sets:
+        again = [entry for entry in draft.state.entries if entry.number not in kept]
+        draft.notice(
+            "taken back",
+            sets=[facts_of(entry.set) for entry in replaced],
+            stand=[facts_of(entry.set) for entry in again],
+        )
     act_on(
         draft,
         reading,
@@ -183,7 +212,10 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         wants=[want for want in reading.wants if want != "undo" or "undo" not in before.wants],
         places=[entry.order[0] for entry in replaced],
     )
-    answer_edit(draft, edited, replaced)
+    if draft.is_empty and reading.wants:
+        draft.notice("read again")
+    elif draft.is_empty:
+        answer_nothing(draft, edited.text)
 
 
 def answer_edited(draft: Draft, edited: Edited) -> bool:
@@ -198,16 +230,6 @@ def answer_edited(draft: Draft, edited: Edited) -> bool:
     if not take_pressed(draft, answered.question.number, edited.text):
         act_on(draft, understand(draft, edited.text), edited.text, answered.message)
     return True
-
-
-def answer_edit(draft: Draft, edited: Edited, replaced: Sequence[Entry]) -> None:
-    """See to it that an edit is answered, and that it is said where nothing stands any longer."""
-    if replaced and not any(entry.message == edited.original for entry in draft.state.entries):
-        draft.notice("taken back", sets=[facts_of(entry.set) for entry in replaced], stand=[])
-    if draft.is_empty and understand(draft, edited.text).wants:
-        draft.notice("read again")
-    elif draft.is_empty:
-        answer_nothing(draft, edited.text)
 
 
 def press(draft: Draft, action: Answer | Treat | Words | None) -> None:

@@ -43,6 +43,7 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
         case Told(text=text):
             draft.notice("from coach", coach=draft.client.coach.name, text=text)
             settle_questions(draft, order)
+            draft.remember(told_at=draft.at)
             report(draft, "passed to client", text=text)
         case Assigned(programme=number):
             if not assign(draft, number):

@@ -72,6 +72,16 @@ def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) ->
     draft.alert("pain", held[0] if held else None, {**evidence, "held": list(dict.fromkeys(aside))})
 
 
+def say_what_is_aside(draft: Draft, exercises: Sequence[str]) -> tuple[ExerciseHold, ...]:
+    """Say which of `exercises` were aside before this message and still are; return their holds."""
+    names = dict.fromkeys(exercises)
+    held = tuple(hold for name in names if (hold := hold_on(draft.start, name)) in draft.state.holds)
+    if held:
+        aside = [[hold.exercise, hold.where] for hold in held]
+        draft.notice("still aside", aside=aside, coach=draft.client.coach.name)
+    return held
+
+
 def tell_of_held(draft: Draft, done: Sequence[TrainingSet]) -> None:
     """Say that exercises are still aside where sets of them come in, and to the coach that they were done.
 
@@ -79,23 +89,18 @@ def tell_of_held(draft: Draft, done: Sequence[TrainingSet]) -> None:
     journal already is not told again.
     """
     told = {(entry.set.exercise, entry.set.on) for entry in draft.start.entries}
-    names = dict.fromkeys(each.exercise for each in done)
-    held = [hold for name in names if (hold := hold_on(draft.start, name)) is not None]
-    if not held:
-        return
-    aside = [[hold.exercise, hold.where] for hold in held]
-    draft.notice("still aside", aside=aside, coach=draft.client.coach.name)
-    for hold in held:
-        later = [
-            facts_of(each)
-            for each in done
-            if each.exercise == hold.exercise
-            and is_after(each, hold)
-            and (each.exercise, each.on) not in told
-        ]
-        if later:
-            facts = {"client": draft.client.name, "exercise": hold.exercise, "where": hold.where}
-            draft.tell_coach(Notice(topic="done though aside", facts={**facts, "sets": later}))
+    since = {hold.exercise: hold for hold in say_what_is_aside(draft, [each.exercise for each in done])}
+    later = [
+        facts_of(each)
+        for each in done
+        if each.exercise in since
+        and is_after(each, since[each.exercise])
+        and (each.exercise, each.on) not in told
+    ]
+    if later:
+        draft.tell_coach(
+            Notice(topic="done though aside", facts={"client": draft.client.name, "sets": later})
+        )
 
 
 def is_after(done: TrainingSet, held: ExerciseHold) -> bool:

@@ -31,9 +31,12 @@ _MASS = re.compile(
     r"(?P<mass>\d{2,3}(?:[.,]\d)?) ?(?P<unit>kg|kilos?|lb|lbs|pounds?)?"
 )
 _BACK = re.compile(
-    r"(?:i'm|im|i am) back(?: again)?|back(?: again)?|i'm (?:well|healthy|better) again|resume|"
-    r"(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?"
+    r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
+    r"(?:(?:i'm|im|i am)(?: now)? back(?: again| now| home| in town)*|back(?: again)?|"
+    r"i'm (?:well|healthy|better) again|resume|(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?)"
 )
+_BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
+"""What says so only for somebody who was away, or has stopped the reminders."""
 
 
 def take_setting(draft: Draft, text: str) -> bool:
@@ -42,7 +45,8 @@ def take_setting(draft: Draft, text: str) -> bool:
     said = said.removesuffix("please").removesuffix("thanks").rstrip(", ")
     if len(said) > 80:
         return False
-    if _BACK.fullmatch(said):
+    is_away = draft.memory.paused or draft.memory.reminders_off
+    if _BACK.fullmatch(said) or (is_away and _BACK_FROM.fullmatch(said)):
         come_back(draft)
         return True
     if found := _HOUR.fullmatch(said):

@@ -1,20 +1,26 @@
 """What a client wants done besides recording: leaving out, moving, pausing, asking, looking things up."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
 from domain.client.lines import line_named, lines_of
+from domain.client.pain import say_what_is_aside
 from domain.client.plan import plan_of
 from domain.client.recording import close_if_complete, take_back
 from domain.client.rotation import BESIDE, catch_up, due, under_way
 from domain.client.understanding import workout_meant
 from domain.client.unfinished import forget_unfinished, unfinished_of
+from domain.journal import Entry
+from domain.memory import Plans
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
 from domain.reading import Reading, Want
 from domain.values import facts_of
+
+PLANS = tuple(name for name in Plans.model_fields if name != "message")
 
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
@@ -22,6 +28,7 @@ HISTORY_SHOWN = 8
 
 def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, ...]) -> None:
     """Do one thing that the client wants; `named` are the exercises that the message is about."""
+    before = plans_of(draft)
     match want:
         case "skip_exercise":
             skip_exercises(draft, reading.skips)
@@ -46,6 +53,14 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             draft.notice("reminders off")
         case "correct":
             pass
+    if want != "undo" and plans_of(draft) != before:
+        draft.remember(plans_before=before)
+
+
+def plans_of(draft: Draft) -> Plans:
+    """Return the plans as they stand, by the message that is being answered."""
+    memory = draft.memory
+    return Plans(message=draft.message, **{name: getattr(memory, name) for name in PLANS})
 
 
 def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
@@ -146,27 +161,46 @@ def come_back(draft: Draft) -> None:
 
 
 def undo(draft: Draft) -> None:
-    """Take back what the last message recorded or had left open; what it had put right stands as before."""
+    """Take back what the last message came to: its sets, its open question, or its change of plans."""
     question = draft.question("sets")
     asked = max((each.message for each in unfinished_of(question)), default=0)
     last = max(draft.state.entries, key=lambda entry: (entry.at, entry.number), default=None)
-    if last is None and question is None:
+    recorded = last.message if last else 0
+    plans = draft.memory.plans_before
+    if plans is not None and plans.message > max(asked, recorded):
+        plans_as_before(draft, plans)
+    elif last is None and question is None:
         draft.notice("nothing to take back")
-        return
-    message = asked if last is None or asked > last.message else last.message
-    forget_unfinished(draft, message)
-    entries = [entry for entry in draft.state.entries if entry.message == message]
-    if not entries:
-        draft.notice("question dropped")
-        return
+    else:
+        forget_unfinished(draft, max(asked, recorded))
+        entries = [entry for entry in draft.state.entries if entry.message == max(asked, recorded)]
+        if entries:
+            take_sets_back(draft, entries)
+        else:
+            draft.notice("question dropped")
+
+
+def plans_as_before(draft: Draft, plans: Plans) -> None:
+    """Let the days to come be as they were before the message that changed them."""
+    draft.remember(plans_before=None, **{name: getattr(plans, name) for name in PLANS})
+    coming = due(draft.state, draft.today)
+    draft.notice(
+        "plans as before",
+        workout=coming.workout if coming else None,
+        on=coming.on.isoformat() if coming else None,
+    )
+
+
+def take_sets_back(draft: Draft, entries: Sequence[Entry]) -> None:
+    """Take sets back and say so; what had been put right by them stands as before, what hurts stays aside."""
     kept = {entry.number for entry in draft.state.entries}
     take_back(draft, entries)
-    again = [entry for entry in draft.state.entries if entry.number not in kept]
     draft.notice(
         "taken back",
         sets=[facts_of(entry.set) for entry in entries],
-        stand=[facts_of(entry.set) for entry in again],
+        stand=[facts_of(entry.set) for entry in draft.state.entries if entry.number not in kept],
     )
+    say_what_is_aside(draft, [entry.set.exercise for entry in entries])
 
 
 def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:

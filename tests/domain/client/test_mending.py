@@ -128,11 +128,8 @@ def test_what_is_put_right_is_kept_as_it_was_and_superseded(text: str) -> None:
 
 
 def test_a_remedy_stays_out_of_the_way_of_a_stall_for_three_exposures() -> None:
-    life = Life(
-        noor(
-            "One\nTrain every 2 days in turn: A\nTell me after 2 workouts without a beat\n\nA\n1. Leg press, 8-12 reps\n"
-        )
-    )
+    rule = "Tell me after 2 workouts without a beat"
+    life = Life(noor(f"One\nTrain every 2 days in turn: A\n{rule}\n\nA\n1. Leg press, 8-12 reps\n"))
     for day in (2, 4, 6):
         life.says("100 x 9", at(day))
     stall = life.state.alerts[0]

@@ -104,3 +104,43 @@ def test_a_changed_hour_and_zone_move_the_reminder() -> None:
 
 def test_thanks_get_no_lecture() -> None:
     assert kinds(Life().says("thanks!", at(2, 9))) == ["heard"]
+
+
+@pytest.mark.parametrize(
+    "change",
+    ["can't make it today", "move it to Thursday", "away till the 14th", "got the flu", "stop messaging me"],
+)
+def test_undo_takes_a_change_of_plans_back(change: str) -> None:
+    life = Life()
+    life.says(change, at(2, 7))
+    assert kinds(life.says("undo", at(2, 7))) == ["plans as before"]
+    assert kinds(life.passes_to(at(2, 8))) == ["reminder", "plan"]
+
+
+def test_undo_takes_back_whichever_came_last() -> None:
+    life = Life()
+    life.says("move it to Thursday", at(2, 7))
+    life.says("row 60x9", at(2, 9))
+    assert kinds(life.says("undo", at(2, 9))) == ["taken back"]
+
+
+def test_the_first_words_after_the_coach_wrote_go_to_the_coach_once() -> None:
+    life = Life()
+    life.hears(Told(coach=MARA.number, text="How is the elbow?"), at(2, 9))
+    life.says("row 60x9", at(2, 10))
+    assert kinds(life.says("fine", at(2, 11))) == ["passed on"]
+    assert kinds(life.to_coach) == ["client answers"]
+    assert kinds(life.says("thanks", at(2, 11))) == ["heard"]
+
+
+def test_days_later_nothing_is_an_answer_to_the_coach_any_more() -> None:
+    life = Life()
+    life.hears(Told(coach=MARA.number, text="Well done."), at(2, 9))
+    assert kinds(life.says("thanks", at(6, 10))) == ["heard"]
+
+
+def test_words_of_being_back_from_somewhere_count_only_for_who_was_away() -> None:
+    life = Life()
+    assert kinds(life.says("I'm back from holiday", at(2, 7))) == ["nothing recorded"]
+    life.says("got the flu", at(2, 7))
+    assert kinds(life.says("Hi, I'm back from holiday!", at(9, 7))) == ["back"]
