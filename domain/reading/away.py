@@ -190,11 +190,10 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         return None
     for match, start, end in message.find(AWAY):
         first, last = message.sentence_span(start)
-        text = " ".join(message.texts(first, last))
         words = message.texts(start, end)
-        if OTHERS.search(text[: max(0, len(" ".join(message.texts(first, start))))]) and not re.search(
-            r"\b(?:i|im|ill|we|my)\b", text
-        ):
+        before = " ".join(message.texts(first, start))
+        other = [o.end() for o in OTHERS.finditer(before)]
+        if other and not re.search(r"\b(?:i|im|ill|we|were)\b", f"{before[other[-1] :]} {words[0]}"):
             continue
         del match
         back = bool(re.search(r"\b(?:back|home|return|resume|restart|again)", " ".join(words)))

@@ -242,7 +242,7 @@ def _is_answered_no(message: Message, told: _Told) -> bool:
 
 def _is_anothers(message: Message, told: _Told, before: str, sentence: str) -> bool:
     """Return whether the sign is another person's."""
-    if "my" in message.texts(told.start, told.end):
+    if not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
         return False
     mine = ME.search
     clause, _ = message.clause_span(told.start)

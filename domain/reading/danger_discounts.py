@@ -14,7 +14,8 @@ EXERCISE_AFTER = words_of(
 )
 """Words after "chest" that make it an exercise or its muscle."""
 TRAINED_CHEST = re.compile(
-    r"\b(?:muscles?|muscular|pecs?|sore|soreness|doms|pump|pumped|stretch\w*|foam"
+    r"\b(?:muscles?|muscular|pecs?|sore|soreness|doms|pump|pumped|stretch\w*"
+    r"|foam|shirts?|jacket|bra|jersey|growing|grow"
     r"|(?:weights?|bar|barbell|dumbbells?|plates?|disc|kg|bell|sandbag|ball"
     r"|vest|backpack|belt)(?: \S+){0,5} (?:on|to|against|at|across) (?:my "
     r"|the )?chest"

@@ -49,13 +49,15 @@ CHEST_STRONG = words_of(
 )
 CHEST_SOFT = words_of(
     """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns weight presses
-    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges"""
+    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges vice vise clamp
+    clamped rope brick choking suffocating"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
     """arm arms leg legs hand hands foot feet finger fingers limb limbs toes toe thigh calf forearm face
     thumb side shoulder knee wrist"""
 )
+HEART_HURT = words_of("tight tightness pressure pain pains stabbing squeezing squeezed cramp burning sharp")
 DIZZY = words_of("dizzy dizziness lightheaded giddy woozy spinning spins spots headed faint swaying")
 HEART = words_of("heart heartbeat pulse")
 HEART_ODD = words_of(
@@ -90,6 +92,7 @@ _MY = r"(?:(?:my|the|a|one|both|any|whole|left|right|#|of) ){0,4}"
 
 NEARS: tuple[Near, ...] = (
     Near("chest", CHEST, CHEST_STRONG | CHEST_SOFT),
+    Near("chest", frozenset({"heart"}), HEART_HURT, 4),
     Near("heart", words_of("palpitations palpitation"), DIZZY, 40, across=True),
     Near("head", HEADACHE, SUDDEN, 9),
     Near("numb", words_of("numb numbness deaf"), LIMBS, 5),
@@ -119,9 +122,9 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     _phrase(
         "breath",
-        "breathe breath breathing air gasping breathless breathlessness",
+        "breathe breath breathing air oxygen wheezing gasping breathless breathlessness",
         (
-            rf"{CANNOT} (?:\w+ )?(?:breathe|breath|get (?:\w+ )?(?:air|breath)"
+            rf"{CANNOT} (?:\w+ )?(?:breathe|breath|get (?:\w+ )?(?:air|breath|oxygen)"
             rf"|catch (?:my|a|any) (?:breath|air))"
         ),
         rf"{CANNOT} get (?:my )?(?:air|breath) (?:in|back)",
@@ -137,6 +140,7 @@ PHRASES: tuple[Phrase, ...] = (
             r"breathing (?:wont|doesnt|does not|will not|isnt) (?:\w+ )?(?:settle"
             r"|calm|come back|slow|settling|calming)"
         ),
+        r"wheezing|(?:breath|air) (?:goes|went|is going|is) (?:away|gone)",
         r"(?:trouble|difficult|difficulty|hard|problem|problems) (?:to )?(?:get|getting|draw|drawing|catch) "
         r"(?:\w+ )?(?:air|breath)",
         r"gasping",
@@ -151,7 +155,7 @@ PHRASES: tuple[Phrase, ...] = (
             r"(?:out of breath|breathless\w*|breathing (?:is |was )?(?:hard|heavy"
             r"|heavily)|puffing|winded) (?:\S+ ){0,8}(?:sitting|rest|resting|still"
             r"|minutes?|min|lying|walking|nothing|even|hours?|for no reason|calm"
-            r"|not normal|stairs|talking)"
+            r"|not normal|stairs|talking|shoes|kitchen|shower|car|bed|just (?:\w+ )?\w+ing)"
         ),
         r"(?:sitting|resting|lying|still|even) (?:\S+ ){0,5}(?:out of breath|breathless)",
     ),
@@ -159,7 +163,7 @@ PHRASES: tuple[Phrase, ...] = (
         "faint",
         """fainted fainting faint blacked black blacking blackout consciousness unconscious passed pass
         passing collapsed keeled keel greyed grey dark stars floor ground fell fall fallen dizzy headed
-        lightheaded woke came collapse syncope cold eyes vision""",
+        lightheaded woke came collapse syncope cold eyes vision gone away out faded wake woke waking""",
         (
             r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness"
             r"|unconscious|pass(?:ed|ing|es)? out(?! flyers"
@@ -175,6 +179,12 @@ PHRASES: tuple[Phrase, ...] = (
             r"|during|on the (?:floor|ground|platform|gym))|collapse(?:d)?(?= (?:in the (?:shower"
             r"|gym|changing)))"
         ),
+        (
+            r"(?:was|been) (?:gone|away|out) for (?:a|some|a few|#) (?:\w+ )?(?:moments?"
+            r"|seconds?|secs?|minutes?)"
+        ),
+        r"(?:nearly|almost) went out (?:during|on|at|in|mid)|everything (?:faded|went fuzzy|got dark)",
+        r"(?:people|they|someone|somebody|partner|spotter|he|she)(?: \w+){0,3} (?:wake|woke|waking) me",
         r"out cold(?! water)|eyes (?:went|go|got|turned|became|were) (?:black|dark)",
         r"greyed out|grey(?:ing)? out",
         (
@@ -212,6 +222,10 @@ PHRASES: tuple[Phrase, ...] = (
         "head",
         "head",
         rf"(?:{_SUDDEN})(?: \S+){{0,4}} head (?:\w+ )?(?:hurts?|pains?|is hurting)",
+        (
+            r"head (?:\S+ ){0,6}(?:splitting|bursting) (?:open|apart|suddenly"
+            r"|sudden)|head (?:\S+ ){0,6}(?:splitting|bursting) (?:\S+ ){0,3}sudden\w*"
+        ),
         r"head (?:\w+ )?hurts? (?:\S+ ){0,4}(?:extremely|suddenly|terribly|like never|never had)",
         (
             r"head (?:\w+ ){0,3}(?:exploded|exploding|explode|explodes) (?:\S+ ){0,6}(?:pain"
@@ -260,7 +274,7 @@ PHRASES: tuple[Phrase, ...] = (
         "control",
         """control move lift raise droopy drooping droops paralysed paralyzed limp obey obeying obeys
         hangs hanging hang drags dragging drag drops dropping flops flopping slurred tell want stroke
-        lame""",
+        lame close open respond react grip slaps slapping wanted tried""",
         rf"(?:lost|losing|lose|loss of|no) (?:all )?control (?:of|over|in) {_MY}{_LIMB}",
         (
             rf"{CANNOT} (?:\w+ )?(?:move|control|lift|raise) (?:my|the|one|his) (?:\w+ )?(?:arms?"
@@ -273,6 +287,12 @@ PHRASES: tuple[Phrase, ...] = (
             rf"|is limp|gone limp|gave way and)"
         ),
         rf"{_LIMB} (?:wont|doesnt|does not|didnt|will not|would not) (?:\w+ )?do what i (?:tell|want|say)",
+        rf"{_LIMB} (?:\S+ ){{0,4}}(?:(?:wont|doesnt|does not|will not) (?:close|open|respond|react)"
+        rf"|(?:did not|didnt|not|does not|doesnt) (?:react|respond))",
+        rf"{_LIMB} (?:\S+ ){{0,6}}{CANNOT} control (?:it|them)|{CANNOT} grip anything",
+        r"foot (?:\w+ )?(?:slaps|slapping)|(?:wanted|tried) to (?:lift|move"
+        r"|raise) my (?:\w+ )?(?:arm|leg|hand|foot)"
+        r"(?: \S+){0,5} (?:not|nothing|didnt|wouldnt)",
         r"(?:foot|leg) (?:\w+ )?(?:drops|dropping|drags|dragging|flops|flopping)",
         r"(?:dragging|drag) my (?:\w+ )?(?:foot|leg)|keeps? (?:flopping|dropping|dragging)",
         (
@@ -284,7 +304,7 @@ PHRASES: tuple[Phrase, ...] = (
     _phrase(
         "bladder",
         """wet peed pissed weed control bladder hold incontinent incontinence leak leaking leaked pee wee
-        urine water bowels bowel""",
+        urine water bowels bowel feel""",
         r"(?:wet|peed|pissed|weed) (?:myself|my (?:pants|trousers|shorts|leggings|self))",
         (
             r"(?:lost|lose|losing|loss of|no) (?:\w+ )?control (?:of|over) (?:my "
@@ -295,14 +315,21 @@ PHRASES: tuple[Phrase, ...] = (
             r"incontinen\w+|(?:lost|no|loss of) (?:bladder|bowel) control|bladder (?:just went"
             r"|emptied|gave|control (?:is|was) gone)"
         ),
+        rf"(?:{CANNOT}|dont|do not) feel when i (?:\w+ )?(?:need|have) to (?:pee|wee|go|urinate)",
         r"(?:leak|leaking|leaked) (?:\w+ )?(?:urine|pee|wee)",
     ),
-    _phrase("urine", "passing", r"passing (?:dark|brown|blood|red)"),
+    _phrase(
+        "urine",
+        "passing water",
+        r"passing (?:dark|brown|blood|red)",
+        r"my water (?:is|was|looks|looked)(?: \S+){0,3} (?:dark|brown|tea|cola|coke|black|red)",
+    ),
 )
 
 CANNOT_USE = re.compile(
     rf"\b(?:{CANNOT} (?:\w+ ){{0,3}}(?:walk|stand|bear|put|move|bend|straighten"
     rf"|lift|raise|load|step|extend|weight|turn|use|flex|grip|rotate)"
+    r"|(?:wont|doesnt|does not|will not) (?:go up|bend|move|straighten|lift|take (?:\w+ )?weight)"
     r"|no weight (?:on|through)|cant at all)\b"
 )
 """What a joint or a limb cannot do any more, beside a pop."""

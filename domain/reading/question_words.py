@@ -21,7 +21,7 @@ HELP = said(
     r"what (?:can|do|should|could|am i supposed to|shall) (?:i|we|you)(?: even)? (?:type|write|say to you"
     r"|tell you|text(?: you| here)?|send(?: you)?|ask you|enter|do here|do with you|use you for)",
     r"what (?:can|could|do) (?:you|u|this(?: bot| thing)?|the bot|it) (?:do|understand|know)",
-    r"what (?:means?|meaning)(?: \w+){1,4}",
+    r"what (?:is (?:the )?)?(?:means?|meaning)(?: of)?(?: \w+){1,4}",
     r"what(?:s| is| does| do| are| was| r)?(?: the| a| an)?(?: \w+){1,4} (?:mean|means|stand for"
     r"|stands for|supposed to mean)",
     r"(?:what(?:s| is| are| was)|wats|wtf is|define|explain)(?: a| an| the| this| that| these)? (?:rir"
@@ -32,7 +32,8 @@ HELP = said(
     r"(?:meaning|definition) of(?: \w+)+",
     r"how (?:do|can|should|must|shall|may|to)(?: i| we)? (?:log|enter"
     r"|report|record|submit|undo|correct|change|delete"
-    r"|edit|fix|note|write(?: it| this| that| down)?|tell you|type|send you|put in|text you|use (?:this"
+    r"|edit|fix|note|write(?: it| this| that| down)?|tell you|type|send (?:you"
+    r"|my|the|a|in)|put in|text you|use (?:this"
     r"|you|the)|fill in|register|input|save|talk to|write you)(?: \w+)*",
     r"(?:list of |show |what )?(?:commands?|instructions)(?: are there| please)?",
     r"(?:need|show|get|please|some|more) help(?! with (?:my|the|form))",

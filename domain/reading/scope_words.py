@@ -103,7 +103,7 @@ OTHER_PRONOUN = re.compile(
 
 BACK_TO_ME = re.compile(
     r"\b(?:i|me|mine|my turn|my (?:set|sets|bench|squat|deadlift|own|reps)|myself|im|ive|meanwhile i"
-    r"|for me|we|anyway|anyways)\b"
+    r"|for me|we|anyway|anyways|(?<=, )so)\b"
 )
 
 NEXT_TO_ME = re.compile(

@@ -27,7 +27,7 @@ _LOOKS_BACK = re.compile(
     r"\b(?:that|this|it|those|these|all|both|which) (?:\w+ )?(?:was|were|is|are|s) "
     r"(?:\w+ )?(?:on |from |of |for )?$"
 )
-_THATS = re.compile(r"\b(?:thats|its) (?:on |from |of |for )?$")
+_THATS = re.compile(r"(?:\b(?:thats|its)|^(?:all|both|everything)) (?:on |from |of |for )?$")
 
 
 def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:

@@ -132,6 +132,7 @@ SKIP_WORKOUT = said(
     rf"|workout|session|training|gym|this time))*",
     r"(?:taking|take|need|having|took) (?:today|the day|tonight|a day|the evening|a rest day"
     r"|an extra rest day)(?: off)?(?: today)?",
+    rf"(?:today|tonight) (?:i )?{_CANT} (?:come|train|make it|go|do it|be there)",
     r"(?:come|go|train|can|will|do|make|manage) (?:today|tonight|tomorrow)(?: \w+)? not(?: (?:to|come|go"
     r"|train|training|the|gym|in))*",
     r"(?:giving|give|gave) (?:it|today|the gym|training|todays workout|tonight|the workout|this one"
@@ -184,7 +185,8 @@ ILL_WORDS = words_of(
 )
 
 NOT_ILL = re.compile(
-    r"\b(?:not (?:sick|ill)|over the (?:flu|cold|bug)|no longer (?:sick|ill)|(?:flu|cold|covid|bug"
+    r"\b(?:(?:sick|ill) (?:at|just|from) (?:the (?:thought|sight)|thinking|watching)|"
+    r"not (?:sick|ill)|over the (?:flu|cold|bug)|no longer (?:sick|ill)|(?:flu|cold|covid|bug"
     r"|fever) (?:is |has |was )?(?:gone|over|passed|behind)|recovered|better now|sick of|home sick"
     r"|homesick|sick (?:pump|session|workout|set|gains|pr|track|tune|beat)|was (?:sick|ill) last"
     r"|after (?:the |my |a )?(?:flu|cold|covid|bug)|back from|despite|ill (?:do|go|try|be|train|get|have"
