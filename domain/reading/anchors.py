@@ -52,7 +52,7 @@ def anchored(
         before = things[i - 1] if i else None
         after = things[i + 1] if i + 1 < len(things) else None
         if isinstance(thing, Named):
-            if thing.weak and (not thing.names or _is_body_part(message, thing)):
+            if thing.weak and _is_body_part(message, thing):
                 continue
             if thing.weak and not (_beside(message, before, thing) or _beside(message, thing, after)):
                 continue

@@ -177,9 +177,24 @@ class Names:
                     break
                 run.extend((stem, end) for stem in more)
                 end += 1
-            found.extend(self._in_run(run))
+            hits = self._in_run(run)
+            if not hits and end == at + 1 and _stands_for_a_name(message, at):
+                hits = [Named(at, end, self._told_by_a_part(run[0][0]), weak=True)]
+            found.extend(hits)
             at = max(end, at + 1)
         return found
+
+    def _told_by_a_part(self, stem: str) -> tuple[str, ...]:
+        """Return the one exercise of the plan that an implement, or the beginning of a word, tells; none
+        otherwise.
+
+        Such a word, "band 6 for 18", stands for a name only at the beginning of a clause, right before a
+        number.
+        """
+        fits = [k.name for k in self._known if stem in k.stems[0]] or [
+            k.name for k in self._known if len(stem) >= 4 and any(s.startswith(stem) for s in k.stems[0])
+        ]
+        return tuple(fits) if len(fits) == 1 else ()
 
     def _short_typo(self, word: str) -> Stems:
         """Return the word of the plan that a short misspelt word beside another word of a name stands for."""
@@ -367,6 +382,19 @@ class Names:
 def _single(word: str) -> str:
     """Return a word with each doubled letter single."""
     return "".join(c for i, c in enumerate(word) if i == 0 or word[i - 1] != c)
+
+
+_NAMELESS = LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)
+
+
+def _stands_for_a_name(message: Message, at: int) -> bool:
+    """Return whether a word that names no exercise by itself stands where a name would: ", band 6 for 18"."""
+    after = at + 2 if message.text(at + 1) in {":", "-"} else at + 1
+    return (
+        message.text(at - 1) in {"", ",", ".", ";", "then", "\n"}
+        and message.value(after) is not None
+        and message.text(at) not in _NAMELESS
+    )
 
 
 _PAIRS: dict[str, Stems] = {}
