@@ -19,7 +19,8 @@ TRAINED_CHEST = re.compile(
     r"|(?:weights?|bar|barbell|dumbbells?|plates?|disc|kg|bell|sandbag|ball"
     r"|vest|backpack|belt)(?: \S+){0,5} (?:on|to|against|at|across) (?:my "
     r"|the )?chest"
-    r"|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest)\b"
+    r"|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest"
+    r"|chest (?:at |with |on )?(?:the |my )?(?:same|usual) (?:weights?|load))\b"
 )
 """The chest as a place that the bar comes to, or as a trained muscle."""
 TRAINING_NEAR = words_of(
