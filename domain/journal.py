@@ -15,10 +15,10 @@ AlertReason = Literal["stall", "review", "pain", "urgent", "missed", "question",
 
 @dataclass(frozen=True, slots=True)
 class WorkoutRecord:
-    """A workout begun, done, missed or skipped on the local day `on`."""
+    """A workout begun, done, missed or skipped on the local day `on`; `programme` None is of no programme."""
 
     number: int
-    programme: int
+    programme: int | None
     name: str
     on: date
     state: WorkoutState

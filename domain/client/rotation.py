@@ -228,7 +228,7 @@ def begin(draft: Draft, name: str, on: date) -> WorkoutRecord:
     takes_turn = in_programme and is_latest
     record = WorkoutRecord(
         number=draft.number("last_workout"),
-        programme=stored.number if stored else 0,
+        programme=stored.number if stored else None,
         name=name,
         on=on,
         state="open" if takes_turn else "done",

@@ -9,20 +9,8 @@ from domain.values import facts_of
 AGREE = "Store it"
 REFUSE = "Leave it"
 AGREEING = frozenset(
-    {
-        AGREE.casefold(),
-        "yes",
-        "y",
-        "yep",
-        "ok",
-        "okay",
-        "store",
-        "right",
-        "correct",
-        "yes please",
-        "yes store it",
-    }
-)
+    [AGREE.casefold(), "yes", "y", "yep", "ok", "okay", "store", "right", "looks right", "that is right"]
+) | frozenset(["correct", "yes please", "yes store it", "that's right", "looks good"])
 REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "no leave it", "don't", "do not"})
 
 

@@ -15,6 +15,7 @@ from domain.reading.body_words import JOKE_WORDS, OTHERS
 from domain.reading.danger_discounts import (
     ANSWERED_NO,
     BESIDE_ME,
+    CHEST_WITH_A_SET,
     DENYING,
     EXERCISE_AFTER,
     FIGURES,
@@ -265,9 +266,13 @@ def _is_trained_chest(message: Message, told: _Told, sentence: str) -> bool:
     """Return whether the chest is only the muscle that was trained, or where the bar comes to."""
     if SURELY_CHEST.search(sentence):
         return False
+    if re.search(r"\b(?:breath\w*|air)\b", sentence) is not None:
+        return False
     if TRAINED_CHEST.search(sentence):
         return True
     strong = any(message.text(at) in CHEST_STRONG for at in told.keys)
+    if not strong and CHEST_WITH_A_SET.search(sentence):
+        return True
     beside = set(sentence.split()) - set(message.texts(told.start, told.end))
     cold_sweat = re.search(r"\b(?:sweat\w*|sick|jaw|arm|faint)\b", sentence) is not None
     return not strong and not cold_sweat and not beside.isdisjoint(TRAINING_NEAR)

@@ -23,6 +23,8 @@ TRAINED_CHEST = re.compile(
     r"|chest (?:at |with |on )?(?:the |my )?(?:same|usual) (?:weights?|load))\b"
 )
 """The chest as a place that the bar comes to, or as a trained muscle."""
+CHEST_WITH_A_SET = re.compile(r"(?<!my )(?<!the )\bchest (?:\S+ ){0,3}# ?(?:x|for|kgs?|lbs?|reps?|s)\b")
+"""The chest as the short name of an exercise."""
 TRAINING_NEAR = words_of(
     """bench benched benching press presses pressing flies fly flys dip dips pushups push pullover pullovers
     workout yesterday touch touched pause paused up big wide proud tall"""

@@ -48,9 +48,9 @@ CHEST_STRONG = words_of(
     painful discomfort gripping clutching constricted"""
 )
 CHEST_SOFT = words_of(
-    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns weight presses
-    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges vice vise clamp
-    clamped rope brick choking suffocating"""
+    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns  presses
+    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges tighten
+    tightens tightened tightening vice vise clamp clamped rope brick choking suffocating"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
@@ -58,6 +58,15 @@ LIMBS = words_of(
     thumb side shoulder knee wrist"""
 )
 HEART_HURT = words_of("tight tightness pressure pain pains stabbing squeezing squeezed cramp burning sharp")
+BREATH = words_of("breath breathe breathing breathes air oxygen lungs")
+LACKING = words_of(
+    """trouble difficult difficulty difficulties problem problems struggle struggles struggling lack
+    shortness barely hardly impossible shallow painful cant cannot couldnt unable fighting"""
+)
+NOT_OBEYING = words_of(
+    """hangs dangles limp paralysed paralyzed lame obey obeying obeys drags dragging flops flopping slaps
+    slapping unresponsive"""
+)
 DIZZY = words_of("dizzy dizziness lightheaded giddy woozy spinning spins spots headed faint swaying")
 HEART = words_of("heart heartbeat pulse")
 HEART_ODD = words_of(
@@ -73,7 +82,9 @@ DARK = words_of(
     """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon
     pepsi port"""
 )
-URINE = words_of("urine pee wee piss peeing peed weeing urinated urinating pissing pissed urination toilet")
+URINE = words_of(
+    "urine pee pipi wees wee piss peeing peed weeing urinated urinating pissing pissed urination toilet"
+)
 POPS = words_of("pop popped popping pops snap snapped crack cracked crunch crunched")
 SUDDEN = words_of(
     """sudden suddenly worst thunderclap exploding exploded explosion explosive splitting blinding severe
@@ -96,6 +107,8 @@ NEARS: tuple[Near, ...] = (
     Near("heart", words_of("palpitations palpitation"), DIZZY, 40, across=True),
     Near("head", HEADACHE, SUDDEN, 9),
     Near("numb", words_of("numb numbness deaf"), LIMBS, 5),
+    Near("breath", BREATH, LACKING, 4),
+    Near("control", words_of("arm arms leg legs hand hands foot feet"), NOT_OBEYING, 4),
     Near("tingling", TINGLING, WEAK, 16, across=True),
     Near("urine", URINE, DARK, 7),
 )
@@ -105,7 +118,7 @@ PHRASES: tuple[Phrase, ...] = (
         "chest",
         "chest breast",
         r"press(?:es|ed|ing) (?:me )?(?:in|on) (?:my |the )?(?:chest|breast)",
-        r"(?:sitting|standing|elephant|stone|lies|lying) (?:\S+ ){0,3}(?:on|in) my (?:chest|breast)",
+        r"(?:sitting|standing|elephant|stone|brick|weight|lies|lying) (?:\S+ ){0,3}(?:on|in) my (?:chest|breast)",
     ),
     _phrase(
         "chest",
@@ -122,7 +135,8 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     _phrase(
         "breath",
-        "breathe breath breathing air oxygen wheezing gasping breathless breathlessness",
+        """breathe breath breathing air oxygen wheezing gasping gasp gasped suffocating suffocate suffocated
+        short breathless breathlessness""",
         (
             rf"{CANNOT} (?:\w+ )?(?:breathe|breath|get (?:\w+ )?(?:air|breath|oxygen)"
             rf"|catch (?:my|a|any) (?:breath|air))"
@@ -140,7 +154,14 @@ PHRASES: tuple[Phrase, ...] = (
             r"breathing (?:wont|doesnt|does not|will not|isnt) (?:\w+ )?(?:settle"
             r"|calm|come back|slow|settling|calming)"
         ),
-        r"wheezing|(?:breath|air) (?:goes|went|is going|is) (?:away|gone)",
+        (
+            r"wheezing|suffocat\w+|gasp\w* for (?:air|breath)|(?:breath|breathing) (?:is "
+            r"|was |gets )?(?:\w+ )?short\b"
+        ),
+        (
+            r"hard to (?:take|get|draw|catch) (?:\w+ ){0,3}(?:breath|air)|(?:breath"
+            r"|air) (?:goes|went|is going|is) (?:away|gone)"
+        ),
         r"(?:trouble|difficult|difficulty|hard|problem|problems) (?:to )?(?:get|getting|draw|drawing|catch) "
         r"(?:\w+ )?(?:air|breath)",
         r"gasping",
@@ -163,7 +184,8 @@ PHRASES: tuple[Phrase, ...] = (
         "faint",
         """fainted fainting faint blacked black blacking blackout consciousness unconscious passed pass
         passing collapsed keeled keel greyed grey dark stars floor ground fell fall fallen dizzy headed
-        lightheaded woke came collapse syncope cold eyes vision gone away out faded wake woke waking""",
+        lightheaded woke came collapse syncope cold eyes vision gone away out faded wake waking
+        tunnel""",
         (
             r"fainted|fainting|keel(?:ed|ing)? over|lost consciousness"
             r"|unconscious|pass(?:ed|ing|es)? out(?! flyers"
@@ -185,6 +207,7 @@ PHRASES: tuple[Phrase, ...] = (
         ),
         r"(?:nearly|almost) went out (?:during|on|at|in|mid)|everything (?:faded|went fuzzy|got dark)",
         r"(?:people|they|someone|somebody|partner|spotter|he|she)(?: \w+){0,3} (?:wake|woke|waking) me",
+        r"tunnel vision|woke (?:up )?on the (?!sofa|couch|bed|wrong|right|plane|train|bus)",
         r"out cold(?! water)|eyes (?:went|go|got|turned|became|were) (?:black|dark)",
         r"greyed out|grey(?:ing)? out",
         (
@@ -259,8 +282,8 @@ PHRASES: tuple[Phrase, ...] = (
             rf"|the) (?:\w+ )?{_LIMB} (?:any ?more|anymore|at all|since|properly)"
         ),
         (
-            rf"(?:no|little|less|hardly any|barely any|lost|losing|lost all|loss of"
-            rf"|without|zero) (?:feeling|sensation) (?:in|on|of) {_MY}{_LIMB}"
+            rf"(?:no|little|less|hardly any|barely any|lost|losing|loss of"
+            rf"|without|zero) (?:\w+ )?(?:feeling|sensation) (?:\w+ )?(?:in|on|of) {_MY}{_LIMB}"
         ),
         rf"feel nothing (?:\w+ )?(?:in|on) {_MY}{_LIMB}",
         r"(?:dont|cant|cannot|no) (?:feel|feeling) (?:anything |nothing )?between my legs",
@@ -275,7 +298,7 @@ PHRASES: tuple[Phrase, ...] = (
         """control move lift raise droopy drooping droops paralysed paralyzed limp obey obeying obeys
         hangs hanging hang drags dragging drag drops dropping flops flopping slurred tell want stroke
         lame close open respond react grip slaps slapping wanted tried""",
-        rf"(?:lost|losing|lose|loss of|no) (?:all )?control (?:of|over|in) {_MY}{_LIMB}",
+        rf"(?:lost|losing|lose|loss of|no) (?:\w+ )?control (?:of|over|in) {_MY}{_LIMB}",
         (
             rf"{CANNOT} (?:\w+ )?(?:move|control|lift|raise) (?:my|the|one|his) (?:\w+ )?(?:arms?"
             rf"|legs?|foot|feet|hands?|fingers|toes)"

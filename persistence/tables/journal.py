@@ -29,7 +29,7 @@ class WorkoutRow(Base):
 
     client: Mapped[Number] = mapped_column(ForeignKey("people.number"), primary_key=True)
     number: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    programme: Mapped[Number] = mapped_column(ForeignKey("programmes.number"))
+    programme: Mapped[Number | None] = mapped_column(ForeignKey("programmes.number"))
     name: Mapped[str]
     day: Mapped[date]
     state: Mapped[WorkoutState] = mapped_column(Text)

@@ -113,7 +113,7 @@ class Decisions:
     def _workout(self, number: int) -> WorkoutRecord:
         return WorkoutRecord(
             number=number,
-            programme=self.state.programmes[0].number,
+            programme=self.draw(st.sampled_from([None, self.state.programmes[0].number])),
             name=self.draw(NAMES),
             on=self.draw(DAYS),
             state=self.draw(st.sampled_from(["open", "done", "missed", "skipped"])),

@@ -246,7 +246,7 @@ def upgrade() -> None:
         "workouts",
         sa.Column("client", _NUMBER, nullable=False),
         sa.Column("number", sa.Integer(), autoincrement=False, nullable=False),
-        sa.Column("programme", _NUMBER, nullable=False),
+        sa.Column("programme", _NUMBER, nullable=True),
         sa.Column("name", sa.Text(), nullable=False),
         sa.Column("day", sa.Date(), nullable=False),
         sa.Column("state", sa.Text(), nullable=False),

@@ -12,8 +12,10 @@ from domain.incoming import (
     CardWanted,
     Decided,
     Document,
+    Edited,
     FromChat,
     Heard,
+    HoldEnded,
     Pressed,
     SendingFailed,
     Text,
@@ -107,6 +109,15 @@ def test_the_overview_names_own_clients(text: str) -> None:
         ("how is Noor doing?", Order(2, CardWanted(coach=1))),
         ("noor", Order(2, CardWanted(coach=1))),
         ("put Ana Maria on harbour base", Order(3, Assigned(coach=1, programme=7))),
+        ("move ana back to base", Order(3, Assigned(coach=1, programme=7))),
+        ("How's Ana getting on?", Order(3, CardWanted(coach=1))),
+        ("NOOR: well done", Order(2, Told(coach=1, text="well done"))),
+        ("tell Noor, well done", Order(2, Told(coach=1, text="well done"))),
+        (
+            "tell Noor:\nfirst rest\nthen train\nthen rest",
+            Order(2, Told(coach=1, text="first rest\nthen train\nthen rest")),
+        ),
+        ("put the goblet squat back for noor", Order(2, HoldEnded(coach=1, exercise="goblet squat"))),
     ],
 )
 def test_what_concerns_a_client_becomes_an_order_for_that_client(text: str, order: Order) -> None:
@@ -154,3 +165,27 @@ def test_what_cannot_be_done_is_said_and_changes_nothing(text: str, topic: str) 
 def test_the_coach_hears_that_a_client_cannot_be_reached() -> None:
     assert said(does(SendingFailed(person=2, why="blocked"))) == ["alert"]
     assert said(does(SendingFailed(person=99, why="blocked"))) == []
+
+
+def test_a_name_that_fits_two_clients_is_nobodys() -> None:
+    state = replace(STATE, clients=((2, noor("Ana Sofia")), (3, noor("Ana Maria"))))
+    outcome = does(Text(text="tell Ana: hi"), state)
+    assert (outcome.orders, said(outcome)) == ((), ["unknown client"])
+
+
+def test_an_edited_sheet_is_read_again_and_nothing_else_is_done_twice() -> None:
+    assert said(does(Edited(text=SHEET, key="1", before="Harbour"))) == ["question"]
+    outcome = does(Edited(text="tell Noor: hello", key="1", before="tell Noor: helo"))
+    assert (outcome.orders, said(outcome)) == ((), ["edit not taken"])
+    assert said(does(Edited(text="hi", key="1", before="hi"))) == []
+
+
+@pytest.mark.parametrize("text", ["thanks!", "ok", "👍"])
+def test_a_courtesy_gets_no_lecture(text: str) -> None:
+    assert said(does(Text(text=text))) == ["heard"]
+
+
+@pytest.mark.parametrize("text", ["yes", "Yes, store it", "ok", "looks right", "STORE IT"])
+def test_a_coach_agrees_in_plain_words(text: str) -> None:
+    state = remembering(STATE, does(Text(text=SHEET)))
+    assert said(does(Text(text=text), state)) == ["sheet stored"]
