@@ -187,7 +187,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "lighter to begin with. If it hurts again, leave it and tell me."
     ),
     "new programme": lambda facts, _: (
-        f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}. It begins with:"
+        f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}."
+        + (" It begins with:" if facts.get("begins") else "")
     ),
     "barred": filled(
         "No training for now: after what you wrote, {coach} first has to let it go on. Have it looked at by "

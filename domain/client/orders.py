@@ -7,6 +7,7 @@ from decimal import Decimal
 from typing import assert_never
 
 from domain.client.draft import Draft
+from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout, shut, workouts_closed
@@ -153,8 +154,11 @@ def swap(draft: Draft, alert: Alert) -> bool:
 
 
 def lift(draft: Draft, alert: Alert) -> None:
-    """Put the exercises that this pain had set aside back into the plan."""
-    held = set(alert.evidence.get("held", ())) | ({alert.exercise} if alert.exercise else set())
+    """Put back what this pain had set aside, as far as no other keeps it aside."""
+    held = held_by(alert) | ({alert.exercise} if alert.exercise else set())
+    for other in draft.state.alerts:
+        if other.reason in {"pain", "urgent"}:
+            held -= held_by(other)
     end_holds(draft, [hold for hold in draft.state.holds if hold.exercise in held])
 
 
@@ -189,7 +193,7 @@ def put_back(draft: Draft, exercise: str) -> None:
     end_holds(draft, holds)
     left = {each.exercise for each in draft.state.holds}
     for alert in draft.state.alerts:
-        held = set(alert.evidence.get("held", ()))
+        held = held_by(alert)
         if alert.reason == "pain" and held and not held & left:
             draft.change(AlertSettled(alert.number, "lift hold", draft.client.coach.number, draft.at))
     report(draft, "settled", remedy="lift hold", exercise=holds[0].exercise, reason="pain")
@@ -220,8 +224,13 @@ def assign(draft: Draft, number: int) -> bool:
         stands_for=None,
         reviewed_round=rounds,
     )
-    draft.notice("new programme", coach=draft.client.coach.name, programme=stored.programme.name)
     coming = catch_up(draft)
+    draft.notice(
+        "new programme",
+        coach=draft.client.coach.name,
+        programme=stored.programme.name,
+        begins=coming is not None,
+    )
     if coming is not None:
         draft.say(plan_of(draft.state, coming.workout, coming.on))
         if coming.on == draft.today:

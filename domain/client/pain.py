@@ -11,7 +11,7 @@ from typing import Any
 from domain.client.draft import Draft
 from domain.client.lines import hold_on
 from domain.client.rotation import open_workout
-from domain.journal import ExerciseHold
+from domain.journal import Alert, ExerciseHold
 from domain.outcome import HoldPlaced
 from domain.parts import Notice, Safety, Urgent
 from domain.reading import Pain, Reading
@@ -61,15 +61,28 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
 
 
 def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) -> None:
-    """Bring pain to the coach; what was open about the same exercises is taken up in the new alert."""
+    """Bring pain to the coach; what was open about the same matter is taken up in the new alert."""
+    place = place_of(evidence)
     older = [
         alert
         for alert in draft.state.alerts
-        if alert.reason == "pain" and set(held) & set(alert.evidence.get("held", ()))
+        if alert.reason == "pain"
+        and (place == place_of(alert.evidence) or (place is None and held_by(alert) <= {*held}))
     ]
     draft.settle(*older)
     aside = (*held, *(name for alert in older for name in alert.evidence.get("held", ())))
     draft.alert("pain", held[0] if held else None, {**evidence, "held": list(dict.fromkeys(aside))})
+
+
+def place_of(evidence: dict[str, Any]) -> str | None:
+    """Return the place that an alert of pain is about; None where it says that it hurts no longer."""
+    where = evidence.get("pain", {}).get("where")
+    return None if where is None else str(where)
+
+
+def held_by(alert: Alert) -> set[str]:
+    """Return the exercises that are aside because of what an alert is about."""
+    return {str(name) for name in alert.evidence.get("held", ())}
 
 
 def say_what_is_aside(draft: Draft, exercises: Sequence[str]) -> tuple[ExerciseHold, ...]:

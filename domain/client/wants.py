@@ -108,6 +108,8 @@ def put_off(draft: Draft, to: date | None) -> None:
         day = to or tomorrow
         draft.remember(rest_on=day)
         draft.notice("rest of it moved", workout=workout.name, on=day.isoformat())
+    elif draft.memory.barred:
+        draft.notice("barred", coach=draft.client.coach.name)
     elif coming is None:
         draft.notice("nothing to move")
     elif to is None and coming.on > draft.today:

@@ -101,6 +101,17 @@ def test_pain_told_of_twice_is_one_matter_for_the_coach_with_all_that_is_aside()
     assert set(alert.evidence["held"]) == {"Goblet squat", "Wall sit"}
 
 
+def test_two_pains_that_share_an_exercise_keep_it_aside_until_both_are_settled() -> None:
+    life = Life()
+    life.says("seated cable row 60x9, my shoulder hurts", at(2))
+    life.says("rdl 80x7 and row 60x8, my lower back hurts", at(2))
+    shoulder, back = life.state.alerts
+    life.hears(Decided(coach=MARA.number, alert=shoulder.number, remedy="lift hold"), at(3))
+    assert "Seated cable row" in {hold.exercise for hold in life.state.holds}
+    life.hears(Decided(coach=MARA.number, alert=back.number, remedy="lift hold"), at(3))
+    assert life.state.holds == ()
+
+
 def test_words_that_it_is_fine_again_go_to_the_coach_and_lift_nothing() -> None:
     life = Life()
     life.says("my right knee hurts", at(3))
