@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from itertools import islice
 
 from domain.reading.body_words import OTHERS
 from domain.reading.days import Day
@@ -47,6 +48,12 @@ _NOT_AWAY = words_of(
     "breath right straight far put walk walked walking run ran stay throw threw give gave fade melt"
 )
 """Words before "away" that make it no absence."""
+
+
+MOST_AWAY = 12
+"""How many of the words for being away are looked at in one message."""
+FARTHEST = 60
+"""How many tokens before them another person can stand who is the one away."""
 
 
 def ails(message: Message) -> bool:
@@ -188,14 +195,14 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         return Wanted(on=_return_day(message, days, sent, 0))
     if not message.has(AWAY_WORDS) and not message.has(BUSY_WORDS):
         return None
-    for match, start, end in message.find(AWAY):
+    for _, start, end in islice(message.find(AWAY), MOST_AWAY):
         first, last = message.sentence_span(start)
+        first = max(first, start - FARTHEST)
         words = message.texts(start, end)
         before = " ".join(message.texts(first, start))
         other = [o.end() for o in OTHERS.finditer(before)]
         if other and not re.search(r"\b(?:i|im|ill|we|were)\b", f"{before[other[-1] :]} {words[0]}"):
             continue
-        del match
         back = bool(re.search(r"\b(?:back|home|return|resume|restart|again)", " ".join(words)))
         on = _return_day(message, days, sent, start if back else first)
         if back and on is None and not (message.value(end + 1) is not None or message.value(end) is not None):

@@ -35,6 +35,7 @@ _MOVES = words_of("turn turning turned lift lifting move moving shake nod raise 
 _ENDS = frozenset({"", ".", ",", "!", "\n", ")"})
 _ADDS_SIDE = frozenset({"(", "the", ",", "-", "my"})
 _ENDS_SIDE = _ENDS | {"side", "one", "ones", "sides", "-", "and"}
+_ENDS_HURT = _ENDS | {"side", "leg", "arm", "hand", "foot", "one"}
 _BESIDE = words_of("near by around above below")
 
 
@@ -155,7 +156,7 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
             continue
         if (
             text in {"left", "right", "both"}
-            and ((before in _ADDS_SIDE and after in _ENDS_SIDE) or (before in HURT and after in _ENDS))
+            and ((before in _ADDS_SIDE and after in _ENDS_SIDE) or (before in HURT and after in _ENDS_HURT))
             and message.text(at - 2) not in {"all", "to"}
         ):
             return _SIDES[text]

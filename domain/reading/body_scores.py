@@ -25,6 +25,8 @@ _TO_SCORE = words_of("at is was a about , : maybe like around now ( still today 
 """Words that may stand between a part and its own score."""
 _OUT_OF = words_of("/ out of on from over")
 _OF_EFFORT = words_of("x rpe effort energy mood form felt motivation sleep reps hard difficulty")
+_FARTHEST = 40
+"""How many tokens after a part its score can stand."""
 _ENDS = frozenset({"", ",", ".", "!", ")", "\n", ";", "-"})
 
 
@@ -64,7 +66,7 @@ def take_score(message: Message, at: int) -> None:
 def score_later(message: Message, part: Part) -> int:
     """Return where a score out of ten stands later in the sentence of a part; past the end without one."""
     _, last = message.sentence_span(part.start)
-    for at in range(part.end, last):
+    for at in range(part.end, min(last, part.end + _FARTHEST)):
         if message.text(at) in {"/", "out"}:
             ten = message.value(at + 1 if message.text(at) == "/" else at + 2)
             score = message.value(at - 1)

@@ -230,7 +230,8 @@ OVER_NOW = re.compile(
     r"\b(?:(?:is |its |feels? |all |are |was |were |seems? |totally |completely |much |now )?(?:fine|good"
     r"|ok|okay|chill|better|great|gone|alright|healed|cured|happy|sorted) (?:now|again|today|anymore"
     r"|though)"
-    r"|(?:pains? gone|no longer|any ?more|anymore|not any more|went away|gone away|has gone|is gone"
+    r"|(?:(?:pains?|headaches?|ache|soreness) (?:is |are |has )?gone|no longer"
+    r"|any ?more|anymore|not any more|went away|gone away|has gone|is gone"
     r"|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered"
     r"|back to normal|stopped hurting|settled)"
     r"|now (?:its |it is |theyre )?(?:fine|good|ok|okay|better|gone|great|all good))\b"
@@ -250,7 +251,8 @@ CONDITIONAL = re.compile(
 FIGURES = re.compile(
     r"\b(?:pain in the (?:neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (?:ass|arse|butt"
     r"|backside)|painfully (?:slow\w*|obvious|early|long|heavy|hard|boring|aware|close|clear|honest|late)|"
-    r"hurts? from (?:all the )?(?:laughing|smiling|grinning)|headache to \w+"
+    r"hurts? from (?:all the )?(?:laughing|smiling|grinning)|hurts? (?:\w+ )?in (?:a"
+    r"|the) (?:good|best) way|headache to \w+"
     r"|headache for me|screaming (?:at|kids)|"
     r"no pain (?:,? ?)no gain|pain to (?:park|set|get|load|find|book|carry|clean|log|type|reach|sort)"
     r"|(?:such|what|real|bit of|is|was|are) an? (?:absolute |total |real |right |royal |huge "
@@ -281,7 +283,9 @@ STORY = re.compile(
 JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")
 
 OTHERS = re.compile(
-    rf"\b(?:(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?|(?:{PERSONS})s|he"
+    rf"\b(?:(?<!like )(?:{PERSONS}) (?:has|had|was|got|hurt|pulled|strained|tweaked"
+    rf"|fainted|passed)|(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? "
+    rf"(?:{PERSONS})s?|(?:{PERSONS})s|he"
     rf"|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse"
     r"|(?:my|the|a|another|our) (?:other |old )?(?:coach|client|clients|patient"
     r"|teacher|pupil)|coach (?:at|of|in) (?:the|another))\b"

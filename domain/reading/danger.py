@@ -8,6 +8,7 @@ The words themselves are next door; here stands how they are found, and how they
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import islice
 
 from domain.reading.body import is_long_past
 from domain.reading.body_parts import find_parts
@@ -54,6 +55,10 @@ from domain.reading.request import Pain
 _TRIGGERS = frozenset().union(
     *(near.places for near in NEARS), *(phrase.triggers for phrase in PHRASES), HEART, POPS
 )
+MOST_TOLD = 60
+"""How many of the things that sound like signs are looked at in one message."""
+FARTHEST = 60
+"""How many tokens away the words can stand that take the meaning out of a sign."""
 _LIST_OF_SYMPTOMS = frozenset({"or", "nor", ",", "/"})
 _DENIAL_REACH = 4
 """How many words may stand between a denial and what it denies, a list of symptoms apart."""
@@ -80,7 +85,7 @@ def signs(message: Message) -> tuple[Sign, ...]:
         return ()
     found: dict[Sign, None] = {}
     joke = message.has(JOKE_WORDS)
-    for told in _told(message):
+    for told in islice(_told(message), MOST_TOLD):
         if told.sign not in found and not _discounted(message, told, joke=joke):
             found[told.sign] = None
     return tuple(found)
@@ -114,19 +119,20 @@ def _told(message: Message) -> Iterator[_Told]:
 
 
 def _told_near(message: Message, near: Near) -> Iterator[_Told]:
-    places: list[int] = []
-    feelings: list[int] = []
-    for at, token in enumerate(message.tokens):
-        if token.text in near.places and not (token.text in CHEST and message.text(at + 1) in EXERCISE_AFTER):
-            places.append(at)
-        if token.text in near.feelings and not (
-            token.text == "crushing" and message.text(at + 1) in {"it", "this"}
+    """Yield each place with each feeling that stands near it."""
+    tokens = message.tokens
+    for place, token in enumerate(tokens):
+        if token.text not in near.places or (
+            token.text in CHEST and message.text(place + 1) in EXERCISE_AFTER
         ):
-            feelings.append(at)
-    for place in places:
-        for feeling in feelings:
-            apart = abs(message.sentence[place] - message.sentence[feeling])
-            if apart <= near.across and 0 < abs(place - feeling) <= near.gap + 1:
+            continue
+        for feeling in range(max(0, place - near.gap - 1), min(len(tokens), place + near.gap + 2)):
+            text = tokens[feeling].text
+            if feeling == place or text not in near.feelings:
+                continue
+            if text == "crushing" and message.text(feeling + 1) in {"it", "this"}:
+                continue
+            if abs(message.sentence[place] - message.sentence[feeling]) <= near.across:
                 # "No strength" is what tells of weakness, and denies nothing.
                 keys = (place,) if near.feelings is WEAK else (place, feeling)
                 yield _Told(near.sign, min(place, feeling), max(place, feeling) + 1, keys)
@@ -134,14 +140,17 @@ def _told_near(message: Message, near: Near) -> Iterator[_Told]:
 
 def _told_pop(message: Message) -> Iterator[_Told]:
     """Yield a pop of a part of the body that then cannot be used, in either order."""
-    useless = [start for _, start, _ in message.find(CANNOT_USE)]
+    useless = {message.sentence[start] for _, start, _ in message.find(CANNOT_USE)}
     if not useless or not find_parts(message, ()):
         return
     for at, token in enumerate(message.tokens):
-        if token.text in POPS and not _popped_in(message, at):
-            for start in useless:
-                if abs(message.sentence[start] - message.sentence[at]) <= 1:
-                    yield _Told("pop", at, at + 1, (at,))
+        here = message.sentence[at]
+        if (
+            token.text in POPS
+            and not useless.isdisjoint((here - 1, here, here + 1))
+            and not _popped_in(message, at)
+        ):
+            yield _Told("pop", at, at + 1, (at,))
 
 
 def _popped_in(message: Message, at: int) -> bool:
@@ -155,11 +164,12 @@ def _popped_in(message: Message, at: int) -> bool:
 def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     """Return whether a sign is denied, another's, long past, a figure of speech or a joke."""
     first, last = message.sentence_span(told.start)
+    first, last = max(first, told.start - FARTHEST), min(last, told.end + FARTHEST)
     sentence = _line(message, first, max(last, told.end))
     before = _line(message, first, told.start)
     if any(_is_denied(message, at) for at in told.keys) or _is_answered_no(message, told):
         return True
-    if _is_anothers(message, told, before, sentence) or is_long_past(message, first, last):
+    if _is_anothers(message, told, first, before) or is_long_past(message, first, last):
         return True
     if (thought := THOUGHT_OF.search(before)) is not None:
         return thought.group() != "you asked"
@@ -241,24 +251,23 @@ def _is_answered_no(message: Message, told: _Told) -> bool:
     return ANSWERED_NO.match(message.line, message.starts[told.end]) is not None
 
 
-def _is_anothers(message: Message, told: _Told, before: str, sentence: str) -> bool:
-    """Return whether the sign is another person's."""
+def _is_anothers(message: Message, told: _Told, first: int, before: str) -> bool:
+    """Return whether the sign is another person's, by the words `before` it, which begin at token `first`."""
     if not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
         return False
     mine = ME.search
     clause, _ = message.clause_span(told.start)
     for other in OTHERS.finditer(before):
         if not mine(BESIDE_ME.sub(" ", before[other.end() :])) and (
-            message.clause[message.at(message.starts[message.sentence_span(told.start)[0]] + other.start())]
-            == message.clause[told.start]
+            message.clause[message.at(message.starts[first] + other.start())] == message.clause[told.start]
             or message.text(clause) in GOES_ON
         ):
             return True
-    opening = SOMEBODY_FIRST.match(sentence)
+    opening = SOMEBODY_FIRST.match(f"{before} ")
     return (
         opening is not None
         and not mine(BESIDE_ME.sub(" ", before[opening.end() :]))
-        and message.clause[told.start] == message.clause[message.sentence_span(told.start)[0]]
+        and message.clause[told.start] == message.clause[first]
     )
 
 

@@ -44,7 +44,10 @@ SERIOUS = re.compile(
 """Words that take the joke out of a sign."""
 LASTING = re.compile(r"\b(?:since|days?|hours? now|hours? later|still|yesterday|weeks?|does not wake)\b")
 """Words that take the harmless out of a numb limb."""
-_ASLEEP = r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|(?:in|to) (?:my )?bed|boredom|bored"
+_ASLEEP = (
+    r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|(?:in|to) (?:my )?bed"
+    r"|boredom|bored|good ?night|night coach|ate|eating|dinner|buffet"
+)
 _STORY = r"movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = r"laugh\w*|giggl\w*|price|prices|the bill|when i saw|kidding|jk|hilarious"
 _FIGURE_WAYS: dict[Sign, tuple[str, ...]] = {

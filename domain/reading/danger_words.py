@@ -118,7 +118,8 @@ PHRASES: tuple[Phrase, ...] = (
         "chest",
         "chest breast",
         r"press(?:es|ed|ing) (?:me )?(?:in|on) (?:my |the )?(?:chest|breast)",
-        r"(?:sitting|standing|elephant|stone|brick|weight|lies|lying) (?:\S+ ){0,3}(?:on|in) my (?:chest|breast)",
+        r"(?:sitting|standing|elephant|stone|brick|weight|lies|lying) (?:\S+ ){0,3}(?:on|in) my "
+        r"(?:chest|breast)",
     ),
     _phrase(
         "chest",
@@ -166,7 +167,7 @@ PHRASES: tuple[Phrase, ...] = (
         r"(?:\w+ )?(?:air|breath)",
         r"gasping",
         r"short(?:ness)? of (?:breath|air)",
-        r"(?:no|bad|too little|so little|little|not enough|hardly any|barely any) air",
+        r"(?:no|bad|too little|so little|little|not enough|hardly any|barely any) air(?! con)",
         r"breathless (?:that )?(?:i )?(?:cant|couldnt|had to|have to|cannot)",
     ),
     _phrase(
