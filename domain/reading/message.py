@@ -6,7 +6,7 @@ no record.
 """
 
 import re
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from decimal import Decimal
@@ -102,13 +102,7 @@ class Message:
 def _run(numbers: list[int], at: int) -> tuple[int, int]:
     """Return the run of equal numbers around `at`; numbers never fall."""
     number = numbers[at]
-    start = at
-    while start > 0 and numbers[start - 1] == number:
-        start -= 1
-    end = at + 1
-    while end < len(numbers) and numbers[end] == number:
-        end += 1
-    return start, end
+    return bisect_left(numbers, number, 0, at), bisect_right(numbers, number, at)
 
 
 def message_of(text: str) -> Message:
