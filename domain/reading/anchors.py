@@ -22,6 +22,9 @@ from domain.reading.words import (
     words_of,
 )
 
+_NO_HOLD = 900
+"""Seconds from which a number of minutes tells the time that was spent, and no hold."""
+
 PROVIDERS = frozenset(
     {
         "same all",
@@ -178,6 +181,8 @@ def _is_anchored(
 ) -> bool:
     quantities = element.quantities
     first = quantities[0]
+    if first.minutes and first.value >= _NO_HOLD:
+        return False
     if len(quantities) > 1:
         joints = set(element.joints[1:])
         if not joints & {"x", "for", "@", "at", ":"} and all(

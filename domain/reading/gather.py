@@ -240,6 +240,8 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
     for k in range(2, count):
         if not owned[k] and _is_shared(message, owned[k - 1], names[k - 1], names[k]):
             owned[k] = list(owned[k - 1])
+    for k in range(2, count):
+        _spread(message, names, owned, k)
     groups: list[Group] = []
     for name, items in zip(names, owned, strict=True):
         if name is None and not items:
@@ -267,6 +269,31 @@ def _is_shared(
     return all(isinstance(i, Mark) and i.kind in {"target", "same all"} for i in items) and (
         bool(between) and all(w in {"and", ",", "the", "my", "&", "both", "on"} for w in between)
     )
+
+
+def _spread(
+    message: Message, names: Sequence[Named | None], owned: list[list[Element | Mark]], last: int
+) -> None:
+    """Give each of several names said in one go its own set: "squats and bench: 95x7, 77.5x7"."""
+    items = owned[last]
+    chain = [last]
+    while (
+        chain[0] > 1 and not owned[chain[0] - 1] and _chained(message, names[chain[0] - 1], names[chain[0]])
+    ):
+        chain.insert(0, chain[0] - 1)
+    sizes = {len(i.quantities) if isinstance(i, Element) else 0 for i in items}
+    if len(chain) < 2 or len(items) != len(chain) or len(sizes) != 1 or 0 in sizes:
+        return
+    lead = message.texts(_end_of(names[last]), items[0].start)
+    if all(word in {":", "-", "today", "were", "was", "at", "with", "for", "both", "="} for word in lead):
+        for k, item in zip(chain, items, strict=True):
+            owned[k] = [item]
+
+
+def _chained(message: Message, name: Named | None, following: Named | None) -> bool:
+    """Return whether nothing but an "and" or a comma stands between two names."""
+    between = message.texts(_end_of(name), following.start if following is not None else 0)
+    return bool(between) and all(word in {"and", ",", "&", "then", "the", "+", "n"} for word in between)
 
 
 def _end_of(name: Named | None) -> int:

@@ -26,6 +26,7 @@ from domain.reading.exercise_words import (
     JOINED,
     LOAD_WORDS,
     NEVER_IN_A_NAME,
+    NO_INITIALS,
     SHORT_FORMS,
     WEAK,
 )
@@ -118,6 +119,20 @@ def _stem(word: str) -> str:
     return _SINGULAR.get(singular[0], singular[0]) if singular else word
 
 
+def _initials_of(plan: Iterable[str]) -> dict[str, Stems]:
+    """Return the first letters that stand for one exercise of the plan alone: "ht" for the hip thrust."""
+    found: dict[str, Stems] = {}
+    shared: set[str] = set()
+    for name in plan:
+        letters = "".join(word[0] for word in name.lower().replace("-", " ").split())
+        if len(letters) < 2 or letters in NO_INITIALS or letters in COMMON | FILLERS | FUNCTION_WORDS:
+            continue
+        if letters in found:
+            shared.add(letters)
+        found[letters] = stems_of(name)
+    return {letters: stems for letters, stems in found.items() if letters not in shared}
+
+
 class Names:
     """The names of one plan and one client, ready to be looked for. Built once for each plan."""
 
@@ -143,6 +158,7 @@ class Names:
             _append(self._core, known.core, name)
             for other in others:
                 _append(self._core, frozenset(s for s in other if s not in WEAK), name)
+        self._initials = _initials_of(plan)
         self._words = _with_parts(s for k in self._known for stems in k.stems for s in stems)
         self._cache: dict[Stems, tuple[tuple[str, ...], bool] | None] = {}
         self._word_cache: dict[str, Stems] = {}
@@ -348,7 +364,7 @@ class Names:
             return SHORT_FORMS[stem]
         if stem in self._words or stem in _vocabulary():
             return (stem,)
-        parts = _PAIRS.get(stem)
+        parts = _PAIRS.get(stem) or self._initials.get(word)
         if parts:
             return parts
         if len(word) < 4 or word in COMMON or stem in COMMON:

@@ -125,8 +125,14 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
 
 
 def _is_after_load(out: list[Token]) -> bool:
-    """Return whether a load stands right before: "140 for a triple", "145 kg single"."""
+    """Return whether a load stands right before: "140 for a triple", "145 kg single", "140 for a triple and
+    a double".
+    """
     at = len(out) - 1
+    while at >= 2 and out[at].text in {"a", "and", "then", ","}:
+        at -= 1
+    while at >= 1 and out[at].text == "reps" and out[at - 1].text in _FEW_REPS:
+        at -= 2
     while at >= 0 and out[at].text in {
         "for",
         "a",

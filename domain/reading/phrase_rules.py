@@ -149,7 +149,9 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
             r"|x|for|sets|times|min|again))|(?P<m>#)(?P<v> (?:kgs?|kilos?|lbs?"
             r"|pounds?))?(?: \w+)? (?:wouldnt|didnt|did not|would not|wasnt|refused to"
             r"|wont) (?:move|budge|moving|go up|go anywhere|come off the floor|leave the floor"
-            r"|budging|come up)\b|\bmissed(?: the| a)? (?P<k>#) (?P<w>kgs?|kilos?|lbs?"
+            r"|budging|come up)\b|(?<!x )(?<!for )(?<!# )(?P<p>#)(?: (?:kgs?|kilos?|lbs?|pounds?))?"
+            r"(?: \w+){0,3} , (?:but )?(?:i )?(?:just )?(?:couldnt|could not|cant|cannot)(?: even)? (?:move"
+            r"|budge|shift) it(?= [,.!]| $|$)|\bmissed(?: the| a)? (?P<k>#) (?P<w>kgs?|kilos?|lbs?"
             r"|pounds?)(?= |$)(?! (?:for|x))|\b(?:zero|no|# ) reps (?:at|with|on) (?P<o>#)"
         ),
     ),

@@ -147,6 +147,8 @@ REQUEST = said(
     r"(?:please|pls|plz|kindly) (?:check|look|watch|tell me|explain|advise|call|ring|review|have a look"
     r"|take a look|swap|change|adjust|let me know|help|give me|look at|pass|ask|give|make|replace|send my"
     r"|contact)(?: \S+)*",
+    r"(?:swap|switch|replace|rotate|add|include|put) (?:\S+ ){1,6}(?:next time|next week|from now on"
+    r"|in (?:the )?future)(?: \S+){0,2}",
     r"(?:tell|teach|show) me how to(?: \S+)*",
     r"let me know (?:if|what|whether|how|when|your|ur)(?: \S+)*",
     r"(?:any|some|need|want|give me|looking for|after|love|like) (?:tips|advice|thoughts|ideas?"

@@ -19,7 +19,7 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
         if start in in_question or (message.taken[start] and message.taken[start] not in {"exercise"}):
             continue
         verb = match.group()
-        first, last = message.sentence_span(start)
+        _, last = message.sentence_span(start)
         ahead = [n for n in named if end <= n.start < min(last, end + 6)]
         ahead = [n for n in ahead if all(message.value(at) is None for at in range(end, n.start))]
         if verb == "no":
@@ -53,6 +53,8 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
                         "avoid",
                         "without",
                         "forgot",
+                        "could not",
+                        "couldnt manage",
                     )
                 )
                 and not _is_left_out(message, verb, chain[-1], last)
@@ -75,8 +77,6 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
                 "bail",
             )
         ):
-            if message.text(end) == "it" and message.text(end + 1) in {"today", "all", "tonight"}:
-                pass
             before = [n for n in named if n.start < start and not n.weak]
             if (
                 before
@@ -84,7 +84,6 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
                 and not _followed_by_set(message, before[-1])
             ):
                 found.append(before[-1])
-        del first
     for _, start, end in message.find(SKIP_AFTER):
         if start in in_question:
             continue
@@ -136,8 +135,6 @@ def _is_left_out(message: Message, verb: str, name: Named, last: int) -> bool:
         return bool(after & {"today", "tonight", "this", ","})
     if verb in {"left", "leave", "leaving"}:
         return "out" in after or "today" in after
-    if verb.startswith(("drop", "cut")):
+    if verb.startswith(("drop", "cut", "could")):
         return "today" in after or "tonight" in after or not after
-    if verb.startswith(("avoid", "without", "forgot")):
-        return True
     return True

@@ -34,7 +34,9 @@ _CHANGE = re.compile(
     r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean"
     r"|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo"
     r"|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:"
-    r"|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x) )+(?=#)"
+    r"|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x"
+    r"|(?:i )?(?:only |actually |really )*had # (?:(?:kgs?|kilos?|lbs?|pounds?) )?on(?: the bar"
+    r"| it)?) )+(?=#)"
 )
 _DEAD = frozenset(
     {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
@@ -232,7 +234,7 @@ def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
             message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start)
         )
         if number_before:
-            added.append(Mark("change", end - 1, end))
+            added.append(Mark("change", start if "#" in match.group() else end - 1, end))
     if not added:
         return marks
     spans = {at for m in added for at in range(m.start - 6, m.end)}
