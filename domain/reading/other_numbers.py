@@ -247,6 +247,13 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         ),
     ),
     (
+        "some reps of a set",
+        words_of("last first final"),
+        re.compile(
+            r"\b(?:on|in|at|during|of|from|for) (?:the |my )?(?:last|first|final) # (?:reps?|ones?)\b"
+        ),
+    ),
+    (
         "a set's number",
         words_of("set sets round rounds st nd rd th"),
         re.compile(

@@ -30,6 +30,7 @@ STOP = said(
 STOP_ALONE = re.compile(r"^(?:please )?stop(?: please| now| it)?(?: [!.])*$")
 
 UNDO = said(
+    r"(?:oops|whoops|sorry|please|pls) (?:delete|remove|scrap)(?= [.!]|$)",
     r"undo(?: (?:that|it|the last(?: one| set)?|last|please))?",
     r"(?:scrap|scratch|delete|remove|cancel|erase|forget|ignore|bin|discard|void|strike|disregard|drop"
     r"|clear|revert|retract|withdraw)(?: (?:about|out))? (?:that|it|this|the (?:last|latest"
@@ -188,7 +189,8 @@ NOT_ILL = re.compile(
     r"\b(?:(?:sick|ill) (?:at|just|from) (?:the (?:thought|sight)|thinking|watching)|"
     r"not (?:sick|ill)|over the (?:flu|cold|bug)|no longer (?:sick|ill)|(?:flu|cold|covid|bug"
     r"|fever) (?:is |has |was )?(?:gone|over|passed|behind)|recovered|better now|sick of|home sick"
-    r"|homesick|sick (?:pump|session|workout|set|gains|pr|track|tune|beat)|was (?:sick|ill) last"
+    r"|homesick|sick (?:pump|session|workout|set|gains|pr|track|tune|beat)"
+    r"|was (?:sick|ill) (?:last|on|yesterday|over|at the weekend)"
     r"|after (?:the |my |a )?(?:flu|cold|covid|bug)|back from|despite|ill (?:do|go|try|be|train|get|have"
     r"|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish))\b"
 )
