@@ -88,6 +88,11 @@ class Draft:
         """Add parts to the one answer that the client gets."""
         self._parts.extend(parts)
 
+    def say_only(self, *parts: Part) -> None:
+        """Let the answer be just this, whatever was to be in it."""
+        self._parts = list(parts)
+        self._buttons = []
+
     def notice(self, topic: Topic, **facts: Any) -> None:
         """Add a notice to the answer."""
         self.say(Notice(topic=topic, facts=facts))

@@ -10,8 +10,9 @@ from domain.client.draft import Draft
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
-from domain.client.rotation import catch_up, due, open_workout, shut, workouts_closed
+from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import leave_alone
+from domain.client.workouts import shut, workouts_closed
 from domain.exercises import lookup
 from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told
 from domain.journal import Alert, ExerciseHold

@@ -11,6 +11,7 @@ from typing import Any
 from domain.client.draft import Draft
 from domain.client.lines import hold_on
 from domain.client.rotation import open_workout
+from domain.exercises import lookup
 from domain.journal import Alert, ExerciseHold
 from domain.outcome import HoldPlaced
 from domain.parts import Notice, Safety, Urgent
@@ -32,7 +33,7 @@ def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
     There is no training, and no talk of any, until the coach lets it go on. Where a place hurts as well, what
     loads it is set aside silently.
     """
-    draft.say(Urgent())
+    draft.say_only(Urgent())
     draft.remember(barred=True, questions=())
     for each in pain:
         for name in affected(draft, each.where, ()):
@@ -140,18 +141,24 @@ def fine_again(draft: Draft, reading: Reading, text: str) -> bool:
 def affected(draft: Draft, where: str, named: tuple[str, ...]) -> tuple[str, ...]:
     """Return the exercises to set aside for pain at `where`, the likeliest cause first.
 
-    Those named in the message that load the place, or where none does, all that are named; else the one just
-    done, where it loads the place or that is not told; else all of the programme that load it.
+    Those named in the message that may load the place; else the one just done, where it may; else all of the
+    programme that do; else whatever was named.
     """
-    if named:
-        return tuple(name for name in named if loads_place(name, where)) or named
+    causes = tuple(name for name in named if may_load(name, where))
+    if causes:
+        return causes
     under_way = open_workout(draft.state)
-    if under_way is not None and draft.state.entries:
+    if under_way is not None and draft.state.entries and not named:
         last = draft.state.entries[-1]
         recent = last.workout == under_way.number and under_way.on == draft.today
-        if recent and (where == "other" or loads_place(last.set.exercise, where)):
+        if recent and may_load(last.set.exercise, where):
             return (last.set.exercise,)
-    return tuple(name for name in programme_exercises(draft) if loads_place(name, where))
+    return tuple(name for name in programme_exercises(draft) if loads_place(name, where)) or named
+
+
+def may_load(exercise: str, where: str) -> bool:
+    """Return whether an exercise may load the place: where either of them is not known, it may."""
+    return where == "other" or lookup(exercise) is None or loads_place(exercise, where)
 
 
 def set_aside(draft: Draft, exercise: str, pain: Pain) -> bool:

@@ -5,10 +5,11 @@ from collections.abc import Sequence
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.lines import done_instead_of
 from domain.client.pain import hold_for_pain
-from domain.client.rotation import due, found_later
+from domain.client.rotation import due
 from domain.client.understanding import request_for
 from domain.client.unfinished import ANSWERED_WITHIN, complete, unfinished_of
 from domain.client.wants import pause, put_off
+from domain.client.workouts import found_later
 from domain.memory import Waiting
 from domain.reading import Pain, read
 

@@ -9,8 +9,9 @@ from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, hold_on, line_named
 from domain.client.pain import tell_of_held
 from domain.client.plan import body_mass_kg, days_away, plates_for, target_for
-from domain.client.rotation import close, day_told_of, due, is_complete, workout_for
+from domain.client.rotation import due, is_complete
 from domain.client.stalls import look_again, look_for_stall
+from domain.client.workouts import close, day_told_of, workout_for
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord

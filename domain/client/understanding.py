@@ -6,7 +6,8 @@ from dataclasses import replace
 from domain.client.draft import Draft
 from domain.client.lines import Line, in_its_place, left_out, lines_of
 from domain.client.plan import ahead
-from domain.client.rotation import BESIDE, best_fit, holds, in_turn, under_way
+from domain.client.rotation import BESIDE, in_turn, under_way
+from domain.client.workouts import best_fit, holds
 from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
 from domain.reading import Planned, Reading, Request, read

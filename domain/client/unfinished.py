@@ -16,8 +16,8 @@ from domain.client.draft import SET_SLOTS, Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import line_named
 from domain.client.recording import correct, record
-from domain.client.rotation import day_told_of
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
+from domain.client.workouts import day_told_of
 from domain.memory import Answered, Waiting
 from domain.outcome import SettingsKept
 from domain.reading import OpenSet, Reading, Slot, answer

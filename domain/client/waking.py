@@ -12,7 +12,8 @@ from zoneinfo import ZoneInfo
 from domain.calendar import at_local, local_day
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
-from domain.client.rotation import Due, catch_up, close, due, is_complete, keep_due, open_workout
+from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
+from domain.client.workouts import close
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight

@@ -1,5 +1,6 @@
 """Which day and which workout sets belong to: early, late, in pieces, out of order, beside the programme."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -174,15 +175,25 @@ def test_a_workout_in_which_nothing_is_left_standing_counts_as_missed() -> None:
 def test_another_programme_ends_the_workout_under_way() -> None:
     light = stored("Light\nTrain every 4 days in turn: All\n\nAll\n1. Chest press, 10-15 reps\n", number=9)
     life = Life()
-    life.state = life.state.__class__(
-        client=life.state.client, memory=life.state.memory, programmes=(*life.state.programmes, light)
-    )
+    life.state = replace(life.state, programmes=(*life.state.programmes, light))
     life.says("row 60x9", at(2))
     said = life.hears(Assigned(coach=MARA.number, programme=9), at(2, 19))
     assert kinds(said) == ["new programme", "plan"]
     assert journal(life) == [("Pull", 2, "done")]
     life.says("40x12", at(6))
     assert life.state.entries[-1].set.exercise == "Chest press"
+
+
+def test_a_programme_that_comes_back_goes_on_where_it_was_left() -> None:
+    light = stored("Light\nTrain every 4 days in turn: All\n\nAll\n1. Chest press, 10-15 reps\n", number=9)
+    life = Life()
+    life.state = replace(life.state, programmes=(*life.state.programmes, light))
+    life.says(PULL, at(2))
+    life.hears(Assigned(coach=MARA.number, programme=9), at(2, 19))
+    life.says("40x12", at(6))
+    (_, plan) = life.hears(Assigned(coach=MARA.number, programme=7), at(6, 19))
+    assert isinstance(plan, Plan)
+    assert plan.workout == "Legs"
 
 
 def test_a_review_comes_though_the_last_workout_of_the_round_was_closed_by_the_next() -> None:
@@ -217,3 +228,11 @@ def test_a_reminder_that_an_answer_makes_due_stands_in_the_answer() -> None:
     life.says("got the flu", at(2, 7))
     assert kinds(life.says("I'm back", at(9, 18))) == ["back", "plan"]
     assert life.passes_to(at(9, 19)) == []
+
+
+def test_a_missed_day_told_of_later_does_not_end_the_workout_under_way() -> None:
+    life = Life()
+    life.passes_to(at(3, 9))
+    life.says("row 60x9", at(4, 18))
+    life.says("on Monday rdl 80x7", at(4, 18))
+    assert journal(life) == [("Pull", 2, "done"), ("Pull", 4, "open")]

@@ -116,6 +116,7 @@ class Watched(Life):
         """Let something come in; return the parts of the one answer."""
         self.heard += 1
         parts = self._take(hear(self.state, Heard(self.heard, now, incoming)))
+        assert "urgent" not in kinds(parts) or kinds(parts) == ["urgent"]
         says = [say for say in self.outcome.says if say.to == self.state.client.number]
         assert len(says) == bool(parts)
         assert self.wake_at is None or self.wake_at >= now
@@ -129,7 +130,6 @@ class Watched(Life):
                 self.last_text = what
                 parts = self.hear(Text(text=what), now)
                 assert parts
-                assert "urgent" not in kinds(parts) or kinds(parts) == ["urgent"]
             case "edits" if self.last_text:
                 before, self.last_text = self.last_text, what
                 edited = Edited(text=what, key="k", original=self.heard, before=before)

@@ -2,7 +2,7 @@
 
 from domain.incoming import Decided
 from domain.parts import AlertPart, Plan, Safety
-from tests.domain.client.people import MARA, Life, at, kinds
+from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 
 def alert_of(life: Life) -> AlertPart:
@@ -99,6 +99,18 @@ def test_pain_told_of_twice_is_one_matter_for_the_coach_with_all_that_is_aside()
     life.says("my right knee hurts, 7/10", at(4))
     (alert,) = life.state.alerts
     assert set(alert.evidence["held"]) == {"Goblet squat", "Wall sit"}
+
+
+def test_an_exercise_named_beside_a_pain_that_it_does_not_load_stays_in_the_plan() -> None:
+    life = Life()
+    life.says("hammer curl 14x10, my right knee hurts", at(2))
+    assert {hold.exercise for hold in life.state.holds} == {"Goblet squat", "Wall sit"}
+
+
+def test_pain_that_nothing_in_the_programme_loads_sets_aside_what_was_named() -> None:
+    life = Life(noor("One\nTrain every 2 days in turn: A\n\nA\n1. Hammer curl, 8-12 reps\n"))
+    life.says("curls 14x10, my ankle hurts", at(2))
+    assert [hold.exercise for hold in life.state.holds] == ["Hammer curl"]
 
 
 def test_two_pains_that_share_an_exercise_keep_it_aside_until_both_are_settled() -> None:

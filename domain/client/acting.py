@@ -1,0 +1,87 @@
+"""What is done about a message once it is understood: the urgent first, then pain, sets, wants, questions."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import compress
+
+from domain.client.draft import Draft
+from domain.client.pain import hold_for_pain, warn
+from domain.client.recording import correct, enter, record, supersede
+from domain.client.understanding import known, says_a_day
+from domain.client.unfinished import ask_about, ask_again
+from domain.client.wants import do
+from domain.courtesies import is_courtesy
+from domain.reading import Reading, Want
+from domain.sets import TrainingSet, is_within_reason
+
+
+def act_on(
+    draft: Draft,
+    reading: Reading,
+    text: str,
+    message: int,
+    *,
+    wants: Sequence[Want] | None = None,
+    places: Sequence[int] = (),
+) -> None:
+    """Do all that a reading holds, the urgent first. A warning sign gets no talk of training beside it.
+
+    `wants` are those to do where that is not all; `places` those of the sets that the new ones replace.
+    """
+    named = tuple(dict.fromkeys(each.exercise for each in reading.sets))
+    if reading.urgent:
+        keep_sets(draft, reading, message, places, silently=True)
+        warn(draft, text, reading.pain)
+        return
+    if reading.pain:
+        # Before the sets are answered, so that nothing is aimed for on what hurts.
+        hold_for_pain(draft, text, reading.pain, named or reading.skips or reading.names)
+    keep_sets(draft, reading, message, places)
+    for want in reading.wants if wants is None else wants:
+        do(draft, want, reading, text, named or reading.names)
+    if reading.open:
+        ask_about(draft, reading, text, message)
+    elif reading.sets:
+        ask_again(draft)
+    if reading.cut:
+        draft.notice("cut")
+
+
+def keep_sets(
+    draft: Draft, reading: Reading, message: int, places: Sequence[int] = (), *, silently: bool = False
+) -> None:
+    """Record the sets of a reading, or put recorded ones right with them; nothing that is out of reason."""
+    sensible = [is_within_reason(each) for each in reading.sets]
+    if not all(sensible) and not silently:
+        draft.notice("out of reason")
+    if not any(sensible):
+        return
+    if "correct" in reading.wants:
+        entries = known(draft.state)
+        pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+        (supersede if silently else correct)(draft, list(compress(pairs, sensible)), message)
+    else:
+        sets = tuple(compress(dated(reading), sensible))
+        (enter if silently else record)(draft, sets, message, places)
+
+
+def dated(reading: Reading) -> tuple[TrainingSet, ...]:
+    """Return the sets of a reading, with their day only where the client has said one."""
+    if says_a_day(reading):
+        return reading.sets
+    return tuple(replace(each, on=None) for each in reading.sets)
+
+
+def answer_nothing(draft: Draft, text: str) -> None:
+    """Answer a message in which there was nothing to do."""
+    letters = [sign for sign in text if sign.isalpha()]
+    if any(sign.isdigit() for sign in text):
+        draft.notice("no set found")
+    elif is_courtesy(text):
+        draft.notice("heard")
+    elif not letters:
+        draft.notice("nothing to read")
+    elif not any(letter.isascii() for letter in letters):
+        draft.notice("other script")
+    else:
+        draft.notice("nothing recorded")
