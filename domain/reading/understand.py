@@ -10,7 +10,6 @@ from datetime import date, datetime
 from decimal import Decimal
 
 from domain.reading import correct, scope, wants
-from domain.reading.away import Wanted
 from domain.reading.body import find_pain
 from domain.reading.danger import danger_pain, signs
 from domain.reading.days import Day, find_days
@@ -25,6 +24,7 @@ from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
 from domain.reading.tokens import LONGEST, NUMBER
 from domain.reading.training_day import is_for_training, looks_back
+from domain.reading.wanted import Wanted
 from domain.reading.when import past_day
 from domain.reading.words import FILLERS, words_of
 from domain.sets import TrainingSet

@@ -1,13 +1,12 @@
-"""What else the client wants done: leave out, move, pause, take back, ask, look at, stop. No set is read
-here."""
+"""What else the client wants done: leave out, move, pause, take back, ask, look at, stop. No set is read."""
 
-import re
 from collections.abc import Sequence
 from datetime import date, datetime
 
-from domain.reading.away import Wanted, find_move, find_pause
+from domain.reading.away import find_pause
 from domain.reading.days import Day
 from domain.reading.message import Message
+from domain.reading.moves import find_move
 from domain.reading.naming import Named
 from domain.reading.questions import find_questions
 from domain.reading.request import Slot, Want
@@ -28,6 +27,17 @@ from domain.reading.want_words import (
     UNDO,
     UNDO_TRIGGERS,
 )
+from domain.reading.wanted import Wanted
+from domain.reading.words import words_of
+
+_WHOLE = words_of("today tonight gym workout session")
+_OF_AN_EXERCISE = words_of("it this the that drop miss do")
+_MOVES_WEIGHT = words_of("lift go train come training lifting")
+_A_WEIGHT = words_of("my a the it anything more that past below any heavier lower higher deeper faster for")
+_CANNOT = words_of("never not didnt cant couldnt wont dont did will can")
+_IT = words_of("it go come lift")
+_TO_TRAIN = words_of("today tonight gym training tomorrow")
+_HAS_TO = words_of("have had need going want got decided forced able ok possible like")
 
 
 def find_wants(
@@ -37,8 +47,7 @@ def find_wants(
     questions: Sequence[tuple[int, int]],
     sent: datetime,
 ) -> Wanted:
-    """Return what the client wants done besides the recording of sets; undo and correct are decided
-    elsewhere."""
+    """Return what the client wants done besides recording sets; undo and correct are decided elsewhere."""
     wants: list[Want] = []
     on: date | None = None
     asks: list[Slot] = []
@@ -73,19 +82,12 @@ def find_wants(
         if pause is not None:
             wants.append("pause")
             on = pause.on
-    if not {"move", "pause"} & set(wants) and message.has(SKIP_TRIGGERS) and message.has(TODAY_WORDS):
-        for _, start, end in message.find(SKIP_WORKOUT):
-            if start in in_question or any(
-                n.start >= start and n.end <= end + 1 and not n.weak for n in named
-            ):
-                continue
-            if skips and not message.has(frozenset({"today", "tonight", "gym", "workout", "session"})):
-                continue
-            if skips and message.texts(start, end) == ["not", "today"]:
-                continue
-            if _says_workout(message, start, end, named):
-                wants.append("skip_workout")
-                break
+    if (
+        on is None
+        and not {"move", "pause"} & set(wants)
+        and _leaves_out_workout(message, named, in_question, skips)
+    ):
+        wants.append("skip_workout")
     if message.has(STOP_TRIGGERS) and (STOP.search(line) or STOP_ALONE.search(line)):
         wants.append("stop_messages")
     find_questions(message, asked, wants)
@@ -98,86 +100,43 @@ def _piece(message: Message, at: int) -> str:
     return "#" if message.value(at) is not None else message.text(at)
 
 
+def _leaves_out_workout(
+    message: Message, named: Sequence[Named], in_question: set[int], skips: Sequence[str]
+) -> bool:
+    """Return whether the whole workout is left out."""
+    if not message.has(SKIP_TRIGGERS) or not message.has(TODAY_WORDS):
+        return False
+    for _, start, end in message.find(SKIP_WORKOUT):
+        if start in in_question or any(n.start >= start and n.end <= end + 1 and not n.weak for n in named):
+            continue
+        if skips and (not message.has(_WHOLE) or message.texts(start, end) == ["not", "today"]):
+            continue
+        if _says_workout(message, start, end, named):
+            return True
+    return False
+
+
 def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]) -> bool:
+    """Return whether what is left out is the workout: "can't make it", and not "can't lift more"."""
     words = message.texts(start, end)
-    after = message.text(end)
-    if any(n.start in {end, end + 1} for n in named) and words[-1] in {
-        "it",
-        "this",
-        "the",
-        "that",
-        "drop",
-        "miss",
-        "do",
-    }:
+    opening, last, after = words[0], words[-1], message.text(end)
+    if last in _OF_AN_EXERCISE and any(n.start in {end, end + 1} for n in named):
         return False
-    if (
-        words[-1] in {"lift", "go", "train", "come", "training", "lifting"}
-        and after
-        in {
-            "my",
-            "a",
-            "the",
-            "it",
-            "anything",
-            "more",
-            "that",
-            "past",
-            "below",
-            "any",
-            "heavier",
-            "lower",
-            "higher",
-            "deeper",
-            "faster",
-            "for",
-        }
-        and message.text(end + 1) not in {"gym", "next"}
-    ):
+    if last in _MOVES_WEIGHT and after in _A_WEIGHT and message.text(end + 1) not in {"gym", "next"}:
         return False
-    if (
-        after in {"reps", "rep", "#"}
-        or message.value(end) is not None
-        or message.value(start + 1) is not None
-    ):
+    if after in {"reps", "rep"} or message.value(end) is not None or message.value(start + 1) is not None:
         return False
-    if (
-        words[:1] == ["not"]
-        and words[-1] in {"go", "come", "training", "lift"}
-        and "today" not in message.words
-    ):
+    if opening == "not" and last in _MOVES_WEIGHT and "today" not in message.words:
         return False
-    if (
-        words[0] in {"never", "not", "didnt", "cant", "couldnt", "wont", "dont", "did", "will", "can"}
-        and words[-1] in {"it", "go", "come", "lift"}
-        and words[-2:] != ["make", "it"]
-    ):
-        rest = " ".join(message.texts(end, min(len(message.tokens), end + 4)))
-        if not re.search(r"\b(?:today|tonight|gym|training|tomorrow)\b", rest) and words[-1] != "train":
-            return False
-    if (
-        words[0].startswith(("skip", "miss"))
-        and message.text(start - 1) == "to"
-        and message.text(start - 2)
-        not in {
-            "have",
-            "had",
-            "need",
-            "going",
-            "want",
-            "got",
-            "decided",
-            "forced",
-            "able",
-            "ok",
-            "possible",
-            "like",
-        }
-    ):
+    vague = opening in _CANNOT and last in _IT and words[-2:] != ["make", "it"]
+    if vague and _TO_TRAIN.isdisjoint(message.texts(end, end + 4)):
+        return False
+    to_skip = opening.startswith(("skip", "miss")) and message.text(start - 1) == "to"
+    if to_skip and message.text(start - 2) not in _HAS_TO:
         return False
     if words[:2] == ["no", "gym"] and "where" in message.texts(end, end + 2):
         return False
-    return bool(set(words) & SAYS_WORKOUT) or after in {"today", "tonight"}
+    return not SAYS_WORKOUT.isdisjoint(words) or after in {"today", "tonight"}
 
 
 def find_undo(message: Message) -> tuple[int, int] | None:
@@ -185,10 +144,7 @@ def find_undo(message: Message) -> tuple[int, int] | None:
     if not message.has(UNDO_TRIGGERS):
         return None
     for _, start, end in message.find(UNDO):
-        if (
-            message.text(start - 1) in {"dont", "didnt", "cant", "to", "never", "not"}
-            and message.text(start - 1) != "to"
-        ):
+        if message.text(start - 1) in {"dont", "didnt", "cant", "never", "not"}:
             continue
         if message.taken[start] and message.taken[start] not in {"a question", "exercise"}:
             continue

@@ -1,0 +1,120 @@
+"""Moves: this workout, or the rest of it, on another day."""
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from domain.reading.days import Day
+from domain.reading.message import Message
+from domain.reading.want_words import MOVE, MOVE_COMES_AFTER, NO_TODAY, WILL_TRAIN
+from domain.reading.wanted import Wanted
+from domain.reading.when import coming_day
+from domain.reading.words import words_of
+
+_NEEDS_DAY = words_of(
+    "push pushing pushed change moved swap switch switching swapping the rest finish do doing"
+)
+"""Words that are a move only beside the day it goes to."""
+_NEEDS_WORKOUT = words_of("move put")
+"""Words that are a move beside the day, or beside the word for the workout."""
+_WORKOUT = words_of("workout training session gym today todays")
+_TODAY = words_of("today todays")
+_NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot")
+_HOMES = words_of("houses house flat home")
+_NOT_COMING = words_of("since from due after before yesterday by")
+_BACK = words_of("back until till away")
+_ERRAND = words_of("see the a visit work bed")
+_PREPOSITIONS = words_of("to for on with up")
+
+
+def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
+    """Return a move with its day, None where nothing is moved."""
+    coming = [d for d in days if _is_coming(message, d, sent)]
+    for _, start, end in message.find(MOVE):
+        if _says_move(message, start, end, coming):
+            to = _day_after(message, start, coming)
+            return Wanted(on=coming_day(to, sent) if to is not None else None)
+    if not coming:
+        return None
+    to = _day_instead(message, coming) or _day_not_today(message, coming) or _day_to_train(message, coming)
+    return Wanted(on=coming_day(to, sent)) if to is not None else None
+
+
+def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) -> bool:
+    """Return whether words that can be a move are one: "moving today to Friday", and not "moving house"."""
+    words = message.texts(start, end)
+    if message.text(start - 1) in _NOT_MOVED or not _HOMES.isdisjoint(message.texts(end, end + 2)):
+        return False
+    if coming:
+        return True
+    if words[0] in _NEEDS_DAY or (words[0] in _NEEDS_WORKOUT and _WORKOUT.isdisjoint(words)):
+        return False
+    return not _WORKOUT.isdisjoint(words) or message.has(_TODAY)
+
+
+def _day_after(message: Message, start: int, coming: Sequence[Day]) -> Day | None:
+    """Return the coming day that follows in the sentence, or else the first of the message."""
+    sentence = message.sentence[start]
+    following = [d for d in coming if message.sentence[d.start] == sentence and d.start >= start]
+    return next(iter([*following, *coming]), None)
+
+
+def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:
+    """Return the day that comes instead: "Friday instead"."""
+    if "instead" not in message.words:
+        return None
+    return next((d for d in coming if "instead" in message.texts(*message.sentence_span(d.start))), None)
+
+
+def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:
+    """Return the day that stands alone beside "not today": "can't today, tomorrow"."""
+    if not NO_TODAY.search(message.line):
+        return None
+    for day in coming:
+        before = message.text(day.start - 1)
+        if before in {"on", "for", "to", "the"}:
+            before = message.text(day.start - 2)
+        if before in MOVE_COMES_AFTER:
+            return day
+    return None
+
+
+def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
+    """Return the day on which the client will train: "doing it tomorrow"."""
+    for _, start, end in message.find(WILL_TRAIN):
+        first, last = message.sentence_span(start)
+        near = [d for d in coming if start < d.start < last and d.start - end <= 6]
+        if not near or (len(near) > 1 and message.text(near[0].end) in {"and", ",", "&"}):
+            continue
+        day = near[0]
+        if any(message.value(at) is not None for at in range(end, day.start)):
+            continue
+        if not _BACK.isdisjoint(message.texts(first, day.end)) or _is_errand(message, end, day):
+            continue
+        return day
+    return None
+
+
+def _is_errand(message: Message, end: int, day: Day) -> bool:
+    """Return whether what the client will do is no training: "I go to see my mother on Friday"."""
+    return (
+        message.text(end) in _PREPOSITIONS
+        and day.start - end > 2
+        and message.text(end + 1) in _ERRAND
+        and message.text(end + 2) not in {"gym", "workout"}
+    )
+
+
+def _is_coming(message: Message, day: Day, sent: datetime) -> bool:
+    """Return whether a day can be one that is to come."""
+    if day.kind == "next weekday":
+        return True
+    before = message.text(day.start - 1)
+    if day.kind in {"last weekday", "vague"} or before in _NOT_COMING:
+        return False
+    match day.kind:
+        case "offset":
+            return day.values[0] > 0 and before not in {"til", "till"}
+        case "weekday":
+            return not message.text(day.end - 1).endswith("ys") or message.text(day.end) == "instead"
+        case _:
+            return coming_day(day, sent) is not None
