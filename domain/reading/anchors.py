@@ -112,7 +112,7 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
     return None
 
 
-_RIGHT_BESIDE = words_of(": - was were at = for with x today on the of |")
+_RIGHT_BESIDE = words_of(": - was were at = for with x today on the of | thing things")
 
 
 def _beside(message: Message, left: object, right: object) -> bool:

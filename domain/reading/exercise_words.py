@@ -172,7 +172,8 @@ NEVER_IN_A_NAME = words_of("rep reps set sets kg kgs lb lbs kilo kilos time time
 NO_INITIALS = words_of(
     """am an as at be bf bp bpm bs btw by ca cc cr db do eg ft fr go gp hi hr hrs ie if in is it kb kg km la
     lb lol ma me mm mph mr ms my ng no of oh ok on op or pa pb pls pm po pp pr ps pt rm rir rpe sa sh so ss st
-    sub sup tf the to tbh tv uk up us vs vid wc wk wod ye yes yo"""
+    sub sup tf the to tbh tbd tbc asap idk imo imho lmk omg fyi brb diy aka rn irl smh ffs ikr nvm np ty thx
+    dm eta ofc nc pc tmi tv uk up us vs vid wc wk wod ye yes yo"""
 )
 """Letters that say something else than the first letters of an exercise's name."""
 

@@ -96,6 +96,7 @@ def gather(
     named = [
         n for n in named if not (n.weak and message.text(n.start - 1) == "my" and n.end < len(message.tokens))
     ]
+    named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
@@ -121,6 +122,12 @@ def gather(
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
+
+
+def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
+    """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
+    between = message.texts(before.end, name.start)
+    return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
 
 
 def _is_doubtful(message: Message, group: Group) -> bool:

@@ -50,6 +50,8 @@ _PLURALS = {
     "sixes": 6,
 }
 """Dumbbells by their weight: "a pair of thirties"."""
+_UNITS_IN_PLURAL = {word: value for word, value in _PLURALS.items() if value < 10}
+"""The end of such a weight: "twenty sixes"."""
 
 _DECIMALS = frozenset({*map(str, range(10)), "25", "75"})
 """What is said after "point": one digit, or a quarter of a plate."""
@@ -234,7 +236,7 @@ def _below_hundred(tokens: list[Token], at: int) -> tuple[int | None, int]:
     word = _text(tokens, at)
     if word in _TENS:
         step = at + 2 if _text(tokens, at + 1) == "-" else at + 1
-        unit = _UNITS.get(_text(tokens, step), 0)
+        unit = _UNITS.get(_text(tokens, step), 0) or _UNITS_IN_PLURAL.get(_text(tokens, step), 0)
         return (_TENS[word] + unit, step + 1) if unit else (_TENS[word], at + 1)
     value = _UNITS.get(word, _TEENS.get(word))
     return (value, at + 1) if value is not None else (None, at)

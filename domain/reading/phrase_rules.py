@@ -133,7 +133,7 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
             r"|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out"
             r"|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more"
             r"|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out"
-            r"|no more reps in me|went to the limit|absolute max|gave out)\b"
+            r"|no more reps in me|went to the limit|absolute max|(?<!grip )gave out)\b"
         ),
     ),
     (
