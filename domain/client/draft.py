@@ -170,11 +170,6 @@ class Draft:
         for alert in alerts:
             self.change(AlertSettled(alert.number, "seen", self.client.number, self.at))
 
-    def take_changes_of(self, other: "Draft") -> None:
-        """Take over what `other` decided to record and to remember, but nothing of what it says."""
-        self._changes.extend(other._changes)
-        self.state = other.state
-
     def outcome(self, wake_at: datetime | None, weight: Weight = "answer") -> Outcome:
         """Return the finished decision."""
         says = list(self._others)

@@ -3,6 +3,7 @@
 And which of them are still to be done in a workout that has begun.
 """
 
+from collections.abc import Container
 from dataclasses import dataclass
 
 from domain.client.exposures import sets_done
@@ -69,12 +70,17 @@ def left_out(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...
     return state.memory.left_out if record is None else record.skipped
 
 
+def is_left_out(line: Line, out: Container[str]) -> bool:
+    """Return whether `line` is left out, by its own name or that of the exercise it replaces."""
+    return line.exercise in out or (line.instead_of is not None and line.instead_of in out)
+
+
 def sets_left(state: ClientState, record: WorkoutRecord, line: Line) -> int:
     """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or held.
 
     Sets of an exercise in its place count too.
     """
-    if line.held is not None or line.exercise in record.skipped or line.instead_of in record.skipped:
+    if line.held is not None or is_left_out(line, record.skipped):
         return 0
     done = sum(sets_done(state, record, name) for name in (line.exercise, *in_its_place(line)))
     return max(0, line.prescription.sets - done)

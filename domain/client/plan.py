@@ -6,7 +6,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.client.exposures import history, last_set_of, moment, set_to_beat
-from domain.client.lines import Line, left_out, lines_of, sets_left
+from domain.client.lines import Line, is_left_out, left_out, lines_of, sets_left
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
@@ -95,7 +95,7 @@ def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | 
     kept = [
         line
         for line in lines
-        if line.exercise not in out
+        if not is_left_out(line, out)
         and (line.held is not None or record is None or sets_left(state, record, line))
     ]
     return Plan(

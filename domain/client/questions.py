@@ -5,10 +5,10 @@ from collections.abc import Sequence
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.lines import done_instead_of
 from domain.client.pain import hold_for_pain
+from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
 from domain.client.understanding import request_for
 from domain.client.unfinished import ANSWERED_WITHIN, complete, unfinished_of
-from domain.client.wants import pause, put_off
 from domain.client.workouts import found_later
 from domain.memory import Waiting
 from domain.reading import Pain, read
@@ -115,8 +115,10 @@ def day_told(draft: Draft, question: Waiting, text: str) -> bool:
     if on is None or len(text) > 40:
         return False
     draft.drop_question(question)
+    before = plans_of(draft)
     if pauses:
         pause(draft, on)
     else:
         put_off(draft, on)
+    keep_plans(draft, before)
     return True

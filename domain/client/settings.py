@@ -8,7 +8,7 @@ from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
 from domain.client.draft import Draft
-from domain.client.wants import come_back
+from domain.client.plans import come_back
 from domain.equipment import Equipment, default_equipment
 from domain.equipment_words import told
 from domain.outcome import SettingsKept

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from domain.client.draft import Draft
-from domain.client.lines import Line, in_its_place, left_out, lines_of
+from domain.client.lines import Line, in_its_place, is_left_out, left_out, lines_of
 from domain.client.plan import ahead
 from domain.client.rotation import BESIDE, in_turn, under_way
 from domain.client.workouts import best_fit, holds
@@ -47,7 +47,7 @@ def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
             last[line.exercise] = is_ahead.to_beat
         if is_ahead.target is not None:
             target[line.exercise] = is_ahead.target
-        is_to_do = line.held is None and line.exercise not in out
+        is_to_do = line.held is None and not is_left_out(line, out)
         sets = line.prescription.sets - done_otherwise(draft, record, line) if is_to_do else 0
         plan.append(planned(line, max(0, sets), is_ahead.to_beat))
     plan += [known_only(line, line.instead_of) for line in lines if line.instead_of]

@@ -1,0 +1,136 @@
+"""A client's plans for the days to come: leaving out, moving, pausing, coming back, and taking that back."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from domain.client.draft import Draft
+from domain.client.lines import is_left_out, is_of, left_out, lines_of
+from domain.client.recording import close_if_complete
+from domain.client.rotation import BESIDE, catch_up, due, under_way
+from domain.client.understanding import workout_meant
+from domain.memory import Plans
+from domain.outcome import WorkoutKept
+from domain.programme import FixedDays
+from domain.reading import Reading
+
+PLANS = tuple(name for name in Plans.model_fields if name != "message")
+
+
+def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
+    """Leave exercises out of the workout under way, or of the next one."""
+    name, workout = workout_meant(draft)
+    planned = tuple(each for each in names if is_of(draft.state, name, each))
+    out = (*left_out(draft.state, workout), *planned)
+    if name == BESIDE or not names:
+        draft.notice("nothing to leave out")
+    elif not planned:
+        draft.notice("not in it", exercises=list(names), workout=name)
+    elif workout is None and all(is_left_out(line, out) for line in lines_of(draft.state, name)):
+        put_off(draft, None)
+    elif workout is None:
+        draft.remember(left_out=tuple(dict.fromkeys(out)))
+        draft.notice("left out", exercises=list(planned), workout=name)
+    else:
+        kept = replace(workout, skipped=tuple(dict.fromkeys(out)))
+        draft.change(WorkoutKept(kept))
+        draft.notice("left out", exercises=list(planned), workout=name)
+        close_if_complete(draft, kept)
+
+
+def move(draft: Draft, reading: Reading) -> None:
+    """Move the workout to the day said; ask for the day where it could not be told."""
+    if reading.on is None and "date" in reading.asks:
+        draft.ask("day", {"want": "move"}, {"want": "move"}, ())
+    else:
+        put_off(draft, reading.on)
+
+
+def put_off(draft: Draft, to: date | None) -> None:
+    """Move the workout in turn, or the rest of the one under way, to the day `to`.
+
+    Without a day, to tomorrow; with fixed days, the coming one passes and the next one of them stands.
+    """
+    workout = under_way(draft.state, draft.today)
+    coming = due(draft.state, draft.today)
+    tomorrow = draft.today + timedelta(days=1)
+    if draft.memory.barred:
+        draft.notice("barred", coach=draft.client.coach.name)
+    elif to is not None and to < draft.today:
+        draft.notice("day is past", on=to.isoformat())
+    elif workout is not None:
+        day = to or tomorrow
+        draft.remember(rest_on=day)
+        draft.notice("rest of it moved", workout=workout.name, on=day.isoformat())
+    elif coming is None:
+        draft.notice("nothing to move")
+    elif to is None and coming.on > draft.today:
+        draft.notice("rest day", workout=coming.workout, on=coming.on.isoformat())
+    elif to is None and has_fixed_days(draft):
+        draft.remember(stands_for=max(coming.on, draft.today), moved_to=None, moved_workout=None)
+        following = due(draft.state, draft.today) or coming
+        draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
+    else:
+        day = to or tomorrow
+        draft.remember(moved_to=day, moved_workout=coming.workout)
+        draft.notice("moved", workout=coming.workout, on=day.isoformat())
+
+
+def has_fixed_days(draft: Draft) -> bool:
+    """Return whether the client's programme has fixed days of the week."""
+    stored = draft.client.programme
+    return stored is not None and isinstance(stored.programme.schedule, FixedDays)
+
+
+def stop_for_a_while(draft: Draft, reading: Reading) -> None:
+    """Pause until the day said; ask for the day where it could not be told."""
+    if reading.on is None and "date" in reading.asks:
+        draft.ask("day", {"want": "pause"}, {"want": "pause"}, ())
+    else:
+        pause(draft, reading.on)
+
+
+def pause(draft: Draft, until: date | None) -> None:
+    """Pause: no reminders until the client is back."""
+    if until is not None and until <= draft.today:
+        draft.notice("day is past", on=until.isoformat())
+        return
+    draft.remember(paused=True, paused_until=until, moved_to=None, moved_workout=None)
+    draft.notice("paused", until=until.isoformat() if until else None)
+
+
+def come_back(draft: Draft) -> None:
+    """End a pause, and switch reminders on again; after a warning sign that is the coach's to do."""
+    if draft.memory.barred:
+        draft.notice("barred", coach=draft.client.coach.name)
+        return
+    was_away = draft.memory.paused or not draft.memory.reminders_off
+    draft.remember(paused=False, paused_until=None, reminders_off=False)
+    coming = catch_up(draft)
+    draft.notice(
+        "back" if was_away else "reminders on",
+        workout=coming.workout if coming else None,
+        on=coming.on.isoformat() if coming else None,
+    )
+
+
+def plans_of(draft: Draft) -> Plans:
+    """Return the plans as they stand, by the message that is being answered."""
+    memory = draft.memory
+    return Plans(message=draft.message, **{name: getattr(memory, name) for name in PLANS})
+
+
+def keep_plans(draft: Draft, before: Plans) -> None:
+    """Remember how the plans stood before this message, where it has changed them."""
+    if plans_of(draft) != before:
+        draft.remember(plans_before=before)
+
+
+def plans_as_before(draft: Draft, plans: Plans) -> None:
+    """Let the days to come be as they were before the message that changed them."""
+    draft.remember(plans_before=None, **{name: getattr(plans, name) for name in PLANS})
+    coming = due(draft.state, draft.today)
+    draft.notice(
+        "plans as before",
+        workout=coming.workout if coming else None,
+        on=coming.on.isoformat() if coming else None,
+    )
