@@ -128,6 +128,11 @@ def _is_open(message: Message, start: int, end: int, last: int) -> bool:
     return _OPEN.search(text) is not None and _NOT_OPEN.search(text) is None
 
 
+def _goes_to(message: Message, at: int, day: int) -> bool:
+    """Return whether "to" leads to a day, and not to a place: "off to Spain tomorrow"."""
+    return all(word in {"the", "next", "about", "around"} for word in message.texts(at + 1, day))
+
+
 def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: int) -> date | None:
     """Return the day that a pause ends: a day after "till" or "back", or a length counted from today."""
     candidates = [
@@ -140,7 +145,10 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
     cued = [
         d
         for d in candidates
-        if any(UNTIL.match(message.text(at)) for at in range(max(0, d.start - 4), d.end))
+        if any(
+            UNTIL.match(message.text(at)) and (message.text(at) != "to" or _goes_to(message, at, d.start))
+            for at in range(max(0, d.start - 4), d.end)
+        )
     ]
     for day in cued:
         on = coming_day(day, sent)
