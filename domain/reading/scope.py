@@ -36,9 +36,17 @@ from domain.reading.scope_words import (
     WARM_TRIGGERS,
 )
 from domain.reading.tokens import JOKE, NUMBER
+from domain.reading.words import words_of
 
 THE_BODY = "the body"
 """What marks a part of the body where an exercise could be meant."""
+
+
+_TOWARDS = words_of("to beside near behind of opposite with by from alongside than for")
+"""Words before "me" that do not turn from another person back to the client."""
+_AGAINST = words_of("vs than from versus was beats beat to with not")
+"""Words before what was lifted earlier."""
+_WARM_IS_OVER = words_of("done was felt and")
 
 
 def mark_what_is_no_record(
@@ -101,7 +109,7 @@ def _questions(message: Message) -> list[tuple[int, int]]:
     for match, start, _ in message.find_from(QUESTION, QUESTION_FIRSTS):
         if message.text(start - 1) not in QUESTION_COMES_AFTER:
             continue
-        first, last = message.sentence_span(start)
+        _, last = message.sentence_span(start)
         if found and start < found[-1][1]:
             continue
         marked = message.text(last - 1) == "?" or (last < len(message.tokens) and message.text(last) == "?")
@@ -109,16 +117,17 @@ def _questions(message: Message) -> list[tuple[int, int]]:
         rest = message.line[message.starts[start] : (message.starts[last - 1] if last > start else None)]
         if re.match(r"(?:did|do|does|have|has|will|would|could|can|may|might) #", rest):
             continue
-        if not marked and not _asks(message, start, first, rest, opening):
+        if not marked and not _asks(message.text(start - 1), rest, opening):
             continue
         found.append((start, last))
     return found
 
 
-def _asks(message: Message, start: int, first: int, rest: str, opening: str) -> bool:
-    """Return whether words that can open a question do so, where no question mark stands at the end."""
-    del first
-    before = message.text(start - 1)
+def _asks(before: str, rest: str, opening: str) -> bool:
+    """Return whether words that can open a question do so, where no question mark stands at the end.
+
+    `before` is the word before them, `rest` the sentence from there, `opening` the words themselves.
+    """
     if re.match(
         r"(?:is|are|was|were|does|did|has|am) (?!it\b|that\b|this\b|i\b|my\b|the\b|there\b|these\b"
         r"|those\b|they\b|we\b)",
@@ -152,12 +161,10 @@ def _mark_plans(message: Message, known: set[int]) -> None:
     for match, start, end in message.find(PLAN_BEFORE):
         if start in known:
             continue
-        first, last = message.sentence_span(start)
-        if match.group() in {"want", "wants"} and message.text(end) in {"of"}:
+        if match.group() in {"want", "wants"} and message.text(end) == "of":
             continue
-        stop = _resumes(message, end, last)
-        _take_numbers(message, end, stop, "a plan")
-        del first
+        _, last = message.sentence_span(start)
+        _take_numbers(message, end, _resumes(message, end, last), "a plan")
     for match, start, _ in message.find(PLAN_AFTER):
         if start in known:
             continue
@@ -216,25 +223,7 @@ def _mark_others(message: Message) -> None:
             stop = last
             for back in BACK_TO_ME.finditer(line):
                 at = message.at(message.starts[start] + back.start())
-                if (
-                    at > start
-                    and at < last
-                    and message.text(at - 1)
-                    not in {
-                        "to",
-                        "beside",
-                        "near",
-                        "behind",
-                        "of",
-                        "opposite",
-                        "with",
-                        "by",
-                        "from",
-                        "alongside",
-                        "than",
-                        "for",
-                    }
-                ):
+                if at > start and at < last and message.text(at - 1) not in _TOWARDS:
                     stop = at
                     break
             _take_numbers(message, start, stop, "another's")
@@ -242,12 +231,7 @@ def _mark_others(message: Message) -> None:
 
 def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
     for _, start, end in message.find(WARM):
-        if message.text(start - 1) in {"after", "no", "without"} or message.text(end) in {
-            "done",
-            "was",
-            "felt",
-            "and",
-        }:
+        if message.text(start - 1) in {"after", "no", "without"} or message.text(end) in _WARM_IS_OVER:
             continue
         first, last = message.sentence_span(start)
         clause_first, clause_last = message.clause_span(start)
@@ -305,17 +289,6 @@ def _mark_history(message: Message, known: set[int]) -> None:
             _take_numbers(message, end, stop, "what was before")
             continue
         for at in range(start - 1, clause_first - 1, -1):
-            if message.text(at) in {
-                "vs",
-                "than",
-                "from",
-                "versus",
-                "was",
-                "beats",
-                "beat",
-                "to",
-                "with",
-                "not",
-            }:
+            if message.text(at) in _AGAINST:
                 _take_numbers(message, at, start, "what was before")
                 break

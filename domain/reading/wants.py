@@ -82,11 +82,8 @@ def find_wants(
         if pause is not None:
             wants.append("pause")
             on = pause.on
-    if (
-        on is None
-        and not {"move", "pause"} & set(wants)
-        and _leaves_out_workout(message, named, in_question, skips)
-    ):
+    elsewhere = {"move", "pause"} & set(wants)
+    if not elsewhere and _leaves_out_workout(message, named, in_question, skips):
         wants.append("skip_workout")
     if message.has(STOP_TRIGGERS) and (STOP.search(line) or STOP_ALONE.search(line)):
         wants.append("stop_messages")
