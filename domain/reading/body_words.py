@@ -282,14 +282,24 @@ STORY = re.compile(
 """What is told of in a story, a lesson or a list, and of nobody here."""
 JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")
 
+_KIN = "mum|mom|dad|wife|husband|hubby|son|daughter|brother|sister|gran|kids?|partner"
+_OF_THE_TRADE = "coach|client|clients|patient|teacher|pupil"
 OTHERS = re.compile(
-    rf"\b(?:(?<!like )(?:{PERSONS}) (?:has|had|was|got|hurt|pulled|strained|tweaked"
-    rf"|fainted|passed)|(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? "
-    rf"(?:{PERSONS})s?|(?:{PERSONS})s|he"
-    rf"|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse"
-    r"|(?:my|the|a|another|our) (?:other |old )?(?:coach|client|clients|patient"
-    r"|teacher|pupil)|coach (?:at|of|in) (?:the|another))\b"
+    r"\b(?:"
+    + "|".join(
+        (
+            rf"(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?",
+            rf"(?:{PERSONS})s",
+            rf"(?<!like )(?:{PERSONS}) (?:has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)",
+            rf"(?:{_KIN}) (?:is|are)",
+            rf"(?:my|the|a|another|our) (?:other |old )?(?:{_OF_THE_TRADE})",
+            r"coach (?:at|of|in) (?:the|another)",
+            r"he|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse",
+        )
+    )
+    + r")\b"
 )
+"""Another person or an animal, of whom something is told."""
 SUBORDINATE = words_of(
     """when while whilst whenever as during after before because from since on if at with lifting doing
     bending raising"""

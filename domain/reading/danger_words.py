@@ -48,14 +48,14 @@ CHEST_STRONG = words_of(
     painful discomfort gripping clutching constricted"""
 )
 CHEST_SOFT = words_of(
-    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns  presses
-    pressed sharp cramp cramping sitting standing elephant stone lies band twinge twinges tighten
-    tightens tightened tightening vice vise clamp clamped rope brick choking suffocating"""
+    """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns presses pressed
+    sharp cramp cramping sitting standing elephant stone lies band twinge twinges tighten tightens
+    tightened tightening vice vise clamp clamped rope brick choking suffocating"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
     """arm arms leg legs hand hands foot feet finger fingers limb limbs toes toe thigh calf forearm face
-    thumb side shoulder knee wrist"""
+    thumb side shoulder knee wrist groin saddle crotch"""
 )
 HEART_HURT = words_of("tight tightness pressure pain pains stabbing squeezing squeezed cramp burning sharp")
 BREATH = words_of("breath breathe breathing breathes air oxygen lungs")
@@ -292,6 +292,7 @@ PHRASES: tuple[Phrase, ...] = (
             rf"{_LIMB} (?:\w+ )?(?:is|are|fell|went|has fallen) asleep (?:\S+ ){{0,6}}(?:since"
             rf"|days?|hours?|still|weeks?)"
         ),
+        r"(?:cant|cannot|dont|couldnt) (?:\w+ )?feel (?:my|the|one) (?:(?:left|right|whole) )?side",
         r"numb (?:between|around) my (?:legs|groin|saddle|crotch|buttocks)",
     ),
     _phrase(
