@@ -97,13 +97,33 @@ def line_for(state: ClientState, prescription: Prescription) -> Line:
     """Return what this client does of a prescription."""
     chosen = swapped(state, prescription) or lacking(state.client.equipment, prescription)
     line = instead(prescription, chosen) if chosen else Line(prescription)
-    held = hold_on(state, line.exercise)
+    held = hold_in_place_of(state, prescription, line.exercise)
     if held is None:
         return line
     for alternative in prescription.alternatives:
-        if spares(alternative, held.where) and hold_on(state, alternative.exercise) is None:
+        is_free = hold_in_place_of(state, prescription, alternative.exercise) is None
+        if spares(alternative, held.where) and is_free:
             return instead(prescription, alternative)
     return Line(line.prescription, line.instead_of, held)
+
+
+def hold_in_place_of(state: ClientState, prescription: Prescription, exercise: str) -> ExerciseHold | None:
+    """Return what keeps `exercise` aside in this place of the sheet.
+
+    That is its own hold, or that of another which can stand in the same place, where it loads what hurts and
+    is not what the sheet means to spare it with.
+    """
+    own = hold_on(state, exercise)
+    if own is not None:
+        return own
+    sparing = [each for each in prescription.alternatives if each.exercise == exercise]
+    for other in (prescription.exercise, *(each.exercise for each in prescription.alternatives)):
+        held = hold_on(state, other)
+        if held is None or any(spares(each, held.where) for each in sparing):
+            continue
+        if loads_place(exercise, held.where):
+            return held
+    return None
 
 
 def spares(alternative: Alternative, where: str) -> bool:

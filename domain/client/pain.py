@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from domain.client.draft import Draft
-from domain.client.lines import hold_on
+from domain.client.lines import hold_on, lines_of
 from domain.client.rotation import open_workout
 from domain.exercises import lookup
 from domain.journal import Alert, ExerciseHold
@@ -49,13 +49,13 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
     """Set aside what hurts, say whom to see, tell the coach. `named` are the message's exercises."""
     for each in pain:
         hurting = affected(draft, each.where, named)
-        for exercise in hurting:
-            set_aside(draft, exercise, each)
         also = tuple(
             name
             for name in programme_exercises(draft)
             if name not in hurting and loads_place(name, each.where)
         )
+        for exercise in hurting:
+            set_aside(draft, exercise, each)
         first = hurting[0] if hurting else None
         draft.say(Safety(where=each.where, side=each.side, exercise=first, held=hurting, also=also))
         tell_coach(draft, hurting, {"said": text, "pain": facts_of(each), "also": list(also)})
@@ -161,10 +161,10 @@ def may_load(exercise: str, where: str) -> bool:
     return where == "other" or lookup(exercise) is None or loads_place(exercise, where)
 
 
-def set_aside(draft: Draft, exercise: str, pain: Pain) -> bool:
+def set_aside(draft: Draft, exercise: str, pain: Pain) -> None:
     """Place a hold, where there is none yet."""
     if hold_on(draft.state, exercise) is not None:
-        return False
+        return
     hold = ExerciseHold(
         number=draft.number("last_hold"),
         exercise=exercise,
@@ -173,16 +173,14 @@ def set_aside(draft: Draft, exercise: str, pain: Pain) -> bool:
         since=draft.today,
     )
     draft.change(HoldPlaced(hold))
-    return True
 
 
 def programme_exercises(draft: Draft) -> tuple[str, ...]:
-    """Return the exercises of the client's programme, each once, in the sheet's order."""
+    """Return the exercises of the programme as this client does them, each once, in the sheet's order."""
     stored = draft.client.programme
     if stored is None:
         return ()
-    return tuple(
-        dict.fromkeys(
-            line.exercise for workout in stored.programme.workouts for line in workout.prescriptions
-        )
+    names = (
+        line.exercise for workout in stored.programme.workouts for line in lines_of(draft.state, workout.name)
     )
+    return tuple(dict.fromkeys(names))

@@ -113,6 +113,42 @@ def test_pain_that_nothing_in_the_programme_loads_sets_aside_what_was_named() ->
     assert [hold.exercise for hold in life.state.holds] == ["Hammer curl"]
 
 
+KNEES = """\
+Base
+Train every 2 days in turn: A
+
+A
+1. Back squat, 5-8 reps
+   no barbell: Goblet squat, 8-12 reps
+   if a knee is a problem: Hip thrust, 8-12 reps
+2. Hammer curl, 8-12 reps
+"""
+
+
+def test_pain_sets_aside_what_the_client_does_in_place_of_the_sheets_exercise() -> None:
+    life = Life(noor(KNEES, lacking=("barbell",)))
+    life.says("my knee hurts", at(2, 9))
+    assert [hold.exercise for hold in life.state.holds] == ["Goblet squat"]
+
+
+def test_an_exercise_in_the_place_of_one_that_hurts_is_aside_too_where_it_loads_the_same() -> None:
+    life = Life(noor(KNEES.replace("   if a knee is a problem: Hip thrust, 8-12 reps\n", "")))
+    life.says("back squat 80x6, my knee hurts", at(2, 9))
+    life.says("I have no barbell", at(3))
+    (plan,) = life.says("what's next?", at(3))
+    assert isinstance(plan, Plan)
+    assert (plan.lines[0].exercise, plan.lines[0].held_for) == ("Goblet squat", "knee")
+    assert plan.lines[0].target is None
+
+
+def test_what_the_sheet_means_for_a_troubled_joint_comes_in_the_place_of_whatever_hurts() -> None:
+    life = Life(noor(KNEES, lacking=("barbell",)))
+    life.says("goblet squat 20x10, my knee hurts", at(2, 9))
+    (plan,) = life.says("what's next?", at(4, 7))
+    assert isinstance(plan, Plan)
+    assert [line.exercise for line in plan.lines] == ["Hip thrust", "Hammer curl"]
+
+
 def test_two_pains_that_share_an_exercise_keep_it_aside_until_both_are_settled() -> None:
     life = Life()
     life.says("seated cable row 60x9, my shoulder hurts", at(2))
