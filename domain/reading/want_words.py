@@ -301,8 +301,9 @@ SKIP_WORDS = words_of(
 OTHER_ILL = re.compile(
     rf"\b(?:my|our|the|his|her) (?:\w+ )?(?:{PERSONS}|baby|child|toddler|family|girls|boys|boy|twins|dog"
     rf"|cat|children)s? (?:is|are|has|have|had|gets|getting|got|was|were|caught|s|sick|ill|been|came"
-    rf"|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband)(?: is| has| are| got"
-    rf"| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly)\b"
+    rf"|threw|with)\b|\b(?:kids?|baby|child|daughter|son|dog|wife|husband"
+    rf"|mum|mom|dad|brother|sister|gran)(?: is| has| are| got"
+    rf"| s)? (?:sick|ill|flu|covid|fever|unwell|the flu|a fever|poorly|in hospital|in the hospital)\b"
 )
 
 STOP_TRIGGERS = words_of(
