@@ -93,6 +93,8 @@ def _begins_a_list(message: Message, things: list[Named | Element | Mark], i: in
     return False
 
 
+_BEYOND = words_of("over above past beyond")
+"""Words before a number that is gone beyond, and so is not what was done: "first time over 50"."""
 _STATES = words_of("""is are was were feels felt feel still hurts so looks got gets really""")
 
 
@@ -197,6 +199,8 @@ def _is_anchored(
         return True
     if element.joints[0] == "change":
         return True
+    if len(quantities) == 1 and first.role is None and message.text(first.start - 1) in _BEYOND:
+        return False
     following = things[i + 1] if i + 1 < len(things) else None
     if isinstance(following, Mark) and following.kind == "change":
         return True

@@ -18,6 +18,9 @@ from domain.reading.fold_state import State
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
+_MANY_SETS = 6
+"""Sets above which a number that could be reps as well is asked about: "60 x 10 x 10"."""
+
 
 class Numbers(State):
     """Takes elements, by what their numbers and joints allow."""
@@ -414,7 +417,7 @@ class Numbers(State):
         self.load, self.load_used = load, True
         if self.known.in_range(c) and not self.known.in_range(b):
             self._emit(load, c, times=whole(b.value), confirm=b.value > 10)
-        elif c.value > 10:
+        elif c.value > 10 or (c.value > _MANY_SETS and self.known.in_range(c)):
             self._emit(load, b, confirm=True)
         else:
             self._emit(load, b, times=whole(c.value))

@@ -125,7 +125,7 @@ RULES: tuple[tuple[MarkKind, re.Pattern[str]], ...] = (
     (
         "failure",
         re.compile(
-            r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in) (?:complete |total |full "
+            r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in|then|and then) (?:complete |total |full "
             r"|absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure"
             r"|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last"
             r"|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?"

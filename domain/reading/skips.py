@@ -30,7 +30,9 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
                 between = message.texts(chain[-1].end, following.start)
                 if (
                     between
-                    and all(w in {"and", ",", "the", "or", "&", "n", "plus", "also", "my"} for w in between)
+                    and all(
+                        w in {"and", ",", "the", "or", "nor", "&", "n", "plus", "also", "my"} for w in between
+                    )
                     and not _followed_by_set(message, following)
                 ):
                     chain.append(following)

@@ -96,7 +96,11 @@ def _read(request: Request, message: Message) -> Reading:
         named = [n for n in named if not n.weak]
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))
-    marks = [m for m in marks if not any(message.taken[at] in _DEAD for at in range(m.start, m.end))]
+    marks = [
+        m
+        for m in marks
+        if not any(message.taken[at] in _DEAD for at in range(m.start, m.end)) and not _is_weighed(message, m)
+    ]
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
     marks = _with_changes(message, marks)
@@ -220,6 +224,17 @@ def _units(usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
             ask = True
         kept.append(mark)
     return unit, ask, kept
+
+
+_BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently tonight yesterday")
+
+
+def _is_weighed(message: Message, mark: Mark) -> bool:
+    """Return whether the client tells what they weigh: "body weight this morning 64.2"."""
+    at = mark.end
+    while message.text(at) in _BEFORE_WEIGHT:
+        at += 1
+    return mark.kind == "body" and message.taken[at : at + 1] == ["body weight"]
 
 
 def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
