@@ -61,7 +61,7 @@ class Plans(Frozen):
 
 
 class Easing(Frozen):
-    """A load eased by the coach: the next target is `factor` times the last load, then built back."""
+    """A load eased: in each workout, the first target after the day `since` is `factor` of the last load."""
 
     exercise: str
     factor: Decimal

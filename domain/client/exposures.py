@@ -56,6 +56,12 @@ def last_set_of(state: ClientState, exercise: str) -> TrainingSet | None:
     return None
 
 
+def last_day_of(state: ClientState, exercise: str) -> date | None:
+    """Return the last day on which `exercise` was done, or None."""
+    days = (entry.set.on for entry in state.entries if entry.set.exercise == exercise and entry.set.on)
+    return max(days, default=None)
+
+
 def set_to_beat(exposure: Exposure) -> TrainingSet:
     """Return the heaviest set of an exposure, of several the one with most reps or seconds."""
     return max(

@@ -7,6 +7,7 @@ from decimal import Decimal
 from typing import assert_never
 
 from domain.client.draft import Draft
+from domain.client.exposures import last_day_of
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
@@ -133,7 +134,8 @@ def lighten(draft: Draft, alert: Alert) -> None:
 def ease(draft: Draft, exercise: str, factor: Decimal) -> None:
     """Begin the next time with `factor` of the last load of `exercise`."""
     others = tuple(each for each in draft.memory.easings if each.exercise != exercise)
-    draft.remember(easings=(*others, Easing(exercise=exercise, factor=factor, since=draft.today)))
+    since = last_day_of(draft.state, exercise) or draft.today
+    draft.remember(easings=(*others, Easing(exercise=exercise, factor=factor, since=since)))
 
 
 def swap(draft: Draft, alert: Alert) -> bool:

@@ -50,7 +50,6 @@ def target_for(
     """
     client, prescription = state.client, line.prescription
     relative = prescription.load_from
-    easing = next((each.factor for each in state.memory.easings if each.exercise == line.exercise), None)
     return next_target(
         prescription,
         past,
@@ -60,9 +59,20 @@ def target_for(
         body_mass_kg=body_mass_kg(state),
         last_of_other=last_set_of(state, relative.exercise) if relative else None,
         held=line.held is not None,
-        easing=easing,
+        easing=easing_of(state, line.exercise, past),
         days_away=days_away,
     )
+
+
+def easing_of(state: ClientState, exercise: str, past: Sequence[Exposure]) -> Decimal | None:
+    """Return the share of the last load to begin with after the exposures `past`, where it is eased.
+
+    In each workout the easing is for the first exposure after it was decided on; from there it is built back.
+    """
+    for easing in state.memory.easings:
+        if easing.exercise == exercise and past and past[-1].on <= easing.since:
+            return easing.factor
+    return None
 
 
 def body_mass_kg(state: ClientState) -> Decimal | None:

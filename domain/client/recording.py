@@ -8,7 +8,7 @@ from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, hold_on, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import body_mass_kg, days_away, plates_for, target_for
+from domain.client.plan import body_mass_kg, days_away, easing_of, plates_for, target_for
 from domain.client.rotation import due, is_complete
 from domain.client.stalls import look_again, look_for_stall
 from domain.client.workouts import close, day_told_of, workout_for
@@ -175,14 +175,13 @@ def answer(
             personal_best=verdict.personal_best,
             held=hold_on(draft.state, exercise) is not None,
             reason=reason_of(verdict.reason),
-            eased=any(each.exercise == exercise for each in draft.memory.easings),
+            eased=easing_of(draft.state, exercise, earlier) is not None,
         )
     )
     line = line_named(draft.state, workout.name, exercise)
     if line is None or line.held is not None:
         return
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
-        end_easing(draft, exercise)
         aim_for(draft, line, history(draft.state, workout.name, exercise))
     elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
@@ -195,13 +194,6 @@ def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None
         return
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
         look_for_stall(draft, line, history(draft.state, workout.name, exercise))
-
-
-def end_easing(draft: Draft, exercise: str) -> None:
-    """Once the lighter load was done, build back from it: the easing is spent."""
-    left = tuple(each for each in draft.memory.easings if each.exercise != exercise)
-    if left != draft.memory.easings:
-        draft.remember(easings=left)
 
 
 def aim_for(

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from domain.client.draft import Draft
-from domain.client.exposures import history
+from domain.client.exposures import history, last_day_of
 from domain.client.lines import Line
 from domain.client.plan import body_mass_kg
 from domain.client.remedies import next_programme
@@ -72,7 +72,8 @@ def stall_in(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> Stall | No
 def leave_alone(draft: Draft, exercise: str) -> None:
     """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
     others = tuple(each for each in draft.memory.quiet if each.exercise != exercise)
-    draft.remember(quiet=(*others, Quiet(exercise=exercise, since=draft.today)))
+    since = last_day_of(draft.state, exercise) or draft.today
+    draft.remember(quiet=(*others, Quiet(exercise=exercise, since=since)))
 
 
 def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tuple[Exposure, ...] | None:

@@ -1,7 +1,7 @@
 """Pain sets exercises aside; a warning sign stops everything; no target is given on what hurts."""
 
 from domain.incoming import Decided
-from domain.parts import AlertPart, Plan, Safety
+from domain.parts import AlertPart, Plan, Safety, VerdictPart
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 
@@ -147,6 +147,28 @@ def test_what_the_sheet_means_for_a_troubled_joint_comes_in_the_place_of_whateve
     (plan,) = life.says("what's next?", at(4, 7))
     assert isinstance(plan, Plan)
     assert [line.exercise for line in plan.lines] == ["Hip thrust", "Hammer curl"]
+
+
+def test_after_pain_each_workout_with_the_exercise_begins_lighter() -> None:
+    sheet = (
+        "Two\nTrain every 2 days in turn: A, B\n\nA\n1. Leg press, 8-12 reps\n\nB\n1. Leg press, 8-12 reps\n"
+    )
+    life = Life(noor(sheet))
+    life.says("100 x 10", at(2))
+    life.says("100 x 10", at(4))
+    life.says("my knee hurts", at(5))
+    life.hears(Decided(coach=MARA.number, alert=life.state.alerts[0].number, remedy="lift hold"), at(6, 7))
+    for day in (6, 8):
+        (plan,) = [part for part in life.passes_to(at(day, 9)) if isinstance(part, Plan)]
+        assert plan.lines[0].target is not None
+        assert plan.lines[0].target.load == 70
+        said = life.says("70 x 10", at(day, 18))
+        assert isinstance(said[0], VerdictPart)
+        assert said[0].eased
+    (plan,) = [part for part in life.passes_to(at(10, 9)) if isinstance(part, Plan)]
+    assert plan.lines[0].target is not None
+    assert plan.lines[0].target.load == 70
+    assert plan.lines[0].target.reps == 11
 
 
 def test_two_pains_that_share_an_exercise_keep_it_aside_until_both_are_settled() -> None:
