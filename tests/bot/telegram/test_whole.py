@@ -19,6 +19,8 @@ from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
 ROW = "Seated cable row"
+VERDICT = f"{ROW}:"
+"""How the answer to a set begins; the plan names the exercise too."""
 
 
 @asynccontextmanager
@@ -60,7 +62,7 @@ async def test_a_client_comes_in_reports_and_is_answered(store: Store, engine: E
     async with village(store, api) as (_, bram, _):
         assert heard(bram, "no doctor")  # the first message says what the bot is not
         bram.says("seated cable row 60 kg x 8")
-        await until(lambda: heard(bram, ROW))
+        await until(lambda: heard(bram, VERDICT))
     assert journal(engine, "Bram") == [Recorded(ROW, "60", 8, "seated cable row 60 kg x 8")]
 
 
@@ -117,7 +119,7 @@ async def test_whoever_blocks_the_bot_is_told_of_to_the_coach(store: Store, api:
         bram.blocks()
         await until(lambda: heard(ilse, "can no longer be reached"))
         chidi.says("seated cable row 50 kg x 8")
-        await until(lambda: heard(chidi, ROW))
+        await until(lambda: heard(chidi, VERDICT))
         bram.unblocks()
         bram.says("romanian deadlift 80 kg x 6")
         await until(lambda: heard(bram, "Romanian deadlift"))
@@ -154,7 +156,7 @@ async def test_strange_words_get_a_kind_answer_and_do_no_harm(
         bram.says(words)
         await until(lambda: len(bram.received) > said)
         chidi.says("seated cable row 50 kg x 8")
-        await until(lambda: heard(chidi, ROW))
+        await until(lambda: heard(chidi, VERDICT))
         answer = bram.received[said].text
         assert "Traceback" not in answer
         assert "Error" not in answer
@@ -203,7 +205,7 @@ async def test_a_slow_chat_holds_up_nobody_else(store: Store, api: BotApi) -> No
         await until(lambda: not api.world.failures)
         bram.says("romanian deadlift 80 kg x 6")
         chidi.says("seated cable row 50 kg x 8")
-        await until(lambda: heard(chidi, ROW), seconds=2)
+        await until(lambda: heard(chidi, VERDICT), seconds=2)
         assert len(bram.received) == said + 1  # the second answer waits for the first
 
 
