@@ -19,6 +19,7 @@ from domain.reading.body_words import (
     FIGURES,
     HURT,
     JOINTS,
+    JOKE_WORDS,
     LONG_PAST,
     MIDDLE,
     MUSCLES,
@@ -67,7 +68,7 @@ _WENT = re.compile(
 _SOMETHING = re.compile(
     r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
     r"|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b"
-    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when)\b|\bin (?:a lot of |so much )?pain\b"
+    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when|on|during|doing)\b|\bin (?:a lot of |so much )?pain\b"
     r"|^(?:ow |ouch )?it (?:really |still )?hurts?(?: now)?(?: [.!])*$"
 )
 _MINE = re.compile(r"\b(?:i|my|ive|im|me)\b")
@@ -83,6 +84,8 @@ _NOT_BUT = words_of("only just sure great ideal happy good")
 """Words after "not" that make it no denial."""
 _CANT_BUT = words_of("hurt have feel get really even")
 """Words after "cant" or "dont" that are needed to make it a denial."""
+_HURTS = words_of("hurt hurts hurting painful")
+_STILL_IS = words_of("is are was were still really now just always again today")
 _YES = words_of("yes yeah yep yup")
 _NO = words_of("no nope none nil negative nothing")
 
@@ -93,9 +96,10 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
         return ()
     parts = find_parts(message, named)
     own = own_scores(message, parts)
+    ends = frozenset(one.end for one in named if not one.weak)
     found: dict[tuple[Place, str], Pain] = {}
     for at in _told_at(message, parts, {at for at, _ in own.values()})[:MOST_WORDS]:
-        for pain, part in _pain_at(message, at, parts, own):
+        for pain, part in _pain_at(message, at, parts, own) or _of_exercise(message, at, ends):
             key = (pain.where, pain.side or "")
             known = found.get(key)
             if known is None or (known.score is None and pain.score is not None):
@@ -190,6 +194,17 @@ def _pain_at(
     if (word in NEEDS_PART or score is None) and not _SOMETHING.search(line):
         return []
     return [(Pain("other", None, score), None)]
+
+
+def _of_exercise(message: Message, at: int, ends: frozenset[int]) -> list[tuple[Pain, Part | None]]:
+    """Return a pain somewhere, where it is the exercise itself that is said to hurt: "bench press hurts"."""
+    before = at
+    while message.text(before - 1) in _STILL_IS:
+        before -= 1
+    speaks_of_it = message.text(at) in _HURTS and before in ends
+    if not speaks_of_it or message.has(JOKE_WORDS) or _is_not_told(message, at):
+        return []
+    return [(Pain("other"), None)]
 
 
 def _spans(message: Message, at: int) -> tuple[int, int, int, int]:
