@@ -1,14 +1,12 @@
-"""`python -m tests.corpus.measure`: how well messages are read, over our own corpus and the examples at hand.
+"""`python -m tests.corpus.measure`: how well messages are read, over our own corpus and what others wrote.
 
-The examples are a file of rows in the same shape, named by the environment as KILOPOST_EXAMPLES. With
-`-v` each
-message that is not read exactly is shown.
+With `-v` each message that is not read exactly is shown.
 """
 
 import sys
 from collections.abc import Iterable
 
-from tests.corpus.rows import FOLDER, Row, compared, difference, example_rows, got, rows_of, wrong_sets
+from tests.corpus.rows import FOLDER, MEASURED, Row, compared, difference, got, rows_in, rows_of, wrong_sets
 
 
 def measured(name: str, rows: Iterable[Row], *, show: bool) -> str:
@@ -37,7 +35,7 @@ def measured(name: str, rows: Iterable[Row], *, show: bool) -> str:
 
 
 def main() -> None:
-    """Print the figures by kind of message, then of the examples."""
+    """Print the figures by kind of message, then of what others wrote."""
     show = "-v" in sys.argv
     everything: list[Row] = []
     for path in sorted(FOLDER.glob("*.jsonl")):
@@ -45,7 +43,8 @@ def main() -> None:
         everything.extend(rows)
         print(measured(path.stem, rows, show=show))
     print(measured("all of our own", everything, show=False))
-    print(measured("examples", example_rows(), show=show))
+    for folder in (*MEASURED, "safety"):
+        print(measured(folder.replace("_", " "), rows_in(folder), show=show))
 
 
 if __name__ == "__main__":

@@ -5,7 +5,6 @@ Each file holds one kind of message. What a row should be read as was worked out
 """
 
 import json
-import os
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -16,8 +15,8 @@ from domain.reading import read
 from domain.reading.wire import reading_to_json, request_from
 
 FOLDER = Path(__file__).parent
-EXAMPLES = "KILOPOST_EXAMPLES"
-"""The environment's name for a file of further rows in the same shape."""
+MEASURED = ("examples", "other_writers")
+"""Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it."""
 
 
 @dataclass(frozen=True)
@@ -41,10 +40,9 @@ def own_rows() -> Iterator[Row]:
         yield from rows_of(path)
 
 
-def example_rows() -> tuple[Row, ...]:
-    """Return the rows of the file that the environment names, none where it names none."""
-    path = os.environ.get(EXAMPLES)
-    return rows_of(Path(path)) if path else ()
+def rows_in(folder: str) -> tuple[Row, ...]:
+    """Return the rows of all files of a folder in this one."""
+    return tuple(row for path in sorted((FOLDER / folder).glob("*.jsonl")) for row in rows_of(path))
 
 
 def got(row: Row) -> dict[str, Any]:

@@ -5,9 +5,9 @@ from datetime import datetime
 import pytest
 
 from domain.reading import Reading, Request, read
-from tests.corpus.rows import FOLDER, Row, compared, got, rows_of
+from tests.corpus.rows import Row, compared, got, rows_in
 
-ROWS = tuple(row for path in sorted((FOLDER / "safety").glob("*.jsonl")) for row in rows_of(path))
+ROWS = rows_in("safety")
 
 SIGNS = (
     "I have chest pain",
