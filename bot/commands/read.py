@@ -1,12 +1,11 @@
-"""`read`: what a message, or each of a stream of requests, is understood to mean. No database and no
-network."""
+"""`read`: what a message, or each of a stream of requests, is understood to mean."""
 
 import json
 import sys
 from datetime import datetime
 from typing import TextIO
 
-from bot.wording_reading import reading_lines
+from bot.wording.reading import reading_lines
 from domain.reading import Request, read
 from domain.reading.wire import BrokenLineError, reading_to_json, request_from_json
 from domain.units import Unit
@@ -15,8 +14,7 @@ _UNITS: dict[str, Unit] = {"kg": "kg", "lb": "lb"}
 
 
 def read_command(text: str | None, *, jsonl: bool = False, unit: str = "kg") -> int:
-    """Read `text` and print what was understood, or with `jsonl` a stream of requests; return the exit
-    status."""
+    """Read `text` and print what was understood, or with `jsonl` a stream; return the exit status."""
     if jsonl:
         if text is not None:
             print("kilopost: say a message or --jsonl, not both", file=sys.stderr)
@@ -35,8 +33,7 @@ def read_command(text: str | None, *, jsonl: bool = False, unit: str = "kg") -> 
 
 
 def read_stream(requests: TextIO, readings: TextIO, faults: TextIO) -> int:
-    """Write a reading for each request, in order; tell broken lines on `faults` and go on. Return the
-    status."""
+    """Write a reading for each request, in order; tell broken lines on `faults`. Return the status."""
     status = 0
     for number, line in enumerate(requests, 1):
         if not line.strip():

@@ -1,11 +1,8 @@
-"""Words for the `read` command: a reading shown to a person, with the words of the message it came from.
+"""Words for the `read` command: a reading shown to a person, with the words of the message it came from."""
 
-It stands beside `bot.wording`, not in it, so that the command starts without the words of the whole bot.
-"""
-
-from decimal import Decimal
 from typing import assert_never
 
+from bot.wording.reader import number, set_words
 from domain.reading import OpenSet, Pain, Reading, Slot, Want
 from domain.sets import TrainingSet
 
@@ -26,10 +23,10 @@ _WANTS: dict[Want, str] = {
 
 def reading_lines(text: str, reading: Reading) -> list[str]:
     """Return what was understood, a line each, and what was left over."""
-    lines = [f"record   {set_words(one)}" for one in reading.sets]
+    lines = [f"record   {record_words(one)}" for one in reading.sets]
     for one in reading.open:
         lines.append(f"ask      {', '.join(map(slot_words, one.asks))}: {open_words(one)}")
-        lines.extend(f"         it could be {set_words(other)}" for other in one.candidates)
+        lines.extend(f"         it could be {record_words(other)}" for other in one.candidates)
     asked = {slot for one in reading.open for slot in one.asks}
     lines.extend(f"ask      {slot_words(slot)}" for slot in reading.asks if slot not in asked)
     lines.extend(f"pain     {pain_words(pain)}" for pain in reading.pain)
@@ -54,41 +51,18 @@ def reading_lines(text: str, reading: Reading) -> list[str]:
     return lines
 
 
-def set_words(one: TrainingSet) -> str:
-    """Return a set in a few words, with its unit."""
-    amount = f"{one.seconds} s" if one.seconds is not None else f"{one.reps} reps"
-    extras = [
-        "lowering only" if one.lowering_only else "",
-        "to failure" if one.to_failure else "not to failure" if one.to_failure is False else "",
-        f"{plain_number(one.rir)} in reserve" if one.rir is not None else "",
-        f"on {one.on.isoformat()}" if one.on else "",
-    ]
-    return ", ".join(
-        filter(None, (f"{one.exercise}: {load_words(one.load, one.unit, one.load_kind)} × {amount}", *extras))
-    )
+def record_words(one: TrainingSet) -> str:
+    """Return a set as it would be recorded, with its exercise and its day."""
+    denied = ", not to failure" if one.to_failure is False else ""
+    day = f", on {one.on.isoformat()}" if one.on else ""
+    return f"{one.exercise}: {set_words(one)}{denied}{day}"
 
 
 def open_words(one: OpenSet) -> str:
     """Return what is known of an unfinished set; a question mark stands for the rest."""
-    load = load_words(one.load, one.unit or "", one.load_kind or "total") if one.load is not None else "?"
+    load = "?" if one.load is None else f"{number(one.load)} {one.unit or ''}".strip()
     amount = one.seconds if one.seconds is not None else one.reps
     return f"{one.exercise or '?'}: {load} × {'?' if amount is None else amount}"
-
-
-def load_words(load: Decimal, unit: str, kind: str) -> str:
-    """Return a load as it is counted."""
-    number = f"{plain_number(load)} {unit}".strip()
-    match kind:
-        case "each":
-            return f"{number} in each hand"
-        case "added":
-            return f"body weight + {number}"
-        case "assist":
-            return f"{number} of help"
-        case "body":
-            return "body weight"
-        case _:
-            return number
 
 
 def slot_words(slot: Slot) -> str:
@@ -117,12 +91,7 @@ def pain_words(pain: Pain) -> str:
     place = {"both": f"both sides, {pain.where}", None: pain.where}.get(
         pain.side, f"{pain.side} {pain.where}"
     )
-    return f"{place}, {plain_number(pain.score)} out of 10" if pain.score is not None else place
-
-
-def plain_number(value: Decimal) -> str:
-    """Return a number without needless zeros."""
-    return f"{value.normalize():f}"
+    return f"{place}, {number(pain.score)} out of 10" if pain.score is not None else place
 
 
 def _spans(reading: Reading) -> list[tuple[int, int, str]]:
