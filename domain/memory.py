@@ -118,6 +118,8 @@ class ClientMemory(Frozen):
     nudged_on: date | None = None
     asked_missed_on: date | None = None
     missed_in_a_row: int = 0
+    found_later: int | None = None
+    """The number of the workout that was taken for missed, and of which the client then told."""
     barred: bool = False
     """After a warning sign there is no training until the coach lets it go on."""
     paused: bool = False

@@ -13,7 +13,7 @@ from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import leave_alone
-from domain.client.workouts import shut, workouts_closed
+from domain.client.workouts import round_of, shut
 from domain.exercises import lookup
 from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told
 from domain.journal import Alert, ExerciseHold
@@ -217,7 +217,6 @@ def assign(draft: Draft, number: int) -> bool:
     for alert in draft.state.alerts:
         if alert.reason in {"stall", "review"}:
             draft.change(AlertSettled(alert.number, "next programme", draft.client.coach.number, draft.at))
-    rounds = len(workouts_closed(draft.state)) // len(stored.programme.schedule.order)
     draft.remember(
         swaps=(),
         quiet=(),
@@ -225,7 +224,7 @@ def assign(draft: Draft, number: int) -> bool:
         moved_to=None,
         moved_workout=None,
         stands_for=None,
-        reviewed_round=rounds,
+        reviewed_round=round_of(draft.state) - 1,
     )
     coming = catch_up(draft)
     draft.notice(

@@ -89,22 +89,22 @@ def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tu
     return past
 
 
-def look_back(draft: Draft, closed: Sequence[WorkoutRecord]) -> None:
+def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> None:
     """Review the rounds since the last review once they are done: has strength risen?
 
-    `closed` are the workouts of the programme that have had their turn, oldest first.
+    `closed` are the workouts of the programme that have had their turn, oldest first, `rounds` the whole
+    rounds that they make.
     """
     stored = draft.client.programme
     if stored is None or stored.programme.review is None:
         return
-    order, reviewed = stored.programme.schedule.order, draft.memory.reviewed_round
-    rounds = len(closed) // len(order)
+    reviewed = draft.memory.reviewed_round
     if rounds < reviewed + stored.programme.review.after_rounds:
         return
     if draft.open_alert("review") is not None:
         return
     draft.remember(reviewed_round=rounds)
-    since = closed[reviewed * len(order)].on
+    since = min(record.on for record in closed if record.round > reviewed)
     lines = [
         (workout.name, line.exercise)
         for workout in stored.programme.workouts

@@ -15,9 +15,6 @@ from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
 from domain.state import ClientState
 
-FOUND_LATER = 0
-"""The round of a workout that had been missed and then was trained after all."""
-
 
 def day_told_of(draft: Draft) -> date:
     """Return the day that sets without a day are of.
@@ -58,9 +55,9 @@ def workout_for(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRe
 def found_later(draft: Draft, missed: WorkoutRecord) -> WorkoutRecord:
     """Take up a workout again that had been taken for missed; it is open unless another is under way."""
     state: WorkoutState = "open" if open_workout(draft.state) is None else "done"
-    record = replace(missed, state=state, round=FOUND_LATER)
+    record = replace(missed, state=state, round=round_of(draft.state))
     draft.change(WorkoutKept(record))
-    draft.remember(missed_in_a_row=max(0, draft.memory.missed_in_a_row - 1))
+    draft.remember(found_later=record.number, missed_in_a_row=max(0, draft.memory.missed_in_a_row - 1))
     trained_again(draft)
     return record
 
@@ -146,7 +143,11 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
 def round_of(state: ClientState) -> int:
     """Return the round of the rotation that a workout begun now belongs to, from 1."""
     stored = state.client.programme
-    return len(workouts_closed(state)) // len(stored.programme.schedule.order) + 1 if stored else 1
+    rounds = [record.round for record in workouts_closed(state)]
+    if stored is None or not rounds:
+        return 1
+    latest = max(rounds)
+    return latest + 1 if rounds.count(latest) >= len(stored.programme.schedule.order) else latest
 
 
 def workouts_closed(state: ClientState) -> tuple[WorkoutRecord, ...]:
@@ -165,7 +166,7 @@ def workouts_closed(state: ClientState) -> tuple[WorkoutRecord, ...]:
 def close(draft: Draft, workout: WorkoutRecord) -> None:
     """Close a workout; where it ends a round, see whether a review is due."""
     shut(draft, workout)
-    look_back(draft, workouts_closed(draft.state))
+    look_back(draft, workouts_closed(draft.state), round_of(draft.state) - 1)
 
 
 def shut(draft: Draft, workout: WorkoutRecord) -> None:
@@ -175,7 +176,7 @@ def shut(draft: Draft, workout: WorkoutRecord) -> None:
     done after all.
     """
     done = any(entry.workout == workout.number for entry in draft.state.entries)
-    if done or workout.round == FOUND_LATER:
+    if done or workout.number == draft.memory.found_later:
         over = replace(workout, state="done")
     else:
         over = replace(workout, state="skipped" if workout.skipped else "missed")
