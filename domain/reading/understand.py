@@ -7,13 +7,13 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, datetime
-from decimal import Decimal
 
-from domain.reading import correct, scope, wants
+from domain.reading import scope, wants
 from domain.reading.body import find_pain
+from domain.reading.correct import put_right
+from domain.reading.correction_signs import is_correction, is_set_again, mark_old_numbers
 from domain.reading.danger import danger_pain, signs
 from domain.reading.days import Day, find_days
-from domain.reading.elements import Element
 from domain.reading.gather import Group, gather
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
@@ -59,10 +59,6 @@ _DONE_ALONE = re.compile(
     r"|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them"
     r"|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
 )
-_SEPARATE_SET = re.compile(
-    r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)"
-)
-_NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5}
 
 
 def read(request: Request) -> Reading:
@@ -87,12 +83,12 @@ def _read(request: Request, message: Message) -> Reading:
     for day in days:
         message.take(day.start, day.end, "a day")
     undo = wants.find_undo(message)
-    correcting = correct.is_correction(message, request, named)
+    correcting = is_correction(message, request, named)
     pointers = find_pointers(message)
     unit, ask_unit, marks = _units(request.unit, find_marks(message, named))
     if correcting:
         questions: list[tuple[int, int]] = []
-        marked_old(message)
+        mark_old_numbers(message)
         named = [n for n in named if not n.weak]
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))
@@ -110,8 +106,8 @@ def _read(request: Request, message: Message) -> Reading:
     )
     for_training = _training_days(message, days, quantities, named, request.sent, wanted)
     all_wants: list[Want] = list(wanted.wants)
-    if (correcting or _is_nth_again(message, request, groups)) and not (undo and not quantities):
-        fixed = correct.put_right(message, request, groups, named, days if correcting else for_training, unit)
+    if (correcting or is_set_again(message, request, groups)) and not (undo and not quantities):
+        fixed = put_right(message, request, groups, named, days if correcting else for_training)
         if fixed.sets or fixed.open:
             all_wants = [
                 "correct",
@@ -189,21 +185,6 @@ def _reading(
         open=opened,
         words=words,
     )
-
-
-def marked_old(message: Message) -> None:
-    """Mark the numbers that a correction says are not right."""
-    for _, start, end in message.find(correct.LAST_FEW):
-        message.take(start, end, "which sets")
-    for match, start, end in message.find(_OLD):
-        del match
-        message.take(start, end, "what it is not")
-
-
-_OLD = re.compile(
-    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?"
-    r"|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
-)
 
 
 def _marked(marks: Iterable[Mark]) -> set[int]:
@@ -416,31 +397,6 @@ def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type:
         return today
 
     return day_at
-
-
-def _is_nth_again(message: Message, request: Request, groups: Sequence[Group]) -> bool:
-    """Return whether "third set 100x4" speaks of a set that is already recorded."""
-    match = _SEPARATE_SET.search(message.line)
-    if (
-        match is None
-        or not request.done
-        or len(groups) != 1
-        or not any(isinstance(i, Element) for i in groups[0].items)
-    ):
-        return False
-    at, _ = message.span(match)
-    if message.sentence[at] != groups[0].sentence:
-        return False
-    if match["w"]:
-        number = _NTHS[match["w"]]
-    else:
-        place, _ = message.span(match, "n" if match["n"] else "m")
-        number = int(message.value(place) or Decimal(0))
-    today = request.sent.date()
-    named = groups[0].named
-    exercise = named.names[0] if named is not None and len(named.names) == 1 else request.done[-1].exercise
-    count = sum(1 for one in request.done if one.exercise == exercise and (one.on or today) == today)
-    return 1 <= number <= count
 
 
 def _done_without_numbers(

@@ -1,0 +1,174 @@
+"""A recorded set with the values of a correction in its place. Which set is meant is known by then."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+from decimal import Decimal
+
+from domain.reading.context import HEAVIEST, LIGHTEST, MOST_REPS, Known, day_of
+from domain.reading.elements import Element
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
+from domain.reading.request import OpenSet, Request
+from domain.sets import LoadKind, TrainingSet
+from domain.units import Unit
+
+
+def with_values(
+    record: TrainingSet,
+    request: Request,
+    elements: Sequence[Element],
+    marks: Sequence[Mark],
+    old: set[Decimal],
+    exercise: str | None,
+    unit: Unit | None,
+    on: date | None,
+    about: str,
+) -> TrainingSet | OpenSet:
+    """Return a record with what was said put in its place."""
+    today = request.sent.date()
+    one = replace(record, on=on or record.on or today)
+    known = Known(request, exercise or record.exercise, day_of(request, today), request.unit)
+    if exercise is not None:
+        kind: LoadKind = known.kind
+        if one.load_kind == "body" or one.load == 0:
+            kind = "body" if kind in {"added", "body"} else kind
+        one = replace(
+            one,
+            exercise=exercise,
+            load_kind=kind,
+            lowering_only=bool(known.plan and known.plan.lowering_only),
+        )
+        if kind != "body" and one.load == 0:
+            return opened(one, request, ("load",), drop_load=True)
+    if unit is not None:
+        one = replace(one, unit=unit)
+    candidates: list[TrainingSet] = []
+    for element in elements:
+        outcome = _one_value(one, element, old, known, about)
+        if len(outcome) == 1:
+            one = outcome[0]
+        elif outcome:
+            candidates = outcome
+    for mark in marks:
+        if not (elements and mark.kind in {"more reps", "fewer reps", "up", "down"}):
+            one = _with_mark(one, mark, request)
+    if candidates:
+        return replace(opened(one, request, ("confirm",)), candidates=tuple(candidates))
+    return one
+
+
+def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
+    match mark.kind:
+        case "failure":
+            return replace(one, to_failure=True)
+        case "no failure":
+            return replace(one, to_failure=False)
+        case "rir":
+            return replace(one, rir=mark.value)
+        case "failed on":
+            return replace(one, reps=int(mark.value or 1) - 1, to_failure=True)
+        case "lowering":
+            return replace(one, lowering_only=True)
+        case "each hand":
+            return replace(one, load_kind="each")
+        case "body":
+            return replace(one, load=Decimal(0), load_kind="body", unit=request.unit)
+        case "up" if mark.value is not None:
+            return replace(one, load=one.load + mark.value)
+        case "down" if mark.value is not None:
+            return replace(one, load=one.load - mark.value)
+        case "more reps" if one.reps is not None:
+            return replace(one, reps=one.reps + int(mark.value or 1))
+        case "fewer reps" if one.reps is not None:
+            return replace(one, reps=max(0, one.reps - int(mark.value or 1)))
+        case _:
+            return one
+
+
+def _one_value(
+    one: TrainingSet, element: Element, old: set[Decimal], known: Known, about: str
+) -> list[TrainingSet]:
+    """Return the record with an element's numbers in their place; two where either is possible."""
+    holds = known.hold or one.seconds is not None
+    q = [x for x in element.quantities if x.role != "sets" and (holds or x.role != "seconds")]
+    if len(q) >= 2:
+        load, amount = _load_and_amount(q[0], q[1], element.joints[1], one, known)
+        return [_with_amount(_with_load(one, load, known), amount, known)]
+    if not q:
+        return []
+    only = q[0]
+    if only.role in {"load", "pair", "plates"}:
+        return [_with_load(one, only, known)]
+    if only.role in {"reps", "seconds"}:
+        return [_with_amount(one, only, known)]
+    as_load, as_amount = _with_load(one, only, known), _with_amount(one, only, known)
+    if about in {"load", "amount"}:
+        return [as_load] if about == "load" else [as_amount]
+    if old:
+        matches_load = one.load in old and one.load_kind != "body"
+        matches_amount = Decimal(one.amount) in old
+        if matches_load != matches_amount:
+            return [as_load] if matches_load else [as_amount]
+    fits_amount = only.value == int(only.value) and only.value <= (MOST_REPS if not known.hold else 600)
+    fits_load = (
+        one.load_kind != "body" and one.load > 0 and LIGHTEST * one.load <= only.value <= HEAVIEST * one.load
+    )
+    if fits_amount and fits_load:
+        return [as_load, as_amount]
+    if fits_load or (not fits_amount and one.load_kind != "body"):
+        return [as_load]
+    if only.value != int(only.value):
+        return [as_amount] if one.load_kind == "body" and only.value < 50 else [as_load]
+    return [as_amount]
+
+
+def _load_and_amount(
+    first: Quantity, second: Quantity, joint: str, one: TrainingSet, known: Known
+) -> tuple[Quantity, Quantity]:
+    if first.role in {"reps", "seconds"} or second.role == "load" or joint == "@":
+        return second, first
+    if first.role is None and second.role is None and known.order(first, second) == "reps first":
+        return second, first
+    if first.role is None and second.role is None and one.load_kind != "body" and one.load > 0:
+        fits = LIGHTEST * one.load <= first.value <= HEAVIEST * one.load
+        if (
+            not fits
+            and LIGHTEST * one.load <= second.value <= HEAVIEST * one.load
+            and first.value <= MOST_REPS
+        ):
+            return second, first
+    return first, second
+
+
+def _with_load(one: TrainingSet, q: Quantity, known: Known) -> TrainingSet:
+    unit: Unit = q.unit if q.unit in {"kg", "lb"} else one.unit
+    kind: LoadKind = one.load_kind if one.load_kind != "body" else known.kind
+    if q.kind is not None or q.each or q.role == "pair":
+        kind = known.kind_of(q)
+    if kind == "body" or (q.value == 0 and one.load_kind in {"added", "assist"}):
+        return replace(one, load=Decimal(0), load_kind="body", unit=unit)
+    return replace(one, load=q.value, unit=unit, load_kind=kind)
+
+
+def _with_amount(one: TrainingSet, q: Quantity, known: Known) -> TrainingSet:
+    if one.seconds is not None or (known.hold and one.reps is None):
+        return replace(one, seconds=int(q.value))
+    return replace(one, reps=int(q.value), lowering_only=one.lowering_only or q.lowering)
+
+
+def opened(one: TrainingSet, request: Request, asks: tuple[str, ...], *, drop_load: bool = False) -> OpenSet:
+    """Return a recorded set as an open one that asks for `asks`, without a load that no longer holds."""
+    return OpenSet(
+        exercise=None if "exercise" in asks else one.exercise,
+        load=None if drop_load else one.load,
+        unit=one.unit,
+        load_kind=None if drop_load else one.load_kind,
+        reps=one.reps,
+        seconds=one.seconds,
+        lowering_only=one.lowering_only,
+        to_failure=one.to_failure,
+        rir=one.rir,
+        on=one.on or request.sent.date(),
+        asks=asks,  # type: ignore[arg-type] # literals of the callers
+    )
