@@ -210,6 +210,7 @@ Topic = Literal[
     "day is past",
     "rest of it moved",
     "paused",
+    "pause over",
     "back",
     "nothing to take back",
     "taken back",

@@ -147,6 +147,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "What you sent stands."
     ),
     "paused": _paused,
+    "pause over": "You train again, so the pause is over.",
     "reminders on": lambda facts, _: "Reminders are on again." + _coming(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
     "question dropped": "All right, I ask no further, and record nothing of it.",

@@ -147,7 +147,7 @@ def plan_line(
         cues=prescription.cues,
         instead_of=line.instead_of,
         held_for=line.held.where if line.held else None,
-        find_first_load=line.held is None and aim is None,
+        find_first_load=line.held is None and aim is None and not done,
     )
 
 

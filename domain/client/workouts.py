@@ -137,6 +137,7 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
     draft.remember(extra_rest_days=0, rest_on=None, left_out=(), missed_in_a_row=0)
     if memory.paused and memory.paused_until is None and record.on == draft.today:
         draft.remember(paused=False)
+        draft.notice("pause over")
     trained_again(draft)
 
 

@@ -145,6 +145,13 @@ def test_a_forgotten_set_told_of_in_a_pause_does_not_end_the_pause() -> None:
     assert life.passes_to(at(13, 23)) == []
 
 
+def test_training_ends_a_pause_without_an_end_and_says_so() -> None:
+    life = Life()
+    life.says("got the flu", at(2, 7))
+    assert kinds(life.says("row 60x9", at(5))) == ["pause over", "verdict", "target"]
+    assert not life.state.memory.paused
+
+
 def test_cant_today_on_a_rest_day_moves_nothing_nearer() -> None:
     life = Life()
     life.says(PULL, at(2))
