@@ -14,7 +14,9 @@ from domain.reading.correct import put_right
 from domain.reading.correction_signs import is_correction, is_set_again, mark_old_numbers
 from domain.reading.danger import danger_pain, signs
 from domain.reading.days import Day, find_days
+from domain.reading.draft_sets import DraftSets
 from domain.reading.gather import Group, gather
+from domain.reading.loads import Loads
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
 from domain.reading.phrases import Mark, find_marks
@@ -26,6 +28,7 @@ from domain.reading.tokens import LONGEST, NUMBER
 from domain.reading.training_day import is_for_training, looks_back
 from domain.reading.wanted import Wanted
 from domain.reading.when import past_day
+from domain.reading.which_exercise import Exercises
 from domain.reading.words import FILLERS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -127,10 +130,10 @@ def _read(request: Request, message: Message) -> Reading:
         groups = [g for g in groups if g.start > undo[1]]
     resolver = Resolver(
         request,
-        unit,
+        Exercises(request, unit),
+        DraftSets(Loads(request, unit), ask_unit),
         _day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),
-        ask_unit,
     )
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:
@@ -415,7 +418,7 @@ def _done_without_numbers(
     at, _ = message.span(match)
     exercise: str | None = None
     if _DONE_ALONE.match(message.line):
-        exercise = resolver.next_exercise(resolver._day(request.sent.date()))
+        exercise = resolver.exercises.next(resolver.exercises.day(request.sent.date()))
     else:
         near = [
             n

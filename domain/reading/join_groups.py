@@ -1,0 +1,103 @@
+"""Groups that belong together: a load and its reps in two sentences, a phrase after the set it speaks of."""
+
+from collections.abc import Sequence
+
+from domain.reading.context import MOST_REPS
+from domain.reading.gather import Group
+from domain.reading.phrases import Mark
+
+
+def joined_groups(groups: Sequence[Group]) -> list[Group]:
+    """Join a load and its reps that stand in two sentences, where no name stands between them."""
+    kept: list[Group] = []
+    for group in groups:
+        before = kept[-1] if kept else None
+        if (
+            (
+                before is not None
+                and group.named is None
+                and group.items
+                and isinstance(group.items[0], Mark)
+                and group.items[0].kind == "change"
+            )
+            or (
+                before is not None
+                and group.named is None
+                and group.pointer is None
+                and not group.again
+                and before.items
+                and group.items
+                and (
+                    (_only_amount(group) and (_only_load(before) or _only_bare(before)))
+                    or (_only_load(group) and _only_amount(before))
+                    or (_is_heavy(before) and _only_bare(group) and not _is_heavy(group))
+                )
+            )
+            or (
+                before is not None
+                and group.named is None
+                and before.items
+                and group.items
+                and all(isinstance(i, Mark) for i in group.items)
+                and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)
+            )
+        ):
+            before.items.extend(group.items)
+        else:
+            kept.append(group)
+    return kept
+
+
+_WHOLE = frozenset(
+    {
+        "same all",
+        "same again",
+        "zero",
+        "same load",
+        "up",
+        "down",
+        "more reps",
+        "fewer reps",
+        "target",
+        "target more",
+        "target fewer",
+        "body",
+        "unknown load",
+        "pin",
+        "failed on",
+    }
+)
+
+
+def _only_load(group: Group) -> bool:
+    """Return whether a group says just one load, with its unit."""
+    numbers = [i for i in group.items if not isinstance(i, Mark)]
+    return len(numbers) == 1 and len(numbers[0].quantities) == 1 and numbers[0].quantities[0].role == "load"
+
+
+def _is_heavy(group: Group) -> bool:
+    """Return whether a lone bare number is far too large to be reps, so that it waits for them."""
+    return (
+        _only_bare(group)
+        and not isinstance(group.items[0], Mark)
+        and group.items[0].quantities[0].value > MOST_REPS
+    )
+
+
+def _only_bare(group: Group) -> bool:
+    """Return whether a group says just one bare number."""
+    return (
+        len(group.items) == 1
+        and not isinstance(group.items[0], Mark)
+        and [q.role for q in group.items[0].quantities] == [None]
+    )
+
+
+def _only_amount(group: Group) -> bool:
+    """Return whether a group says just reps or seconds."""
+    numbers = [i for i in group.items if not isinstance(i, Mark)]
+    return (
+        len(numbers) == 1
+        and len(numbers[0].quantities) == 1
+        and numbers[0].quantities[0].role in {"reps", "seconds"}
+    )
