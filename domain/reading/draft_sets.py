@@ -126,7 +126,9 @@ class DraftSets:
             sources = [plain]
             if isinstance(way.load, Quantity) and way.load.role == "plates":
                 count = way.load.value
-                plate, bar = (Decimal(20), Decimal(20)) if self.loads.unit == "kg" else (Decimal(45), Decimal(45))
+                plate, bar = (
+                    (Decimal(20), Decimal(20)) if self.loads.unit == "kg" else (Decimal(45), Decimal(45))
+                )
                 sources = [plain._replace(load=way.load._replace(value=bar + 2 * count * plate, role="load"))]
             elif isinstance(way.load, Quantity) and way.load.a_side and known.kind != "each":
                 q = way.load._replace(a_side=False)

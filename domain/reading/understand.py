@@ -3,19 +3,19 @@
 Text → tokens → names, pain and warning signs, days → what is no record → phrases and numbers → groups → sets.
 """
 
-import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from datetime import date, datetime
 
 from domain.reading import scope, wants
 from domain.reading.body import find_pain
 from domain.reading.correct import put_right
 from domain.reading.correction_signs import is_correction, is_set_again, mark_old_numbers
 from domain.reading.danger import danger_pain, signs
-from domain.reading.days import Day, find_days
+from domain.reading.days import find_days
+from domain.reading.days_of_sets import day_finder, training_days
+from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
-from domain.reading.gather import Group, gather
+from domain.reading.gather import gather
 from domain.reading.loads import Loads
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
@@ -24,43 +24,17 @@ from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
-from domain.reading.tokens import LONGEST, NUMBER
-from domain.reading.training_day import is_for_training, looks_back
+from domain.reading.second_thoughts import with_changes
+from domain.reading.sides import lower_of_sides
+from domain.reading.tokens import LONGEST
 from domain.reading.wanted import Wanted
-from domain.reading.when import past_day
 from domain.reading.which_exercise import Exercises
-from domain.reading.words import FILLERS, words_of
+from domain.reading.words import words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
 
-_CHANGE = re.compile(
-    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean"
-    r"|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo"
-    r"|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:"
-    r"|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x"
-    r"|(?:i )?(?:only |actually |really )*had # (?:(?:kgs?|kilos?|lbs?|pounds?) )?on(?: the bar"
-    r"| it)?) )+(?=#)"
-)
 _DEAD = frozenset(
     {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
-)
-_CHANGE_TRIGGERS = words_of(
-    """no nope wait sorry oops mean meant actually correction make scratch scrap rather bad typo
-    should noo nooo
-    whoops sry"""
-)
-_CHANGE_STRONG = re.compile(
-    r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it"
-    r"|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
-)
-_DONE = re.compile(
-    r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag"
-    r"|sorted|knocked out|through with)\b"
-)
-_DONE_ALONE = re.compile(
-    r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right"
-    r"|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them"
-    r"|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
 )
 
 
@@ -102,12 +76,12 @@ def _read(request: Request, message: Message) -> Reading:
     ]
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
-    marks = _with_changes(message, marks)
-    quantities = _without_plates(message, _sides(message, find_quantities(message, _marked(marks))))
+    marks = with_changes(message, marks)
+    quantities = _without_plates(message, lower_of_sides(message, find_quantities(message, _marked(marks))))
     groups = gather(
         message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting
     )
-    for_training = _training_days(message, days, quantities, named, request.sent, wanted)
+    for_training = training_days(message, days, quantities, named, wanted)
     all_wants: list[Want] = list(wanted.wants)
     if (correcting or is_set_again(message, request, groups)) and not (undo and not quantities):
         fixed = put_right(message, request, groups, named, days if correcting else for_training)
@@ -132,12 +106,12 @@ def _read(request: Request, message: Message) -> Reading:
         request,
         Exercises(request, unit),
         DraftSets(Loads(request, unit), ask_unit),
-        _day_finder(message, for_training, request.sent),
+        day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),
     )
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:
-        placed = _done_without_numbers(message, request, resolver, named, questions)
+        placed = done_without_numbers(message, request, resolver, named, questions)
     if (
         "skip_workout" in all_wants
         and any(isinstance(p.one, TrainingSet) for p in placed)
@@ -221,25 +195,6 @@ def _is_weighed(message: Message, mark: Mark) -> bool:
     return mark.kind == "body" and message.taken[at : at + 1] == ["body weight"]
 
 
-def _with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
-    """Add the places where the client changes their mind within the message."""
-    if not message.has(_CHANGE_TRIGGERS):
-        return marks
-    added: list[Mark] = []
-    for match, start, end in message.find(_CHANGE):
-        if not _CHANGE_STRONG.search(match.group()):
-            continue
-        number_before = any(
-            message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start)
-        )
-        if number_before:
-            added.append(Mark("change", start if "#" in match.group() else end - 1, end))
-    if not added:
-        return marks
-    spans = {at for m in added for at in range(m.start - 6, m.end)}
-    return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
-
-
 def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quantity]:
     """Leave out plates that only explain a load that is said in numbers: "140 (so 3 plates a side)"."""
     if not any(q.role == "plates" for q in quantities):
@@ -260,199 +215,8 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
     return kept
 
 
-_SIDE_WORDS = {"left", "right", "l", "r", "lft", "rt"}
-
-
-def _sides(message: Message, quantities: list[Quantity]) -> list[Quantity]:
-    """Take different reps on two sides as the lower: "10 left, 8 right", "10/9 l/r"."""
-    if message.words.isdisjoint(_SIDE_WORDS):
-        return quantities
-    kept: list[Quantity] = []
-    i = 0
-    while i < len(quantities):
-        one = quantities[i]
-        following = quantities[i + 1] if i + 1 < len(quantities) else None
-        if following is not None and one.unit is None and following.unit is None:
-            between = message.texts(one.end, following.start)
-            after = message.texts(following.end, following.end + 4)
-            each_sided = (
-                {message.text(one.start - 1), *between} & _SIDE_WORDS
-                and {*between, *after[:2]} & _SIDE_WORDS
-                and _beside_side(message, one)
-            ) or len({w[0] for w in after if w in _SIDE_WORDS}) == 2
-            around = {message.text(one.start - 1), *between, *after}
-            sided = (
-                {w for w in around if w in _SIDE_WORDS}
-                if each_sided and one.role in {None, "reps", "seconds"}
-                else set()
-            )
-            near = len(between) <= 8 and all(
-                w in _SIDE_WORDS
-                or (w in FILLERS and w != "x")
-                or w in {",", "/", "and", "on", "the", "side", "leg", "arm", "with", "but", "only", "&", "-"}
-                for w in between
-            )
-            if near and len({w[0] for w in sided}) == 2:
-                lower = min(one.value, following.value)
-                kept.append(
-                    one._replace(
-                        value=lower, role=one.role or "reps", end=_after_sides(message, following.end)
-                    )
-                )
-                i += 2
-                continue
-        kept.append(one)
-        i += 1
-    return kept
-
-
-def _beside_side(message: Message, one: Quantity) -> bool:
-    """Return whether a side stands right beside a number."""
-    after = [w for w in message.texts(one.end, one.end + 4) if w not in {"on", "the", "my", "with", "reps"}]
-    before = [
-        w
-        for w in message.texts(max(0, one.start - 3), one.start)
-        if w not in {"on", "the", "my", ":", "with", "side", "leg", "arm"}
-    ]
-    return (after[:1] or [""])[0] in _SIDE_WORDS or (before[-1:] or [""])[0] in _SIDE_WORDS
-
-
-def _after_sides(message: Message, at: int) -> int:
-    while message.text(at) in _SIDE_WORDS or (
-        message.text(at) in {"on", "the", "/", "side", "leg", "arm"}
-        and message.text(at + 1) in _SIDE_WORDS | {"the"}
-    ):
-        at += 1
-    return at
-
-
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
     """Leave out the names inside questions, and those in what is no record."""
     inside = {at for s, e in questions for at in range(s, e)}
     no_record = {"another's", "a plan", scope.THE_BODY}
     return [n for n in named if n.start not in inside and message.taken[n.start] not in no_record]
-
-
-def _training_days(
-    message: Message,
-    days: Sequence[Day],
-    quantities: Sequence[Quantity],
-    named: Sequence[Named],
-    sent: datetime,
-    wanted: Wanted,
-) -> list[Day]:
-    def has_set(start: int, end: int) -> bool:
-        return any(start <= q.start < end for q in quantities) or any(
-            start <= n.start < end and not n.weak for n in named
-        )
-
-    kept: list[Day] = []
-    for day in days:
-        if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
-            continue
-        if (
-            {"move", "pause"} & set(wanted.wants)
-            and day.kind in {"weekday", "day of month", "numbers"}
-            and wanted.on is not None
-            and not has_set(*message.clause_span(day.start))
-        ):
-            continue
-        if is_for_training(message, day, has_set):
-            kept.append(day)
-    del sent
-    return kept
-
-
-def _day_finder(message: Message, days: Sequence[Day], sent: datetime):  # type: ignore[no-untyped-def] # see Resolver.day_at
-    today = sent.date()
-    if not days:
-        return lambda _at: today
-
-    def day_at(at: int) -> date | None:
-        at = min(at, len(message.tokens) - 1)
-        clause = message.clause[at]
-        sentence = message.sentence[at]
-        here = [d for d in days if message.clause[d.start] == clause]
-        if here:
-            before = [d for d in here if d.start <= at]
-            return past_day(before[-1] if before else here[0], sent)
-        before = [d for d in days if d.start <= at]
-        following = [d for d in days if d.start > at and message.sentence[d.start] == sentence]
-        if before:
-            return past_day(before[-1], sent)
-        if following:
-            rest = range(following[0].end, len(message.tokens))
-            if not any(
-                message.tokens[i].kind == NUMBER and not message.taken[i] and message.sentence[i] == sentence
-                for i in rest
-            ):
-                return past_day(following[0], sent)
-        if (
-            len(days) == 1
-            and days[0].start > at
-            and (message.sentence[days[0].start] == sentence + 1 or looks_back(message, days[0]))
-            and not any(
-                message.tokens[i].kind == NUMBER and not message.taken[i]
-                for i in range(days[0].start, len(message.tokens))
-            )
-        ):
-            return past_day(days[0], sent)
-        return today
-
-    return day_at
-
-
-def _done_without_numbers(
-    message: Message,
-    request: Request,
-    resolver: Resolver,
-    named: Sequence[Named],
-    questions: Sequence[tuple[int, int]],
-) -> list[Placed]:
-    """Return an open set where an exercise is only said to be done."""
-    if questions:
-        return []
-    match = _DONE.search(message.line)
-    if match is None:
-        return []
-    at, _ = message.span(match)
-    exercise: str | None = None
-    if _DONE_ALONE.match(message.line):
-        exercise = resolver.exercises.next(resolver.exercises.day(request.sent.date()))
-    else:
-        near = [
-            n
-            for n in named
-            if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1
-        ]
-        if near and _says_done(message, near, at):
-            exercise = near[0].names[0]
-    if exercise is None:
-        return []
-    return resolver.run(
-        [Group(Named(at, at, (exercise,)), [Mark("done", at, at + 1)], sentence=message.sentence[at])]
-    )
-
-
-def _says_done(message: Message, near: Sequence[Named], at: int) -> bool:
-    inside = {i for n in near for i in range(n.start, n.end)}
-    first, last = message.sentence_span(at)
-    small = FILLERS | {
-        "with",
-        "finished",
-        "completed",
-        "nailed",
-        "smashed",
-        "crushed",
-        "complete",
-        "were",
-        "are",
-        "both",
-        "off",
-        "ticked",
-        "through",
-        "sorted",
-    }
-    return all(
-        i in inside or message.text(i) in small or not message.text(i).isalpha() for i in range(first, last)
-    )
