@@ -10,9 +10,11 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
+from domain.reading.effort_rules import ORDINALS
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.phrase_rules import ANY_TRIGGER, GUARDED_RULES, ORDINALS, MarkKind
+from domain.reading.phrase_kinds import MarkKind
+from domain.reading.phrase_rules import ANY_TRIGGER, RULES
 from domain.reading.tokens import WORD
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.units import Unit
@@ -40,7 +42,7 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
     inside = {at for n in named if n.end - n.start > 1 for at in range(n.start + 1, n.end)}
     found: list[tuple[int, int, Mark]] = []
     words = message.words
-    for order, (kind, triggers, pattern) in enumerate(GUARDED_RULES):
+    for order, (kind, triggers, pattern) in enumerate(RULES):
         if words.isdisjoint(triggers):
             continue
         for match, start, end in message.find(pattern):
