@@ -1,0 +1,122 @@
+"""The stems that a message's words stand for: short forms, initials, words written as one, typing errors.
+
+A misspelt word is mended to a near one of the plan first, then of the catalogue, never where it is an
+ordinary word. Which exercise the stems mean is decided elsewhere.
+"""
+
+from collections.abc import Iterable
+
+from rapidfuzz import fuzz, process
+
+from domain.reading.exercise_words import (
+    COMMON,
+    FUNCTION_WORDS,
+    JOINED,
+    NEVER_IN_A_NAME,
+    NO_INITIALS,
+    SHORT_FORMS,
+)
+from domain.reading.name_stems import Stems, joined, stem_of, stems_of, vocabulary, with_parts
+from domain.reading.words import FILLERS
+
+_CUTOFF = 80.0
+_CUTOFF_ELSEWHERE = 86.0
+_MARGIN = 4.0
+
+_PAIRS: dict[str, Stems] = {}
+for _first, _second in JOINED:
+    _PAIRS.setdefault(_first + _second, joined((_first, _second)))
+
+
+class Spelling:
+    """The words of one plan's names as they may be written. Built once for each plan."""
+
+    def __init__(self, plan: tuple[str, ...], stems: Iterable[str]) -> None:
+        self._initials = _initials_of(plan)
+        self.words = with_parts(stems)
+        """The stems of all names of the plan, and their parts."""
+        self._word_cache: dict[str, Stems] = {}
+
+    def stems(self, word: str) -> Stems:
+        """Return the stems that a word of the message stands for; none where it belongs to no name."""
+        known = self._word_cache.get(word)
+        if known is None:
+            if len(self._word_cache) > 8192:
+                self._word_cache.clear()
+            known = self._word_cache[word] = self._mended(word)
+        return known
+
+    def short_typo(self, word: str) -> Stems:
+        """Return the word of the plan that a short misspelt word beside another word of a name stands for."""
+        if len(word) != 4 or word in COMMON:
+            return ()
+        return _closest(word, self.words, _CUTOFF_ELSEWHERE)
+
+    def _mended(self, word: str) -> Stems:
+        if word in NEVER_IN_A_NAME:
+            return ()
+        if word in SHORT_FORMS:
+            return SHORT_FORMS[word]
+        stem = stem_of(word)
+        if stem in SHORT_FORMS:
+            return SHORT_FORMS[stem]
+        if stem in self.words or stem in vocabulary():
+            return (stem,)
+        parts = _PAIRS.get(stem) or self._initials.get(word)
+        if parts:
+            return parts
+        if len(word) < 4 or word in COMMON or stem in COMMON:
+            return ()
+        single = _single(stem)
+        doubled = {w for w in (*self.words, *vocabulary()) if _single(w) == single and len(single) > 2}
+        if len(doubled) == 1:
+            return (doubled.pop(),)
+        if len(stem) < 5:
+            return ()
+        split = self._split(stem) or self._split(word)
+        if split:
+            return split
+        return _closest(stem, self.words, _CUTOFF) or _closest(stem, vocabulary(), _CUTOFF_ELSEWHERE)
+
+    def _split(self, stem: str) -> Stems:
+        """Return the two words of a name that are written as one: legpress, benchpres."""
+        for at in range(3, len(stem) - 2):
+            first, second = stem[:at], stem[at:]
+            if first in self.words or first in vocabulary():
+                if second in self.words or second in vocabulary():
+                    return (first, second)
+                mended = _closest(second, self.words, _CUTOFF) if len(second) >= 4 and len(first) >= 4 else ()
+                if mended:
+                    return (first, *mended)
+        return ()
+
+
+def _initials_of(plan: Iterable[str]) -> dict[str, Stems]:
+    """Return the first letters that stand for one exercise of the plan alone: "ht" for the hip thrust."""
+    found: dict[str, Stems] = {}
+    shared: set[str] = set()
+    for name in plan:
+        letters = "".join(word[0] for word in name.lower().replace("-", " ").split())
+        if len(letters) < 2 or letters in NO_INITIALS or letters in COMMON | FILLERS | FUNCTION_WORDS:
+            continue
+        if letters in found:
+            shared.add(letters)
+        found[letters] = stems_of(name)
+    return {letters: stems for letters, stems in found.items() if letters not in shared}
+
+
+def _single(word: str) -> str:
+    """Return a word with each doubled letter single."""
+    return "".join(c for i, c in enumerate(word) if i == 0 or word[i - 1] != c)
+
+
+def _closest(stem: str, words: frozenset[str], cutoff: float) -> Stems:
+    """Return the word of a name that a misspelt one stands for: near enough, and clearly nearer than any
+    other."""
+    near = [w for w in words if abs(len(w) - len(stem)) <= 2 and len(w) >= 4 and w[0] == stem[0]]
+    if not near:
+        return ()
+    best = process.extract(stem, near, scorer=fuzz.ratio, score_cutoff=cutoff, limit=2)
+    if not best or (len(best) > 1 and best[0][1] - best[1][1] < _MARGIN):
+        return ()
+    return (best[0][0],)
