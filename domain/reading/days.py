@@ -1,16 +1,15 @@
 """Days as they are said: which words of a message name one. Which day that is, is decided next door.
 
-dateparser is asked only about words that already are a date with the name of a month; languages and order
-are pinned, so that nothing depends on the machine.
+A date with the name of a month is recognised here, and read in month_dates.
 """
 
 import re
 from dataclasses import dataclass
-from datetime import date, datetime
-from functools import lru_cache
+from datetime import date
 from typing import Any, Literal
 
 from domain.reading.message import Message
+from domain.reading.month_dates import parsed_date
 from domain.reading.tokens import NUMBER, WORD
 from domain.reading.words import words_of
 
@@ -228,7 +227,7 @@ def _add_with_month(message: Message, start: int, end: int, add: Any) -> None:
     if not numbers or not 1 <= numbers[0] <= 31:
         return
     span = " ".join(str(t.value) if t.value is not None else t.text for t in message.tokens[start:end])
-    day = _parsed(span.replace(" th", "").replace(" st", "").replace(" nd", "").replace(" rd", ""))
+    day = parsed_date(span.replace(" th", "").replace(" st", "").replace(" nd", "").replace(" rd", ""))
     if day is not None:
         has_year = len(numbers) > 1 and numbers[1] > 2000
         add(
@@ -302,27 +301,3 @@ def _add_day_of_month(message: Message, start: int, end: int, add: Any) -> None:
     if any(word in _FAIL_WORDS for word in message.texts(max(first, start - 6), start)):
         return
     add(start, end, "day of month", (number,))
-
-
-@lru_cache(maxsize=1)
-def _date_parser() -> Any:
-    from dateparser.date import DateDataParser  # noqa: PLC0415 - slow to import, and seldom needed
-
-    return DateDataParser(
-        languages=["en"],
-        settings={
-            "DATE_ORDER": "DMY",
-            "PREFER_DAY_OF_MONTH": "first",
-            "RELATIVE_BASE": datetime(2024, 1, 1),  # noqa: DTZ001 - a leap year, without a zone, as all here
-            "TIMEZONE": "UTC",
-            "REQUIRE_PARTS": ["day", "month"],
-            "PARSERS": ["absolute-time"],
-        },
-    )
-
-
-@lru_cache(maxsize=1024)
-def _parsed(span: str) -> date | None:
-    """Return the day that a date with the name of a month means, in any year where none is said."""
-    found = _date_parser().get_date_data(span)
-    return found.date_obj.date() if found is not None and found.date_obj is not None else None
