@@ -11,6 +11,7 @@ THING = (
     r"| set)?|(?:set|number) #|# (?:st|nd|rd|th) (?:set|one)|the # (?:st|nd|rd|th)(?: set| one)?"
     r"|first set|second set|third set|last weight|the weight|the reps|the load|weight|reps)"
 )
+"""What a correction points at."""
 _BE = (
     r"(?:was|were|is|are|should be|should have been|shouldve been|should say|should read|needs to be"
     r"|has to be|must be|ought to be|s supposed to be|was supposed to be|was meant to be"
@@ -36,6 +37,7 @@ MARKERS = re.compile(
     r"|that|them|those|this)(?: \w+)? (?:as|under|for|on|down as|to)\b"
     r"|\b(?:instead of|rather than) (?:#|\w+)|\bnot \w+(?: \w+)? (?:but|it was)\b"
 )
+"""Signs of a correction; each is looked at more closely."""
 TRIGGERS = words_of(
     """no nope nah wait make should shouldve supposed meant mean correction typo mistyped misread
     miscounted typed wrote wrong
@@ -43,16 +45,19 @@ TRIGGERS = words_of(
     these both all not change correct fix edit update amend adjust replace switch put set * actually log
     count record save mark file was were second first third instead rather"""
 )
+"""Words of which a correction has at least one."""
 STRONG = re.compile(
     r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been"
     r"|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong"
     r"|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit"
     r"|update|amend|adjust|replace|actually)\b|\*"
 )
+"""Signs that are no remark about a new set."""
 COMPARISON = re.compile(
     r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet"
     r"|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
 )
+"""Remarks with "not" that set no number against another."""
 NO_FIRST = re.compile(
     r"^(?:no|nope|nah|wait)(?: ,)?(?: (?:it was|only|just|it is|its|i did|i got|actually"
     r"|wait))* #"
@@ -61,10 +66,13 @@ INSTEAD = re.compile(r"\binstead of(?: the| a)? (?P<n>#)")
 POINTING = frozenset(
     {"that", "both", "all", "first", "second", "third", "last", "previous", "those", "these"}
 )
+"""Words before an exercise that point at its recorded sets."""
 COUNTING = frozenset({"bodyweight", "bw", "assisted", "failure", "negatives", "weight"})
+"""Words that say how a load counts or a set ended."""
 SEPARATE_SET = re.compile(
     r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)"
 )
+"""A set of an exercise, by its place, with new numbers."""
 ALL_OF_THEM = re.compile(
     r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets"
     r"|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set"
@@ -77,20 +85,25 @@ NTH_SET = re.compile(
 )
 NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 LAST_FEW = re.compile(r"\bthe last (?P<n>#)(?: (?:sets?|ones?))?(?= (?:were|was|are|should|both|all|need))")
+"""The last few recorded sets."""
 NOT_THIS = re.compile(
     r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)(?! ?(?:%"
     r"|percent))"
 )
+"""The number that is not right."""
 OLD_NUMBERS = re.compile(
     r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?"
     r"|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
 )
+"""The numbers that are not right, load and reps together."""
 DAY_FIXED = re.compile(
     r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on"
     r"|actually|done|for|the|of))* ?$"
 )
+"""Words before a day that put the day right."""
 UNIT_FIXED = re.compile(
     r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*"
     r"|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry"
     r"|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b"
 )
+"""A unit that puts the recorded one right."""

@@ -1,7 +1,8 @@
 """Where a message names exercises: by the client's own names, and by runs of words that belong to names.
 
-A whole name of the plan beats the client's own name, and that beats a partial one. A name that fits two of the
-plan equally is returned with both. What a run means, and how misspelt words are mended, have their own files.
+A whole name of the plan beats the client's own name, and that beats a partial one. A name that fits two of
+the plan equally is returned with both. What a run means, and how misspelt words are mended, stands
+in files of its own.
 """
 
 from functools import lru_cache

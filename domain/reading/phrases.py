@@ -1,8 +1,8 @@
 """The small rules over tokens: what each number is a number of, and the short phrases beside the numbers.
 
 A rule is named for what it recognises and looks at a few tokens around it. Rules stand in one immutable
-tuple;
-the longest match goes first, then the listed order. What the numbers mean for today's plan is decided later.
+tuple; the longest match goes first, then the listed order. What the numbers mean for today's plan
+is decided later.
 """
 
 import re

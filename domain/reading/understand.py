@@ -22,7 +22,7 @@ from domain.reading.naming import Named, names_for
 from domain.reading.phrases import Mark, find_marks
 from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
-from domain.reading.request import Heard, OpenSet, Reading, Request, Slot, Want
+from domain.reading.request import Heard, OpenSet, Pain, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
 from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
@@ -134,7 +134,7 @@ def _reading(
     message: Message,
     sets: tuple[TrainingSet, ...],
     opened: tuple[OpenSet, ...],
-    pain: tuple,  # type: ignore[type-arg] # of Pain
+    pain: tuple[Pain, ...],
     urgent: bool,  # noqa: FBT001 - one of the reading's fields
     all_wants: Sequence[Want],
     wanted: Wanted,

@@ -64,8 +64,8 @@ class Exercises:
         whose turn it is.
 
         Lowering-only reps and seconds point at the one exercise of the plan that is done so; a load
-        counted in
-        another way than the exercise's, or one that only fits another exercise, has to be asked about.
+        counted in another way than the exercise's, or one that only fits another exercise, has to
+        be asked about.
         """
         if group.unknown_word is not None:
             return None
