@@ -128,6 +128,10 @@ FAULTS: Mapping[FaultCode, tuple[str, str]] = MappingProxyType(
             "the exercise «{part}» is nowhere in this sheet",
             "Name an exercise that the client does in this programme{or_hint}.",
         ),
+        "not said back": (
+            "I understand «{part}» in a way that I could not say back to you the same",
+            "Say that line, or its workout's name, in plainer words.",
+        ),
         "reference to itself": (
             "an exercise cannot start from its own last load",
             "Name another exercise of this programme.",

@@ -7,6 +7,7 @@ from rapidfuzz import fuzz, process
 
 from domain.exercises import catalogue, lookup
 from domain.names import name_key
+from domain.sheet.header import read_header
 from domain.sheet.lines import Line
 from domain.sheet.result import Fault, Note
 
@@ -18,10 +19,15 @@ _LIKE_ENOUGH = 82
 
 _RULE = re.compile(
     r"(?:if|when|where|without|with|no|for|or|bad|sore|over|above|below|under|start|add|straight\s+into|superset|cue|"
-    r"remember|note|review|tell|train|switch)\b(?!-)|.*[,;:|()\"]",
+    r"remember|note|review|tell|train|switch)\b(?!-)|.*[,;:|()\"]|.*\d\s*-\s*\d",
     re.IGNORECASE,
 )
-"""How a rule begins that was misread for a name, and marks that no name has."""
+"""How a rule begins that was misread for a name, and marks and ranges that no name has."""
+
+
+def _is_rule(written: str) -> bool:
+    """Whether words that stand where a name should are a rule, or belong beside the workouts."""
+    return _RULE.match(written) is not None or bool(read_header(written, frozenset()))
 
 
 @dataclass(slots=True)
@@ -37,7 +43,7 @@ class ExerciseNames:
         if found := self.find(written):
             self._note_other_name(line, written, found)
             return found
-        if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written) or _RULE.match(written):
+        if len(written) > LONGEST_NAME or not re.search(r"[^\W\d_]{2}", written) or _is_rule(written):
             self.faults.append(Fault(line.number, line.raw, "no exercise", written))
             return None
         name = written[:1].upper() + written[1:]

@@ -17,6 +17,7 @@ from domain.sheet.phrases import Amount, Times, Trouble
 from domain.sheet.result import Fault, FaultCode, Note, SheetResult
 from domain.sheet.schedule import SchedulePlan, plan_schedule
 from domain.sheet.workouts import WorkoutsReader
+from domain.sheet.writer import write_sheet
 
 _TITLE = re.compile(
     r"(?:(?:training\s+)?programme|program|plan|name|title)(?:\s+name)?\s*:\s*(?=\S)", re.IGNORECASE
@@ -40,7 +41,33 @@ def read_sheet(text: str) -> SheetResult:
     )
     if too_long:
         return SheetResult(programme=None, faults=too_long)
-    return _Reader(lines).read()
+    result = _Reader(lines).read()
+    if result.programme is None:
+        return result
+    differing = _not_said_back(result.programme)
+    if differing is None:
+        return result
+    return SheetResult(programme=None, faults=(Fault(None, "", "not said back", differing),))
+
+
+def _not_said_back(programme: Programme) -> str | None:
+    """Return the first name that would be read otherwise were the programme written out; None where none is.
+
+    Whatever is stored can so be shown to the coach as a sheet, and sent back unchanged.
+    """
+    lines = split_lines(write_sheet(programme))
+    again = None if isinstance(lines, Fault) else _Reader(lines).read().programme
+    if again == programme:
+        return None
+    workouts = again.workouts if again else ()
+    known = {(workout.name, line) for workout in workouts for line in workout.prescriptions}
+    changed = (
+        line.exercise
+        for workout in programme.workouts
+        for line in workout.prescriptions
+        if known and (workout.name, line) not in known
+    )
+    return next(changed, programme.name)
 
 
 class _Reader:
@@ -194,7 +221,7 @@ def _can_be_written(name: str) -> bool:
 
 def _bare(name: str) -> str:
     """Return a heading without the words that only say that it is one ("Workout A", "Pull day")."""
-    return _AFFIXES.sub("", name).strip() or name
+    return _AFFIXES.sub("", name).strip(" :=-_*#.") or name
 
 
 def _by_line(fault: Fault) -> tuple[int, str]:

@@ -50,6 +50,8 @@ FaultCode = Literal[
     "alternative without exercise",
     "reference missing",
     "reference to itself",
+    # of all of it
+    "not said back",
 ]
 
 NoteCode = Literal[

@@ -264,3 +264,9 @@ def test_a_damaged_sheet_is_answered(text: str) -> None:
         assert read_sheet(write_sheet(result.programme)).programme == result.programme, write_sheet(
             result.programme
         )
+
+
+def test_what_could_not_be_said_back_the_same_is_not_taken() -> None:
+    """A name that swallows a range, a schedule or a rule would come back as something else."""
+    for line in ("1. Tue/Fri, 8-12 reps", "1. Dead hang 10-8- 2 x 20-40 s"):
+        assert read_sheet(f"{HEAD}{line}").programme is None, line
