@@ -68,7 +68,8 @@ _WENT = re.compile(
 _SOMETHING = re.compile(
     r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
     r"|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b"
-    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when|on|during|doing)\b|\bin (?:a lot of |so much )?pain\b"
+    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when|on|during|doing)\b"
+    r"|\bin (?:a lot of |so much )?pain\b"
     r"|^(?:ow |ouch )?it (?:really |still )?hurts?(?: now)?(?: [.!])*$"
 )
 _MINE = re.compile(r"\b(?:i|my|ive|im|me)\b")
