@@ -57,7 +57,14 @@ def anchored(
         if isinstance(thing, Named):
             if thing.weak and _is_body_part(message, thing):
                 continue
-            if thing.weak and not (_beside(message, before, thing) or _beside(message, thing, after)):
+            remarked = (
+                not thing.names
+                and isinstance(after, Element)
+                and _close(message, thing.end, after.start, blank)
+            )
+            if thing.weak and not (
+                remarked or _beside(message, before, thing) or _beside(message, thing, after)
+            ):
                 continue
             kept.append(thing)
         elif isinstance(thing, Element):

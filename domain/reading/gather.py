@@ -93,9 +93,7 @@ def gather(
     all_count: bool = False,
 ) -> list[Group]:
     """Return the groups of the message, in order; with `all_count` no lone number is left out."""
-    named = [
-        n for n in named if not (n.weak and message.text(n.start - 1) == "my" and n.end < len(message.tokens))
-    ]
+    named = [n for n in named if not (n.weak and _is_no_name(message, n))]
     named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
@@ -122,6 +120,14 @@ def gather(
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
+
+
+def _is_no_name(message: Message, name: Named) -> bool:
+    """Return whether a weak name is something else here: "my chest", "three in a row"."""
+    if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
+        return True
+    mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
+    return mine and (bool(name.names) or message.value(name.end) is None)
 
 
 def _tells_the_order(message: Message, before: Named, name: Named) -> bool:

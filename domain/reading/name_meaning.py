@@ -16,7 +16,7 @@ from domain.reading.exercise_words import (
     LOAD_WORDS,
     WEAK,
 )
-from domain.reading.name_stems import Stems, catalogue_names, stems_of
+from domain.reading.name_stems import Stems, catalogue_names, movements, stems_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,6 +98,9 @@ class Meanings:
         elsewhere = catalogue_names().get(window)
         said = frozenset(stripped)
         fits = [k for k in self.known if said <= k.stems[0]]
+        if not fits and len(window) == 1 and elsewhere is not None and window[0] in movements():
+            # "bridges" are the catalogue's, though another name of the plank is "prone bridge".
+            return (elsewhere,), True
         if not fits:
             fits = [k for k in self.known if any(said <= stems for stems in k.stems)]
         if not fits and len(core) < len(said):
@@ -118,6 +121,9 @@ class Meanings:
         bare = tuple(s for s in window if s not in HARMLESS)
         if bare and bare != window:
             return self._look_up(bare)
+        if len(window) == 1 and window[0] in movements():
+            # "row" is an exercise for certain, and none of this plan: never the one whose turn it is.
+            return (), False
         return None
 
     def _alias_fits(self, window: Stems) -> list[str]:

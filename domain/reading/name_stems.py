@@ -10,8 +10,10 @@ from domain.exercises import catalogue
 from domain.names import name_words
 from domain.reading.exercise_words import (
     FUNCTION_WORDS,
+    IMPLEMENTS,
     JOINED,
     SHORT_FORMS,
+    WEAK,
 )
 
 Stems = tuple[str, ...]
@@ -48,6 +50,13 @@ def catalogue_names() -> dict[Stems, str]:
     for exercise in catalogue():
         names[stems_of(exercise.name)] = exercise.name
     return names
+
+
+@lru_cache(maxsize=1)
+def movements() -> frozenset[str]:
+    """Return the last words of the catalogue's names that tell a movement by themselves: row, curl."""
+    heads = {stems_of(exercise.name)[-1] for exercise in catalogue()}
+    return frozenset(heads - FUNCTION_WORDS - IMPLEMENTS - WEAK)
 
 
 @lru_cache(maxsize=1)

@@ -85,8 +85,9 @@ class Names:
                 run.extend((stem, end) for stem in more)
                 end += 1
             hits = self._in_run(run)
-            if not hits and end == at + 1 and _stands_for_a_name(message, at):
-                hits = [Named(at, end, self._told_by_a_part(run[0][0]), weak=True)]
+            if end == at + 1 and not any(n.names for n in hits) and _stands_for_a_name(message, at):
+                told = self._told_by_a_part(run[0][0])
+                hits = [Named(at, end, told, weak=True)] if told or not hits else hits
             found.extend(hits)
             at = max(end, at + 1)
         return found
@@ -147,7 +148,11 @@ class Names:
                 names, exact = hit
                 if left_over and not all(s in _TELLS_NOTHING for s in left_over):
                     names = names if exact and len(window) > 1 else ()
-                weak = len(window) == 1 and (window[0] in GENERIC or window[0] in IMPLEMENTS)
+                weak = len(window) == 1 and (
+                    window[0] in GENERIC
+                    or window[0] in IMPLEMENTS
+                    or (not names and not left_over and window[0] in COMMON)
+                )
                 before = found[-1] if found else None
                 if before is not None and before.end == start and before.end - before.start == 1:
                     # Two names with nothing between them are rather one that is not known: "sumo squat".

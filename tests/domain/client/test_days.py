@@ -208,7 +208,7 @@ def test_a_review_comes_though_the_last_workout_of_the_round_was_closed_by_the_n
     for day in (2, 8):
         life.says(PULL, at(day))
         life.says("goblet squat 20x10", at(day + 3))
-    life.says("row 60x9", at(12))
+    life.says("seated cable row 60x9", at(12))
     assert "review" in life.alert_reasons
 
 
