@@ -97,7 +97,14 @@ def adaeze() -> ClientState:
     return states[0]
 
 
-NOTHING_UNDERSTOOD = {"heard", "no set found", "nothing to read", "nothing to take back", "no history"}
+NOTHING_UNDERSTOOD = {
+    "heard",
+    "nothing recorded",
+    "no set found",
+    "nothing to read",
+    "nothing to take back",
+    "no history",
+}
 
 
 def topics(outcome: Outcome) -> set[str]:
