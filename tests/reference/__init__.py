@@ -1,1 +1,1 @@
-"""Checks from outside: published values, worked examples and general-purpose libraries, each with its source."""
+"""Checks from outside: published values, worked examples, general-purpose libraries, each with its source."""
