@@ -14,6 +14,7 @@ from domain.reading.drafts import (
 )
 from domain.reading.elements import Element, Item
 from domain.reading.fold_numbers import Numbers
+from domain.reading.lowering import is_lowering, stretch_of
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
@@ -24,6 +25,9 @@ class Fold(Numbers):
     def run(self, items: list[Item]) -> list[Draft]:
         """Return the drafts of a group."""
         for i, item in enumerate(items):
+            if is_lowering(item):
+                self.lowered.append(stretch_of(items, i))
+                continue
             if isinstance(item, Mark):
                 self._mark(item)
                 continue
@@ -60,7 +64,7 @@ class Fold(Numbers):
 
     def _mark(self, mark: Mark) -> None:
         match mark.kind:
-            case "failure" | "no failure" | "rir" | "lowering" | "every set":
+            case "failure" | "no failure" | "rir" | "every set":
                 self.flags.append((len(self.drafts) + len(self.amounts) + len(self.bare) - 1, mark))
             case "failed on":
                 self._failed_on(mark)
@@ -245,6 +249,12 @@ class Fold(Numbers):
         drafts, last_of = self._counted()
         if not drafts:
             return drafts
+        for stretch in self.lowered:
+            spoken_of = [stretch.holds(d) for d in drafts]
+            drafts = [
+                d._replace(lowering=True) if held or not any(spoken_of) else d
+                for d, held in zip(drafts, spoken_of, strict=True)
+            ]
         every = any(m.kind == "every set" for _, m in self.flags)
         for index, mark in self.flags:
             at = last_of[min(index, len(last_of) - 1)] if index >= 0 else len(drafts) - 1
@@ -258,8 +268,6 @@ class Fold(Numbers):
                     drafts[at] = drafts[at]._replace(rir=mark.value)
                 case "failed on":
                     drafts[at] = self._failed_draft(drafts[at], int(mark.value or 1) - 1)
-                case "lowering":
-                    drafts = [d._replace(lowering=True) for d in drafts]
                 case _:
                     pass
         return drafts

@@ -11,6 +11,7 @@ from domain.reading.drafts import (
     same_mass,
     whole,
 )
+from domain.reading.lowering import Stretch
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
@@ -30,6 +31,7 @@ class State:
         self.counts: list[tuple[int, int]] = []
         self.order: str | None = None
         self.flags: list[tuple[int, Mark]] = []
+        self.lowered: list[Stretch] = []
         self.each_hand = False
         self.changing = False
         self.amount_may_change = False
