@@ -79,6 +79,8 @@ class VerdictPart(Frozen):
     """How many sets of this exposure had been told of before these."""
     corrected: bool = False
     personal_best: bool = False
+    on_target: bool = False
+    """Whether it is what was to be aimed for, or more."""
     held: bool = False
     """It hurts: nothing is said that would spur the client on."""
     eased: bool = False

@@ -117,6 +117,8 @@ def verdict_words(part: VerdictPart) -> str:
                 said += " Your best ever."
         case "level":
             said = f"Level with last time{before}{margin_words(part)}."
+            if part.on_target:
+                said += " Just what there was to aim for."
         case "below" if part.eased:
             said = f"Lighter than last time{before}, on purpose."
         case "below":
@@ -125,6 +127,8 @@ def verdict_words(part: VerdictPart) -> str:
             said = "First one of its kind: that is the mark to beat."
         case "not comparable":
             said = f"Too far from last time{before} to compare the two fairly."
+            if part.on_target:
+                said += " But just what there was to aim for."
     return f"{head}\n{said}"
 
 

@@ -162,6 +162,7 @@ def answer(
         joints=about.joints,
     )
     on = recorded[-1].on
+    line = line_named(draft.state, workout.name, exercise)
     draft.say(
         VerdictPart(
             exercise=exercise,
@@ -176,15 +177,25 @@ def answer(
             held=hold_on(draft.state, exercise) is not None,
             reason=reason_of(verdict.reason),
             eased=easing_of(draft.state, exercise, earlier) is not None,
+            on_target=line is not None and was_aimed_for(draft, line, earlier, verdict.set),
         )
     )
-    line = line_named(draft.state, workout.name, exercise)
     if line is None or line.held is not None:
         return
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
         aim_for(draft, line, history(draft.state, workout.name, exercise))
     elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
+
+
+def was_aimed_for(draft: Draft, line: Line, earlier: tuple[Exposure, ...], done: TrainingSet) -> bool:
+    """Return whether `done` is what was to be aimed for after the exposures `earlier`, or more."""
+    target = target_for(draft.state, line, earlier) if earlier else None
+    if not isinstance(target, Target):
+        return False
+    aim = target.as_set()
+    alike = (aim.load_kind, aim.lowering_only) == (done.load_kind, done.lowering_only)
+    return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
 
 
 def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None:

@@ -4,7 +4,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.outcome import Recorded, TakenBack
-from domain.parts import TargetPart, VerdictPart
+from domain.parts import Plan, TargetPart, VerdictPart
 from tests.domain.client.people import Life, at, kinds, noor
 
 
@@ -119,3 +119,18 @@ def test_a_message_of_nonsense_records_nothing_and_is_answered() -> None:
         said = life.says(text, at(2))
         assert len(said) >= 1, text
         assert life.state.entries == (), text
+
+
+def test_more_load_for_fewer_reps_is_said_to_be_what_was_aimed_for() -> None:
+    """Level by strength is no disappointment where it is just what the bot had asked for."""
+    life = Life()
+    life.says("60 x 10\n80 x 7\n14 x 10", at(2))
+    life.says("20 x 10\n45 s", at(5))
+    plan = next(part for part in life.passes_to(at(8, 8)) if isinstance(part, Plan))
+    aim = plan.lines[0].target
+    assert aim is not None
+    assert aim.load > 60
+    (verdict,) = verdicts(life.says(f"{aim.load} x {aim.reps}", at(8)))
+    assert verdict.on_target
+    (verdict,) = verdicts(life.says(f"make that {(aim.reps or 0) - 3}", at(8)))
+    assert not verdict.on_target
