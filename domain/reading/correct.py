@@ -20,7 +20,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.request import OpenSet, Request
 from domain.reading.when import past_day
-from domain.reading.words import KG_WORDS
+from domain.reading.words import KG_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
 
@@ -94,12 +94,17 @@ def _place(request: Request, record: TrainingSet) -> int:
     return next(place for place, one in enumerate(request.done) if one is record)
 
 
+_DENIED = words_of("wasnt werent isnt arent")
+
+
 def _after_not(message: Message, name: Named) -> bool:
     return any(
-        message.text(at) in {"not", "of", "than", "no"}
-        and (message.text(at) in {"not"} or message.text(at - 1) in {"instead", "rather"})
+        message.text(at) in {"not", *_DENIED, "of", "than", "no"}
+        and (message.text(at) in {"not", *_DENIED} or message.text(at - 1) in {"instead", "rather"})
         for at in range(max(0, name.start - 3), name.start)
-        if not any(message.value(b) is not None for b in range(at, name.start))
+        if not any(
+            message.value(b) is not None or message.text(b) in {"but", ","} for b in range(at, name.start)
+        )
     )
 
 

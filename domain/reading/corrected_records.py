@@ -9,7 +9,10 @@ from datetime import date
 from decimal import Decimal
 
 from domain.reading.correction_words import (
+    ALL_FEW,
     ALL_OF_THEM,
+    ALL_THERE_ARE,
+    BOTH,
     LAST_FEW,
     NTH_SET,
     NTHS,
@@ -59,10 +62,16 @@ def records_meant(
                 break
         else:
             pool = [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
-    last = LAST_FEW.search(message.line)
+    last = LAST_FEW.search(message.line) or ALL_FEW.search(message.line)
     if last is not None:
         count = int(message.value(message.span(last, "n")[0]) or 1)
-        return done[-count:]
+        return (pool if len(pool) >= count else done)[-count:]
+    if not said and len(pool) == 1 and done[-1] is pool[0]:
+        that_day = [one for one in done if one.on == done[-1].on]
+        if BOTH.search(message.line):
+            return that_day[-2:]
+        if ALL_THERE_ARE.search(message.line):
+            return that_day
     nth = NTH_SET.search(message.line)
     if nth is not None:
         if nth["w"]:
@@ -78,6 +87,8 @@ def records_meant(
     if old and len(old) == 1:
         value = next(iter(old))
         matching = [one for one in pool if value in {one.load, Decimal(one.amount)}]
+        if not matching and not said:
+            return [one for one in done if value in {one.load, Decimal(one.amount)}][-1:] or pool[-1:]
         if matching and value not in {pool[-1].load, Decimal(pool[-1].amount)}:
             return matching[-1:]
     return pool[-1:]

@@ -8,6 +8,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from domain.reading.correction_words import (
+    ALL_FEW,
+    ALL_FEW_ARE,
     COMPARISON,
     COUNTING,
     INSTEAD,
@@ -18,6 +20,7 @@ from domain.reading.correction_words import (
     NTHS,
     OLD_NUMBERS,
     POINTING,
+    REGRET,
     SEPARATE_SET,
     STRONG,
     THING,
@@ -43,12 +46,15 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
         or _is_no_and_a_number(message)
         or _is_instead_of_what_is_recorded(message, request, named)
         or LAST_FEW.search(line) is not None
+        or ALL_FEW_ARE.search(line) is not None
     ):
         return True
     match = MARKERS.search(line)
     if match is None:
         return False
     said = match.group()
+    if _is_regret(message, match, request):
+        return False
     numbers_before = any(
         t.value is not None and not message.taken[i]
         for i, t in enumerate(message.tokens)
@@ -80,7 +86,7 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
     ):
         # "sorry, rows only 60x10 today" tells of an exercise that nothing is recorded of.
         return False
-    if re.match(rf"(?:{THING}|it|that|they|those|these)\b", said) and not strong:
+    if re.match(rf"(?:{THING}|it|that|they|those|these)(?![^ ])", said) and not strong:
         return _is_put_right(message, match, named)
     if said.startswith(("#", "not")) and not strong:
         return _is_this_not_that(message, numbers, named)
@@ -115,6 +121,20 @@ def is_correction(message: Message, request: Request, named: Sequence[Named]) ->
         numbers_before
         and re.match(r"(?:i mean|sorry|oops|whoops|actually|make|no)", said)
         and not re.search(r"\bnot #", line)
+    )
+
+
+def _is_regret(message: Message, match: re.Match[str], request: Request) -> bool:
+    """Return whether a new set is told with what was hoped of it: "squat 90x6, should have been 7"."""
+    if REGRET.match(match.group()) is None:
+        return False
+    before = [
+        v
+        for at, start in enumerate(message.starts)
+        if start < match.start() and (v := message.value(at)) is not None and not message.taken[at]
+    ]
+    return len(before) == 2 and not any(
+        one.load in before and Decimal(one.amount) in before for one in request.done
     )
 
 
@@ -262,8 +282,9 @@ def is_set_again(message: Message, request: Request, groups: Sequence[Group]) ->
 
 def mark_old_numbers(message: Message) -> None:
     """Mark the numbers that a correction says are not right."""
-    for _, start, end in message.find(LAST_FEW):
-        message.take(start, end, "which sets")
+    for pattern in (LAST_FEW, ALL_FEW):
+        for _, start, end in message.find(pattern):
+            message.take(start, end, "which sets")
     for match, start, end in message.find(OLD_NUMBERS):
         del match
         message.take(start, end, "what it is not")

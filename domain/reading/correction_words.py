@@ -27,7 +27,7 @@ MARKERS = re.compile(
     r"|autocorrect)\b"
     r"|\b(?:oops|whoops|oopsie|sorry|my bad|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
     rf"|\b{THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a"
-    rf"|an|not|with|all))* (?:#|\w+|\+|-)"
+    rf"|an|not|with|all|both))* (?:#|\w+|\+|-)"
     r"|# (?:\w+ ){0,3}?(?:,|\(|-)? ?(?:and )?not (?:the |a )?(?:#|\w+)|\bnot (?:the |a )?#"
     r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to"
     r"|into|with|as|from) (?:#|\w+)"
@@ -35,7 +35,7 @@ MARKERS = re.compile(
     r"|only did|only got|used|had)|(?:did|got|only|its|thats|was|a|used|more like|about|the))* ?(?=#)"
     r"|\b(?:it|that|they|those|these) (?:was|were) (?=#)|\b(?:log|count|record|save|put|mark|file) (?:it"
     r"|that|them|those|this)(?: \w+)? (?:as|under|for|on|down as|to)\b"
-    r"|\b(?:instead of|rather than) (?:#|\w+)|\bnot \w+(?: \w+)? (?:but|it was)\b"
+    r"|\b(?:instead of|rather than) (?:#|\w+)|\b(?:not|wasnt|werent) \w+(?: \w+)?(?: ,)? (?:but|it was)\b"
 )
 """Signs of a correction; each is looked at more closely."""
 TRIGGERS = words_of(
@@ -53,6 +53,8 @@ STRONG = re.compile(
     r"|update|amend|adjust|replace|actually)\b|\*"
 )
 """Signs that are no remark about a new set."""
+REGRET = re.compile(r"(?:shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been)$")
+"""What can be said of a new set as well, that fell short of what was hoped."""
 COMPARISON = re.compile(
     r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet"
     r"|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
@@ -86,14 +88,29 @@ NTH_SET = re.compile(
 NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 LAST_FEW = re.compile(r"\bthe last (?P<n>#)(?: (?:sets?|ones?))?(?= (?:were|was|are|should|both|all|need))")
 """The last few recorded sets."""
+ALL_FEW = re.compile(
+    r"\ball(?: of)?(?: the| my| these| those)? (?P<n>#)(?= (?:(?:sets?|ones?|of (?:them|those|these)) )?"
+    r"(?:were|was|are|is|should|need|felt|went))"
+)
+"""All of some recorded sets, by their number: that number is none of the values."""
+ALL_FEW_ARE = re.compile(
+    r"\ball(?: \w+)? # (?:\w+ ){0,3}?(?:were|was|are|be|been|say|read)"
+    r"(?: (?:at|for|only|just|actually|with))* (?:[+-] )?#"
+)
+"""All of some recorded sets, with the number that is right."""
+BOTH = re.compile(r"\b(?:both|the two of them)\b(?! (?:sides|legs|arms|hands))")
+"""Two recorded sets, of one exercise or of two."""
+ALL_THERE_ARE = re.compile(r"\ball (?:of (?:them|those|these|it)|(?:the |my )?sets)\b")
+"""All recorded sets."""
 NOT_THIS = re.compile(
-    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)(?! ?(?:%"
+    r"\b(?:not|wasnt|werent|isnt|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)(?! ?(?:%"
     r"|percent))"
 )
 """The number that is not right."""
 OLD_NUMBERS = re.compile(
-    r"\b(?:not|instead of|rather than)(?: the| a| an| for| at| with| my| only| just)? #(?: (?:kgs?|kilos?"
-    r"|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
+    r"\b(?:not|wasnt|werent|isnt|instead of|rather than)"
+    r"(?: the| a| an| for| at| with| my| only| just)? #"
+    r"(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
 )
 """The numbers that are not right, load and reps together."""
 DAY_FIXED = re.compile(

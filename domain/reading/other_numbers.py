@@ -254,6 +254,15 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         ),
     ),
     (
+        "a number of sets",
+        words_of("all"),
+        re.compile(
+            r"\ball(?: of)?(?: the| my| these| those)? # (?:(?:sets?|of (?:them|those|these)) )?"
+            r"(?:were|are|felt|went)(?: (?:so|very|really|pretty|quite|super|too|a bit))* "
+            r"(?!at|for|with|to|done|only|just)[a-z]+"
+        ),
+    ),
+    (
         "a set's number",
         words_of("set sets round rounds st nd rd th"),
         re.compile(

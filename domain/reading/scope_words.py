@@ -21,6 +21,7 @@ PLAN_BEFORE = re.compile(
     r"|my target|target (?:was|is|:|of|says)|the target|plan(?:ning|ned)?|hope|hoping|hoped|try (?:for|to"
     r"|and)|trying (?:for|to)|about to|thinking (?:about|of)|think ill|let me try|supposed to|meant to do"
     r"|meant to be doing|was meant to|were meant to|should (?:be doing|do|have done|hit|get|try)|wanted"
+    r"|should have been|shouldve been|ought to have been"
     r"|could have|couldve|would have|wouldve|might have|maybe next|id (?:like|love|have|rather)|if i"
     r"|if we|if you|it says|sheet says|sheet said|app says|app said|programme? says|programme? said"
     r"|says here|you said|you wrote|you put|you told|you had|you want|you wanted|you asked|you gave"
@@ -42,7 +43,7 @@ PLAN_TRIGGERS = words_of(
     hoped try trying about thinking think let supposed meant should wanted could couldve would wouldve
     might maybe id if says said wrote put told had asked gave prescribed paper tomorrow soon day someday
     dream dreaming saving next by due scheduled ready forward aims wanna preparing promise build building
-    dreams"""
+    dreams shouldve ought"""
 )
 
 RESUME = re.compile(
