@@ -84,7 +84,7 @@ EFFORT_RULES: tuple[Rule, ...] = (
             r"|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to "
             r"|reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)"
             r"|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)"
-            r"|not failed|no failure|stopped short)\b"
+            r"|not failed|no failure|stop(?:ped|ping)? (?:\w+ )?short(?: of (?:\w+ )?(?:failure|failing))?)\b"
         ),
     ),
     Rule(
