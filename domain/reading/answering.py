@@ -244,12 +244,14 @@ def _date(open_set: OpenSet, message: Message, request: Request) -> OpenSet | No
 def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet | None:
     candidates = open_set.candidates
     words = [t.text for t in message.tokens]
+    if _names_another(open_set, message, request):
+        return None
     if words and words[0] in _YES and len(words) <= 4 and candidates:
         return _chosen(candidates[0])
     place = _ORDINALS.get(next((w for w in words if w in _ORDINALS), ""))
     if place is not None and len(words) <= 4 and candidates and place < len(candidates):
         return _chosen(candidates[place])
-    quantities, _ = _quantities(message)
+    quantities, marks = _quantities(message)
     matching = [c for c in candidates if _says(c, quantities)]
     if len(matching) == 1:
         return _chosen(matching[0])
@@ -267,7 +269,46 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
                 "confirm",
                 request,
             )
+        if _is_short(message, quantities, marks):
+            return _with_the_other_number(open_set, open_set.bare, q, request)
     return None
+
+
+def _names_another(open_set: OpenSet, message: Message, request: Request) -> bool:
+    """Return whether an answer names another exercise, and so tells of another set."""
+    if open_set.exercise is None:
+        return False
+    plan = tuple(p.name for p in request.plan)
+    named = names_for(plan, tuple(request.own_names.items())).find(message)
+    return any(not n.weak and n.names and open_set.exercise not in n.names for n in named)
+
+
+def _with_the_other_number(open_set: OpenSet, said: Decimal, q: Quantity, request: Request) -> OpenSet | None:
+    """Return the set of the lone number that was asked about, and the number now added to it: "14", "10"."""
+    known = _known(open_set, request)
+    first = Quantity(said, 0, 0)
+    if open_set.exercise is None or q.value == said or q.role not in {None, "load", "reps", "seconds"}:
+        return None
+    if q.role is None:
+        order = known.order(first, q)
+        if order == "neither":
+            return None
+        load, amount = (q, first) if order == "reps first" else (first, q)
+    else:
+        load, amount = (q, first) if q.role == "load" else (first, q)
+    if not known.reps_fit(amount) or (amount.role == "seconds") > known.hold or load.unit == "stone":
+        return None
+    unit: Unit = load.unit if load.unit in {"kg", "lb"} else request.unit
+    one = replace(
+        open_set,
+        load=load.value,
+        unit=unit,
+        load_kind=known.kind_of(load),
+        reps=None if known.hold else int(amount.value),
+        seconds=int(amount.value) if known.hold else None,
+        candidates=(),
+    )
+    return _asked(one, "confirm", request)
 
 
 def _says(one: TrainingSet, quantities: list[Quantity]) -> bool:
@@ -277,6 +318,10 @@ def _says(one: TrainingSet, quantities: list[Quantity]) -> bool:
         return False
     for i, q in enumerate(quantities):
         if q.role == "load" and q.value != one.load:
+            return False
+        if q.unit is not None and q.unit != one.unit:
+            return False
+        if q.role == "pair" and q.value != (one.load if one.seconds is None else one.seconds):
             return False
         if q.role in {"reps", "seconds"} and q.value != one.amount:
             return False

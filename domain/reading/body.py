@@ -68,7 +68,8 @@ _WENT = re.compile(
 _SOMETHING = re.compile(
     r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
     r"|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b"
-    r"|\bit (?:really )?hurts? (?:a lot|badly|bad|like hell|when|on|during|doing)\b"
+    r"|(?<!does )(?<!will )(?<!should )\bit (?:really )?hurts? "
+    r"(?:a lot|badly|bad|like hell|when|on|during|doing)\b"
     r"|\bin (?:a lot of |so much )?pain\b"
     r"|^(?:ow |ouch )?it (?:really |still )?hurts?(?: now)?(?: [.!])*$"
 )
@@ -87,6 +88,9 @@ _CANT_BUT = words_of("hurt have feel get really even")
 """Words after "cant" or "dont" that are needed to make it a denial."""
 _HURTS = words_of("hurt hurts hurting painful")
 _STILL_IS = words_of("is are was were still really now just always again today")
+_ASKED = words_of("does do did will would should could can may might to")
+"""Words that make a hurting one that is asked after, or only thought of."""
+_ON_IT = words_of(": - on in during doing with at the my")
 _YES = words_of("yes yeah yep yup")
 _NO = words_of("no nope none nil negative nothing")
 
@@ -97,10 +101,10 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
         return ()
     parts = find_parts(message, named)
     own = own_scores(message, parts)
-    ends = frozenset(one.end for one in named if not one.weak)
+    exercises = [one for one in named if not one.weak]
     found: dict[tuple[Place, str], Pain] = {}
     for at in _told_at(message, parts, {at for at, _ in own.values()})[:MOST_WORDS]:
-        for pain, part in _pain_at(message, at, parts, own) or _of_exercise(message, at, ends):
+        for pain, part in _pain_at(message, at, parts, own) or _of_exercise(message, at, exercises):
             key = (pain.where, pain.side or "")
             known = found.get(key)
             if known is None or (known.score is None and pain.score is not None):
@@ -197,12 +201,17 @@ def _pain_at(
     return [(Pain("other", None, score), None)]
 
 
-def _of_exercise(message: Message, at: int, ends: frozenset[int]) -> list[tuple[Pain, Part | None]]:
+def _of_exercise(message: Message, at: int, named: Sequence[Named]) -> list[tuple[Pain, Part | None]]:
     """Return a pain somewhere, where it is the exercise itself that is said to hurt: "bench press hurts"."""
     before = at
     while message.text(before - 1) in _STILL_IS:
         before -= 1
-    speaks_of_it = message.text(at) in _HURTS and before in ends
+    after = at + 1
+    while message.text(after) in _ON_IT:
+        after += 1
+    about = {one.end for one in named} & {before} or {one.start for one in named} & {after}
+    asked = not _ASKED.isdisjoint(message.texts(max(0, at - 2), at))
+    speaks_of_it = message.text(at) in _HURTS and bool(about) and not asked
     if not speaks_of_it or message.has(JOKE_WORDS) or _is_not_told(message, at):
         return []
     return [(Pain("other"), None)]

@@ -32,6 +32,7 @@ class Element:
     after_at: bool = False
     next_to_name: bool = False
     result: bool = False
+    after_for: bool = False
 
     @property
     def start(self) -> int:
@@ -161,6 +162,7 @@ def elements_of(
                     [quantity],
                     [joint],
                     after_at=message.text(quantity.start - 1) in AT_WORDS,
+                    after_for=message.text(quantity.start - 1) == "for",
                     result=message.text(quantity.start - 1) in RESULT_VERBS,
                 )
             )

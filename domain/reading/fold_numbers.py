@@ -143,6 +143,15 @@ class Numbers(Changes, Pairs):
                 self._take_load(q._replace(role="load"))
             else:
                 self.amounts.append(q)
+        elif (
+            element.after_for
+            and element.next_to_name
+            and self.known.reps_fit(q)
+            and not (self.drafts or self.bare or self.amounts)
+            and self.load is None
+        ):
+            # "rdl for 7": after "for" come the reps.
+            self.amounts.append(q)
         elif element.after_at and (not element.next_to_name or self.bare or self.amounts):
             self._take_load(q._replace(role="load"))
         else:

@@ -75,6 +75,8 @@ HISTORY = said(
     r"when did i last (?:\w+)(?: \w+)*",
     r"how did (?:i|it|that)(?: \w+)? (?:do|go)(?: \w+)* (?:last|on|before|previous\w*|yesterday|monday"
     r"|tuesday|wednesday|thursday|friday|saturday|sunday)(?: \w+)*",
+    r"how did (?:my|the) (?:\w+ ){1,4}?go(?= \?|$| (?:last|on|before|yesterday|today|previous\w*))(?: \w+)*",
+    r"how did (?!you|your)(?:\w+ ){1,3}?go (?:last|before|yesterday|previous\w*)(?: \w+)*",
     r"what (?:was|were) (?:the|my)(?: \w+){0,2} (?:weights?|load|reps|numbers?|score)(?: \w+)* (?:last"
     r"|before|previous\w*)(?: \w+)*",
 )
@@ -112,6 +114,7 @@ PLAN = said(
     r"what(?:s| is) it today|what was (?:it|next|the plan) (?:again|today)|remind me what(?:s| is|s left"
     r"|s next| i have| im doing| to do| i need)(?: \w+)*|am i (?:done|finished)(?: for today)?"
     r"|is that (?:all|everything|it)(?: for today)?|anything (?:left|else today|else to do)"
+    r"|(?:what now|now what)(?= \?|$)"
     r"|what to (?:beat|do today|do next)(?: \w+)*|what comes (?:next|after)(?: \w+)*",
 )
 

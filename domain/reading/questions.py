@@ -25,7 +25,8 @@ _ANSWERED = re.compile(
     r"|yes|yep|yeah)(?: [.,!;?\n]| just\b|$))"
 )
 """A question that the client answers at once: "any pain? no"."""
-_WHAT_NOW = re.compile(r"\bwhat (?:(?:do|should|can|shall|must) i|to) do\b")
+_WHAT_NOW = re.compile(r"\bwhat (?:(?:do|should|can|shall|must) i|to) do\b|\bwhat now\b|\bnow what\b")
+_NOW_WHAT = re.compile(r"\b(?:what now|now what)\b")
 
 
 def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) -> None:
@@ -37,7 +38,7 @@ def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) ->
     if '"' in line:
         asked = [text.replace('" ', "") for text in asked]
         line = line.replace('" ', "")
-    in_danger = ails(message)
+    in_danger = ails(message) or ("pain" in message.taken and _NOW_WHAT.search(line) is not None)
     moved = bool({"move", "pause", "skip_workout", "stop_messages"} & set(wants))
     rest = _ANSWERED.sub(" ", line) if "?" in message.words else line
     for text in asked:

@@ -105,6 +105,7 @@ WILL_TRAIN = said(
 
 NO_TODAY = re.compile(
     r"\b(?:cant|cannot|can not|wont|not|no|couldnt|unable)(?: \w+){0,5} (?:today|tonight|todays)\b"
+    r"|\b(?:cant|cannot|wont) (?:do|finish) the (?:rest|remaining)\b"
     r"|\btoday (?:is|s|wont|doesnt|isnt|not|no|was)(?: \w+)? ?(?:out|off|work|possible|good|happening"
     r"|impossible|bad|tricky|full|crazy|a no go|no good|too busy|busy|not possible)\b"
 )
@@ -119,7 +120,9 @@ _CANT = (
 SKIP_WORKOUT = said(
     rf"{_CANT}(?: \w+)? (?:make it|make (?:today|tonight|todays|the gym|training|my workout|the session"
     rf"|this one|to the gym)|train|come|come in|go|workout|work out|get to the gym|get (?:there|in|out"
-    rf"|away)|do (?:it|today|todays(?: \w+)?|the workout|my workout|training|the session|gym)|be (?:there"
+    rf"|away)|(?:do|finish) (?:any of )?the (?:rest|remaining)(?: (?:ones|exercises|sets))?"
+    rf"(?! of the (?:sets?|reps))(?: of (?:it|them|the (?:workout|session|exercises|plan)))?"
+    rf"|do (?:it|today|todays(?: \w+)?|the workout|my workout|training|the session|gym)|be (?:there"
     rf"|in|training|coming|at the gym)|lift|training|going|coming|working out"
     rf"|lifting)(?: (?:to (?:the )?(?:gym|training|it)|in|at all))*(?: (?:today|tonight|this (?:morning"
     rf"|evening|afternoon)|now|anymore|tomorrow|yesterday|this time|after all))?",
@@ -155,7 +158,7 @@ SKIP_TRIGGERS = words_of(
 
 TODAY_WORDS = words_of(
     """today tonight todays tonights it gym train training workout session this morning evening make day
-    come tomorrow go yesterday lift skip skipping"""
+    come tomorrow go yesterday lift skip skipping rest remaining"""
 )
 
 AILS = words_of("dizzy dizziness fainted faint palpitations numb numbness collapsed")
@@ -226,6 +229,8 @@ AWAY = said(
     r"pause (?:me|my|the|everything|training|it|this|things|all|for|until|till)(?: \w+)*|put (?:me"
     r"|my (?:training|programme|program)|everything|it|things|training) on (?:hold|pause)(?: \w+)*"
     r"|(?:please )?pause(?: please)?$|freeze my \w+",
+    r"^(?:(?:hi|hey|hello|coach|sorry|,) )*(?:im|i am|we are|were) (?:away )?on (?:a |my |our )?"
+    r"(?:holidays?|vacation|annual leave)(?: (?:now|today|at the moment|this week))?(?= (?:[.!,]|so\b)|$)",
     r"holidays?(?:!|:|,)? (?:till|til|until|from|for)|vacation (?:till|til|until|from|for)|(?:surgery"
     r"|operation)(?: \w+){0,6} (?:weeks?|days?|months?|until|till)|injured(?: \w+){0,4} (?:until|till"
     r"|for # weeks)",
@@ -313,7 +318,7 @@ STOP_TRIGGERS = words_of(
 
 SAYS_WORKOUT = words_of(
     """today tonight todays gym train training workout session make this day come tomorrow go yesterday lift
-    working going lifting coming everything rest whole"""
+    working going lifting coming everything rest whole remaining"""
 )
 
 BETWEEN_SKIP = words_of(

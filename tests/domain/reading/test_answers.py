@@ -29,6 +29,9 @@ def asked(text: str) -> OpenSet:
         ("bench 60 a side x 5", "confirm", "60", ("Bench press", Decimal(60), 5)),
         ("dips 8", "confirm", "8 reps", ("Dip", Decimal(10), 8)),
         ("the other day bench 80x8", "date", "on monday", ("Bench press", Decimal(80), 8)),
+        ("hammer curls 14", "confirm", "10", ("Hammer curl", Decimal(14), 10)),
+        ("hammer curls 14", "confirm", "x10", ("Hammer curl", Decimal(14), 10)),
+        ("hammer curls 14", "confirm", "10 kg", ("Hammer curl", Decimal(10), 14)),
     ],
 )
 def test_an_answer_completes_the_set(
@@ -46,6 +49,10 @@ def test_an_answer_completes_the_set(
         ("bench 80 kg", "reps", "82.5 kg"),
         ("press 30x10", "exercise", "what do you mean?"),
         ("bench 200 x 8", "confirm", "no"),
+        ("bench 200 x 8", "confirm", "plank 45s"),
+        ("bench 200 x 8", "confirm", "45s"),
+        ("bench 200 x 8", "confirm", "200 lb"),
+        ("hammer curls 14", "confirm", "14"),
         ("bench 200 x 8", "confirm", "bench 80x8 and dips +10 x 8 and then I went home"),
         ("the other day bench 80x8", "date", "no idea"),
     ],
