@@ -27,21 +27,26 @@ from domain.reading.correction_words import (
     TRIGGERS,
     UNIT_FIXED,
 )
+from domain.reading.days import Day
 from domain.reading.elements import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.request import Request
-from domain.reading.words import KG_WORDS, LB_WORDS
+from domain.reading.when import past_day
+from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 
 
-def is_correction(message: Message, request: Request, named: Sequence[Named]) -> bool:
+def is_correction(
+    message: Message, request: Request, named: Sequence[Named], days: Sequence[Day] = ()
+) -> bool:
     """Return whether the message puts right something recorded, rather than reporting something new."""
     if not request.done or not message.has(TRIGGERS):
         return False
     line = message.line
     if (
         _is_of_a_full_exercise(message, request, named)
+        or _is_of_a_recorded_day(message, request, named, days)
         or _is_one_exercise_not_another(message, named)
         or _is_no_and_a_number(message)
         or _is_instead_of_what_is_recorded(message, request, named)
@@ -184,6 +189,26 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
     planned = next((p.sets for p in request.plan if p.name == name), 1)
     pointed = message.text(named[0].start - 1) in POINTING
     return count >= (1 if pointed else planned)
+
+
+def _is_of_a_recorded_day(
+    message: Message, request: Request, named: Sequence[Named], days: Sequence[Day]
+) -> bool:
+    """Return whether "yesterday the rdl was 82.5" speaks of an exercise recorded on that day."""
+    if len(named) != 1 or len(named[0].names) != 1 or len(days) != 1 or len(message.tokens) > 12:
+        return False
+    if not _IS.intersection(message.texts(named[0].end, named[0].end + 2)):
+        return False
+    on = past_day(days[0], request.sent)
+    numbers = [at for at, token in enumerate(message.tokens) if token.value is not None]
+    said = [at for at in numbers if not message.taken[at]]
+    return len(said) == 1 and any(
+        one.exercise == named[0].names[0] and one.on == on and on != request.sent.date()
+        for one in request.done
+    )
+
+
+_IS = words_of("was were should")
 
 
 def _is_put_right(message: Message, match: re.Match[str], named: Sequence[Named]) -> bool:

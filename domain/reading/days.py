@@ -220,6 +220,7 @@ def _add_with_month(message: Message, start: int, end: int, add: Any) -> None:
         month_word in {"may", "mar", "march", "dec", "sun"}
         and not {"of", "th", "st", "nd", "rd"} & set(words)
         and message.text(start - 1) not in _CUES
+        and message.text(start - 1) not in _WEEKDAYS
         and not (message.text(end) in {":", ",", "-"} and (start == 0 or message.text(start - 1) == "\n"))
     ):
         return

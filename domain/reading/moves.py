@@ -1,7 +1,7 @@
 """Moves: this workout, or the rest of it, on another day."""
 
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import date, datetime
 
 from domain.reading.days import Day
 from domain.reading.message import Message
@@ -23,20 +23,47 @@ _HOMES = words_of("houses house flat home")
 _NOT_COMING = words_of("since from due after before yesterday by")
 _BACK = words_of("back until till away")
 _ERRAND = words_of("see the a visit work bed")
+_BESIDE = words_of("the , of")
 _PREPOSITIONS = words_of("to for on with up")
 
 
 def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
-    """Return a move with its day, None where nothing is moved."""
+    """Return a move with its day, None where nothing is moved; without a day where that must be asked."""
     coming = [d for d in days if _is_coming(message, d, sent)]
     for _, start, end in message.find(MOVE):
         if _says_move(message, start, end, coming):
             to = _day_after(message, start, coming)
-            return Wanted(on=coming_day(to, sent) if to is not None else None)
+            return Wanted(on=_day_of(message, to, days, sent) if to is not None else None)
     if not coming:
         return None
     to = _day_instead(message, coming) or _day_not_today(message, coming) or _day_to_train(message, coming)
-    return Wanted(on=coming_day(to, sent)) if to is not None else None
+    return Wanted(on=_day_of(message, to, days, sent)) if to is not None else None
+
+
+def _day_of(message: Message, to: Day, days: Sequence[Day], sent: datetime) -> date | None:
+    """Return the day that a move goes to; None where the date said with a weekday is none such to come."""
+    on = coming_day(to, sent)
+    closer = _date_after(message, to, days)
+    if closer is None:
+        return on
+    told = coming_day(closer, sent)
+    return told if told is not None and told.weekday() == to.values[0] else None
+
+
+def _date_after(message: Message, day: Day, days: Sequence[Day]) -> Day | None:
+    """Return the date that is said right after a weekday: "Friday 13 February"."""
+    if day.kind not in {"weekday", "next weekday"}:
+        return None
+    return next(
+        (
+            d
+            for d in days
+            if d.kind in {"date", "day of month", "numbers"}
+            and d.start >= day.end
+            and all(word in _BESIDE for word in message.texts(day.end, d.start))
+        ),
+        None,
+    )
 
 
 def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) -> bool:

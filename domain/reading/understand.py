@@ -3,7 +3,7 @@
 Text → tokens → names, pain and warning signs, days → what is no record → phrases and numbers → groups → sets.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from domain.reading import scope, wants
@@ -15,7 +15,8 @@ from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
 from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
-from domain.reading.gather import gather
+from domain.reading.gather import Group, gather
+from domain.reading.greetings import is_greeting
 from domain.reading.loads import Loads
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
@@ -50,7 +51,7 @@ def read(request: Request) -> Reading:
 
 def _read(request: Request, message: Message) -> Reading:
     names = names_for(tuple(p.name for p in request.plan), tuple(request.own_names.items()))
-    named = all_named = names.find(message)
+    named = all_named = [n for n in names.find(message) if not is_greeting(message, n, request)]
     found_signs = signs(message)
     pain = find_pain(message, named)
     if found_signs:
@@ -60,7 +61,7 @@ def _read(request: Request, message: Message) -> Reading:
     for day in days:
         message.take(day.start, day.end, "a day")
     undo = wants.find_undo(message)
-    correcting = is_correction(message, request, named)
+    correcting = is_correction(message, request, named, days)
     pointers = find_pointers(message)
     unit, ask_unit, marks = _units(request.unit, find_marks(message, named))
     if correcting:
@@ -81,6 +82,7 @@ def _read(request: Request, message: Message) -> Reading:
     groups = gather(
         message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting
     )
+    message.heard.extend(_used(groups))
     for_training = training_days(message, days, quantities, named, wanted)
     all_wants: list[Want] = list(wanted.wants)
     if (correcting or is_set_again(message, request, groups)) and not (undo and not quantities):
@@ -123,6 +125,21 @@ def _read(request: Request, message: Message) -> Reading:
     asks = [s for one in opened for s in one.asks]
     reading = _reading(message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed)
     return replace(reading, names=_spoken_of(all_named))
+
+
+_EFFORT = frozenset({"failure", "no failure", "failed on", "rir", "lowering", "every set"})
+
+
+def _used(groups: Sequence[Group]) -> Iterator[tuple[int, int, str]]:
+    """Return the names and the phrases about effort that sets are made of, with what they became."""
+    named: Named | None = None
+    for group in groups:
+        named = group.named or named
+        if named is not None and group.items:
+            yield named.start, named.end, "an exercise"
+        for item in group.items:
+            if isinstance(item, Mark) and item.kind in _EFFORT:
+                yield item.start, item.end, "effort"
 
 
 def _spoken_of(named: Sequence[Named]) -> tuple[str, ...]:
