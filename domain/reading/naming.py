@@ -22,9 +22,11 @@ from domain.reading.name_meaning import Meanings
 from domain.reading.name_spelling import Spelling
 from domain.reading.name_stems import joined, stem_of
 from domain.reading.tokens import WORD
-from domain.reading.words import FILLERS
+from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 
 _LONGEST = 6
+_DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
+"""Words before an adjective."""
 _TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
 """Words before a name that do not make it another exercise's."""
 
@@ -88,9 +90,20 @@ class Names:
             if end == at + 1 and not any(n.names for n in hits) and _stands_for_a_name(message, at):
                 told = self._told_by_a_part(run[0][0])
                 hits = [Named(at, end, told, weak=True)] if told or not hits else hits
-            found.extend(hits)
+            if not (end == at + 1 and self._only_describes(message, at, hits)):
+                found.extend(hits)
             at = max(end, at + 1)
         return found
+
+    def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
+        """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""
+        beside_a_set = message.value(at - 1) is not None or message.text(at - 1) in _DESCRIBED_BY
+        planned = {k.name for k in self._meanings.known}
+        return (
+            message.text(at) in REP_ADJECTIVES
+            and beside_a_set
+            and not any(name in planned for n in hits for name in n.names)
+        )
 
     def _told_by_a_part(self, stem: str) -> tuple[str, ...]:
         """Return the one exercise of the plan that an implement, or the beginning of a word, tells; none
