@@ -254,6 +254,13 @@ JUNK: tuple[tuple[str, frozenset[str], re.Pattern[str]], ...] = (
         ),
     ),
     (
+        "a tempo",
+        words_of("hold holds pause pauses"),
+        re.compile(
+            r"(?:(?<=x # with )|(?<=x # with a )|(?<=x # , ))# (?:s|secs?|seconds?) (?:holds?|pauses?)\b"
+        ),
+    ),
+    (
         "a number of sets",
         words_of("all"),
         re.compile(

@@ -228,7 +228,8 @@ AWAY = said(
     r"|starting|now))*",
     r"pause (?:me|my|the|everything|training|it|this|things|all|for|until|till)(?: \w+)*|put (?:me"
     r"|my (?:training|programme|program)|everything|it|things|training) on (?:hold|pause)(?: \w+)*"
-    r"|(?:please )?pause(?: please)?$|freeze my \w+",
+    r"|(?<!\bs )(?<!\bsec )(?<!\bsecs )(?<!\bsecond )(?<!\bseconds )(?<!\ba )(?<!\bwith )"
+    r"(?:please )?pause(?: please)?$|freeze my \w+",
     r"^(?:(?:hi|hey|hello|coach|sorry|,) )*(?:im|i am|we are|were) (?:away )?on (?:a |my |our )?"
     r"(?:holidays?|vacation|annual leave)(?: (?:now|today|at the moment|this week))?(?= (?:[.!,]|so\b)|$)",
     r"holidays?(?:!|:|,)? (?:till|til|until|from|for)|vacation (?:till|til|until|from|for)|(?:surgery"
