@@ -22,11 +22,31 @@ A_FEW_WORDS = 4
 
 
 def understand(draft: Draft, text: str) -> Reading:
-    """Return what a client's message means: of another workout of the programme, where it names only that."""
-    reading = read(request_for(draft, text))
-    if workout_meant(draft, reading.names) == workout_meant(draft):
+    """Return what a client's message means: of another workout of the programme, where it names only that.
+
+    A name that fits nothing in the workout at hand ("row" on a day for the legs) is looked for in the others.
+    """
+    request = request_for(draft, text)
+    reading = read(request)
+    names = reading.names
+    if "exercise" in reading.asks:
+        names = read(replace(request, plan=(*request.plan, *of_other_workouts(draft, request)))).names
+    if workout_meant(draft, names) == workout_meant(draft):
         return reading
-    return read(request_for(draft, text, reading.names))
+    return read(request_for(draft, text, names))
+
+
+def of_other_workouts(draft: Draft, request: Request) -> tuple[Planned, ...]:
+    """Return the exercises of the other workouts: known by name, with nothing of them to be done."""
+    stored = draft.client.programme
+    known_already = {each.name for each in request.plan}
+    lines = [
+        line
+        for workout in (stored.programme.workouts if stored else ())
+        for line in lines_of(draft.state, workout.name)
+        if line.exercise not in known_already
+    ]
+    return tuple({line.exercise: planned(line, 0, None) for line in lines}.values())
 
 
 def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:

@@ -1,4 +1,4 @@
-"""What is wanted besides the recording of sets, as a value."""
+"""What is wanted besides recording sets, as a value."""
 
 from dataclasses import dataclass
 from datetime import date

@@ -208,7 +208,7 @@ def test_a_review_comes_though_the_last_workout_of_the_round_was_closed_by_the_n
     for day in (2, 8):
         life.says(PULL, at(day))
         life.says("goblet squat 20x10", at(day + 3))
-    life.says("seated cable row 60x9", at(12))
+    life.says("row 60x9", at(12))
     assert "review" in life.alert_reasons
 
 
@@ -243,3 +243,13 @@ def test_a_missed_day_told_of_later_does_not_end_the_workout_under_way() -> None
     life.says("row 60x9", at(4, 18))
     life.says("on Monday rdl 80x7", at(4, 18))
     assert journal(life) == [("Pull", 2, "done"), ("Pull", 4, "open")]
+
+
+def test_a_name_that_fits_nothing_today_is_looked_for_in_the_other_workouts() -> None:
+    """«row» on the day for the legs is the seated cable row of the other workout, as it is the only one."""
+    life = Life()
+    life.says("60 x 9\n80 x 7\n14 x 10", at(2))
+    life.says("row 60 x 10", at(5))
+    entry = life.state.entries[-1]
+    assert (entry.set.exercise, entry.set.reps) == ("Seated cable row", 10)
+    assert life.state.workouts[-1].name == "Pull"
