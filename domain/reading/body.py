@@ -65,13 +65,16 @@ _WENT = re.compile(
     r"|\bhave (?:it )?bad(?= (?:at|in|on) (?:my|the))|\bstings me\b|\b(?:in"
     r"|at) the (?:\S+ ){1,3}it has pulled\b"
 )
+_OUCH = r"(?:ow|ouch|argh)(?: [,.!])*"
+_VERY = r"(?:really |still |actually )?"
 _SOMETHING = re.compile(
     r"\bsomething (?:in there )?(?:hurts?|pulled|popped|went|is hurting|painful|tore)\b|\b(?:sharp|bad"
     r"|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) pains?\b"
     r"|(?<!does )(?<!will )(?<!should )\bit (?:really )?hurts? "
     r"(?:a lot|badly|bad|like hell|when|on|during|doing)\b"
     r"|\bin (?:a lot of |so much )?pain\b"
-    r"|^(?:ow |ouch )?it (?:really |still )?hurts?(?: now)?(?: [.!])*$"
+    rf"|^(?:{_OUCH} )?(?:(?:it|that|this) {_VERY}hurts|it {_VERY}hurt)(?: now)?(?: [.!])*$"
+    rf"|^{_OUCH} (?:it|that|this) {_VERY}hurts?(?: a lot| badly)?(?: [.!])*$"
 )
 _MINE = re.compile(r"\b(?:i|my|ive|im|me)\b")
 _MAY_I = re.compile(

@@ -127,12 +127,12 @@ class Meanings:
         return None
 
     def _alias_fits(self, window: Stems) -> list[str]:
-        """Return what a short form means: a lone word that only describes ("incline") may fit others as
-        well."""
+        """Return what a short form means; a lone word that only describes ("incline") fits others, too, whose
+        own name has it."""
         names = self._alias[window]
         if len(window) > 1 or window[0] in ALONE or any(k.head == window[0] for k in self.known):
             return names
-        return [k.name for k in self.known if k.name in names or any(window[0] in stems for stems in k.stems)]
+        return [k.name for k in self.known if k.name in names or window[0] in k.stems[0]]
 
 
 def _append(table: dict[Any, list[str]], key: object, name: str) -> None:
