@@ -148,7 +148,7 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
         return None
     if kind == "failed on" and (value is None or value < 1):
         return None
-    if kind in {"more reps", "fewer reps"} and value is not None and value % 1:
+    if kind in _COUNTED_FROM and value is not None and (value % 1 or value > MOST_MORE):
         return None
     if kind in {"more reps", "fewer reps"} and value is None:
         value = Decimal(1)
@@ -160,6 +160,9 @@ def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, en
     return Mark(kind, start, end, value, unit, from_last)
 
 
+_COUNTED_FROM = frozenset({"more reps", "fewer reps", "target more", "target fewer"})
+MOST_MORE = 20
+"""Nobody does more reps than that beyond another set; a greater number is a load, or a slip."""
 _AFTER_STEP = words_of(
     """for x from on since than to and but then today this with at again got did more heavier lighter so
     yesterday compared by which as over now finally still only just i it times_"""
