@@ -107,7 +107,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "no file wanted": "I read files only from coaches. Type your sets as you would say them: «80 x 8».",
     "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
     "words only": filled("I can only read words, not a {what}. Type it as you would say it: «80 x 8»."),
-    "cut": "That was very long: I have read only its beginning. Please send the rest once more, in parts.",
+    "cut": "That was too much at once, so I record nothing of it. Please send it once more, in parts.",
     "went wrong": "Sorry, something went wrong on my side with that. It is kept; please say it another way.",
     "read again": "Read again after your edit.",
     "button is old": "That button belongs to an earlier question. Just type what you mean.",

@@ -21,8 +21,23 @@ A_FEW_WORDS = 4
 """What is no longer than this may be about what the bot has just asked."""
 
 
+MOST_SETS = 60
+"""More sets than anybody tells of in one message. The house's own choice."""
+
+
 def understand(draft: Draft, text: str) -> Reading:
-    """Return what a client's message means: of another workout of the programme, where it names only that.
+    """Return what a client's message means; of one that is beyond all measure only what hurts.
+
+    Where a message is cut, its last number may be half a number, so that none of it can be trusted.
+    """
+    reading = in_programme(draft, text)
+    if not reading.cut and len(reading.sets) + len(reading.open) <= MOST_SETS:
+        return reading
+    return Reading(pain=reading.pain, urgent=reading.urgent, names=reading.names, cut=True)
+
+
+def in_programme(draft: Draft, text: str) -> Reading:
+    """Return what a message means: of another workout of the programme, where it names only that.
 
     A name that fits nothing in the workout at hand ("row" on a day for the legs) is looked for in the others.
     """

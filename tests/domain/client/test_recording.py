@@ -134,3 +134,13 @@ def test_more_load_for_fewer_reps_is_said_to_be_what_was_aimed_for() -> None:
     assert verdict.on_target
     (verdict,) = verdicts(life.says(f"make that {(aim.reps or 0) - 3}", at(8)))
     assert not verdict.on_target
+
+
+def test_of_a_message_beyond_all_measure_nothing_is_recorded_but_what_hurts_is_heard() -> None:
+    for text in ("80 x 8 " * 150_000, "60 x 9, " * 100):
+        life = Life()
+        assert kinds(life.says(text, at(2))) == ["cut"]
+        assert life.state.entries == ()
+    life = Life()
+    assert "safety" in kinds(life.says("my left knee hurts. " + "60 x 9, " * 1000, at(2)))
+    assert life.state.entries == ()
