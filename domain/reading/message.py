@@ -37,6 +37,32 @@ class Message:
     clause: list[int]
     taken: list[str] = field(default_factory=list)
     heard: list[tuple[int, int, str]] = field(default_factory=list)
+    _spaced: str | None = None
+    _places: dict[str, list[int]] | None = None
+
+    @property
+    def spaced(self) -> str:
+        """The plain line with a blank at its end, as patterns want it."""
+        if self._spaced is None:
+            self._spaced = self.line + " "
+        return self._spaced
+
+    @property
+    def places(self) -> dict[str, list[int]]:
+        """Where each word, sign and `#` of the plain line stands, as tokens."""
+        if self._places is None:
+            self._places = {}
+            for at, word in enumerate(self.line.split(" ")):
+                self._places.setdefault(word, []).append(at)
+        return self._places
+
+    def place(self, at: int) -> int:
+        """Return where a token begins in the plain line; past its end for the token after the last."""
+        return self.starts[at] if at < len(self.starts) else len(self.line) + 1
+
+    def tokens_of(self, start: int, end: int) -> tuple[int, int]:
+        """Return the first token and the one after the last of a stretch of the plain line."""
+        return self.at(start), self.at(max(start, end - 1)) + 1
 
     def at(self, place: int) -> int:
         """Return the index of the token at a place in the plain line."""

@@ -1,0 +1,196 @@
+"""Patterns, taken apart: from the text of a pattern to what looks for it.
+
+A word with the blank after it is the smallest part; the plain line of a message ends with a blank, so that
+parts can be set one after the other.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from itertools import count
+from typing import NamedTuple
+
+MOST_TIMES = 4
+"""How often what is marked with a star may come."""
+
+_PIECE = re.compile(
+    r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)|(?P<or>\|)"
+    r"|\.\.\.(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
+    r"|(?P<edge>[$^])|(?P<one>_)|(?P<word>[^\s()\[\]|'{}<>?~]+|[?](?=\s))(?P<more>~?)(?P<maybe>\??)"
+    r"|~(?P<end>[^\s()\[\]|'{}<>?~]+)(?P<maybe_end>\??)"
+)
+
+
+class Part(NamedTuple):
+    """A part of a pattern. `firsts` are the words it can begin with, `needs` words of which one must be said;
+    None where that can be anything. `empty` tells that it can be nothing at all."""
+
+    regex: str
+    firsts: frozenset[str] | None
+    needs: frozenset[str] | None
+    empty: bool
+
+
+class Compiled(NamedTuple):
+    """A pattern ready to be looked for at the beginning of a token."""
+
+    regex: re.Pattern[str]
+    firsts: frozenset[str] | None
+    needs: frozenset[str] | None
+
+
+_NOTHING = Part("", frozenset(), None, empty=True)
+
+
+def compiled(text: str, lists: Mapping[str, frozenset[str]]) -> Compiled:
+    """Return the pattern that `text` describes. Raises ValueError where it describes none."""
+    part = _Reader(text, lists).whole()
+    if part.empty:
+        raise ValueError(f"a pattern must not be able to be nothing: {text!r}")
+    return Compiled(re.compile(part.regex), part.firsts, part.needs)
+
+
+class _Reader:
+    """Reads a pattern piece by piece."""
+
+    def __init__(self, text: str, lists: Mapping[str, frozenset[str]]) -> None:
+        self._text = text.strip()
+        self._lists = lists
+        self._pieces = list(self._cut())
+        self._at = 0
+        self._names = count(1)
+
+    def whole(self) -> Part:
+        part = self._ways(top=True)
+        if self._at < len(self._pieces):
+            raise ValueError(f"a bracket closes that was never opened: {self._text!r}")
+        return part
+
+    def _cut(self) -> Iterator[re.Match[str]]:
+        place = 0
+        while place < len(self._text):
+            match = _PIECE.match(self._text, place)
+            if match is None:
+                raise ValueError(f"cannot be read from {self._text[place : place + 20]!r} on")
+            place = match.end()
+            if match.lastgroup != "blank":
+                yield match
+
+    def _ways(self, *, top: bool = False) -> Part:
+        ways = [self._sequence(top=top)]
+        while self._at < len(self._pieces):
+            piece = self._pieces[self._at]
+            if not (piece["or"] or (top and piece["line"])):
+                break
+            self._at += 1
+            ways.append(self._sequence(top=top))
+        return _either(ways)
+
+    def _sequence(self, *, top: bool) -> Part:
+        parts: list[Part] = []
+        while self._at < len(self._pieces):
+            piece = self._pieces[self._at]
+            if piece["or"] or piece["close"] or (top and piece["line"]):
+                break
+            self._at += 1
+            if not piece["line"]:
+                parts.append(self._part(piece))
+        if not parts:
+            raise ValueError(f"a way to say it is empty: {self._text!r}")
+        return _one_after_another(parts)
+
+    def _part(self, piece: re.Match[str]) -> Part:
+        if piece["look"]:
+            return self._looked(piece["look"])
+        if piece["open"]:
+            return self._bracketed(piece["open"])
+        if name := piece["name"]:
+            part = self._part(self._next())
+            return part._replace(regex=f"(?P<{name}__{next(self._names)}>{part.regex})")
+        if number := piece["tokens"]:
+            return Part(rf"(?:[^ .!?;\n]+ ){{0,{number}}}?", None, None, empty=True)
+        if number := piece["words"]:
+            return Part(rf"(?:\w+ ){{0,{number}}}?", None, None, empty=True)
+        if piece["list"]:
+            name = piece["list"][1:-1]
+            if name not in self._lists:
+                raise ValueError(f"no list of words is named {name!r}")
+            return _words(self._lists[name])
+        if edge := piece["edge"]:
+            return _NOTHING._replace(regex=r"\A" if edge == "^" else r"\Z")
+        if piece["one"]:
+            return Part(r"\w+ ", None, None, empty=False)
+        if end := piece["end"]:
+            return _maybe(Part(rf"\w*{re.escape(end)} ", None, None, empty=False), piece["maybe_end"])
+        word = piece["quoted"] or piece["word"]
+        if piece["more"]:
+            return _maybe(Part(rf"{re.escape(word)}\w* ", None, None, empty=False), piece["maybe"])
+        return _maybe(_words(frozenset({word})), piece["maybe"])
+
+    def _next(self) -> re.Match[str]:
+        if self._at >= len(self._pieces):
+            raise ValueError(f"a name stands before nothing: {self._text!r}")
+        self._at += 1
+        return self._pieces[self._at - 1]
+
+    def _bracketed(self, bracket: str) -> Part:
+        part = self._ways()
+        close = self._next()["close"]
+        if close is None or (bracket == "(") != (close == ")"):
+            raise ValueError(f"a bracket is not closed: {self._text!r}")
+        if close == "]*":
+            return Part(f"(?:{part.regex}){{0,{MOST_TIMES}}}", part.firsts, None, empty=True)
+        return _maybe(part, close == "]")
+
+    def _looked(self, look: str) -> Part:
+        part = self._bracketed("(")
+        if look in {">(", "!("}:
+            return _NOTHING._replace(regex=f"(?{'=' if look == '>(' else '!'}{part.regex})")
+        words = part.firsts
+        if words is None or part.regex != _words(words).regex:
+            raise ValueError(f"only single words can be looked back at: {self._text!r}")
+        behind = [(rf"\b{re.escape(w)} " if w[0].isalnum() else f"{re.escape(w)} ") for w in sorted(words)]
+        if look == "<(":
+            return _NOTHING._replace(regex="(?:" + "|".join(f"(?<={b})" for b in behind) + ")")
+        return _NOTHING._replace(regex="".join(f"(?<!{b})" for b in behind))
+
+
+def _words(words: frozenset[str]) -> Part:
+    ways = "|".join(re.escape(word) for word in sorted(words))
+    return Part(f"{ways} " if len(words) == 1 else f"(?:{ways}) ", words, words, empty=False)
+
+
+def _maybe(part: Part, left_out: object) -> Part:
+    return Part(f"(?:{part.regex})?", part.firsts, None, empty=True) if left_out else part
+
+
+def _either(ways: list[Part]) -> Part:
+    if len(ways) == 1:
+        return ways[0]
+    if all(way.firsts is not None and way.regex == _words(way.firsts).regex for way in ways):
+        return _words(frozenset().union(*(way.firsts or () for way in ways)))
+    return Part(
+        "(?:" + "|".join(way.regex for way in ways) + ")",
+        _all_of([way.firsts for way in ways]),
+        _all_of([way.needs for way in ways]),
+        empty=any(way.empty for way in ways),
+    )
+
+
+def _one_after_another(parts: list[Part]) -> Part:
+    firsts: frozenset[str] | None = frozenset()
+    for part in parts:
+        firsts = None if firsts is None or part.firsts is None else firsts | part.firsts
+        if not part.empty:
+            break
+    needs = min((p.needs for p in parts if p.needs is not None), key=_rank, default=None)
+    return Part("".join(p.regex for p in parts), firsts, needs, empty=all(p.empty for p in parts))
+
+
+def _rank(words: frozenset[str]) -> tuple[bool, int]:
+    """Return how much it helps to know that one of some words must be said: numbers are nearly always."""
+    return "#" in words, len(words)
+
+
+def _all_of(sets: list[frozenset[str] | None]) -> frozenset[str] | None:
+    known = [s for s in sets if s is not None]
+    return frozenset().union(*known) if len(known) == len(sets) else None

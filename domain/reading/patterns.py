@@ -1,0 +1,96 @@
+"""A small language for turns of phrase: patterns over the words, numbers and signs of a message.
+
+    went? up by?            words one after the other; `?` after a word that may be left out
+    up|down                 one or the other; a line of its own is another way to say it
+    [it|the weight]         what may be left out; `[it|the weight]*` up to four of them
+    (up|went up) by         brackets hold together
+    n:#                     a number, kept under the name "n"; `d:(left|right)` keeps words
+    {person}                any word of a list that is given by that name
+    swell~  ~ing            a word that begins so, or ends so
+    _  ..3                  any one word; up to three of them
+    ...5                    up to five words, numbers or signs within a sentence
+    '?'                     a sign that would mean something else here
+    >(of)  !(of)            followed by, not followed by
+    <(my)  <!(my)           right after, not right after
+    ^  $                    where the message begins, and where it ends
+
+Everything that repeats is bounded, so that looking for a pattern takes time in proportion to the length of the
+message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that nothing is
+looked for where none of them is said.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from domain.reading.message import Message
+from domain.reading.pattern_parts import compiled
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """Where a pattern was found: the first token, the token after the last, and those of its named parts."""
+
+    start: int
+    end: int
+    parts: dict[str, tuple[int, int]]
+
+
+class Pattern:
+    """A turn of phrase that can be looked for. Raises ValueError where `text` is no pattern."""
+
+    __slots__ = ("_begins", "_firsts", "_needs", "text")
+
+    def __init__(self, text: str, **lists: frozenset[str]) -> None:
+        self.text = text
+        made = compiled(text, lists)
+        self._begins = made.regex
+        self._firsts = made.firsts
+        self._needs = made.needs
+
+    def find(self, message: Message, start: int = 0, end: int | None = None) -> Iterator[Found]:
+        """Return where the pattern stands among the tokens from `start` to before `end`, none within
+        another."""
+        if self._needs is not None and message.words.isdisjoint(self._needs):
+            return
+        stop = message.place(len(message.tokens) if end is None else end)
+        after = start
+        for at in self._places(message, start, end):
+            if at >= after:
+                found = self._at(message, at, stop)
+                if found is not None:
+                    yield found
+                    after = max(found.end, at + 1)
+
+    def first(self, message: Message, start: int = 0, end: int | None = None) -> Found | None:
+        """Return the first place of the pattern, None where it is not said."""
+        return next(self.find(message, start, end), None)
+
+    def is_in(self, message: Message, start: int = 0, end: int | None = None) -> bool:
+        """Return whether the pattern is said."""
+        return self.first(message, start, end) is not None
+
+    def at(self, message: Message, start: int, end: int | None = None) -> Found | None:
+        """Return the pattern where it begins right at the token `start`, None where it does not."""
+        if not 0 <= start < len(message.tokens):
+            return None
+        return self._at(message, start, message.place(len(message.tokens) if end is None else end))
+
+    def _places(self, message: Message, start: int, end: int | None) -> Iterator[int]:
+        stop = len(message.tokens) if end is None else end
+        if self._firsts is None:
+            yield from range(start, stop)
+            return
+        places = message.places
+        said = self._firsts & message.words
+        yield from sorted(at for word in said for at in places[word] if start <= at < stop)
+
+    def _at(self, message: Message, at: int, stop: int) -> Found | None:
+        match = self._begins.match(message.spaced, message.starts[at], stop)
+        if match is None:
+            return None
+        parts = {
+            name.partition("__")[0]: message.tokens_of(*match.span(name))
+            for name, said in match.groupdict().items()
+            if said is not None
+        }
+        return Found(at, message.tokens_of(*match.span())[1], parts)
