@@ -13,8 +13,8 @@ MOST_TIMES = 4
 """How often what is marked with a star may come."""
 
 _PIECE = re.compile(
-    r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)|(?P<or>\|)"
-    r"|\.\.\.(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
+    r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)"
+    r"|(?P<or>\|)|\.\.\.(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
     r"|(?P<edge>[$^])|(?P<one>_)|(?P<word>[^\s()\[\]|'{}<>?~]+|[?](?=\s))(?P<more>~?)(?P<maybe>\??)"
     r"|~(?P<end>[^\s()\[\]|'{}<>?~]+)(?P<maybe_end>\??)"
 )

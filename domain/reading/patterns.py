@@ -14,8 +14,8 @@
     <(my)  <!(my)           right after, not right after
     ^  $                    where the message begins, and where it ends
 
-Everything that repeats is bounded, so that looking for a pattern takes time in proportion to the length of the
-message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that nothing is
+Everything that repeats is bounded, so that looking for a pattern takes time in proportion to the length of
+the message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that nothing is
 looked for where none of them is said.
 """
 
