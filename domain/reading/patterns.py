@@ -15,8 +15,8 @@
     ^  $                    where the message begins, and where it ends
 
 Everything that repeats is bounded, so that looking for a pattern takes time in proportion to the length of
-the message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that nothing is
-looked for where none of them is said.
+the message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that
+nothing is looked for where none of them is said.
 """
 
 from collections.abc import Iterator
