@@ -14,7 +14,7 @@ MOST_TIMES = 4
 
 _PIECE = re.compile(
     r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)"
-    r"|(?P<or>\|)|\.\.\.(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
+    r"|(?P<or>\|)|\.{4}(?P<all>\d+)|\.{3}(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
     r"|(?P<edge>[$^])|(?P<one>_)|(?P<word>[^\s()\[\]|'{}<>?~]+|[?](?=\s))(?P<more>~?)(?P<maybe>\??)"
     r"|~(?P<end>[^\s()\[\]|'{}<>?~]+)(?P<maybe_end>\??)"
 )
@@ -41,7 +41,7 @@ class Compiled(NamedTuple):
 _NOTHING = Part("", frozenset(), None, empty=True)
 
 
-def compiled(text: str, lists: Mapping[str, frozenset[str]]) -> Compiled:
+def compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> Compiled:
     """Return the pattern that `text` describes. Raises ValueError where it describes none."""
     part = _Reader(text, lists).whole()
     if part.empty:
@@ -52,12 +52,14 @@ def compiled(text: str, lists: Mapping[str, frozenset[str]]) -> Compiled:
 class _Reader:
     """Reads a pattern piece by piece."""
 
-    def __init__(self, text: str, lists: Mapping[str, frozenset[str]]) -> None:
+    def __init__(
+        self, text: str, lists: Mapping[str, frozenset[str] | str], names: Iterator[int] | None = None
+    ) -> None:
         self._text = text.strip()
         self._lists = lists
         self._pieces = list(self._cut())
         self._at = 0
-        self._names = count(1)
+        self._names = count(1) if names is None else names
 
     def whole(self) -> Part:
         part = self._ways(top=True)
@@ -106,15 +108,14 @@ class _Reader:
         if name := piece["name"]:
             part = self._part(self._next())
             return part._replace(regex=f"(?P<{name}__{next(self._names)}>{part.regex})")
+        if number := piece["all"]:
+            return Part(rf"(?:\S+ ){{0,{number}}}?", None, None, empty=True)
         if number := piece["tokens"]:
             return Part(rf"(?:[^ .!?;\n]+ ){{0,{number}}}?", None, None, empty=True)
         if number := piece["words"]:
             return Part(rf"(?:\w+ ){{0,{number}}}?", None, None, empty=True)
         if piece["list"]:
-            name = piece["list"][1:-1]
-            if name not in self._lists:
-                raise ValueError(f"no list of words is named {name!r}")
-            return _words(self._lists[name])
+            return self._listed(piece["list"][1:-1])
         if edge := piece["edge"]:
             return _NOTHING._replace(regex=r"\A" if edge == "^" else r"\Z")
         if piece["one"]:
@@ -125,6 +126,14 @@ class _Reader:
         if piece["more"]:
             return _maybe(Part(rf"{re.escape(word)}\w* ", None, None, empty=False), piece["maybe"])
         return _maybe(_words(frozenset({word})), piece["maybe"])
+
+    def _listed(self, name: str) -> Part:
+        if name not in self._lists:
+            raise ValueError(f"no list of words is named {name!r}")
+        listed = self._lists[name]
+        return (
+            _Reader(listed, self._lists, self._names).whole() if isinstance(listed, str) else _words(listed)
+        )
 
     def _next(self) -> re.Match[str]:
         if self._at >= len(self._pieces):

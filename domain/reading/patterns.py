@@ -5,10 +5,11 @@
     [it|the weight]         what may be left out; `[it|the weight]*` up to four of them
     (up|went up) by         brackets hold together
     n:#                     a number, kept under the name "n"; `d:(left|right)` keeps words
-    {person}                any word of a list that is given by that name
+    {person}                any word of a list that is given by that name; or what a pattern of it says
     swell~  ~ing            a word that begins so, or ends so
     _  ..3                  any one word; up to three of them
     ...5                    up to five words, numbers or signs within a sentence
+    ....5                   the same on one line, whatever sentences end there
     '?'                     a sign that would mean something else here
     >(of)  !(of)            followed by, not followed by
     <(my)  <!(my)           right after, not right after
@@ -40,7 +41,7 @@ class Pattern:
 
     __slots__ = ("_begins", "_firsts", "_needs", "text")
 
-    def __init__(self, text: str, **lists: frozenset[str]) -> None:
+    def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
         made = compiled(text, lists)
         self._begins = made.regex

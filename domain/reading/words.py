@@ -59,20 +59,18 @@ RESULT_VERBS = words_of(
 )
 """Verbs whose object is what was done."""
 
-PERSONS = "|".join(
-    sorted(
-        words_of(
-            """wife husband brother sister buddy buddies partner mate friend dad father mum mom mother son
-            daughter colleague coworker neighbour neighbor girlfriend boyfriend roommate roomie roomies
-            flatmate cousin uncle aunt grandson granddaughter grandma grandpa gran boss trainer spotter
-            flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
-            teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
-            powerlifter bodybuilder nan granny grandad grandfather grandmother hubby fiance fiancee
-            missus kids sis twin bodybuilders crossfitter instructor student"""
-        )
-    )
+PERSON_WORDS = words_of(
+    """wife husband brother sister buddy buddies partner mate friend dad father mum mom mother son
+    daughter colleague coworker neighbour neighbor girlfriend boyfriend roommate roomie roomies
+    flatmate cousin uncle aunt grandson granddaughter grandma grandpa gran boss trainer spotter
+    flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
+    teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
+    powerlifter bodybuilder nan granny grandad grandfather grandmother hubby fiance fiancee
+    missus kids sis twin bodybuilders crossfitter instructor student"""
 )
-"""People who are not the client, for patterns."""
+"""People who are not the client."""
+PERSONS = "|".join(sorted(PERSON_WORDS))
+"""The same, for expressions."""
 
 ACTIVITIES = words_of(
     """tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling

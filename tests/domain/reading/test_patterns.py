@@ -22,6 +22,8 @@ CASES = [
     ("pain ..2 knee", "pain in my knee; pain all over my knee", ["pain in my knee"]),
     ("pain ..2 knee", "pain 3 knee", []),
     ("pain ...2 knee", "pain 3, knee. pain. knee", ["pain 3 , knee"]),
+    ("pain ....2 knee", "pain. my knee", ["pain . my knee"]),
+    ("pain ....2 knee", "pain\nmy knee", []),
     ("ok '?'", "ok? ok", ["ok ?"]),
     ("left >(on|in) ", "left on, left off", ["left"]),
     ("left !(on|in)", "left on, left off", ["left"]),
@@ -51,6 +53,13 @@ def test_the_parts_of_a_phrase_keep_their_names_whichever_way_it_is_said() -> No
         Found(0, 3, {"n": (0, 1), "u": (1, 2)}),
         Found(4, 6, {"n": (5, 6)}),
     ]
+
+
+def test_a_pattern_can_be_made_of_others() -> None:
+    some = "n:# {unit}\nsome"
+    pattern = Pattern("add {some}|take {some} off", some=some, unit=words_of("kg lb"))
+    message = message_of("take 5 kg off, add some")
+    assert list(pattern.find(message)) == [Found(0, 4, {"n": (1, 2)}), Found(5, 7, {})]
 
 
 def test_a_pattern_can_be_looked_for_in_a_stretch_only() -> None:
