@@ -2,8 +2,9 @@
 
 import re
 
+from domain.reading.patterns import Pattern
 from domain.reading.request import Place
-from domain.reading.words import PERSONS, words_of
+from domain.reading.words import PERSON_WORDS, PERSONS, words_of
 
 PARTS: dict[tuple[str, ...], Place] = {
     ("neck",): "neck",
@@ -298,6 +299,24 @@ OTHERS = re.compile(
         )
     )
     + r")\b"
+)
+"""Another person or an animal, of whom something is told."""
+_SEVERAL = frozenset(f"{word}s" for word in PERSON_WORDS)
+SOMEBODY_ELSE = Pattern(
+    """
+    (my|our|his|her|their|the|a|some|this|that|your) ..1 ({person}|{persons})
+    {persons}
+    <!(like) {person} (has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)
+    {kin} (is|are)
+    (my|the|a|another|our) [other|old] {of_the_trade}
+    coach (at|of|in) (the|another)
+    he|she|his|her|hers|their|theyre|shes|hes|they
+    cat|cats|dog|dogs|horse
+""",
+    person=PERSON_WORDS,
+    persons=_SEVERAL,
+    kin=words_of("mum mom dad wife husband hubby son daughter brother sister gran kid kids partner"),
+    of_the_trade=words_of("coach client clients patient teacher pupil"),
 )
 """Another person or an animal, of whom something is told."""
 SUBORDINATE = words_of(

@@ -5,18 +5,18 @@ the answer is yes: the bot then tells the client to stop and to call for help, w
 The words themselves are next door; here stands how they are found, and how they are discounted.
 """
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import islice
 
 from domain.reading.body import is_long_past
 from domain.reading.body_parts import find_parts
-from domain.reading.body_words import JOKE_WORDS, OTHERS
+from domain.reading.body_words import JOKE_WORDS, SOMEBODY_ELSE
 from domain.reading.danger_discounts import (
     ANSWERED_NO,
-    BESIDE_ME,
+    ASKS_IN_GENERAL,
     CHEST_WITH_A_SET,
+    COLD_SWEAT,
     DENYING,
     EXERCISE_AFTER,
     FIGURES,
@@ -27,15 +27,17 @@ from domain.reading.danger_discounts import (
     ME,
     NOT_DENYING_AFTER,
     SERIOUS,
+    SHORT_OF_AIR,
     SOMEBODY_FIRST,
+    SPEAKS_OF_ME,
     SURELY_CHEST,
     SYMPTOMS,
     THOUGHT_OF,
     TRAINED_CHEST,
     TRAINING_NEAR,
 )
+from domain.reading.danger_phrases import CANNOT_USE, PHRASES
 from domain.reading.danger_words import (
-    CANNOT_USE,
     CHEST,
     CHEST_STRONG,
     DIZZY,
@@ -43,23 +45,22 @@ from domain.reading.danger_words import (
     HEART,
     HEART_ODD,
     NEARS,
-    PHRASES,
     POPS,
     WEAK,
     Near,
     Sign,
 )
 from domain.reading.message import Message
+from domain.reading.patterns import Found
 from domain.reading.request import Pain
 
-_TRIGGERS = frozenset().union(
-    *(near.places for near in NEARS), *(phrase.triggers for phrase in PHRASES), HEART, POPS
-)
 MOST_TOLD = 60
 """How many of the things that sound like signs are looked at in one message."""
 FARTHEST = 60
 """How many tokens away the words can stand that take the meaning out of a sign."""
 _LIST_OF_SYMPTOMS = frozenset({"or", "nor", ",", "/"})
+_SLEEPING = frozenset({"passed", "pass", "passing", "collapsed", "collapse", "blacked"})
+"""Words that mean sleep beside a bed or a sofa, where "fainted" does not."""
 _DENIAL_REACH = 4
 """How many words may stand between a denial and what it denies, a list of symptoms apart."""
 
@@ -81,8 +82,6 @@ def is_urgent(message: Message) -> bool:
 
 def signs(message: Message) -> tuple[Sign, ...]:
     """Return the warning signs described, each once, in the order in which they are looked for."""
-    if not message.has(_TRIGGERS):
-        return ()
     found: dict[Sign, None] = {}
     joke = message.has(JOKE_WORDS)
     for told in islice(_told(message), MOST_TOLD):
@@ -108,10 +107,9 @@ def _told(message: Message) -> Iterator[_Told]:
     for near in NEARS:
         if message.has(near.places) and message.has(near.feelings):
             yield from _told_near(message, near)
-    for phrase in PHRASES:
-        if message.has(phrase.triggers):
-            for _, start, end in message.find(phrase.pattern):
-                yield _Told(phrase.sign, start, end, (start,))
+    for sign, phrase in PHRASES:
+        for told in phrase.find(message):
+            yield _Told(sign, told.start, told.end, (told.start,))
     if message.has(HEART) and message.has(HEART_ODD) and message.has(DIZZY):
         yield from _told_near(message, Near("heart", HEART, HEART_ODD, 5))
     if message.has(POPS):
@@ -140,7 +138,7 @@ def _told_near(message: Message, near: Near) -> Iterator[_Told]:
 
 def _told_pop(message: Message) -> Iterator[_Told]:
     """Yield a pop of a part of the body that then cannot be used, in either order."""
-    useless = {message.sentence[start] for _, start, _ in message.find(CANNOT_USE)}
+    useless = {message.sentence[cannot.start] for cannot in CANNOT_USE.find(message)}
     if not useless or not find_parts(message, ()):
         return
     for at, token in enumerate(message.tokens):
@@ -164,33 +162,45 @@ def _popped_in(message: Message, at: int) -> bool:
 def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     """Return whether a sign is denied, another's, long past, a figure of speech or a joke."""
     first, last = message.sentence_span(told.start)
-    first, last = max(first, told.start - FARTHEST), min(last, told.end + FARTHEST)
-    sentence = _line(message, first, max(last, told.end))
-    before = _line(message, first, told.start)
+    first, last = max(first, told.start - FARTHEST), max(min(last, told.end + FARTHEST), told.end)
     if any(_is_denied(message, at) for at in told.keys) or _is_answered_no(message, told):
         return True
-    if _is_anothers(message, told, first, before) or is_long_past(message, first, last):
+    if _is_anothers(message, told, first) or is_long_past(message, first, last):
         return True
-    if (thought := THOUGHT_OF.search(before)) is not None:
-        return thought.group() != "you asked"
-    if IN_GENERAL.search(sentence):
-        return True
-    figure = FIGURES[told.sign].search(sentence)
-    if figure is not None and not _takes_no_meaning(message, told, figure.group(), sentence):
+    if (thought := THOUGHT_OF.first(message, first, told.start)) is not None:
+        return "asked" not in thought.parts
+    if _is_asked_in_general(message, first, last) or _is_figure(message, told, first, last):
         return True
     if told.sign == "urine" and _is_drink(message, told):
         return True
     if told.sign == "chest" and not message.text(told.start).startswith("heart"):
-        return _is_trained_chest(message, told, sentence)
-    return joke and told.sign in JESTED and not SERIOUS.search(message.line)
+        return _is_trained_chest(message, told, first, last)
+    return joke and told.sign in JESTED and not SERIOUS.is_in(message)
 
 
-def _line(message: Message, start: int, end: int) -> str:
-    """Return a stretch of the plain line."""
-    if start >= end:
-        return ""
-    starts = message.starts
-    return message.line[starts[start] : starts[end] - 1 if end < len(starts) else None]
+def _is_asked_in_general(message: Message, first: int, last: int) -> bool:
+    """Return whether a sentence asks what happens to people: "is it common to faint?"."""
+    words = message.texts(first, last)
+    return (
+        ASKS_IN_GENERAL.at(message, first) is not None
+        and not IN_GENERAL.isdisjoint(words)
+        and ME.isdisjoint(words)
+    )
+
+
+def _is_figure(message: Message, told: _Told, first: int, last: int) -> bool:
+    """Return whether words in its sentence make a sign a figure of speech.
+
+    Numbness that lasts is no foot that fell asleep, and beside a bed only "passed out" means sleep.
+    """
+    figure = FIGURES[told.sign].first(message, first, last)
+    if figure is None:
+        return False
+    if told.sign == "numb":
+        return not LASTING.is_in(message, first, last)
+    if told.sign == "faint" and "rest" in figure.parts:
+        return not _SLEEPING.isdisjoint(message.texts(told.start, told.end))
+    return True
 
 
 def _is_drink(message: Message, told: _Told) -> bool:
@@ -199,20 +209,6 @@ def _is_drink(message: Message, told: _Told) -> bool:
     if message.text(told.start) in DRINKS:
         return len(between) > 1
     return not DRINKS.isdisjoint(between[:1])
-
-
-def _takes_no_meaning(message: Message, told: _Told, figure: str, sentence: str) -> bool:
-    """Return whether words beside a sign make no figure of speech of it after all.
-
-    Numbness that lasts is no foot that fell asleep, and beside a bed only "passed out" means sleep.
-    """
-    if told.sign == "numb":
-        return LASTING.search(sentence) is not None
-    if told.sign != "faint":
-        return False
-    words = {"passed", "pass", "passing", "collapsed", "collapse", "blacked"}
-    resting = any(word in figure for word in ("sleep", "slept", "sofa", "couch", "bed"))
-    return resting and words.isdisjoint(message.texts(told.start, told.end))
 
 
 def _is_denied(message: Message, at: int) -> bool:
@@ -246,42 +242,40 @@ def _is_denied(message: Message, at: int) -> bool:
 
 def _is_answered_no(message: Message, told: _Told) -> bool:
     """Return whether a sign is asked after and answered with no, as on a list: "chest pain: no"."""
-    if told.end >= len(message.tokens):
-        return False
-    return ANSWERED_NO.match(message.line, message.starts[told.end]) is not None
+    return ANSWERED_NO.at(message, told.end) is not None
 
 
-def _is_anothers(message: Message, told: _Told, first: int, before: str) -> bool:
-    """Return whether the sign is another person's, by the words `before` it, which begin at token `first`."""
+def _is_anothers(message: Message, told: _Told, first: int) -> bool:
+    """Return whether the sign is another person's, by the words before it, which begin at token `first`."""
     if not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
         return False
-    mine = ME.search
     clause, _ = message.clause_span(told.start)
-    for other in OTHERS.finditer(before):
-        if not mine(BESIDE_ME.sub(" ", before[other.end() :])) and (
-            message.clause[message.at(message.starts[first] + other.start())] == message.clause[told.start]
-            or message.text(clause) in GOES_ON
-        ):
-            return True
-    opening = SOMEBODY_FIRST.match(f"{before} ")
+
+    def is_of(other: Found) -> bool:
+        if SPEAKS_OF_ME.is_in(message, other.end, told.start):
+            return False
+        return message.clause[other.start] == message.clause[told.start] or message.text(clause) in GOES_ON
+
+    if any(is_of(other) for other in SOMEBODY_ELSE.find(message, first, told.start)):
+        return True
+    opening = SOMEBODY_FIRST.at(message, first, told.start)
     return (
         opening is not None
-        and not mine(BESIDE_ME.sub(" ", before[opening.end() :]))
+        and not SPEAKS_OF_ME.is_in(message, opening.end, told.start)
         and message.clause[told.start] == message.clause[first]
     )
 
 
-def _is_trained_chest(message: Message, told: _Told, sentence: str) -> bool:
+def _is_trained_chest(message: Message, told: _Told, first: int, last: int) -> bool:
     """Return whether the chest is only the muscle that was trained, or where the bar comes to."""
-    if SURELY_CHEST.search(sentence):
+    words = frozenset(message.texts(first, last))
+    if SURELY_CHEST.is_in(message, first, last) or words & SHORT_OF_AIR:
         return False
-    if re.search(r"\b(?:breath\w*|air)\b", sentence) is not None:
+    if TRAINED_CHEST.is_in(message, first, last):
+        return True
+    if any(message.text(at) in CHEST_STRONG for at in told.keys):
         return False
-    if TRAINED_CHEST.search(sentence):
+    if CHEST_WITH_A_SET.is_in(message, first, last):
         return True
-    strong = any(message.text(at) in CHEST_STRONG for at in told.keys)
-    if not strong and CHEST_WITH_A_SET.search(sentence):
-        return True
-    beside = set(sentence.split()) - set(message.texts(told.start, told.end))
-    cold_sweat = re.search(r"\b(?:sweat\w*|sick|jaw|arm|faint)\b", sentence) is not None
-    return not strong and not cold_sweat and not beside.isdisjoint(TRAINING_NEAR)
+    beside = words.difference(message.texts(told.start, told.end))
+    return COLD_SWEAT.isdisjoint(words) and not beside.isdisjoint(TRAINING_NEAR)

@@ -1,79 +1,94 @@
 """What takes the meaning out of a warning sign: denials, other people, stories, jokes and trained muscles.
 
-Data only; patterns are over the plain line of a message.
+Data only.
 """
 
-import re
-
-from domain.reading.danger_words import Sign
-from domain.reading.words import PERSONS, words_of
+from domain.reading.danger_words import BREATH, Sign
+from domain.reading.patterns import Pattern
+from domain.reading.words import PERSON_WORDS, words_of
 
 EXERCISE_AFTER = words_of(
     """press day supported fly flies workout machine dip dips expander pass height size hair exercises
     exercise pump muscle muscles session"""
 )
 """Words after "chest" that make it an exercise or its muscle."""
-TRAINED_CHEST = re.compile(
-    r"\b(?:muscles?|muscular|pecs?|sore|soreness|doms|pump|pumped|stretch\w*"
-    r"|foam|shirts?|jacket|bra|jersey|growing|grow"
-    r"|(?:weights?|bar|barbell|dumbbells?|plates?|disc|kg|bell|sandbag|ball"
-    r"|vest|backpack|belt)(?: \S+){0,5} (?:on|to|against|at|across) (?:my "
-    r"|the )?chest"
-    r"|(?:touch\w*|paus\w*|off|to|onto) (?:my |the )?chest"
-    r"|chest (?:at |with |on )?(?:the |my )?(?:same|usual) (?:weights?|load))\b"
+TRAINED_CHEST = Pattern(
+    """
+    {trained}
+    {load} ....5 (on|to|against|at|across) [my|the] chest
+    {moves_to} [my|the] chest
+    chest [at|with|on] [the|my] (same|usual) (weight|weights|load)
+""",
+    trained=words_of(
+        """muscle muscles muscular pec pecs sore soreness doms pump pumped stretch stretched stretches
+        stretching foam shirt shirts jacket bra jersey growing grow"""
+    ),
+    load=words_of(
+        """weight weights bar barbell dumbbell dumbbells plate plates disc kg bell sandbag ball vest backpack
+        belt"""
+    ),
+    moves_to=words_of("touch touched touches touching pause paused pauses pausing off to onto"),
 )
 """The chest as a place that the bar comes to, or as a trained muscle."""
-CHEST_WITH_A_SET = re.compile(r"(?<!my )(?<!the )\bchest (?:\S+ ){0,3}# ?(?:x|for|kgs?|lbs?|reps?|s)\b")
+CHEST_WITH_A_SET = Pattern("<!(my|the) chest ....3 # (x|for|kg|kgs|lb|lbs|rep|reps|s)")
 """The chest as the short name of an exercise."""
 TRAINING_NEAR = words_of(
     """bench benched benching press presses pressing flies fly flys dip dips pushups push pullover pullovers
     workout yesterday touch touched pause paused up big wide proud tall"""
 )
-SURELY_CHEST = re.compile(
-    r"\b(?:feels? (?:\S+ ){0,3}(?:weight|brick|stone|band|elephant) (?:\S+ ){0,2}(?:on"
-    r"|around) (?:my|the) chest"
-    r"|chest (?:is |was )?(?:pains?|hurts?|pressure|tightness)|(?:pains?"
-    r"|pressure|tightness|press(?:es|ing)) (?:\S+ ){0,2}(?:in|on|behind) (?:my"
-    r"|the) (?:chest|breast))\b"
-)
+SURELY_CHEST = Pattern("""
+    (feel|feels) ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
+    chest [is|was] (pain|pains|hurt|hurts|pressure|tightness)
+    (pain|pains|pressure|tightness|presses|pressing) ....2 (in|on|behind) (my|the) (chest|breast)
+""")
+SHORT_OF_AIR = BREATH | words_of("breaths breathed breathless breathlessness")
+COLD_SWEAT = words_of("sweat sweats sweating sweaty sweated sick jaw arm faint")
+"""Words beside a chest that is no trained muscle then."""
 
-SERIOUS = re.compile(
-    r"\b(?:not funny|no joke|not a joke|not joking|seriously|serious|still"
-    r"|since|hours?|yesterday|days?|worried|scared|now)\b"
-)
+SERIOUS = Pattern("""
+    not (funny|joking|a joke)|no joke
+    seriously|serious|worried|scared
+    still|since|hour|hours|yesterday|day|days|now
+""")
 """Words that take the joke out of a sign."""
-LASTING = re.compile(r"\b(?:since|days?|hours? now|hours? later|still|yesterday|weeks?|does not wake)\b")
+LASTING = Pattern("since|day|days|week|weeks|still|yesterday|(hour|hours) (now|later)|does not wake")
 """Words that take the harmless out of a numb limb."""
-_ASLEEP = (
-    r"asleep|sleep(?:ing)?|slept|on (?:the|my) (?:sofa|couch|bed)|(?:in|to) (?:my )?bed"
-    r"|boredom|bored|good ?night|night coach|ate|eating|dinner|buffet"
-)
-_STORY = r"movie|film|series|episode|novel|the hero|documentary|podcast"
-_FUN = r"laugh\w*|giggl\w*|price|prices|the bill|when i saw|kidding|jk|hilarious"
-_FIGURE_WAYS: dict[Sign, tuple[str, ...]] = {
-    "chest": (
-        r"off my chest|treasure chest|just kidding",
-        r"heart attack when|(?:nearly|almost) (?:\w+ )?(?:a )?heart attack",
-        r"hurts? (?:\w+ )?(?:seeing|to see|to watch|watching)",
-    ),
-    "breath": (
-        _FUN,
-        r"hold(?:ing)? my breath|breath of fresh|tak\w+ my breath|took my breath",
-        r"(?<!not )(?:normal for me|as always|as usual|like always)",
-        r"breathing (?:exercise|technique|pattern|cue)|brac(?:e|ing)",
-    ),
-    "faint": (_ASLEEP, _FUN, r"needle", r"faint (?:hope|idea|memory|line|smell)", r"cheese"),
-    "heart": (_FUN,),
-    "head": (r"headache to", _FUN),
-    "numb": (_ASLEEP, _FUN, r"cold|ice|icy|freezing|frozen|winter|snow|dentist|sat on|dental|gloves"),
-    "tingling": (r"excit\w+", _FUN),
-    "control": (_FUN,),
-    "pop": (_FUN,),
-    "urine": (r"kidding",),
-    "bladder": (_FUN, r"(?:nearly|almost) (?:\S+ ){0,4}(?:when|because)"),
+_ASLEEP = """
+    rest:(asleep|sleep|sleeping|slept|on (the|my) (sofa|couch|bed)|(in|to) my? bed)
+    boredom|bored|goodnight|good night|night coach
+    ate|eating|dinner|buffet
+"""
+_STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
+_FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
+_FIGURE_WAYS: dict[Sign, str] = {
+    "chest": """
+        off my chest|treasure chest|just kidding
+        heart attack when
+        (nearly|almost) ..1 a? heart attack
+        (hurt|hurts) ..1 (seeing|to see|to watch|watching)
+    """,
+    "breath": """
+        {fun}
+        (hold|holding|take|takes|taking|took) my breath
+        breath of fresh
+        <!(not) (normal for me|as always|as usual|like always)
+        breathing (exercise|technique|pattern|cue)|brace|bracing
+    """,
+    "faint": "{asleep}|{fun}|needle|cheese|faint (hope|idea|memory|line|smell)",
+    "heart": "{fun}",
+    "head": "headache to|{fun}",
+    "numb": "{asleep}|{fun}|cold|ice|icy|freezing|frozen|winter|snow|gloves|dentist|dental|sat on",
+    "tingling": "excit~|{fun}",
+    "control": "{fun}",
+    "pop": "{fun}",
+    "urine": "kidding",
+    "bladder": "{fun}|(nearly|almost) ....4 (when|because)",
 }
-FIGURES = {sign: re.compile(rf"\b(?:{'|'.join((_STORY, *ways))})\b") for sign, ways in _FIGURE_WAYS.items()}
-"""Figures of speech, by the sign that they sound like."""
+FIGURES = {
+    sign: Pattern(f"{{story}}\n{ways}", story=_STORY, fun=_FUN, asleep=_ASLEEP)
+    for sign, ways in _FIGURE_WAYS.items()
+}
+"""Figures of speech, by the sign that they sound like; of "rest" are those of a limb or a client asleep."""
 JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder"})
 """Signs that are often said in jest of a hard set."""
 
@@ -94,28 +109,27 @@ SYMPTOMS = words_of(
     pins needles loss feeling control bladder legs leg arm arms hands hand feet in my the"""
 )
 """Words of a list of symptoms, all of which a "no" at its head denies."""
-ANSWERED_NO = re.compile(
-    r" ?(?:[?:=-] ?)?(?:no|nope|none|negative|nil|never|nothing|n)(?= [.,;!)\n/]"
-    r"|$| thanks| thank| so far| at all)"
-)
-THOUGHT_OF = re.compile(
-    r"\b(?:if i|if you|if my|in case|what if|would it be|should i ever|article"
-    r"|read (?:about|that)|reading about|warned|warn|leaflet|checklist"
-    r"|you asked|signs (?:of|like)|happens? if|wondering what|lesson|training course|first aid)\b"
-)
-IN_GENERAL = re.compile(
-    r"^(?:does|do|can|could|why do|why does|how common|how often|is it (?:true"
-    r"|common))\b(?=.*\b(?:happen|happens|common|cause|people|everyone|anyone"
-    r"|often)\b)"
-    r"(?!.*\b(?:i|my|me|ive|im)\b)"
-)
-BESIDE_ME = re.compile(
-    r"\b(?:next to|beside|behind|in front of|near|opposite|with|at|in|from"
-    r"|on|of|to|around|by|across from) (?:me|my)\b"
-)
-ME = re.compile(r"\b(?:i|my|ive|im|me|mine|myself)\b")
-SOMEBODY_FIRST = re.compile(
-    rf"^(?:\W*(?:and|so|but|well|yesterday|today|lol|haha) )*(?:my|our|the"
-    rf"|a|some|one)? ?(?:\w+ )?(?:{PERSONS})s? "
+ANSWERED_NO = Pattern("""
+    ['?'|:|=|-] (no|nope|none|negative|nil|never|nothing|n) >(.|,|;|!|')'|/|'\n'|$|thanks|thank|so far|at all)
+""")
+THOUGHT_OF = Pattern("""
+    if (i|you|my)|in case|what if|would it be|should i ever|wondering what
+    article|read (about|that)|reading about|leaflet|checklist|lesson|training course|first aid
+    warned|warn|signs (of|like)|(happen|happens) if
+    asked:(you asked)
+""")
+"""What is only thought or read of; after "you asked" comes what is told."""
+ASKS_IN_GENERAL = Pattern("does|do|can|could|why (do|does)|how (common|often)|is it (true|common)")
+IN_GENERAL = words_of("happen happens common cause people everyone anyone often")
+"""Words of a question that is of nobody, where it does not speak of the client."""
+ME = words_of("i my ive im me mine myself")
+SPEAKS_OF_ME = Pattern("""
+    i|ive|im|mine|myself
+    <!(to|beside|behind|of|near|opposite|with|at|in|from|on|around|by) (me|my)
+""")
+"""The client, and not only as a place: "next to me"."""
+SOMEBODY_FIRST = Pattern(
+    "[and|so|but|well|yesterday|today|lol|haha|,]* [my|our|the|a|some|one] ..1 {person}",
+    person=PERSON_WORDS | {f"{word}s" for word in PERSON_WORDS},
 )
 GOES_ON = words_of("had has have got is was were who whose he she they his her their")

@@ -1,0 +1,237 @@
+"""Turns of phrase that tell of a warning sign, as data: "I can't catch my breath", "I blacked out"."""
+
+from domain.reading.danger_words import SUDDEN, Sign
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+_LIMB = words_of(
+    "arm arms leg legs hand hands foot feet finger fingers limb limbs toes thigh calf forearm face thumb"
+)
+_MY = "[my|the|a|one|both|any|whole|left|right|#|of]*"
+_CANNOT = """
+    cant even?|cannot|can not|can no|couldnt|could not|wont|no longer|barely|hardly
+    unable to|[was] not able to|dont manage to|didnt manage to|struggling to|impossible to
+"""
+_WILL_NOT = "wont|doesnt|does not|will not"
+
+_ON_THE_CHEST = Pattern("""
+    (press|presses|pressed|pressing) me? (in|on) [my|the] (chest|breast)
+    (sitting|standing|elephant|stone|brick|weight|lies|lying) ....3 (on|in) my (chest|breast)
+""")
+_HEART_HURTS = Pattern(
+    """
+    heart [really|also|still] (hurt|hurts|pain|pains|ache|aches|is hurting|cramp|cramps) !(for|to|when i see)
+    {hurting} ....5 (in|at|around|near|of|behind) [my|the] heart
+    (having|have|think|like|is|was) ..3 heart attack
+""",
+    hurting=words_of("pain pains pressure stabbing stitch cramp pressing tightness"),
+)
+
+_NO_BREATH = Pattern(
+    """
+    {cannot} ..1 (breathe|breath)
+    {cannot} ..1 get ..1 (air|breath|oxygen)
+    {cannot} ..1 catch (my|a|any) (breath|air)
+    {cannot} get my? (air|breath) (in|back)
+    {hard} [with] [to|for] my? (breathe|breathing|breath|air)
+    hard to (take|get|draw|catch) ..3 (breath|air)
+    (trouble|difficult|difficulty|hard|problem|problems) to? (get|getting|draw|drawing|catch) ..1 (air|breath)
+    breathing {is_now} ..2 (hard|difficult|painful|impossible|tough|laboured|labored|shallow)
+    breathing (wont|doesnt|does not|will not|isnt) ..1 (settle|calm|come back|slow|settling|calming)
+    (breath|breathing) [is|was|gets] ..1 short
+    (breath|air) (goes|went|is going|is) (away|gone)
+    (short|shortness) of (breath|air)
+    (no|bad|too little|so little|little|not enough|hardly any|barely any) air !(con|conditioning)
+    breathless that? i? (cant|couldnt|had to|have to|cannot)
+    wheezing|gasping|(gasp|gasped|gasps) for (air|breath)
+    suffocating|suffocate|suffocated|suffocates|suffocation
+""",
+    cannot=_CANNOT,
+    hard=words_of(
+        """trouble difficult difficulty difficulties struggle struggles struggled struggling hard problem
+        problems fighting"""
+    ),
+    is_now="is|was|feels|felt|gets|got|has been|became|becomes",
+)
+_BREATHLESS_AT_REST = Pattern(
+    """
+    {breathless} ....8 {resting}
+    {breathless} ....8 (for no reason|not normal|just ..1 ~ing)
+    (sitting|resting|lying|still|even) ....5 (out of breath|breathless)
+""",
+    breathless="""
+        out of breath|breathless|breathlessness|puffing|winded
+        breathing [is|was] (hard|heavy|heavily)
+    """,
+    resting=words_of(
+        """sitting rest resting still minute minutes min lying walking nothing even hour hours calm stairs
+        talking shoes kitchen shower car bed"""
+    ),
+)
+
+_FAINTED = Pattern(
+    """
+    fainted|fainting|(keeled|keeling) over|lost consciousness|unconscious|syncope|(greyed|greying|grey) out
+    (pass|passed|passing|passes) out !(flyers|the|leaflets)
+    blacked out !(the|my|a)
+    (black|blacking) out !(the|my|a|curtains|blinds)
+    had a [short|brief|little] blackout
+    blackout (for|during|on|after|in) (a|the|my|#|some|squat|squats)
+    (i|ive|almost|nearly|just) collapsed
+    collapsed (in|at|after|during|on the (floor|ground|platform|gym))
+    collapse in the (shower|gym|changing)
+    (was|been) (gone|away|out) for (a|some|a few|#) ..1 {moments}
+    (nearly|almost) went out (during|on|at|in|mid)
+    out cold !(water)
+""",
+    moments=words_of("moment moments second seconds sec secs minute minutes"),
+)
+_FAINT = Pattern(
+    """
+    {feel} [a|very|so|really|bit|quite|little]* faint
+    faint (feeling|and|after|during|on|in|at|spell)
+    [so|that|too] {dizzy} that? i? (fell|almost fell|nearly fell|almost went|had to (lie|sit|hold)|collapsed)
+    {dizzy} ....3 (fell over|fell down|fell to|on the floor|collapsed)
+    saw stars and ..3 (fell|fall|keel|keeled|keeling|down|over)
+""",
+    feel="felt|feel|feeling|was|am|im|came over|nearly|almost|close to|to|gonna|get|got|so|very|bit|quite",
+    dizzy="dizzy|light headed|lightheaded|woozy",
+)
+_EYES_WENT_DARK = Pattern(
+    """
+    everything (faded|went fuzzy|got dark)
+    tunnel vision|eyes (went|go|got|turned|became|were) (black|dark)
+    (went|going|everything|vision|all|became|became all|was|turned|gone) ..1 (black|dark) ....3 {at_once}
+    black (before|in front of) my eyes
+    everything (went|goes|turned|became) (black|dark)
+    vision (went|goes|gone|going|turned) (black|dark|grey)
+""",
+    at_once=words_of("eyes vision moment second seconds sec standing stood me"),
+)
+_CAME_TO = Pattern("""
+    (people|they|someone|somebody|partner|spotter|he|she) ..3 (wake|woke|waking) me
+    woke up? on the !(sofa|couch|bed|wrong|right|plane|train|bus) _
+    (woke up|came to|came round|came around|next thing i (know|knew|remember)) ....5 (floor|ground|deck)
+""")
+
+_HEAD_AT_ONCE = Pattern(
+    """
+    {sudden} ....4 head ..1 (hurt|hurts|pain|pains|is hurting)
+    {sudden} ....7 (head pain|pain ..2 (in|of|at|behind) ....4 head)
+    head ....6 (splitting|bursting) (open|apart)
+    head ....6 (splitting|bursting) ....3 (sudden|suddenly)
+    head ..1 (hurt|hurts) ....4 (extremely|suddenly|terribly|like never|never had)
+    head ..3 (exploded|exploding|explode|explodes) ....6 (pain|headache|sudden|suddenly)
+    (head pain|pain ..2 (in|of|at) ....4 head) ....8 {nowhere}
+    (headache|headaches|migraine) ....8 {like_a_blow}
+    came on? (in one|like a|all at once|out of) ....5 headache
+""",
+    sudden=SUDDEN,
+    nowhere="nowhere|suddenly|sudden|worst|thunderclap|explosion|never before",
+    like_a_blow="""
+        like never before|like a (bomb|hammer|bolt|lightning|flash|knife|blow)
+        in (one|a) (second|moment|instant)
+    """,
+)
+
+_NUMB = Pattern(
+    """
+    {cannot} ..1 feel [anything in] {my} {limb}
+    (do not|dont|did not|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
+    {hardly} ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
+    feel nothing ..1 (in|on) {my} {limb}
+    (dont|cant|cannot|no) (feel|feeling) [anything|nothing] between my legs
+    {limb} ..1 (is|are|fell|went|has fallen) asleep ....6 (since|day|days|hour|hours|still|week|weeks)
+    (cant|cannot|dont|couldnt) ..1 feel (my|the|one) [left|right|whole] side
+    numb (between|around) my (legs|groin|saddle|crotch|buttocks)
+""",
+    cannot=_CANNOT,
+    my=_MY,
+    limb=_LIMB,
+    any_more="any more|anymore|at all|since|properly",
+    hardly="no|little|less|hardly any|barely any|lost|losing|loss of|without|zero",
+)
+_NO_CONTROL = Pattern(
+    """
+    (lost|losing|lose|loss of|no) ..1 control (of|over|in) {my} {limb}
+    {cannot} ..1 (move|control|lift|raise) (my|the|one|his) ..1 {whole_limb}
+    {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|hanging)
+    {limb} ....4 ((went|is|gone) limp|gave way and|({will_not}|wouldnt|would not) move)
+    {limb} ....4 ({will_not}|didnt|not|wouldnt|would not) (obey|obeys|obeying)
+    {limb} ({will_not}|didnt|would not) ..1 do what i (tell|want|say)
+    {limb} ....4 {will_not} (close|open|respond|react)
+    {limb} ....4 (did not|didnt|not) (react|respond)
+    {limb} ....6 {cannot} control (it|them)
+    {cannot} grip anything
+    (wanted|tried) to (lift|move|raise) my ..1 (arm|leg|hand|foot) ....5 (not|nothing|didnt|wouldnt)
+""",
+    cannot=_CANNOT,
+    will_not=_WILL_NOT,
+    my=_MY,
+    limb=_LIMB,
+    whole_limb=words_of("arm arms leg legs foot feet hand hands finger fingers toes"),
+)
+_LIMB_DRAGS = Pattern("""
+    foot ..1 (slaps|slapping)
+    (foot|leg) ..1 (drops|dropping|drags|dragging|flops|flopping)
+    (dragging|drag) my ..1 (foot|leg)
+    (keep|keeps) (flopping|dropping|dragging)
+""")
+_STROKE = Pattern("""
+    (face|mouth|eye) ....3 (droopy|drooping|droops|hanging)
+    slurred speech|speech [is|was|got] slurred
+    (having|have|think|like) ..3 a stroke !(of)
+""")
+
+_BLADDER = Pattern(
+    """
+    (wet|peed|pissed|weed) (myself|my (pants|trousers|shorts|leggings|self))
+    (lost|lose|losing|loss of|no) ..1 control (of|over) [my|the] (bladder|pee|wee|urine|bowel|bowels)
+    {cannot} ..1 (hold|control|feel) [my|the] (bladder|pee|wee|urine|bowel|bowels|water)
+    (lost|no|loss of) (bladder|bowel) control
+    bladder (just went|emptied|gave|control (is|was) gone)
+    ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
+    (leak|leaking|leaked) ..1 (urine|pee|wee)
+    incontinent|incontinence
+""",
+    cannot=_CANNOT,
+)
+_DARK_URINE = Pattern("""
+    passing (dark|brown|blood|red)
+    my water (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
+""")
+
+PHRASES: tuple[tuple[Sign, Pattern], ...] = (
+    ("chest", _ON_THE_CHEST),
+    ("chest", _HEART_HURTS),
+    ("breath", _NO_BREATH),
+    ("breath", _BREATHLESS_AT_REST),
+    ("faint", _FAINTED),
+    ("faint", _FAINT),
+    ("faint", _EYES_WENT_DARK),
+    ("faint", _CAME_TO),
+    ("head", _HEAD_AT_ONCE),
+    ("numb", _NUMB),
+    ("control", _NO_CONTROL),
+    ("control", _LIMB_DRAGS),
+    ("control", _STROKE),
+    ("bladder", _BLADDER),
+    ("urine", _DARK_URINE),
+)
+"""Signs by the turns of phrase that tell of them."""
+
+CANNOT_USE = Pattern(
+    """
+    {cannot} ..3 {use}
+    ({will_not}) (go up|bend|move|straighten|lift|take ..1 weight)
+    no weight (on|through)
+    cant at all
+""",
+    cannot=_CANNOT,
+    will_not=_WILL_NOT,
+    use=words_of(
+        """walk stand bear put move bend straighten lift raise load step extend weight turn use flex grip
+        rotate"""
+    ),
+)
+"""What a joint or a limb cannot do any more, beside a pop."""
