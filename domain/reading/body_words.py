@@ -2,9 +2,8 @@
 
 import re
 
-from domain.reading.patterns import Pattern
 from domain.reading.request import Place
-from domain.reading.words import PERSON_WORDS, PERSONS, words_of
+from domain.reading.words import PERSONS, words_of
 
 PARTS: dict[tuple[str, ...], Place] = {
     ("neck",): "neck",
@@ -227,60 +226,7 @@ NEGATIONS = words_of(
     havent hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne deny denies denied"""
 )
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
-OVER_NOW = re.compile(
-    r"\b(?:(?:is |its |feels? |all |are |was |were |seems? |totally |completely |much |now )?(?:fine|good"
-    r"|ok|okay|chill|better|great|gone|alright|healed|cured|happy|sorted) (?:now|again|today|anymore"
-    r"|though)"
-    r"|(?:(?:pains?|headaches?|ache|soreness) (?:is |are |has )?gone|no longer"
-    r"|any ?more|anymore|not any more|went away|gone away|has gone|is gone"
-    r"|are gone|all gone|cleared up|disappeared|vanished|pain free|painfree|painless|healed|recovered"
-    r"|back to normal|stopped hurting|settled)"
-    r"|now (?:its |it is |theyre )?(?:fine|good|ok|okay|better|gone|great|all good))\b"
-)
 STILL = frozenset({"still", "again", "worse"})
-LONG_PAST = re.compile(
-    r"\b(?:used to|last (?:year|month|season|winter|summer|spring|autumn)|(?:years?|months?|decades?) ago"
-    r"|ages ago|back in #(?! (?:days?|hours?|min|mins|minutes|sec|secs|weeks?"
-    r"|months?)\b)|as a (?:kid|child|teenager)|when i was|old (?:\w+ ){0,2}injury"
-    r"|childhood|in my (?:twenties|teens|thirties|youth)|back then|years back|months back|in the past)(?!\w)"
-)
-CONDITIONAL = re.compile(
-    r"\b(?:if|in case|whenever|unless|should i feel|what happens when|worried (?:about|that)|afraid (?:of"
-    r"|that)|scared (?:of|that)|avoid|prevent|preventing|hope|hoping|so that|dont want|wouldnt want"
-    r"|before it|supposed to|will|gonna|going to|might|could|meant to|does it mean)\b"
-)
-FIGURES = re.compile(
-    r"\b(?:pain in the (?:neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (?:ass|arse|butt"
-    r"|backside)|painfully (?:slow\w*|obvious|early|long|heavy|hard|boring|aware|close|clear|honest|late)|"
-    r"hurts? from (?:all the )?(?:laughing|smiling|grinning)|hurts? (?:\w+ )?in (?:a"
-    r"|the) (?:good|best) way|headache to \w+"
-    r"|headache for me|screaming (?:at|kids)|"
-    r"no pain (?:,? ?)no gain|pain to (?:park|set|get|load|find|book|carry|clean|log|type|reach|sort)"
-    r"|(?:such|what|real|bit of|is|was|are) an? (?:absolute |total |real |right |royal |huge "
-    r"|proper )?pain(?! in (?:my|the)\b)(?! (?:here|there|when|near|under|behind|around))|"
-    r"pain cave|feel the pain|(?:my )?(?:wallet|bank account|purse|pride|ego|feelings|soul|heart|brain"
-    r"|eyes|ears|bank balance)(?: \w+)? (?:hurts?|aches?|is hurting)|hurts? (?:my|the|your|his"
-    r"|her) (?:wallet|pride|ego|feelings|soul|heart|brain|eyes|ears|bank)|"
-    r"(?:doesnt|dont|didnt|wouldnt|cant|wont|never) hurt to|wouldnt hurt|hurts? so good|hurt so good"
-    r"|good pain|good hurt|"
-    r"swollen (?:head|ego)|big head|sharp (?:at )?#|# sharp|# (?:am|pm|oclock) sharp|look(?:ing|s"
-    r"|ed)? sharp|stay sharp|"
-    r"pulled (?:it|this|that) off|pulled through|pulled out|pulled up|pulled over|pulled an all|pain au"
-    r"|growing pains|"
-    r"hurting for(?! (?:a|#|days|weeks|months|ages|some|about|over)\b)|hurts to (?:look"
-    r"|watch|see|say|admit|think|leave|miss|pay)|sore (?:loser|subject|point"
-    r"|spot with)|achievement|"
-    r"(?:stairs?|steps|you|this|that|it|work|traffic|commute|heat|boss|programme|program|coach|squats"
-    r"|lunges|workout|exams?|kids) (?:is|are|were|was|r) killing me|"
-    r"bleeding heart|heartache|cold sore|sore throat|stiff (?:drink|competition|upper lip)"
-    r"|stiff leg(?:ged)?|neck and neck|pinch (?:me|of)|plate pinch\w*|pinch (?:grip|hold)|at a pinch"
-    r"|sharp(?:er)? (?:knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)"
-    r"|strained (?:relationship|voice)|no strain no gain)\b"
-)
-STORY = re.compile(
-    r"\b(?:movie|film|series|episode|novel|hero|documentary|podcast|article|leaflet|checklist|lesson)\b"
-)
-"""What is told of in a story, a lesson or a list, and of nobody here."""
 JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")
 
 _KIN = "mum|mom|dad|wife|husband|hubby|son|daughter|brother|sister|gran|kids?|partner"
@@ -299,24 +245,6 @@ OTHERS = re.compile(
         )
     )
     + r")\b"
-)
-"""Another person or an animal, of whom something is told."""
-_SEVERAL = frozenset(f"{word}s" for word in PERSON_WORDS)
-SOMEBODY_ELSE = Pattern(
-    """
-    (my|our|his|her|their|the|a|some|this|that|your) ..1 ({person}|{persons})
-    {persons}
-    <!(like) {person} (has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)
-    {kin} (is|are)
-    (my|the|a|another|our) [other|old] {of_the_trade}
-    coach (at|of|in) (the|another)
-    he|she|his|her|hers|their|theyre|shes|hes|they
-    cat|cats|dog|dogs|horse
-""",
-    person=PERSON_WORDS,
-    persons=_SEVERAL,
-    kin=words_of("mum mom dad wife husband hubby son daughter brother sister gran kid kids partner"),
-    of_the_trade=words_of("coach client clients patient teacher pupil"),
 )
 """Another person or an animal, of whom something is told."""
 SUBORDINATE = words_of(

@@ -9,9 +9,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import islice
 
-from domain.reading.body import is_long_past
+from domain.reading.body_denials import is_long_past
 from domain.reading.body_parts import find_parts
-from domain.reading.body_words import JOKE_WORDS, SOMEBODY_ELSE
+from domain.reading.body_phrases import SOMEBODY_ELSE
+from domain.reading.body_words import JOKE_WORDS
 from domain.reading.danger_discounts import (
     ANSWERED_NO,
     ASKS_IN_GENERAL,

@@ -1,0 +1,97 @@
+"""Whether a word of pain tells of none: denied, another's, a story's, long past, over, or thought of."""
+
+from domain.reading.body_phrases import (
+    CONDITIONAL,
+    IF_MY,
+    LONG_PAST,
+    MAY_I,
+    OVER_NOW,
+    SOMEBODY_ELSE,
+    STORY,
+)
+from domain.reading.body_spans import spans
+from domain.reading.body_words import NEGATIONS, STILL, UNTIL
+from domain.reading.message import Message
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+_FREE = words_of("free killers killer relief meds")
+_NOT_BUT = words_of("only just sure great ideal happy good")
+"""Words after "not" that make it no denial."""
+_CANT_BUT = words_of("hurt have feel get really even")
+"""Words after "cant" or "dont" that are needed to make it a denial."""
+_NO = words_of("no nope none nil negative nothing")
+_MINE = words_of("i my ive im me")
+_BUT_MY = Pattern("but my")
+_OVER_REACH = 8
+"""How many tokens before a pain it can stand that something is over."""
+
+
+def is_not_told(message: Message, at: int) -> bool:
+    """Return whether the pain of a word is denied, another's, long past, over, or only thought of."""
+    first, last, start, _ = spans(message, at)
+    return is_denied(message, at, start) or _is_not_now(message, at, first, last, start)
+
+
+def is_denied(message: Message, at: int, start: int) -> bool:
+    """Return whether a word is denied in its clause: no pain, did not hurt, pain free, pain: none."""
+    if message.text(at + 1) in _FREE or _is_answered_no(message, at):
+        return True
+    for i in range(at - 1, max(start, at - 7) - 1, -1):
+        text = message.text(i)
+        if text in {"and", "but", "just", "only"} and i < at - 1 and message.text(i - 1) != "not":
+            return False
+        if text in NEGATIONS:
+            after = message.text(i + 1)
+            if text == "not" and after in _NOT_BUT:
+                continue
+            if text in {"cant", "couldnt", "dont", "wont"} and after not in _CANT_BUT:
+                continue
+            if text == "without" and not {"cant", "cannot", "couldnt"}.isdisjoint(message.texts(start, i)):
+                return False
+            return UNTIL.isdisjoint(message.texts(i, min(len(message.tokens), at + 5)))
+    return False
+
+
+def _is_answered_no(message: Message, at: int) -> bool:
+    """Return whether a pain is only asked after, and answered with no: "knee pain: none"."""
+    mark = at + 1
+    if message.text(mark) in {":", "?", "-", "="}:
+        mark += 1
+    return message.text(mark) in _NO and message.text(mark + 1) in {"", ".", ",", ";", "!", "\n", ")"}
+
+
+def _is_not_now(message: Message, at: int, first: int, last: int, start: int) -> bool:
+    """Return whether the pain is another's, a story's, long past, over, or only thought of."""
+    if any(
+        other.start <= at and _MINE.isdisjoint(message.texts(other.end, at))
+        for other in SOMEBODY_ELSE.find(message, first, last)
+    ):
+        return True
+    if not STORY.isdisjoint(message.texts(first, at)):
+        return True
+    if CONDITIONAL.is_in(message, start, at) and not (
+        IF_MY.is_in(message, start, at) and MAY_I.is_in(message, first, at)
+    ):
+        return True
+    if not STILL.isdisjoint(message.texts(first, last)):
+        return False
+    return _is_over(message, at, first, last) or is_long_past(message, first, last)
+
+
+def _is_over(message: Message, at: int, first: int, last: int) -> bool:
+    """Return whether a pain is gone; in "all gone, but my knee" or "good now, knee hurts" it is not."""
+    over = OVER_NOW.first(message, first, last)
+    if over is None or over.start < at - _OVER_REACH:
+        return False
+    if over.end <= at and not {",", "but"}.isdisjoint(message.texts(over.end, at)):
+        return False
+    return not _BUT_MY.is_in(message, min(at, over.end), max(at, over.start))
+
+
+def is_long_past(message: Message, first: int, last: int) -> bool:
+    """Return whether a stretch of the message tells of long ago: "years ago", "in 2015"."""
+    return LONG_PAST.is_in(message, first, last) or any(
+        message.text(at - 1) in {"in", "since", "from"} and 1900 < (message.value(at) or 0) < 2100
+        for at in range(first, last)
+    )

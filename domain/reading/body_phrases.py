@@ -1,0 +1,137 @@
+"""Turns of phrase about what hurts, as data: those that tell of pain, and those that take it back."""
+
+from domain.reading.patterns import Pattern
+from domain.reading.words import PERSON_WORDS, words_of
+
+TROUBLES_ME = Pattern(
+    """
+    (is|are|was|were|been|being) [really|absolutely] ((killing|bothering|bugging) me|{complaining})
+    (is|are|was|were|been|being) [really|absolutely] giving me ..2 {trouble}
+    (gives|gave|giving) me [some|a lot of|a bit of] {trouble}
+    (acting|playing|flared|flaring) up
+    (bothers|hurts|stings) me
+""",
+    complaining="acting up|playing up|complaining|in agony|unhappy|screaming",
+    trouble=words_of("trouble grief bother jip gyp"),
+)
+WENT = Pattern(
+    """
+    (something|it) [has|had] {went} >(me? (in|at|on|around|behind|under|near|deep))
+    a (pull|pop|snap|tear|tweak|crunch|strain|stab) >((in|at|behind|under|near) (my|the))
+    my [lower|upper] (back|neck|knee|shoulder|hip) [just|has|have] {gave_way} >({where_it_went})
+    have it? bad >((at|in|on) (my|the))
+    (in|at) the ....3 it has pulled
+""",
+    went=words_of(
+        """pull pulls go went give gave tear tore snap snapped pop popped pinch twinge strain tweak crunch
+        pulled sting stings"""
+    ),
+    gave_way="went out?|gone|gave (out|way)|is out|locked up",
+    where_it_went="on|in|at|during|again|when|.|,|!|$",
+)
+"""Something went somewhere; what tells it ends with the word by which it hurts."""
+
+HURTS_SOMEWHERE = Pattern("""
+    something [in there] (hurt|hurts|pulled|popped|went|is hurting|painful|tore)
+    (sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) (pain|pains)
+    <!(does|will|should) it really? (hurt|hurts) (a lot|badly|bad|like hell|when|on|during|doing)
+    in [a lot of|so much] pain
+""")
+IT_HURTS = Pattern(
+    """
+    [{ouch}] ((it|that|this) {very} hurts|it {very} hurt) now? [.|!]* $
+    {ouch} (it|that|this) {very} (hurt|hurts) [a lot|badly] [.|!]* $
+""",
+    ouch="(ow|ouch|argh) [,|.|!]*",
+    very="[really|still|actually]",
+)
+"""A sentence that tells nothing else."""
+
+FIGURES = Pattern(
+    """
+    pain in the (neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (ass|arse|butt|backside)
+    (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
+    (pain|headache) to {task}|headache (to _|for me)
+    no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au
+    painfully {much}|painfully slow~
+
+    (hurt|hurts) ..1 in (a|the) (good|best) way|(hurt|hurts) so good
+    (hurt|hurts) from [all the] (laughing|smiling|grinning)
+    [my] ({dear}|bank account|purse|bank balance) ..1 (hurt|hurts|ache|aches|is hurting)
+    (hurt|hurts) (my|the|your|his|her) ({dear}|bank)
+    (doesnt|dont|didnt|wouldnt|cant|wont|never) hurt to|wouldnt hurt
+    hurts to (look|watch|see|say|admit|think|leave|miss|pay)
+    hurting for !(a|#|days|weeks|months|ages|some|about|over)
+    {deeds} (is|are|were|was|r) killing me|screaming (at|kids)
+
+    pulled (it|this|that) off|pulled (through|out|up|over|an all)
+    swollen (head|ego)
+    # (am|pm|oclock) sharp|(look|looks|looking|looked|stay) sharp
+    (sharp|sharper) (knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)
+    sore (loser|subject|point|throat|spot with)|cold sore
+    stiff (drink|competition|upper lip|leg|legged)
+    pinch (me|of|grip|hold)|plate (pinch|pinches|pinching|pinched)|at a pinch
+    strained (relationship|voice)
+""",
+    great="[absolute|total|real|right|royal|huge|proper]",
+    where_it_is=words_of("here there when near under behind around"),
+    task=words_of("park set get load find book carry clean log type reach sort"),
+    much=words_of("obvious early long heavy hard boring aware close clear honest late"),
+    dear=words_of("wallet pride ego feelings soul heart brain eyes ears"),
+    deeds=words_of(
+        """stair stairs step steps you this that it work traffic commute heat boss programme program coach
+        squats lunges workout exam exams kids"""
+    ),
+)
+"""Figures of speech with words of pain."""
+
+_SEVERAL = frozenset(f"{word}s" for word in PERSON_WORDS)
+SOMEBODY_ELSE = Pattern(
+    """
+    (my|our|his|her|their|the|a|some|this|that|your) ..1 ({person}|{persons})
+    {persons}
+    <!(like) {person} (has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)
+    {kin} (is|are)
+    (my|the|a|another|our) [other|old] {of_the_trade}
+    coach (at|of|in) (the|another)
+    he|she|his|her|hers|their|theyre|shes|hes|they
+    cat|cats|dog|dogs|horse
+""",
+    person=PERSON_WORDS,
+    persons=_SEVERAL,
+    kin=words_of("mum mom dad wife husband hubby son daughter brother sister gran kid kids partner"),
+    of_the_trade=words_of("coach client clients patient teacher pupil"),
+)
+"""Another person or an animal, of whom something is told."""
+
+OVER_NOW = Pattern(
+    """
+    {is_all} ({fine}|chill|alright|healed|cured|happy|sorted) (now|again|today|anymore|though)
+    now [its|it is|theyre] ({fine}|all good)
+    (pain|pains|headache|headaches|ache|soreness) [is|are|has] gone
+    no longer|not? any more|anymore|pain free|painfree|painless
+    (went|gone) away|(has|is|are|all) gone|disappeared|vanished
+    cleared up|healed|recovered|settled|back to normal|stopped hurting
+""",
+    is_all="[is|its|feel|feels|all|are|was|were|seem|seems|totally|completely|much|now]",
+    fine=words_of("fine good ok okay better gone great"),
+)
+LONG_PAST = Pattern("""
+    used to|when i was|as a (kid|child|teenager)|childhood|in my (twenties|teens|thirties|youth)
+    last (year|month|season|winter|summer|spring|autumn)
+    (year|years|month|months|decade|decades|ages) ago|(years|months) back
+    back in # !(day|days|hour|hours|min|mins|minutes|sec|secs|week|weeks|month|months)
+    back then|in the past|old ..2 injury
+""")
+CONDITIONAL = Pattern("""
+    if|in case|whenever|unless|should i feel|what happens when|does it mean
+    (worried|afraid|scared) (about|that|of)
+    avoid|prevent|preventing|so that|(dont|wouldnt) want|before it
+    hope|hoping|supposed to|meant to|will|gonna|going to|might|could
+""")
+"""A pain that is only thought of."""
+IF_MY = Pattern("if my")
+MAY_I = Pattern("(should|can|could|shall|may|do|must) i|is it (ok|okay|fine|bad|alright|safe)")
+"""A question about what hurts already: "should I squat if my knee hurts?"."""
+STORY = words_of("movie film series episode novel hero documentary podcast article leaflet checklist lesson")
+"""What is told of in a story, a lesson or a list, and of nobody here."""
