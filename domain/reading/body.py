@@ -24,7 +24,6 @@ from domain.reading.body_words import (
     MUSCLES,
     NEEDS_PART,
     PART_FIRST,
-    TRIGGERS,
 )
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -33,6 +32,7 @@ from domain.reading.words import words_of
 
 MOST_WORDS = 24
 """How many words of pain of one message are looked at; nobody needs more to say where it hurts."""
+_TELLING = HURT | ACHE
 _SCORE_SIGNS = frozenset({"/", "out", "on", "of", "from", "over"})
 _HURTS = words_of("hurt hurts hurting painful")
 _STILL_IS = words_of("is are was were still really now just always again today")
@@ -43,7 +43,7 @@ _ON_IT = words_of(": - on in during doing with at the my")
 
 def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     """Return the places that hurt now or hurt in the workout told of, in order, each once."""
-    if not message.has(TRIGGERS) and not (message.has(PART_FIRST) and message.has(_SCORE_SIGNS)):
+    if not _may_hurt(message):
         return ()
     parts = find_parts(message, named)
     own = own_scores(message, parts)
@@ -63,14 +63,20 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     return _merged(tuple(p for p in found.values() if p.score != 0))
 
 
+def _may_hurt(message: Message) -> bool:
+    """Return whether anything is said that can tell of pain; nearly every message says nothing of the kind."""
+    return (
+        message.has(_TELLING)
+        or (message.has(PART_FIRST) and message.has(_SCORE_SIGNS))
+        or TROUBLES_ME.is_in(message)
+        or WENT.is_in(message)
+    )
+
+
 def _told_at(message: Message, parts: list[Part], scores: set[int]) -> list[int]:
     """Return the tokens by which pain is told, in order: words, turns of phrase and scores of a part."""
     figures = {at for figure in FIGURES.find(message) for at in range(figure.start, figure.end)}
-    told = {
-        at
-        for at, token in enumerate(message.tokens)
-        if (token.text in HURT or token.text in ACHE) and at not in figures
-    }
+    told = {at for at, token in enumerate(message.tokens) if token.text in _TELLING and at not in figures}
     for pattern in (TROUBLES_ME, WENT):
         told.update(found.end - 1 for found in pattern.find(message) if found.end - 1 not in figures)
     told.update(at for at in scores if is_out_of_ten(message, at))

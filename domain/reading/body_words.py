@@ -212,14 +212,6 @@ ACHE = words_of(
 )
 """Words that tell of pain in a joint, the neck or the back; in a muscle only with a score."""
 CLICKS = frozenset({"clicks", "clicking", "clicky", "clicked", "creaky"})
-TRIGGERS = (
-    HURT
-    | ACHE
-    | words_of(
-        """killing something felt snap tear tweak playing acting bothers pop popped trouble gives gave
-    bugging giving grief complaining screaming bad pulls"""
-    )
-)
 
 NEGATIONS = words_of(
     """no not without never didnt doesnt dont isnt wasnt arent werent nothing zero none neither nor hardly
@@ -247,7 +239,3 @@ OTHERS = re.compile(
     + r")\b"
 )
 """Another person or an animal, of whom something is told."""
-SUBORDINATE = words_of(
-    """when while whilst whenever as during after before because from since on if at with lifting doing
-    bending raising"""
-)
