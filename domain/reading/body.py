@@ -64,7 +64,7 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
 
 
 def _may_hurt(message: Message) -> bool:
-    """Return whether anything is said that can tell of pain; nearly every message says nothing of the kind."""
+    """Return whether anything is said that can tell of pain; most messages say nothing of the kind."""
     return (
         message.has(_TELLING)
         or (message.has(PART_FIRST) and message.has(_SCORE_SIGNS))

@@ -55,6 +55,10 @@ from domain.reading.message import Message
 from domain.reading.patterns import Found
 from domain.reading.request import Pain
 
+_TELLING = frozenset().union(
+    *(near.places for near in NEARS), *(phrase.needs or () for _, phrase in PHRASES), HEART, POPS
+)
+"""Words of which one is said in every sign."""
 MOST_TOLD = 60
 """How many of the things that sound like signs are looked at in one message."""
 FARTHEST = 60
@@ -83,6 +87,8 @@ def is_urgent(message: Message) -> bool:
 
 def signs(message: Message) -> tuple[Sign, ...]:
     """Return the warning signs described, each once, in the order in which they are looked for."""
+    if not message.has(_TELLING):
+        return ()
     found: dict[Sign, None] = {}
     joke = message.has(JOKE_WORDS)
     for told in islice(_told(message), MOST_TOLD):

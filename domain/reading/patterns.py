@@ -37,21 +37,24 @@ class Found:
 
 
 class Pattern:
-    """A turn of phrase that can be looked for. Raises ValueError where `text` is no pattern."""
+    """A turn of phrase that can be looked for. Raises ValueError where `text` is no pattern.
 
-    __slots__ = ("_begins", "_firsts", "_needs", "text")
+    `needs` are words of which one must be said, None where it can be said with any.
+    """
+
+    __slots__ = ("_begins", "_firsts", "needs", "text")
 
     def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
         made = compiled(text, lists)
         self._begins = made.regex
         self._firsts = made.firsts
-        self._needs = made.needs
+        self.needs = made.needs
 
     def find(self, message: Message, start: int = 0, end: int | None = None) -> Iterator[Found]:
         """Return where the pattern stands among the tokens from `start` to before `end`, none within
         another."""
-        if self._needs is not None and message.words.isdisjoint(self._needs):
+        if self.needs is not None and message.words.isdisjoint(self.needs):
             return
         stop = message.place(len(message.tokens) if end is None else end)
         after = start
