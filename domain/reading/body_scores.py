@@ -1,26 +1,37 @@
 """Scores from 0 to 10 that a client puts on a pain, each told from the reps, loads and efforts beside it."""
 
-import re
 from collections.abc import Sequence
 from decimal import Decimal
 
 from domain.reading.body_parts import Part
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
+from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
-_SCORE = re.compile(
-    r"(?:(?P<low># (?:-|to|or) ))?(?P<a>#) ?(?:/|out of|from|of|auf|on|over) (?:10|ten|(?P<ten>#))"
-    r"|\b(?:pain|ache|soreness|hurts?)(?: (?:level|score|scale|was|is|at|of|about|around|maybe|like|a|an"
-    r"|:|=|now|roughly|,|just|only|rated|rating|probably|intensity|down|up|to|went|between # and))* (?P<b>#)"
-    r"(?! (?:kg|kgs|lbs?|reps?|x|sets?|times|days?|weeks?|sec|min|years?|s\b|for|and #|/|@))"
-    r"(?: (?:/|out of|from|of|over) #)?"
-    r"|\b(?:(?:maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a solid|rate it"
-    r"|give it|only|just|solid|call it)(?: a| an| at| about)? )(?P<c>#)(?= [.,!)\n;]| or| at (?:most"
-    r"|worst)| now| when| on (?:the|a)| i\b| though| but| and|$)"
-    r"|\b(?:level|score|scale)(?: (?:of|is|was|:|a))? (?P<d>#)"
-    r"|\ba (?P<e>#) (?:on|out)\b"
+_SCORE = Pattern(
+    """
+    [# (-|to|or)] score:# ({out_of}|/|on|auf) (ten|ten:#)
+    (pain|ache|soreness|hurt|hurts) [{leading_to}]* [{leading_to}]* told:# !({counted}) [{out_of} #]
+    {about} [a|an|at|about] alone:# >({ending})
+    (level|score|scale) [of|is|was|:|a] score:#
+    a score:# (on|out)
+""",
+    out_of="out of|from|of|over",
+    leading_to="""
+        level|score|scale|intensity|rated|rating|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,
+        just|only|probably|down|up|to|went|between # and
+    """,
+    counted="""
+        kg|kgs|lb|lbs|rep|reps|x|set|sets|time|times|day|days|week|weeks|sec|min|year|years|s|for|and #|/|@
+    """,
+    about="""
+        maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a? solid|rate it|give it
+        only|just|call it
+    """,
+    ending=".|,|!|')'|;|'\n'|$|or|at (most|worst)|now|when|on (the|a)|i|though|but|and",
 )
+"""Scores; one that is "told" comes after the word of pain, and one that is "alone" counts only after it."""
 _TO_SCORE = words_of("at is was a about , : maybe like around now ( still today hurts hurt pain painful")
 """Words that may stand between a part and its own score."""
 _OUT_OF = words_of("/ out of on from over")
@@ -94,23 +105,16 @@ def score_of(message: Message, at: int, start: int, end: int, last: int) -> Deci
 
 
 def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | None:
-    starts = message.starts
-    if first >= stretch:
-        return None
-    begin = starts[first]
-    line = message.line[begin : starts[stretch] - 1 if stretch < len(starts) else None]
-    for match in _SCORE.finditer(line):
-        group = next(g for g in ("a", "b", "c", "d", "e") if match[g])
-        place = message.at(begin + match.start(group))
+    for found in _SCORE.find(message, first, stretch):
+        kind = next(name for name in ("score", "told", "alone") if name in found.parts)
+        place, _ = found.parts[kind]
         value = message.value(place)
-        if match["ten"] and message.value(message.at(begin + match.start("ten"))) != 10:
+        if "ten" in found.parts and message.value(found.parts["ten"][0]) != 10:
             continue
         if value is None or not 0 <= value <= 10 or message.taken[place] not in {"", "score"}:
             continue
-        if (group == "c" and place < at) or (group == "a" and message.text(place - 1) in {"x", "*"}):
+        if (kind == "alone" and place < at) or message.text(place - 1) in {"x", "*"}:
             continue
-        whole_end = message.at(begin + match.end() - 1) + 1
-        whole_start = place if group == "b" else message.at(begin + match.start())
-        message.take(whole_start, max(whole_end, place + 1), "score")
+        message.take(place if kind == "told" else found.start, found.end, "score")
         return value
     return None

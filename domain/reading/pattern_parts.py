@@ -9,8 +9,13 @@ from collections.abc import Iterator, Mapping
 from itertools import count
 from typing import NamedTuple
 
+from domain.reading.words import words_of
+
 MOST_TIMES = 4
 """How often what is marked with a star may come."""
+
+_OFTEN = words_of("# x , . - a the this that i my me you it is was do had not just at for in of on to out")
+"""What is said in so many messages that it helps little to look for it first."""
 
 _PIECE = re.compile(
     r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)"
@@ -196,8 +201,8 @@ def _one_after_another(parts: list[Part]) -> Part:
 
 
 def _rank(words: frozenset[str]) -> tuple[bool, int]:
-    """Return how much it helps to know that one of some words must be said: numbers are nearly always."""
-    return "#" in words, len(words)
+    """Return how little it helps to know that one of some words must be said."""
+    return not _OFTEN.isdisjoint(words), len(words)
 
 
 def _all_of(sets: list[frozenset[str] | None]) -> frozenset[str] | None:
