@@ -1,13 +1,12 @@
 """`read`: what a message, or each of a stream of requests, is understood to mean."""
 
-import json
 import sys
 from datetime import datetime
 from typing import TextIO
 
 from bot.wording.reading import reading_lines
 from domain.reading import Request, read
-from domain.reading.wire import BrokenLineError, reading_to_json, request_from_json
+from domain.reading.wire import BrokenLineError, line_of, reading_to_line, request_from_json
 from domain.units import Unit
 
 _UNITS: dict[str, Unit] = {"kg": "kg", "lb": "lb"}
@@ -39,12 +38,12 @@ def read_stream(requests: TextIO, readings: TextIO, faults: TextIO) -> int:
         if not line.strip():
             continue
         try:
-            answer = reading_to_json(read(request_from_json(line)))
+            answer = reading_to_line(read(request_from_json(line)))
         except BrokenLineError as error:
             print(f"line {number}: {error}", file=faults)
-            answer = {"error": str(error)}
+            answer = line_of({"error": str(error)})
             status = 1
         # Each line goes out at once: whoever asks may wait for the answer before the next request.
-        readings.write(json.dumps(answer, ensure_ascii=False) + "\n")
+        readings.write(answer + "\n")
         readings.flush()
     return status

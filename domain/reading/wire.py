@@ -10,6 +10,8 @@ from decimal import Decimal, InvalidOperation
 from functools import lru_cache
 from typing import Any
 
+import orjson
+
 from domain.reading.request import OpenSet, Planned, Reading, Request
 from domain.sets import TrainingSet
 
@@ -23,11 +25,32 @@ _KINDS = frozenset({"total", "each", "added", "assist", "body"})
 
 def request_from_json(line: str) -> Request:
     """Return the request that a line of JSON holds. Raises BrokenLineError where it holds none."""
+    return request_from(_parsed(line))
+
+
+def _parsed(line: str) -> Any:
     try:
-        data = json.loads(line)
+        return orjson.loads(line)
+    except orjson.JSONDecodeError:
+        pass
+    try:
+        # Half of a pair of surrogates is JSON, but no text that the faster reader takes.
+        return json.loads(line)
     except (ValueError, RecursionError) as error:
         raise BrokenLineError("it is not JSON") from error
-    return request_from(data)
+
+
+def reading_to_line(reading: Reading) -> str:
+    """Return a reading as one line of JSON, without the line's end."""
+    return line_of(reading_to_json(reading))
+
+
+def line_of(data: dict[str, Any]) -> str:
+    """Return plain JSON as one line, without the line's end."""
+    try:
+        return orjson.dumps(data).decode()
+    except TypeError:
+        return json.dumps(data, ensure_ascii=True)
 
 
 def request_from(data: Any) -> Request:
