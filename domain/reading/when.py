@@ -2,7 +2,8 @@
 
 from datetime import date, datetime, timedelta
 
-from domain.reading.days import Day, is_day_and_month
+from domain.reading.days import Day
+from domain.reading.days_in_numbers import is_day_and_month
 
 BACKWARD_DAYS = 60
 """How far back a day in numbers can lie."""

@@ -1,0 +1,103 @@
+"""Words and turns of phrase for days, as data."""
+
+from typing import Literal
+
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+Kind = Literal[
+    "offset", "weekday", "last weekday", "next weekday", "day of month", "numbers", "date", "vague"
+]
+"""How a day is said, which decides what its values are: days from today; the weekday (0 is Monday); the day
+of the month; two or three numbers; the day's ordinal; nothing."""
+Said = tuple[Kind, tuple[int, ...]]
+"""A day as it is said: how, and its values."""
+
+WEEKDAYS = {
+    name: number
+    for number, names in enumerate(
+        (
+            "monday mon munday",
+            "tuesday tue tues tuseday teusday",
+            "wednesday wed weds wednsday wendesday wensday",
+            "thursday thu thur thurs thrusday thurday",
+            "friday fri firday",
+            "saturday sat satuday saterday",
+            "sunday sun",
+        )
+    )
+    for name in names.split()
+}
+MONTHS = {
+    name: number
+    for number, names in enumerate(
+        (
+            "january jan",
+            "february feb",
+            "march mar",
+            "april apr",
+            "may",
+            "june jun",
+            "july jul",
+            "august aug",
+            "september sep sept",
+            "october oct",
+            "november nov",
+            "december dec",
+        ),
+        1,
+    )
+    for name in names.split()
+}
+OFFSETS = {
+    **dict.fromkeys(("today", "todays", "tonight", "tonights", "2day"), 0),
+    **dict.fromkeys(("tomorrow", "tomorrows"), 1),
+    **dict.fromkeys(("yesterday", "yesterdays", "yday", "ydays", "yest"), -1),
+}
+
+_PART_OF_DAY = words_of("morning afternoon evening lunchtime")
+PHRASES: tuple[tuple[Pattern, Said], ...] = (
+    (Pattern("the? day before yesterday"), ("offset", (-2,))),
+    (Pattern("the day after tomorrow"), ("offset", (2,))),
+    (Pattern("(last|yesterday) night|yesterday {part}", part=_PART_OF_DAY), ("offset", (-1,))),
+    (Pattern("this ({part}|arvo)", part=_PART_OF_DAY), ("offset", (0,))),
+    (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
+)
+AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
+
+ENDINGS = frozenset({"st", "nd", "rd", "th"})
+WITH_MONTH = Pattern(
+    """
+    # [{ending}] of? {month} #?
+    {month} the? # [{ending}]
+""",
+    ending=ENDINGS,
+    month=frozenset(MONTHS),
+)
+DAY_OF_MONTH = Pattern(
+    """
+    {before} the # {ending}
+    ^ the # {ending} >(:|,|'\n'|#|_ #)
+""",
+    ending=ENDINGS,
+    before=words_of(
+        """on till til until from for of back by since to away through was that send sent log report post"""
+    ),
+)
+IN_NUMBERS = Pattern("""
+    # / # [/ #]
+    # - # - #
+    # . # . #?
+""")
+
+CUES = words_of("on for from of date dated since till until back workout session to")
+"""Words before numbers, or before a word that has other meanings, that make a day of them."""
+FULL_SET = Pattern(
+    """
+    # [{unit}] (x|for|@|*|times|by) #
+    # reps
+    # (kg|lb|lbs) #
+""",
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds s"),
+)
+"""A set that is told whole, so that other numbers beside it can be a day."""
