@@ -1,10 +1,10 @@
 """Whether a day is the day of the training, and not of tennis, a party or a sore back."""
 
-import re
 from collections.abc import Callable
 
 from domain.reading.days import Day
 from domain.reading.message import Message
+from domain.reading.patterns import Pattern
 from domain.reading.words import ACTIVITIES, TRAINING, words_of
 
 _NOT_OF_A_SET = words_of("than since after like before as until till til by vs")
@@ -23,11 +23,12 @@ _OF_THE_TRAINING = words_of("workout workouts session training sets numbers resu
 """Words right beside a day that make it the training's."""
 _OTHER_DOINGS = words_of("played playing play watched visited babysat hosted mowed shovelled rode raced")
 """What a client did on a day that is not the coach's training."""
-_LOOKS_BACK = re.compile(
-    r"\b(?:that|this|it|those|these|all|both|which) (?:\w+ )?(?:was|were|is|are|s) "
-    r"(?:\w+ )?(?:on |from |of |for )?$"
-)
-_THATS = re.compile(r"(?:\b(?:thats|its)|^(?:all|both|everything)) (?:on |from |of |for )?$")
+_LOOKS_BACK = Pattern("""
+    (that|this|it|those|these|all|both|which) ..1 (was|were|is|are|s) ..1 [on|from|of|for] $
+    (thats|its) [on|from|of|for] $
+""")
+_ALL = Pattern("(all|both|everything) [on|from|of|for] $")
+"""What a clause begins with that says nothing but the day: "all on Monday"."""
 
 
 def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
@@ -40,31 +41,37 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
         return False
     start, end = message.clause_span(day.start)
     words = set(message.texts(start, end))
-    if words & _SORE and (before in {"from", "of"} or message.text(day.end) == "s"):
+    after = message.text(day.end)
+    if words & _SORE and (before in {"from", "of"} or after == "s"):
         return False
-    if not _OF_THE_TRAINING.isdisjoint({before, message.text(day.end)}):
+    if not _OF_THE_TRAINING.isdisjoint({before, after}) or before in {"for", "from"}:
         return True
-    if message.text(end - 1) == ":" and day.start - start <= 2:
-        return True
-    if looks_back(message, day) or before in {"for", "from"}:
-        return True
+    heads = message.text(end - 1) == ":" and day.start - start <= 2
+    return heads or looks_back(message, day) or _is_of_its_clause(message, day, start, end, has_set)
+
+
+def _is_of_its_clause(
+    message: Message, day: Day, start: int, end: int, has_set: Callable[[int, int], bool]
+) -> bool:
+    """Return whether the clause of a day tells of a set, or of nothing but the training."""
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
-    near = set(message.texts(max(start, day.start - 2), min(stop, day.end + 2)))
-    if near & ACTIVITIES or words & _OTHER_DOINGS:
+    near = message.texts(max(start, day.start - 2), min(stop, day.end + 2))
+    if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
     if has_set(start, end):
         return True
-    others = set(message.texts(start, day.start)) | set(message.texts(day.end, stop))
-    if all(w in _HEADER_WORDS or not w.isalpha() for w in others):
+    others = {*message.texts(start, day.start), *message.texts(day.end, stop)}
+    if all(word in _HEADER_WORDS or not word.isalpha() for word in others):
         return True
     if others <= _FEELINGS and (start == 0 or message.text(start - 1) in {"\n", ","}):
         return True
-    return bool(others & TRAINING) and not others & ACTIVITIES
+    return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES)
 
 
 def looks_back(message: Message, day: Day) -> bool:
     """Return whether a day is said of what was told before it: "that was yesterday"."""
     start, _ = message.clause_span(day.start)
-    before = message.line[message.starts[start] : message.starts[day.start]]
-    return start > 0 and bool(_LOOKS_BACK.search(before) or _THATS.search(before))
+    if start == 0:
+        return False
+    return _LOOKS_BACK.is_in(message, start, day.start) or _ALL.at(message, start, day.start) is not None
