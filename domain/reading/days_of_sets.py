@@ -30,20 +30,15 @@ def training_days(
             start <= n.start < end and not n.weak for n in named
         )
 
-    kept: list[Day] = []
-    for day in days:
+    moved = wanted.on is not None and not {"move", "pause"}.isdisjoint(wanted.wants)
+
+    def is_planned(day: Day) -> bool:
         if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
-            continue
-        if (
-            {"move", "pause"} & set(wanted.wants)
-            and day.kind in {"weekday", "day of month", "numbers"}
-            and wanted.on is not None
-            and not has_set(*message.clause_span(day.start))
-        ):
-            continue
-        if is_for_training(message, day, has_set):
-            kept.append(day)
-    return kept
+            return True
+        of_a_plan = moved and day.kind in {"weekday", "day of month", "numbers"}
+        return of_a_plan and not has_set(*message.clause_span(day.start))
+
+    return [day for day in days if not is_planned(day) and is_for_training(message, day, has_set)]
 
 
 def day_finder(message: Message, days: Sequence[Day], sent: datetime) -> Callable[[int], date | None]:
@@ -51,38 +46,36 @@ def day_finder(message: Message, days: Sequence[Day], sent: datetime) -> Callabl
     it must be asked.
     """
     today = sent.date()
-    if not days:
-        return lambda _at: today
 
     def day_at(at: int) -> date | None:
-        at = min(at, len(message.tokens) - 1)
-        clause = message.clause[at]
-        sentence = message.sentence[at]
-        here = [d for d in days if message.clause[d.start] == clause]
-        if here:
-            before = [d for d in here if d.start <= at]
-            return past_day(before[-1] if before else here[0], sent)
-        before = [d for d in days if d.start <= at]
-        following = [d for d in days if d.start > at and message.sentence[d.start] == sentence]
-        if before:
-            return past_day(before[-1], sent)
-        if following:
-            rest = range(following[0].end, len(message.tokens))
-            if not any(
-                message.tokens[i].kind == NUMBER and not message.taken[i] and message.sentence[i] == sentence
-                for i in rest
-            ):
-                return past_day(following[0], sent)
-        if (
-            len(days) == 1
-            and days[0].start > at
-            and (message.sentence[days[0].start] == sentence + 1 or looks_back(message, days[0]))
-            and not any(
-                message.tokens[i].kind == NUMBER and not message.taken[i]
-                for i in range(days[0].start, len(message.tokens))
-            )
-        ):
-            return past_day(days[0], sent)
-        return today
+        day = _day_of(message, days, min(at, len(message.tokens) - 1)) if days else None
+        return today if day is None else past_day(day, sent)
 
     return day_at
+
+
+def _day_of(message: Message, days: Sequence[Day], at: int) -> Day | None:
+    """Return the day that the set at a token is of: of its clause, said before it, or said of it later."""
+    here = [d for d in days if message.clause[d.start] == message.clause[at]]
+    before = [d for d in here or days if d.start <= at]
+    if before:
+        return before[-1]
+    if here:
+        return here[0]
+    sentence = message.sentence[at]
+    for day in days:
+        if message.sentence[day.start] == sentence:
+            _, last = message.sentence_span(at)
+            if not _more_follows(message, day.end, last):
+                return day
+            break
+    only = days[0]
+    said_of_it = message.sentence[only.start] == sentence + 1 or looks_back(message, only)
+    if len(days) == 1 and said_of_it and not _more_follows(message, only.start, len(message.tokens)):
+        return only
+    return None
+
+
+def _more_follows(message: Message, start: int, end: int) -> bool:
+    """Return whether a number stands among some tokens that nothing was made of."""
+    return any(message.tokens[at].kind == NUMBER and not message.taken[at] for at in range(start, end))
