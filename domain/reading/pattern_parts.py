@@ -200,9 +200,9 @@ def _one_after_another(parts: list[Part]) -> Part:
     return Part("".join(p.regex for p in parts), firsts, needs, empty=all(p.empty for p in parts))
 
 
-def _rank(words: frozenset[str]) -> tuple[bool, int]:
+def _rank(words: frozenset[str]) -> tuple[bool, bool, int]:
     """Return how little it helps to know that one of some words must be said."""
-    return not _OFTEN.isdisjoint(words), len(words)
+    return "#" in words, not _OFTEN.isdisjoint(words), len(words)
 
 
 def _all_of(sets: list[frozenset[str] | None]) -> frozenset[str] | None:

@@ -5,11 +5,12 @@ Each rule marks the numbers it speaks of in the message, so that no set is made 
 
 import re
 from collections.abc import Sequence
-from decimal import Decimal
 
+from domain.reading.gym_numbers import OF_THE_GYM
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.other_numbers import JUNK
+from domain.reading.other_numbers import OF_THE_WORLD
+from domain.reading.pattern_tables import Table
 from domain.reading.scope_words import (
     ASKING_WITHOUT_MARK,
     BACK_TO_ME,
@@ -42,6 +43,8 @@ THE_BODY = "the body"
 """What marks a part of the body where an exercise could be meant."""
 
 
+_OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_GYM))
+
 _TOWARDS = words_of("to beside near behind of opposite with by from alongside than for")
 """Words before "me" that do not turn from another person back to the client."""
 _AGAINST = words_of("vs than from versus was beats beat to with not")
@@ -65,17 +68,7 @@ def mark_what_is_no_record(
         message.take(start, end, "a question")
     if not has_number:
         return questions
-    words = message.words
-    for what, triggers, pattern in JUNK:
-        if words.isdisjoint(triggers):
-            continue
-        for _, start, end in message.find(pattern):
-            if not _can_be(what, [v for at in range(start, end) if (v := message.value(at)) is not None]):
-                continue
-            if (start not in known or "body weight" in what) and any(
-                message.value(at) is not None for at in range(start, end)
-            ):
-                _take_numbers(message, start, end, what)
+    _mark_other_numbers(message, known)
     if message.has(OTHER_TRIGGERS):
         _mark_others(message)
     if message.has(PLAN_TRIGGERS):
@@ -87,15 +80,12 @@ def mark_what_is_no_record(
     return questions
 
 
-def _can_be(what: str, values: Sequence[Decimal]) -> bool:
-    """Return whether some numbers are of a size for what they are said to be."""
-    match what:
-        case "a body weight":
-            return any(value >= 40 for value in values)
-        case "a year":
-            return all(1900 < value < 2100 for value in values)
-        case _:
-            return True
+def _mark_other_numbers(message: Message, known: set[int]) -> None:
+    for other, found in _OTHERS.find(message):
+        start, end = found.parts.get("n", (found.start, found.end))
+        values = [v for at in range(start, end) if (v := message.value(at)) is not None]
+        if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
+            _take_numbers(message, start, end, other.what)
 
 
 def _take_numbers(message: Message, start: int, end: int, what: str) -> None:

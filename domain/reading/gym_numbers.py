@@ -1,0 +1,154 @@
+"""Numbers of the gym that are no loads, reps or seconds of a set, as data: rests, settings, efforts."""
+
+from domain.reading.other_numbers import LEADS, LIFTED, MASS, Other
+from domain.reading.patterns import Pattern
+from domain.reading.words import PERSON_WORDS, words_of
+
+_SECONDS = words_of("s sec secs second seconds")
+
+_MACHINES = (
+    Other(
+        "a setting",
+        Pattern(
+            """
+            {seat} {leads} # [{th}] !({lifted})
+            # {th} (hole|notch|setting|rung)
+            """,
+            seat="""
+                seat|backrest|back rest|setting|notch|height|lever|rung|rack|peg|pegs|safety|safeties|pad
+                roller|cable height|bench angle|angle|foot plate|footplate|handle
+            """,
+            th="st|nd|rd|th",
+            leads=LEADS,
+            lifted=LIFTED,
+        ),
+    ),
+    Other(
+        "a number of something else",
+        Pattern(
+            "({thing}|exercise number) # !({lifted}|@|/|for)",
+            thing=words_of(
+                """song track episode chapter page room bus line day week number nr locker gate platform bay
+                level floor phase block cycle workout session rotation station playlist version tram train
+                channel visit top rank place"""
+            ),
+            lifted=LIFTED,
+        ),
+    ),
+    Other(
+        "not to be had",
+        Pattern(
+            """
+            {never} ..1 (find|get hold of|have|reach|see|use|had) [the|any|a|my]* # !(rep|reps|x|for)
+            the # [s|{mass}] [{things}] (were|was|are|is|had) [all|both|always|already|still] {gone}
+            """,
+            never="couldnt|could not|cant|cannot|didnt|no|dont|nobody|never",
+            things=words_of("dumbbell dumbbells kettlebell kettlebells plate plates one ones db dbs bar"),
+            gone="taken|gone|missing|busy|in use|occupied|broken|not there|being used|hogged",
+            mass=MASS,
+        ),
+    ),
+)
+
+_PACE = (
+    Other(
+        "rest",
+        Pattern(
+            """
+            {rested} [{how_long}]* #
+            # {duration} of? ..1 {rest}
+            """,
+            rested=words_of("rest rests rested resting break breaks pause paused waiting waited"),
+            rest="rest|rests|break|breaks|pause|pauses|in? between",
+            how_long=words_of(
+                "for of was about only between sets just a is full time times : the whole each around"
+            ),
+            duration=_SECONDS | words_of("min mins minute minutes m"),
+        ),
+    ),
+    Other(
+        "a tempo",
+        Pattern(
+            """
+            tempo [of|was|:] # [(-|/) #]*
+            # (-|/) # (-|/) # tempo
+            x # (with a?|,) n:# {seconds} (hold|holds|pause|pauses)
+            """,
+            seconds=_SECONDS,
+        ),
+    ),
+    Other("how often", Pattern("# (times|x) (a|per|every|each|this|in a|weekly)")),
+)
+
+_EFFORTS = (
+    Other(
+        "an effort",
+        Pattern(
+            """
+            rpe # (/|out of) n:#
+            {score} [was|is|of|like|a|about|at|level|score|:|=|today|maybe]* # (/|out of|of) #
+            # (/|out of) # {scored}
+            """,
+            score=words_of(
+                """energy mood effort motivation stress sleep difficulty enjoyment form fun rating rated felt
+                feeling feels tiredness fatigue soreness"""
+            ),
+            scored=words_of("effort energy difficulty intensity mood motivation hard tired"),
+        ),
+    ),
+)
+
+_WHICH_SETS = (
+    Other(
+        "some reps of a set",
+        Pattern("(on|in|at|during|of|from|for) [the|my] (last|first|final) # (rep|reps|one|ones)"),
+    ),
+    Other(
+        "a number of sets",
+        Pattern(
+            "all of? [the|my|these|those] # {of_them} (were|are|felt|went) {very}"
+            " !(at|for|with|to|done|only|just) _",
+            of_them="[set|sets|of (them|those|these)]",
+            very="[so|very|really|pretty|quite|super|too|a bit]*",
+        ),
+    ),
+    Other(
+        "a set's number",
+        Pattern(
+            """
+            <!(#|first|second|third|last|final|next|top|best|back) (set|sets|round|rounds) # >({goes_on})
+            (set|sets) # >(#)
+            # (st|nd|rd|th)
+            """,
+            goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",
+        ),
+    ),
+    Other(
+        "what it is not",
+        Pattern(
+            "{other_than} [{whose}]* [week|weeks|time|times] # [{mass}] [(x|for|/|@|times) #]",
+            other_than="""
+                instead of|rather than|<!(and|or) up from|down from|compared (to|with)|vs|versus|better than
+                beat|beats|beating|as opposed to|almost|nearly|not quite
+            """,
+            whose=PERSON_WORDS
+            | {f"{person}s" for person in PERSON_WORDS}
+            | words_of("got hit did made managed had a another my the last old his her hers"),
+            mass=MASS,
+        ),
+    ),
+    Other(
+        "a share of",
+        Pattern(
+            """
+            # (of|out of) [my|the|all] # (sets|exercises|done|down|to go)
+            # more? {parts} (to go|left|remaining|down|in|done)
+            (only|just) # (to go|left)
+            # (more? to go|down)
+            """,
+            parts=words_of("set sets exercise exercises workout workouts session sessions"),
+        ),
+    ),
+)
+
+OF_THE_GYM = (*_MACHINES, *_PACE, *_EFFORTS, *_WHICH_SETS)

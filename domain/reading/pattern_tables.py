@@ -1,0 +1,33 @@
+"""Tables of turns of phrase, each with what it means; looked through in little more time than one pattern."""
+
+from collections.abc import Iterable, Iterator
+from typing import Generic, TypeVar
+
+from domain.reading.message import Message
+from domain.reading.patterns import Found, Pattern
+
+Meaning = TypeVar("Meaning")
+
+
+class Table(Generic[Meaning]):
+    """Patterns with what they mean, in the order in which they are looked for."""
+
+    __slots__ = ("_always", "_by_word", "_rows")
+
+    def __init__(self, rows: Iterable[tuple[Pattern, Meaning]]) -> None:
+        self._rows = tuple(rows)
+        self._always = frozenset(place for place, (pattern, _) in enumerate(self._rows) if not pattern.needs)
+        self._by_word: dict[str, list[int]] = {}
+        for place, (pattern, _) in enumerate(self._rows):
+            for word in pattern.needs or ():
+                self._by_word.setdefault(word, []).append(place)
+
+    def find(self, message: Message) -> Iterator[tuple[Meaning, Found]]:
+        """Return what is said, one pattern after the other."""
+        places = set(self._always)
+        for word in message.words & self._by_word.keys():
+            places.update(self._by_word[word])
+        for place in sorted(places):
+            pattern, meaning = self._rows[place]
+            for found in pattern.find(message):
+                yield meaning, found
