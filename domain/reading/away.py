@@ -1,26 +1,28 @@
 """Pauses: the time that a client is away or ill, and the day of the return."""
 
-import re
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from itertools import islice
 
-from domain.reading.body_words import OTHERS
-from domain.reading.days import Day
-from domain.reading.message import Message
-from domain.reading.want_words import (
+from domain.reading.away_words import (
     AILS,
     AWAY,
-    AWAY_WORDS,
-    BUSY_WORDS,
+    BUSY,
     ILL,
-    ILL_WORDS,
     LENGTH,
+    LOOSE,
+    NEXT_WEEK,
     NOT_ILL,
+    NOT_OPEN,
+    OPEN,
     OTHER_ILL,
     STILL,
     UNTIL,
 )
+from domain.reading.body_phrases import SOMEBODY_ELSE
+from domain.reading.days import Day
+from domain.reading.message import Message
+from domain.reading.patterns import Found
 from domain.reading.wanted import Wanted
 from domain.reading.when import coming_day
 from domain.reading.words import words_of
@@ -30,28 +32,12 @@ _NOT_AWAY = words_of(
 )
 """Words before "away" that make it no absence."""
 
-
-_NO_LENGTH = re.compile(r" (?:ago|old|a week|per)")
 _DAYS = {"d": 1, "w": 7, "f": 14, "m": 30}
 """Days of a length, by the first letter of its unit: day, week, fortnight, month."""
-_BACK = re.compile(r"\b(?:back|home|return|resume|restart|again)")
-_MYSELF = re.compile(r"\b(?:i|im|ill|we|were)\b")
+_BACK = words_of("back home return returning resume resuming restart again")
+_MYSELF = words_of("i im ill we were")
 _NO_RETURN = words_of("squat squats my")
-_LOOSE = words_of("off out gone home")
-"""Words for an absence that mean other things as well, unless a length or a day is said."""
-_BUSY = re.compile(
-    r"\b(?:holidays?|vacation|away|abroad|travell?ing|trip|leave|no gym|no training|on nights"
-    r"|night shifts?|nights|off|busy|swamped|injured|closed)\b"
-)
-_UNTIL = re.compile(r"\b(?:till|til|until|back)\b")
-_OPEN = re.compile(
-    r"\b(?:weeks?|days?|months?|fortnight|holidays?|vacation|leave|break|pause|hold|trip|until|till|til|abroad"
-    r"|travell?ing|away|surgery|town|honeymoon|country|closed|shut)\b"
-)
-_NOT_OPEN = re.compile(
-    r"\b(?:(?:right|breath|put|walked|straight|ran|stay|throw|far|blown) away|blew me away"
-    r"|away from failure|pin)\b"
-)
+_UNTIL = words_of("till til until back")
 
 MOST_AWAY = 12
 """How many of the words for being away are looked at in one message."""
@@ -66,18 +52,16 @@ def ails(message: Message) -> bool:
 
 def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
     """Return a pause with the day of the return, None where nothing is paused."""
-    line = message.line
-    if message.has(ILL_WORDS) and _is_ill(message):
+    if _is_ill(message):
         return Wanted(on=_return_day(message, days, sent, 0))
-    if not message.has(AWAY_WORDS) and not message.has(BUSY_WORDS):
-        return None
-    for _, start, end in islice(message.find(AWAY), MOST_AWAY):
+    for away in islice(AWAY.find(message), MOST_AWAY):
+        start, end = away.start, away.end
         first, last = message.sentence_span(start)
         first = max(first, start - FARTHEST)
         words = message.texts(start, end)
         if _is_anothers(message, first, start, words[0]):
             continue
-        back = bool(_BACK.search(" ".join(words)))
+        back = not _BACK.isdisjoint(words)
         on = _return_day(message, days, sent, start if back else first)
         if back and not _says_return(message, start, end, on):
             continue
@@ -86,7 +70,7 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         if on is None and not back and not _is_open(message, start, end, last):
             continue
         return Wanted(on=on)
-    if _BUSY.search(line) and _UNTIL.search(line) and not STILL.search(line):
+    if message.has(_UNTIL) and BUSY.is_in(message) and not STILL.is_in(message):
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None
@@ -94,17 +78,13 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
 
 def _is_ill(message: Message) -> bool:
     """Return whether the client is ill; to feel sick beside a sign of danger is no flu."""
-    line = message.line
-    if ails(message) or NOT_ILL.search(line) or OTHER_ILL.search(line):
-        return False
-    return ILL.search(line) is not None
+    return ILL.is_in(message) and not (ails(message) or NOT_ILL.is_in(message) or OTHER_ILL.is_in(message))
 
 
 def _is_anothers(message: Message, first: int, start: int, word: str) -> bool:
     """Return whether another person is the one who is away: "my wife is away, so ..."."""
-    before = " ".join(message.texts(first, start))
-    others = [other.end() for other in OTHERS.finditer(before)]
-    return bool(others) and not _MYSELF.search(f"{before[others[-1] :]} {word}")
+    others = [other.end for other in SOMEBODY_ELSE.find(message, first, start)]
+    return bool(others) and _MYSELF.isdisjoint([*message.texts(others[-1], start), word])
 
 
 def _says_return(message: Message, start: int, end: int, on: date | None) -> bool:
@@ -120,12 +100,12 @@ def _says_return(message: Message, start: int, end: int, on: date | None) -> boo
 
 def _is_open(message: Message, start: int, end: int, last: int) -> bool:
     """Return whether an absence without a day of return is one: of some length, or open-ended."""
-    if STILL.search(message.line):
+    if STILL.is_in(message):
         return False
-    if message.text(end - 1) in _LOOSE and not LENGTH.search(message.line) and "week" not in message.words:
+    if message.text(end - 1) in LOOSE and not LENGTH.is_in(message) and "week" not in message.words:
         return False
-    text = " ".join(message.texts(start, min(last, end + 8)))
-    return _OPEN.search(text) is not None and _NOT_OPEN.search(text) is None
+    stop = min(last, end + 8)
+    return OPEN.is_in(message, start, stop) and not NOT_OPEN.is_in(message, start, stop)
 
 
 def _goes_to(message: Message, at: int, day: int) -> bool:
@@ -146,7 +126,7 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
         d
         for d in candidates
         if any(
-            UNTIL.match(message.text(at)) and (message.text(at) != "to" or _goes_to(message, at, d.start))
+            message.text(at) in UNTIL and (message.text(at) != "to" or _goes_to(message, at, d.start))
             for at in range(max(0, d.start - 4), d.end)
         )
     ]
@@ -154,16 +134,19 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
         on = coming_day(day, sent)
         if on is not None:
             return on
-    offset = message.starts[start] if start < len(message.starts) else 0
-    match = LENGTH.search(message.line, offset)
-    if match is not None and not _NO_LENGTH.match(message.line, match.end()):
-        days_each = _DAYS[match["u"][0]]
-        if match["n"]:
-            value = message.value(message.at(match.start("n"))) or 0
-            count = int(value) if value == int(value) and value < 400 else 0
-        else:
-            count = 1 if match["a"] else 0
-        return sent.date() + timedelta(days=count * days_each) if count else None
-    if "next" in message.words and re.search(r"\bnext week\b", message.line[offset:]):
+    length = LENGTH.first(message, start)
+    if length is not None:
+        days_away = _days_of(message, length)
+        return sent.date() + timedelta(days=days_away) if days_away else None
+    if NEXT_WEEK.is_in(message, start):
         return sent.date() + timedelta(days=14 - sent.weekday())
     return None
+
+
+def _days_of(message: Message, length: Found) -> int:
+    """Return the days of a length of time; 0 where how many is not said, or beyond all measure."""
+    days_each = _DAYS[message.text(length.parts["unit"][0])[0]]
+    if "n" not in length.parts:
+        return days_each if "one" in length.parts else 0
+    value = message.value(length.parts["n"][0]) or 0
+    return int(value) * days_each if value == int(value) and value < 400 else 0

@@ -5,7 +5,7 @@ from datetime import date, datetime
 
 from domain.reading.days import Day
 from domain.reading.message import Message
-from domain.reading.want_words import MOVE, MOVE_COMES_AFTER, NO_TODAY, WILL_TRAIN
+from domain.reading.move_words import COMES_AFTER, MOVE, NOT_TODAY, WILL_TRAIN
 from domain.reading.wanted import Wanted
 from domain.reading.when import coming_day
 from domain.reading.words import words_of
@@ -30,9 +30,9 @@ _PREPOSITIONS = words_of("to for on with up")
 def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
     """Return a move with its day, None where nothing is moved; without a day where that must be asked."""
     coming = [d for d in days if _is_coming(message, d, sent)]
-    for _, start, end in message.find(MOVE):
-        if _says_move(message, start, end, coming):
-            to = _day_after(message, start, coming)
+    for move in MOVE.find(message):
+        if _says_move(message, move.start, move.end, coming):
+            to = _day_after(message, move.start, coming)
             return Wanted(on=_day_of(message, to, days, sent) if to is not None else None)
     if not coming:
         return None
@@ -94,20 +94,21 @@ def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:
 
 def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day that stands alone beside "not today": "can't today, tomorrow"."""
-    if not NO_TODAY.search(message.line):
+    if not NOT_TODAY.is_in(message):
         return None
     for day in coming:
         before = message.text(day.start - 1)
         if before in {"on", "for", "to", "the"}:
             before = message.text(day.start - 2)
-        if before in MOVE_COMES_AFTER:
+        if before in COMES_AFTER:
             return day
     return None
 
 
 def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day on which the client will train: "doing it tomorrow"."""
-    for _, start, end in message.find(WILL_TRAIN):
+    for will in WILL_TRAIN.find(message):
+        start, end = will.start, will.end
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]
         if not near or (len(near) > 1 and message.text(near[0].end) in {"and", ",", "&"}):

@@ -1,117 +1,113 @@
 """Exercises that are left out."""
 
-import re
 from collections.abc import Sequence
 
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.want_words import BETWEEN_SKIP, NOT_SKIP, SKIP_AFTER, SKIP_VERB, THAT_ONE
+from domain.reading.patterns import Found
+from domain.reading.skip_words import (
+    BETWEEN,
+    IT,
+    NOT_SKIPPED,
+    SKIP,
+    SKIPPED,
+    SURELY_SKIPPED,
+    TAKES_BACK,
+)
+from domain.reading.words import words_of
+
+_AND = words_of("and , the &")
+_AND_MY = _AND | words_of("or nor n plus also my")
+_BEFORE_A_NUMBER = words_of("at for with : - was x")
+_NO_SET = words_of("because min mins minutes")
+_TODAY = words_of("today tonight")
+_TODAY_OR_PAUSE = words_of("today tonight this ,")
+_OUT = words_of("out today")
+
+FARTHEST_NAME = 6
+"""How many tokens after the words for leaving out the name of the exercise can begin."""
+FARTHEST_BEFORE = 4
+"""How many tokens can stand between the name of the exercise and the words for leaving out."""
+WORDS_AFTER = 5
+"""How many tokens after the name can tell that it is left out."""
 
 
 def exercises_left_out(message: Message, named: Sequence[Named], in_question: set[int]) -> list[Named]:
     """Return the names of the exercises that are left out."""
+    if not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message):
+        return []
     named = [n for n in named if message.text(n.end) not in HURT and not _is_of_the_body(message, n)]
     found: list[Named] = []
-    if NOT_SKIP.search(message.line) and not re.search(r"\bskipp?(?:ed|ing)\b", message.line):
-        return []
-    for match, start, end in message.find(SKIP_VERB):
-        if start in in_question or (message.taken[start] and message.taken[start] not in {"exercise"}):
-            continue
-        verb = match.group()
-        _, last = message.sentence_span(start)
-        ahead = [n for n in named if end <= n.start < min(last, end + 6)]
-        ahead = [n for n in ahead if all(message.value(at) is None for at in range(end, n.start))]
-        if verb == "no":
-            ahead = [n for n in ahead if not n.weak and n.end - n.start >= 1]
-        if ahead and _small_words(message, end, ahead[0].start):
-            chain = [ahead[0]]
-            for following in ahead[1:] + [n for n in named if n.start >= end + 6 and n.start < last]:
-                between = message.texts(chain[-1].end, following.start)
-                if (
-                    between
-                    and all(
-                        w in {"and", ",", "the", "or", "nor", "&", "n", "plus", "also", "my"} for w in between
-                    )
-                    and not _followed_by_set(message, following)
-                ):
-                    chain.append(following)
-                else:
-                    break
-            if _followed_by_set(message, chain[-1]) and verb not in {"skip", "skipped", "skipping"}:
-                continue
-            if (
-                not verb.endswith("before")
-                and verb.startswith(
-                    (
-                        "miss",
-                        "drop",
-                        "left",
-                        "leave",
-                        "cut",
-                        "no",
-                        "leaving",
-                        "cant do",
-                        "avoid",
-                        "without",
-                        "forgot",
-                        "could not",
-                        "couldnt manage",
-                    )
-                )
-                and not _is_left_out(message, verb, chain[-1], last)
-            ):
-                continue
-            found.extend(chain)
-        elif message.text(end) in THAT_ONE and verb.startswith(
-            (
-                "skip",
-                "leav",
-                "left",
-                "gave",
-                "giv",
-                "pass",
-                "miss",
-                "omit",
-                "didnt",
-                "couldnt",
-                "cant",
-                "bail",
-            )
-        ):
-            before = [n for n in named if n.start < start and not n.weak]
-            if (
-                before
-                and message.sentence[before[-1].start] >= message.sentence[start] - 1
-                and not _followed_by_set(message, before[-1])
-            ):
-                found.append(before[-1])
-    for _, start, end in message.find(SKIP_AFTER):
-        if start in in_question:
-            continue
-        before = [n for n in named if n.end <= start and message.sentence[n.start] == message.sentence[start]]
-        if (
-            before
-            and start - before[-1].end <= 4
-            and before[-1] not in found
-            and _small_words(message, before[-1].end, start)
-            and not any(n.start >= end and n.start - end <= 1 for n in named)
-        ):
-            found.append(before[-1])
-            earlier = before[:-1]
-            while (
-                earlier
-                and all(
-                    w in {"and", ",", "the", "&"} for w in message.texts(earlier[-1].end, found[-1].start)
-                )
-                and message.texts(earlier[-1].end, found[-1].start)
-            ):
-                found.append(earlier.pop())
+    for skip in SKIP.find(message):
+        if skip.start not in in_question and message.taken[skip.start] in {"", "exercise"}:
+            found.extend(_named_after(message, skip, named))
+    for skipped in SKIPPED.find(message):
+        if skipped.start not in in_question:
+            found.extend(_named_before(message, skipped, named, found))
     unique: list[Named] = []
     for name in found:
         if name not in unique and not any(set(name.names) == set(u.names) for u in unique):
             unique.append(name)
     return sorted(unique, key=lambda n: n.start)
+
+
+def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[Named]:
+    """Return the exercises after the words that leave them out, or the one before: "skipping it"."""
+    end = skip.end
+    _, last = message.sentence_span(skip.start)
+    ahead = [
+        n
+        for n in named
+        if end <= n.start < min(last, end + FARTHEST_NAME)
+        and all(message.value(at) is None for at in range(end, n.start))
+        and not ("today" in skip.parts and n.weak)
+    ]
+    if ahead and _small_words(message, end, ahead[0].start):
+        farther = [n for n in named if end + FARTHEST_NAME <= n.start < last]
+        chain = _chain(message, [*ahead, *farther])
+        if _followed_by_set(message, chain[-1]) and "plainly" not in skip.parts:
+            return []
+        return chain if _is_left_out(message, skip, chain[-1], last) else []
+    if message.text(end) in IT and message.text(skip.start) in TAKES_BACK:
+        before = [n for n in named if n.start < skip.start and not n.weak][-1:]
+        return [
+            n
+            for n in before
+            if message.sentence[n.start] >= message.sentence[skip.start] - 1
+            and not _followed_by_set(message, n)
+        ]
+    return []
+
+
+def _chain(message: Message, named: Sequence[Named]) -> list[Named]:
+    """Return the first of some names and those that are listed with it: "squats, lunges and rows"."""
+    chain = [named[0]]
+    for following in named[1:]:
+        between = message.texts(chain[-1].end, following.start)
+        if not between or not _AND_MY.issuperset(between) or _followed_by_set(message, following):
+            break
+        chain.append(following)
+    return chain
+
+
+def _named_before(
+    message: Message, skipped: Found, named: Sequence[Named], found: Sequence[Named]
+) -> list[Named]:
+    """Return the exercises before the words that leave them out: "squats and lunges: skipped"."""
+    start, end = skipped.start, skipped.end
+    before = [n for n in named if n.end <= start and message.sentence[n.start] == message.sentence[start]]
+    if not before or before[-1] in found or start - before[-1].end > FARTHEST_BEFORE:
+        return []
+    if not _small_words(message, before[-1].end, start) or any(end <= n.start <= end + 1 for n in named):
+        return []
+    listed = [before.pop()]
+    while before:
+        between = message.texts(before[-1].end, listed[-1].start)
+        if not between or not _AND.issuperset(between):
+            break
+        listed.append(before.pop())
+    return listed
 
 
 def _is_of_the_body(message: Message, name: Named) -> bool:
@@ -120,23 +116,22 @@ def _is_of_the_body(message: Message, name: Named) -> bool:
 
 
 def _small_words(message: Message, start: int, end: int) -> bool:
-    return all(message.text(at) in BETWEEN_SKIP for at in range(start, end))
+    return all(message.text(at) in BETWEEN for at in range(start, end))
 
 
 def _followed_by_set(message: Message, name: Named) -> bool:
     """Return whether a number of a set stands right after a name."""
     at = name.end
-    while message.text(at) in {"at", "for", "with", ":", "-", "was", "x"}:
+    while message.text(at) in _BEFORE_A_NUMBER:
         at += 1
-    return message.value(at) is not None and message.text(at + 1) not in {"because", "min", "mins", "minutes"}
+    return message.value(at) is not None and message.text(at + 1) not in _NO_SET
 
 
-def _is_left_out(message: Message, verb: str, name: Named, last: int) -> bool:
-    after = set(message.texts(name.end, min(last, name.end + 5)))
-    if verb in {"no"}:
-        return bool(after & {"today", "tonight", "this", ","})
-    if verb in {"left", "leave", "leaving"}:
-        return "out" in after or "today" in after
-    if verb.startswith(("drop", "cut", "could")):
-        return "today" in after or "tonight" in after or not after
-    return True
+def _is_left_out(message: Message, skip: Found, name: Named, last: int) -> bool:
+    """Return whether what follows the name lets the words mean that it is left out."""
+    after = message.texts(name.end, min(last, name.end + WORDS_AFTER))
+    if "today" in skip.parts:
+        return not _TODAY_OR_PAUSE.isdisjoint(after)
+    if "out" in skip.parts:
+        return not _OUT.isdisjoint(after)
+    return "ended" not in skip.parts or not after or not _TODAY.isdisjoint(after)

@@ -10,20 +10,12 @@ from domain.reading.moves import find_move
 from domain.reading.naming import Named
 from domain.reading.questions import find_questions
 from domain.reading.request import Slot, Want
+from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TODAY_WORDS
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
-    AWAY_WORDS,
-    BUSY_WORDS,
-    ILL_WORDS,
-    MOVE_WORDS,
-    SAYS_WORKOUT,
-    SKIP_TRIGGERS,
-    SKIP_WORDS,
-    SKIP_WORKOUT,
     STOP,
     STOP_ALONE,
     STOP_TRIGGERS,
-    TODAY_WORDS,
     UNDO,
     UNDO_TRIGGERS,
 )
@@ -61,23 +53,21 @@ def find_wants(
     used: list[Named] = []
     skips: list[str] = []
 
-    if message.has(SKIP_WORDS):
-        for name in exercises_left_out(message, named, in_question):
-            used.append(name)
-            if len(name.names) == 1:
-                skips.append(name.names[0])
-            elif name.names or not name.weak:
-                asks.append("exercise")
-        if skips:
-            wants.append("skip_exercise")
-    if message.has(MOVE_WORDS):
-        move = find_move(message, days, sent)
-        if move is not None:
-            wants.append("move")
-            on = move.on
-            if on is None:
-                asks.append("date")
-    if "move" not in wants and (message.has(AWAY_WORDS) or message.has(ILL_WORDS) or message.has(BUSY_WORDS)):
+    for name in exercises_left_out(message, named, in_question):
+        used.append(name)
+        if len(name.names) == 1:
+            skips.append(name.names[0])
+        elif name.names or not name.weak:
+            asks.append("exercise")
+    if skips:
+        wants.append("skip_exercise")
+    move = find_move(message, days, sent)
+    if move is not None:
+        wants.append("move")
+        on = move.on
+        if on is None:
+            asks.append("date")
+    if "move" not in wants:
         pause = find_pause(message, days, sent)
         if pause is not None:
             wants.append("pause")
@@ -101,9 +91,10 @@ def _leaves_out_workout(
     message: Message, named: Sequence[Named], in_question: set[int], skips: Sequence[str]
 ) -> bool:
     """Return whether the whole workout is left out."""
-    if not message.has(SKIP_TRIGGERS) or not message.has(TODAY_WORDS):
+    if not message.has(TODAY_WORDS):
         return False
-    for _, start, end in message.find(SKIP_WORKOUT):
+    for skip in SKIP_WORKOUT.find(message):
+        start, end = skip.start, skip.end
         if start in in_question or any(n.start >= start and n.end <= end + 1 and not n.weak for n in named):
             continue
         if skips and (not message.has(_WHOLE) or message.texts(start, end) == ["not", "today"]):

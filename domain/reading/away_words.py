@@ -1,0 +1,198 @@
+"""Turns of phrase for a pause, as data: that the client is away or ill, how long, and what only sounds so."""
+
+from domain.reading.move_words import WEEKDAY
+from domain.reading.patterns import Pattern
+from domain.reading.words import PERSON_WORDS, words_of
+
+AILS = words_of("dizzy dizziness fainted faint palpitations numb numbness collapsed")
+"""Words of danger, beside which "sick" and "what do I do" mean another thing."""
+
+_WEEKDAYS = WEEKDAY | words_of("mon tue tues wed thu thurs fri sat sun")
+_MONTHS = words_of(
+    """jan feb mar apr may jun jul aug sep sept oct nov dec january february march april june july august
+    september october november december"""
+)
+_UNTIL = words_of("till til until untill")
+_UNIT = words_of("day days week weeks wk wks month months fortnight fortnights")
+
+LENGTH = Pattern(
+    "(n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !(ago|old|a week|per)",
+    one="a|one|another|the next|the whole|this whole|a whole",
+    some="a couple of|couple of|couple|a few|few|several|some",
+    unit=_UNIT,
+)
+"""How long a pause takes: "for 2 weeks"."""
+
+ILL = Pattern(
+    """
+    {have} [{bad}]* {illness}
+    {feel} [{very}]* (sick|ill|unwell|poorly|under the weather|feverish) !(of|pump|session|workout|pr|set)
+    (sick|ill) as a (dog|parrot)
+    (sick|ill|flu|covid|fever) {now}
+    in bed with _
+    doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
+    off sick
+    in [the] hospital
+    """,
+    have="""
+        got|have|ive|has|having|with|w|down with|came down with|coming down with|still|fighting
+        caught|picked up|hit by|struck by|knocked out by|floored by|suffering from
+        tested positive for|laid up with
+    """,
+    bad=words_of("the a an some really this that bad nasty awful horrible proper"),
+    illness="""
+        flu|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature|migraine attack|shingles
+        bug|stomach bug|tummy bug|sickness bug|virus|norovirus|gastro|food poisoning
+        infection|chest infection|throat infection|sinus infection|bronchitis|tonsillitis|pneumonia
+    """,
+    feel="""
+        im|i am|was|been|i feel|feel|feeling|woke up|fell|fallen|got
+        still|really|quite|so|pretty|too|totally
+    """,
+    very="a bit|really|so|too|very|quite|pretty|totally|super|properly|extremely|still",
+    now="""
+        today|this week|all week|at the moment|atm|now|in bed|since|again|still|leave|for|so
+        , (no|cant|wont|so)
+    """,
+)
+
+NOT_ILL = Pattern(
+    """
+    (not|no longer) (sick|ill)
+    was (sick|ill) (last|on|yesterday|over|at the weekend)
+    (flu|cold|covid|bug|fever) [is|has|was] (gone|over|passed|behind)
+    over the (flu|cold|bug)
+    after [the|my|a] (flu|cold|covid|bug)
+    recovered|better now|back from|despite
+    sick of|home sick|homesick
+    (sick|ill) (at|just|from) (the (thought|sight)|thinking|watching)
+    sick (pump|session|workout|set|gains|pr|track|tune|beat)
+    ill (do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish)
+    """
+)
+"""Ill no longer, or not at all: "sick of burpees", "ill do it later"."""
+
+_ANOTHER = PERSON_WORDS | words_of("baby child toddler family girl boy twins dog cat children")
+OTHER_ILL = Pattern(
+    """
+    (my|our|the|his|her) [_] {another} {other_is}
+    {kin} [is|has|are|got|s] (sick|ill|unwell|poorly|[the|a] (flu|covid|fever)|in [the] hospital)
+    """,
+    another=_ANOTHER | {word + "s" for word in _ANOTHER},
+    other_is=words_of("is are has have had gets getting got was were caught s sick ill been came threw with"),
+    kin=words_of("kid kids baby child daughter son dog wife husband mum mom dad brother sister gran"),
+)
+"""Another person is the one who is ill."""
+
+AWAY = Pattern(
+    """
+    [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] {away} >({away_for})
+    off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
+    {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before|{weeks_without})
+    [{coming}] {back} [{back_where}]* >({back_when})
+    {take} [{how_much}]* [#] {unit} {off}
+    {take_a} (a|my|an) [{how_long}]* {a_break} [from|until|till|for|of|next|starting|now]*
+    pause (me|my|the|everything|training|it|this|things|all|for|until|till)
+    put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
+    <!(s|sec|secs|second|seconds|a|with) please? pause please? $
+    freeze my _
+    ^ [{greeting}]* (im|i am|we are|were) away? on [a|my|our] {holiday} [{at_present}] >(.|!|,|so|$)
+    (holiday|holidays) [!|:|,] (till|til|until|from|for)
+    vacation (till|til|until|from|for)
+    (surgery|operation) ..6 (week|weeks|day|days|month|months|until|till)
+    injured ..4 (until|till|for # weeks)
+    """,
+    away="""
+        away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
+        out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]|in _
+        on [a] (travel|travels|the road|holiday|holidays|vacation|leave|annual leave|parental leave)
+        on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)
+    """,
+    away_for="""
+        till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|starting|as of|between
+        in|with|and|,|.|-|now|so|visiting|#|a|an|two|tomorrow|today|tonight|at|about|around|also|there
+        {weekday}|{month}
+    """,
+    until=_UNTIL,
+    unit_off=words_of("week fortnight month couple"),
+    no_training="""
+        no (gym|training|workout|workouts|equipment|session|sessions|lifting|access to [a|the] gym)
+        cant (train|lift|make it)|cannot train|not training|wont [be able to] train|wont be (training|lifting)
+        (gym|studio) [is|will be] (closed|shut|closing)
+    """,
+    weeks_without="for [the next] (#|a|two|three|the)|(this|next) (week|month)|all week|the next",
+    coming="be|im|ill be|i am|will be|get|come|coming|return|returning|am|and|,|.",
+    back="back|home|return|returning|resume|resuming|start again|restart|train again|training again",
+    back_where="""
+        at it|to (training|it|the gym|normal|lifting|work)|in (the gym|town|the country|action)
+        home|here|again|training|from [my|the] _
+    """,
+    back_when="""
+        on (the|#|{weekday}|{month})|the #|{weekday}|in (#|a|about|two|three)|next|#|after (the|#|a)
+        around the|by|from the|tomorrow
+    """,
+    take=words_of(
+        "taking take took need needing having have want got on plan planning a # my due booked this"
+    ),
+    how_much="""
+        a|some|the|next|about|another|my|whole|full|couple of|few|coming|of|time|extra|short|long|little
+    """,
+    unit=words_of("day days week weeks month months fortnight break time pause"),
+    off="off|break|away|out|pause|holiday|rest|of rest|from (training|the gym)",
+    take_a="taking|take|need|having|have|want|on|going on|start|starting",
+    how_long="""
+        little|short|longer|long|small|proper|much needed|training|complete|full|well earned
+    """,
+    greeting=words_of("hi hey hello coach sorry ,"),
+    holiday="holiday|holidays|vacation|annual leave",
+    at_present="now|today|at the moment|this week",
+    weekday=_WEEKDAYS,
+    month=_MONTHS,
+    a_break="break|pause|holiday|vacation|rest week|deload|time out|timeout|week off",
+)
+
+LOOSE = words_of("off out gone home")
+"""Words for an absence that mean other things as well, unless a length or a day is said."""
+
+OPEN = Pattern(
+    "{open}",
+    open=words_of(
+        """week weeks day days month months fortnight holiday holidays vacation leave break pause hold trip
+        until till til abroad travelling traveling away surgery town honeymoon country closed shut"""
+    ),
+)
+"""Words of an absence that is one even without a day of return."""
+
+NOT_OPEN = Pattern(
+    """
+    (right|breath|put|walked|straight|ran|stay|throw|far|blown) away
+    blew me away|away from failure|pin
+    """
+)
+
+BUSY = Pattern(
+    "{busy}|no (gym|training)|[on] nights|night (shift|shifts)",
+    busy=words_of(
+        """holiday holidays vacation away abroad travelling traveling trip leave off busy
+        swamped injured closed"""
+    ),
+)
+"""Words of no time to train, a pause only beside the day of return."""
+
+STILL = Pattern(
+    """
+    still (training|lift~)|can still
+    (will|ill) train|(train|training) (anyway|as usual|normally|there)
+    gym there|hotel gym|found a gym
+    used|trained|did|got
+    """
+)
+"""The client trains all the same."""
+
+UNTIL = _UNTIL | words_of(
+    """through thru back return returns returned returning resume resumes resumed resuming home to before
+    again restart"""
+)
+"""Words beside the day of return."""
+
+NEXT_WEEK = Pattern("next week")

@@ -1,0 +1,92 @@
+"""Turns of phrase for a workout on another day, as data: that it is moved, that it cannot be today, that it
+will be then."""
+
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+WEEKDAY = words_of("monday tuesday wednesday thursday friday saturday sunday")
+_WEEKDAYS = frozenset(day + "s" for day in WEEKDAY)
+_SHORT_WEEKDAY = WEEKDAY | words_of("mon tue tues wed thu thurs fri sat sun")
+
+THE_WORKOUT = """
+    workout|workouts|work out|work outs|training|trainings|session|sessions|gym|class|practice|everything
+    today|todays|tonight|tonights|tomorrow|tomorrows|the day
+    leg day|legs|push day|pull day|lower|upper
+    it|this [one]|that
+    ({weekday}|{weekdays}) [session|workout|training]
+"""
+"""What a workout is called: "my session", "leg day", "Friday's training"."""
+WEEKDAY_LISTS = {"weekday": WEEKDAY, "weekdays": _WEEKDAYS}
+
+MOVE = Pattern(
+    """
+    {move} [the|my|this|todays|our|it|that|tonights|off|back|up]* ({workout}) [{beside}]*
+    {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{weekday})
+    the? rest [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
+    {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
+    """,
+    move="""
+        move|moving|moved|shift|shifting|shifted|push|pushing|pushed|bump|bumping|transfer
+        postpone|postponing|postponed|delay|delaying|put off|putting off
+        reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching
+    """,
+    put_off="""
+        move|moving|shift|shifting|push|pushing
+        postpone|postponing|delay|delaying|put off|putting off|reschedule
+    """,
+    workout=THE_WORKOUT,
+    beside="""
+        workout|session|training|gym|one
+        off|back|over|to|on|until|till|for|from|by|forward|a day|into|after
+    """,
+    unfinished="""
+        it|them|this|my workout|todays [workout|session]
+        the (workout|session|exercises|plan|list)
+    """,
+    finish=words_of("finish finishing do doing complete continue completing"),
+    remaining="rest|remaining|remainder|other half|second half|others",
+    **WEEKDAY_LISTS,
+)
+
+WILL_TRAIN = Pattern(
+    """
+    {will} ..1 {train}
+    (doing|do|train|training) {it} >(tomorrow|on {short_weekday}|{weekday}|instead)
+    """,
+    will="""
+        ill|i will|will|gonna|going to|im|i am|i|gotta|have to|need to|might
+        plan to|planning to|want to|wanna|prefer to|id rather|rather|i would|better
+        lets|let me|can i|could i|may i|can we|could we|i can|i could|ok to
+    """,
+    train="""
+        train [it]|training|workout|work out|lift|gym|hit the (gym|weights)
+        do (it|this|that|mine|legs|leg day|the rest|today|todays [_]|my (workout|session))
+        do the (workout|session|training|gym)
+        doing it|doing (the|my|todays) (workout|session|one)
+        come|go|going|finish|take it|have it|get it done|get to it
+        catch up|catching up|make (it|that) up|making it up|make up for it
+    """,
+    it="it|this|legs|my workout|todays [_]|the (workout|session)",
+    weekday=WEEKDAY,
+    short_weekday=_SHORT_WEEKDAY,
+)
+
+NOT_TODAY = Pattern(
+    """
+    (cant|cannot|can not|wont|not|no|couldnt|unable) ..5 (today|tonight|todays)
+    (cant|cannot|wont) (do|finish) the (rest|remaining)
+    today (is|s|wont|doesnt|isnt|not|no|was) [_] {impossible}
+    """,
+    impossible="""
+        out|off|work|possible|not possible|impossible|happening|good|no good|a no go
+        bad|tricky|full|crazy|busy|too busy
+    """,
+)
+"""Today is no day to train."""
+
+COMES_AFTER = words_of(
+    """, . but so maybe can ill on for do go train it come to and or then rather gonna will is - ; prefer
+    better going doing training perhaps instead today ! ok workout session move make going lift think
+    might could would i"""
+)
+"""Words after which the day comes on which the client trains instead."""
