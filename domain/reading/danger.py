@@ -55,10 +55,7 @@ from domain.reading.message import Message
 from domain.reading.patterns import Found
 from domain.reading.request import Pain
 
-_TELLING = frozenset().union(
-    *(near.places for near in NEARS), *(phrase.needs or () for _, phrase in PHRASES), HEART, POPS
-)
-"""Words of which one is said in every sign."""
+_PLACES = frozenset().union(*(near.places for near in NEARS))
 MOST_TOLD = 60
 """How many of the things that sound like signs are looked at in one message."""
 FARTHEST = 60
@@ -87,8 +84,6 @@ def is_urgent(message: Message) -> bool:
 
 def signs(message: Message) -> tuple[Sign, ...]:
     """Return the warning signs described, each once, in the order in which they are looked for."""
-    if not message.has(_TELLING):
-        return ()
     found: dict[Sign, None] = {}
     joke = message.has(JOKE_WORDS)
     for told in islice(_told(message), MOST_TOLD):
@@ -111,12 +106,11 @@ def danger_pain(message: Message, found: tuple[Sign, ...], pain: tuple[Pain, ...
 
 def _told(message: Message) -> Iterator[_Told]:
     """Yield what sounds like a warning sign, before anything is discounted."""
-    for near in NEARS:
+    for near in NEARS if message.has(_PLACES) else ():
         if message.has(near.places) and message.has(near.feelings):
             yield from _told_near(message, near)
-    for sign, phrase in PHRASES:
-        for told in phrase.find(message):
-            yield _Told(sign, told.start, told.end, (told.start,))
+    for sign, told in PHRASES.find(message):
+        yield _Told(sign, told.start, told.end, (told.start,))
     if message.has(HEART) and message.has(HEART_ODD) and message.has(DIZZY):
         yield from _told_near(message, Near("heart", HEART, HEART_ODD, 5))
     if message.has(POPS):

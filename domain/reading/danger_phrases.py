@@ -1,6 +1,7 @@
 """Turns of phrase that tell of a warning sign, as data: "I can't catch my breath", "I blacked out"."""
 
 from domain.reading.danger_words import SUDDEN, Sign
+from domain.reading.pattern_tables import Table
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
@@ -201,24 +202,26 @@ _DARK_URINE = Pattern("""
     my water (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
 """)
 
-PHRASES: tuple[tuple[Sign, Pattern], ...] = (
-    ("chest", _ON_THE_CHEST),
-    ("chest", _HEART_HURTS),
-    ("breath", _NO_BREATH),
-    ("breath", _BREATHLESS_AT_REST),
-    ("faint", _FAINTED),
-    ("faint", _FAINT),
-    ("faint", _EYES_WENT_DARK),
-    ("faint", _CAME_TO),
-    ("head", _HEAD_AT_ONCE),
-    ("numb", _NUMB),
-    ("control", _NO_CONTROL),
-    ("control", _LIMB_DRAGS),
-    ("control", _STROKE),
-    ("bladder", _BLADDER),
-    ("urine", _DARK_URINE),
+PHRASES: Table[Sign] = Table(
+    (
+        (_ON_THE_CHEST, "chest"),
+        (_HEART_HURTS, "chest"),
+        (_NO_BREATH, "breath"),
+        (_BREATHLESS_AT_REST, "breath"),
+        (_FAINTED, "faint"),
+        (_FAINT, "faint"),
+        (_EYES_WENT_DARK, "faint"),
+        (_CAME_TO, "faint"),
+        (_HEAD_AT_ONCE, "head"),
+        (_NUMB, "numb"),
+        (_NO_CONTROL, "control"),
+        (_LIMB_DRAGS, "control"),
+        (_STROKE, "control"),
+        (_BLADDER, "bladder"),
+        (_DARK_URINE, "urine"),
+    )
 )
-"""Signs by the turns of phrase that tell of them."""
+"""What each of the turns of phrase is a sign of."""
 
 CANNOT_USE = Pattern(
     """

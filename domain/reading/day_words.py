@@ -2,6 +2,7 @@
 
 from typing import Literal
 
+from domain.reading.pattern_tables import Table
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
@@ -56,12 +57,14 @@ OFFSETS = {
 }
 
 _PART_OF_DAY = words_of("morning afternoon evening lunchtime")
-PHRASES: tuple[tuple[Pattern, Said], ...] = (
-    (Pattern("the? day before yesterday"), ("offset", (-2,))),
-    (Pattern("the day after tomorrow"), ("offset", (2,))),
-    (Pattern("(last|yesterday) night|yesterday {part}", part=_PART_OF_DAY), ("offset", (-1,))),
-    (Pattern("this ({part}|arvo)", part=_PART_OF_DAY), ("offset", (0,))),
-    (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
+PHRASES: Table[Said] = Table(
+    (
+        (Pattern("the? day before yesterday"), ("offset", (-2,))),
+        (Pattern("the day after tomorrow"), ("offset", (2,))),
+        (Pattern("(last|yesterday) night|yesterday {part}", part=_PART_OF_DAY), ("offset", (-1,))),
+        (Pattern("this ({part}|arvo)", part=_PART_OF_DAY), ("offset", (0,))),
+        (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
+    )
 )
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 

@@ -18,6 +18,7 @@ from domain.reading.day_words import (
 )
 from domain.reading.days_in_numbers import day_of_month, decimals, in_numbers, whole_number, with_month
 from domain.reading.message import Message
+from domain.reading.pattern_tables import Table
 from domain.reading.words import words_of
 
 
@@ -38,7 +39,7 @@ _SHORT = words_of("mon tue wed thu fri sat sun")
 _SURE_SHORT = words_of("mon tue wed thu fri")
 """Short names that are no other word at the beginning or the end of what is said."""
 _BEFORE_SHORT = words_of("on last this next till until for to since from")
-_READERS = ((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month))
+_READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
 
 
 def find_days(message: Message) -> list[Day]:
@@ -55,18 +56,16 @@ def find_days(message: Message) -> list[Day]:
 
 def _named(message: Message) -> Iterator[Day]:
     """Yield what can name a day; what comes first goes before what shares words with it."""
-    for phrase, said in PHRASES:
-        for found in phrase.find(message):
-            yield Day(found.start, found.end, *said)
+    for said, found in PHRASES.find(message):
+        yield Day(found.start, found.end, *said)
     for found in AGO.find(message):
         count = whole_number(message, found.start) if "count" in found.parts else 1
         if count is not None and count < _LONGEST_AGO:
             yield Day(found.start, found.end, "offset", (-count * (7 if "weeks" in found.parts else 1),))
-    for pattern, reader in _READERS:
-        for found in pattern.find(message):
-            day = reader(message, found.start, found.end)
-            if day is not None:
-                yield Day(found.start, found.end, *day)
+    for reader, found in _READERS.find(message):
+        day = reader(message, found.start, found.end)
+        if day is not None:
+            yield Day(found.start, found.end, *day)
     for word in _DAY_NAMES & message.words:
         for at in message.places[word]:
             if word in OFFSETS:

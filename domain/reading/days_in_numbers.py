@@ -77,6 +77,8 @@ def in_numbers(message: Message, start: int, end: int) -> Said | None:
 
 def decimals(message: Message) -> Iterator[tuple[int, Said]]:
     """Yield where a day looks like a decimal number with a point after it ("12.5."), and the day."""
+    if "." not in message.words:
+        return
     for at, token in enumerate(message.tokens):
         if token.kind != NUMBER or "." not in token.text or token.spoken or message.text(at + 1) != ".":
             continue
