@@ -1,9 +1,7 @@
 """Words about the body, as data: its parts, what hurts, what is only tired, and figures of speech."""
 
-import re
-
 from domain.reading.request import Place
-from domain.reading.words import PERSONS, words_of
+from domain.reading.words import words_of
 
 PARTS: dict[tuple[str, ...], Place] = {
     ("neck",): "neck",
@@ -220,22 +218,3 @@ NEGATIONS = words_of(
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
 STILL = frozenset({"still", "again", "worse"})
 JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")
-
-_KIN = "mum|mom|dad|wife|husband|hubby|son|daughter|brother|sister|gran|kids?|partner"
-_OF_THE_TRADE = "coach|client|clients|patient|teacher|pupil"
-OTHERS = re.compile(
-    r"\b(?:"
-    + "|".join(
-        (
-            rf"(?:my|our|his|her|their|the|a|some|this|that|your)(?: \w+)? (?:{PERSONS})s?",
-            rf"(?:{PERSONS})s",
-            rf"(?<!like )(?:{PERSONS}) (?:has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)",
-            rf"(?:{_KIN}) (?:is|are)",
-            rf"(?:my|the|a|another|our) (?:other |old )?(?:{_OF_THE_TRADE})",
-            r"coach (?:at|of|in) (?:the|another)",
-            r"he|she|his|her|hers|their|theyre|shes|hes|they|cat|cats|dog|dogs|horse",
-        )
-    )
-    + r")\b"
-)
-"""Another person or an animal, of whom something is told."""
