@@ -14,7 +14,7 @@ from pathlib import Path, PurePosixPath
 ROOMS = ("domain", "persistence", "bot", "demo", "tests")
 """From the ground up: a room imports from itself and from those before it."""
 
-DOMAIN_LIBRARIES = frozenset({"pydantic", "rapidfuzz", "dateparser"})
+DOMAIN_LIBRARIES = frozenset({"pydantic", "rapidfuzz", "dateparser", "orjson"})
 
 IMPURE = frozenset(
     {
