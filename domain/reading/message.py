@@ -88,6 +88,16 @@ class Message:
                 self.taken[at] = became
         self.heard.append((start, end, became))
 
+    def numbers(self, start: int, end: int) -> list[int]:
+        """Return which of the tokens from `start` to before `end` are numbers."""
+        return [at for at in range(start, end) if self.tokens[at].value is not None]
+
+    def take_numbers(self, start: int, end: int, became: str) -> None:
+        """Mark the numbers among some tokens, each by itself, where nothing took them yet."""
+        for at in self.numbers(start, end):
+            if not self.taken[at]:
+                self.take(at, at + 1, became)
+
     def find(self, pattern: re.Pattern[str]) -> Iterator[tuple[re.Match[str], int, int]]:
         """Return each match of a pattern over the plain line, with its first token and the one after its
         last."""

@@ -1,0 +1,77 @@
+"""What other people lifted: the numbers said of somebody who is not the client are marked."""
+
+from domain.reading.message import Message
+from domain.reading.patterns import Found, Pattern
+from domain.reading.words import PERSON_WORDS, words_of
+
+_DOES = words_of(
+    """did does do got gets hit hits went put had has made makes used uses managed moved can was is held holds
+    benched benches lifted lifts squatted squats deadlifted deadlifts pressed pulled curled curls repped reps
+    warmed counted counts says said thinks"""
+)
+_ALSO_DOES = words_of(
+    """just with at doing make loaded tried benching lifting squatting squat deadlifting deadlift bench
+    hitting presses pressing pulls pulling curling rowed rows rowing repping dipped smashed maxed casually warming
+    owns cranked banged swears claims reckons bet"""
+)
+"""What follows on a person, but can follow on "they" too where that means the sets."""
+_SOMEBODY = Pattern(
+    "[{whose} ..2] {person} ....6 verb:({does}|{also_does})",
+    whose=words_of("my our the a some this that another one his her your"),
+    person=PERSON_WORDS,
+    does=_DOES,
+    also_does=_ALSO_DOES,
+)
+_HE_OR_SHE = Pattern(
+    """
+    (he|she|they|everyone|someone|somebody|hes|shes) [just|only|even|casually|also|then|easily] {does}
+""",
+    does=_DOES,
+)
+_ADDRESSED = Pattern(
+    "(^|<({pause})) (bro|dude|man|boss|mate|trainer)", pause=words_of(", . ! yo hey") | {"\n"}
+)
+"""The coach as a client may call them: "bro, got 80x8" tells of the client."""
+_SURELY_THEIRS = words_of("did benched squatted lifted hit")
+"""What somebody did who is called the same."""
+
+_TOWARDS = words_of("to beside near behind of opposite with by from alongside than for")
+"""Words before "me" that do not turn from another person back to the client."""
+_MINE = Pattern("i|myself|ive\n<!({towards}|over|after|before) (me|mine)", towards=_TOWARDS)
+_BACK_TO_ME = Pattern(
+    """
+    <!({towards}) (i|me|mine|myself|im|ive|we|meanwhile i)
+    <!({towards}) my (turn|set|sets|bench|squat|deadlift|own|reps)
+    for me|anyway|anyways
+    <(,) so
+""",
+    towards=_TOWARDS,
+)
+_WITH = words_of("with by to from and told tell beat as")
+"""Words between the client and somebody else in one sentence: "I trained with my brother, got …"."""
+
+
+def mark_other_people(message: Message) -> None:
+    """Mark the numbers that are another's."""
+    for found in _SOMEBODY.find(message):
+        if not _is_about_the_client(message, found):
+            _mark(message, found.start)
+    for found in _HE_OR_SHE.find(message):
+        if not _MINE.is_in(message, found.start, found.end):
+            _mark(message, found.start)
+
+
+def _is_about_the_client(message: Message, found: Found) -> bool:
+    """Return whether somebody is spoken to or only mentioned, where the client tells of their own sets."""
+    if _MINE.is_in(message, found.start, found.end):
+        return True
+    if message.text(found.start - 1) in _WITH and _MINE.is_in(message, 0, found.start):
+        return True
+    verb, _ = found.parts["verb"]
+    return message.text(verb) not in _SURELY_THEIRS and _ADDRESSED.at(message, found.start) is not None
+
+
+def _mark(message: Message, start: int) -> None:
+    _, last = message.sentence_span(start)
+    back = _BACK_TO_ME.first(message, start + 1, last)
+    message.take_numbers(start, last if back is None else back.start, "another's")

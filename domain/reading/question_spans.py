@@ -1,0 +1,59 @@
+"""Where a message asks something, with a question mark or without: no set is made of what stands there."""
+
+from domain.reading.message import Message
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+_OPENS = Pattern(
+    """
+    (^|<({before})) !({verb} #) {opening} >({about})
+""",
+    before=words_of(
+        """. , ! ? : ; ( ) - so and but or coach hi hey ok wondering question btw for please um uh sorry then
+        also"""
+    )
+    | {"\n"},
+    verb=words_of("did do does have has will would could can may might"),
+    opening="""
+        should|shall|can|could|would|do|does|did|is|are|am|was|were|will|may|might|must|ought|has|have i
+        isnt|arent|dont you|cant i|couldnt i|shouldnt i
+        what if?|whats|wats|how|hows|why|when|which|who|where|if|whether
+        any (tips|advice|idea|ideas|thoughts|chance)
+    """,
+    about=words_of(
+        """i we you u it its that this the these those my your there they he she anyone s # a an any one
+        is are was were do does did should can could would have to if of for on
+        much many long often about kind sort weight heavy reps sets load exercise exercises number
+        mean means rest lower high low left next up come going exactly happens matter else too not
+        good bad better best normal ok okay safe more less wrong right worth tips advice idea thoughts chance
+        bench squat squats rows dips leg"""
+    ),
+)
+"""Words that can open a question, where a question can begin and with what can follow."""
+
+_ASKS = Pattern(
+    """
+    isnt|why|whats|any|whether
+    what !(a|an|(i|we) did)
+    how !(a|an|i|we)
+    (should|shall|can|could) !({doing}|feel)
+    (is|are|am|does) (it|that|this|i|my|the|there|these|those|they|we)
+    (will|would|was|were|did) (it|that|this|i) (be|have|ok|okay|bad|wrong|normal|matter)
+    (will|would) you (be|have)
+    do !({doing}|the|my|it|that|this|these|those|more|less|#|squats|bench|rows)
+""",
+    doing=words_of("have be do not only still barely also easily probably"),
+)
+"""Those of them that ask even where no question mark stands at the end."""
+
+
+def questions_in(message: Message) -> list[tuple[int, int]]:
+    """Return the questions and requests, each from its opening words to the end of its sentence."""
+    spans: list[tuple[int, int]] = []
+    for found in _OPENS.find(message):
+        if spans and found.start < spans[-1][1]:
+            continue
+        _, last = message.sentence_span(found.start)
+        if "?" in message.texts(last - 1, last + 1) or _ASKS.at(message, found.start, last):
+            spans.append((found.start, last))
+    return spans
