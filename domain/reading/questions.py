@@ -1,202 +1,183 @@
 """Questions and requests: which of them the bot answers itself, and which are for the coach."""
 
-import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from domain.reading.away import ails
 from domain.reading.message import Message
+from domain.reading.patterns import Found, Pattern
 from domain.reading.question_words import (
     HELP,
     HELP_ALONE,
     HISTORY,
-    NOT_REQUEST,
-    OPENERS,
+    HOW_IT_IS_DONE,
+    NOW_WHAT,
+    OPENS_A_REQUEST,
     PLAN,
-    REQUEST,
-    REQUEST_KEYS,
     SMALL_TALK,
-    said,
+    WHAT_NOW,
 )
 from domain.reading.request import Want
-from domain.reading.want_words import STOP, UNDO
-
-_ANSWERED = re.compile(
-    r"(?:^|(?<=[.!?;\n,] ))[^.!?;\n,]{1,60} \? (?=(?:no|nope|none|nah|nothing"
-    r"|yes|yep|yeah)(?: [.,!;?\n]| just\b|$))"
+from domain.reading.request_words import (
+    AFTER_ANSWER,
+    ANSWERS,
+    BEFORE_A_REQUEST,
+    INSTEAD,
+    LIKES,
+    LIKES_IT,
+    NOT_REQUEST,
+    NUMBER_ASKED,
+    OF_TRAINING,
+    REQUEST,
+    TO_TALK,
 )
-"""A question that the client answers at once: "any pain? no"."""
-_WHAT_NOW = re.compile(r"\bwhat (?:(?:do|should|can|shall|must) i|to) do\b|\bwhat now\b|\bnow what\b")
-_NOW_WHAT = re.compile(r"\b(?:what now|now what)\b")
+from domain.reading.want_words import STOP, UNDO
+from domain.reading.words import words_of
 
-
-def find_questions(message: Message, asked: Sequence[str], wants: list[Want]) -> None:
-    """Add what is asked: a plan, a history, help, or else the coach."""
-    line = message.line
-    if HELP_ALONE.match(line):
-        wants.append("help")
-        return
-    if '"' in line:
-        asked = [text.replace('" ', "") for text in asked]
-        line = line.replace('" ', "")
-    in_danger = ails(message) or ("pain" in message.taken and _NOW_WHAT.search(line) is not None)
-    moved = bool({"move", "pause", "skip_workout", "stop_messages"} & set(wants))
-    rest = _ANSWERED.sub(" ", line) if "?" in message.words else line
-    for text in asked:
-        if text not in rest:
-            continue
-        topic = topic_of(text)
-        if topic == "show_plan" and in_danger:
-            topic = "ask_coach"
-        if topic is not None and not (
-            topic == "ask_coach"
-            and moved
-            and re.search(
-                r"\b(?:tomorrow|instead|move|shift|postpone|day|today|ok|okay|fine|train|monday|tuesday"
-                r"|wednesday|thursday|friday|saturday|sunday)\b",
-                text,
-            )
-        ):
-            wants.append(topic)
-        rest = rest.replace(text, " ", 1)
-    for sentence in re.split(r"(?<= [.!?;\n])|\n", rest):
-        plain = sentence.strip()
-        if not plain:
-            continue
-        topic = _unmarked(plain, moved=moved)
-        if in_danger and topic in {None, "show_plan"} and _WHAT_NOW.search(plain):
-            topic = "ask_coach"
-        if topic is not None:
-            wants.append(topic)
-
-
-def topic_of(text: str) -> Want | None:
-    """Return what a question asks for; None for small talk, and for a request that the bot itself fulfils."""
-    if SMALL_TALK.search(text) and not REQUEST.search(text):
-        return None
-    for pattern, want in _TOPICS:
-        if pattern.search(text):
-            return want
-    return None if UNDO.search(text) else "ask_coach"
-
-
-_TOPICS: tuple[tuple[re.Pattern[str], Want], ...] = (
-    (
-        said(r"how (?:do|should|can|to) (?:i|you) (?:do|perform|breathe|brace|hold|grip|set up)(?: \w+)*"),
-        "ask_coach",
-    ),
+_TOPICS: tuple[tuple[Pattern, Want], ...] = (
+    (HOW_IT_IS_DONE, "ask_coach"),
     (STOP, "stop_messages"),
     (HELP, "help"),
     (PLAN, "show_plan"),
     (HISTORY, "show_history"),
 )
+_UNASKED_TOPICS: tuple[tuple[Pattern, Want], ...] = (
+    (HELP, "help"),
+    (HISTORY, "show_history"),
+    (PLAN, "show_plan"),
+)
+"""What can be wanted without the form of a question."""
+_SENTENCE_ENDS = words_of(". ! ? ;") | {"\n"}
+_PAUSES = _SENTENCE_ENDS | {","}
+_MOVED = frozenset({"move", "pause", "skip_workout", "stop_messages"})
+_TO_MOVE = words_of("tomorrow instead move shift train")
+_ASKING = words_of("do did would will can could should what")
+_ASKING_YOU = words_of("can could would will")
+_YOU = words_of("you u someone")
+_BEING = words_of("is was are")
+_THIS = words_of("that this it")
+
+LONGEST_ANSWERED = 15
+"""How many tokens a question has that the client answers at once."""
 
 
-def _unmarked(sentence: str, *, moved: bool) -> Want | None:
-    """Return what a sentence without the form of a question asks for all the same."""
-    words = set(sentence.split())
-    ends_asking = sentence.rstrip().endswith("?")
-    opens = ends_asking or not words.isdisjoint(OPENERS)
-    for pattern, want in ((HELP, "help"), (HISTORY, "show_history"), (PLAN, "show_plan")) if opens else ():
-        match = pattern.search(sentence)
-        if (
-            match is not None
-            and (ends_asking or _opens(sentence, match.start()))
-            and (
-                ends_asking
-                or re.match(
-                    r"(?:what|show|send|tell|give|how|list|remind|help|explain|define|which|when|see"
-                    r"|meaning|progress|history|my|todays|plan|i dont|dont know|am|resend|pull|view|wats"
-                    r"|wtf|are|need|who|stats)",
-                    match.group(),
-                )
-            )
-        ):
-            return want  # type: ignore[return-value] # literals of the tuple above
-    if not words.isdisjoint(REQUEST_KEYS):
-        match = REQUEST.search(sentence)
-        if match is not None and not NOT_REQUEST.search(match.group()):
-            said = match.group()
-            if moved and re.search(r"\b(?:tomorrow|instead|move|shift|train)\b", said):
-                return None
-            if (
-                re.match(r"(?:hope|hoping|is|if|was|are|whether)\b", said)
-                and not ends_asking
-                and not re.match(r"(?:hope|hoping|if|whether|is that|is this|is it)", said)
-            ):
-                return None
-            if re.match(r"(?:do|did|would|will|can|could|should|what)\b", said) and not (
-                ends_asking
-                or _opens(sentence, match.start())
-                or re.match(r"(?:can|could|would|will) (?:you|u|someone)", said)
-            ):
-                return None
-            if (
-                re.match(r"i (?:\w+ )?(?:like|love|prefer|need|want|wish)\b", said)
-                and re.search(
-                    r"\b(?:like|love|need|want|prefer) (?:new|other|less|different|check|a new|this|the"
-                    r"|it)\b",
-                    said,
-                )
-                and not re.search(
-                    r"\b(?:talk|ask|swap|change|discuss|know|speak|chat|switch|replace)\b", said
-                )
-            ):
-                return None
-            return None if UNDO.search(sentence) else "ask_coach"
-    if ends_asking and re.search(r"#(?: (?:reps?|kgs?|lbs?|kilos?|pounds?|today|s))* \?$", sentence):
+def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: list[Want]) -> None:
+    """Add what is asked: a plan, a history, help, or else the coach. `asked` are the questions, as tokens."""
+    if HELP_ALONE.at(message, 0):
+        wants.append("help")
+        return
+    in_danger = ails(message) or ("pain" in message.taken and NOW_WHAT.is_in(message))
+    moved = not _MOVED.isdisjoint(wants)
+    done = _answered(message)
+    for start, end in asked:
+        if start >= end or not done.isdisjoint(range(start, end)):
+            continue
+        topic = _topic_of(message, start, end)
+        if topic == "show_plan" and in_danger:
+            topic = "ask_coach"
+        done.update(range(start, end))
+        if topic == "ask_coach" and moved and not INSTEAD.isdisjoint(message.texts(start, end)):
+            continue
+        if topic is not None:
+            wants.append(topic)
+    for start, end in _sentences(message, done):
+        topic = _Sentence(message, start, end).topic(moved=moved)
+        if in_danger and topic in {None, "show_plan"} and WHAT_NOW.is_in(message, start, end):
+            topic = "ask_coach"
+        if topic is not None:
+            wants.append(topic)
+
+
+def _answered(message: Message) -> set[int]:
+    """Return the tokens of questions that the client answers at once: "any pain? no"."""
+    answered: set[int] = set()
+    for at in message.places.get("?", ()):
+        if message.text(at + 1) in ANSWERS and message.text(at + 2) in AFTER_ANSWER:
+            start = at
+            while start > 0 and message.text(start - 1) not in _PAUSES:
+                start -= 1
+            if 0 < at - start <= LONGEST_ANSWERED:
+                answered.update(range(start, at + 1))
+    return answered
+
+
+def _sentences(message: Message, done: set[int]) -> Iterator[tuple[int, int]]:
+    """Return the sentences of what is left without some tokens."""
+    start = 0
+    for at in range(len(message.tokens)):
+        if at in done or message.text(at) == "\n":
+            if start < at:
+                yield start, at
+            start = at + 1
+        elif message.text(at) in _SENTENCE_ENDS:
+            yield start, at + 1
+            start = at + 1
+    if start < len(message.tokens):
+        yield start, len(message.tokens)
+
+
+def _topic_of(message: Message, start: int, end: int) -> Want | None:
+    """Return what a question asks for; None for small talk, and for a request that the bot itself fulfils."""
+    if SMALL_TALK.is_in(message, start, end) and not REQUEST.is_in(message, start, end):
         return None
-    if (
-        ends_asking
-        and len(words) > 1
-        and not SMALL_TALK.search(sentence)
-        and re.search(
-            r"\b(?:i|my|me|it|heavy|form|sets?|reps?|weight|normal|ok|okay|pain|rest|days?|squats?|bench"
-            r"|rows?|deadlifts?|press|curls?|knees?|back|shoulder|exercise|training|should|why|how|what"
-            r"|can)\b",
-            sentence,
+    for pattern, want in _TOPICS:
+        if pattern.is_in(message, start, end):
+            return want
+    return None if UNDO.is_in(message, start, end) else "ask_coach"
+
+
+class _Sentence:
+    """A sentence without the form of a question, and what it asks for all the same."""
+
+    def __init__(self, message: Message, start: int, end: int) -> None:
+        self._message = message
+        self._start = start
+        self._end = end
+        self._ends_asking = message.text(end - 1) == "?"
+
+    def topic(self, *, moved: bool) -> Want | None:
+        """Return what is asked for, None where nothing is."""
+        for pattern, want in _UNASKED_TOPICS:
+            found = self._first(pattern)
+            if found is not None and (self._ends_asking or self._asks_the_bot(found)):
+                return want
+        request = self._first(REQUEST)
+        if request is not None and not NOT_REQUEST.is_in(self._message, request.start, self._end):
+            for_coach = self._is_for_coach(request.start, moved=moved) and self._first(UNDO) is None
+            return "ask_coach" if for_coach else None
+        return "ask_coach" if self._ends_asking and self._is_of_training() else None
+
+    def _first(self, pattern: Pattern) -> Found | None:
+        return pattern.first(self._message, self._start, self._end)
+
+    def _asks_the_bot(self, found: Found) -> bool:
+        return self._opens(found.start) and self._message.text(found.start) in OPENS_A_REQUEST
+
+    def _opens(self, at: int) -> bool:
+        """Return whether a token begins the sentence, or comes after a greeting or a pause."""
+        return at == self._start or self._message.text(at - 1) in BEFORE_A_REQUEST
+
+    def _is_for_coach(self, at: int, *, moved: bool) -> bool:
+        """Return whether what sounds like a request is one that the coach must hear of."""
+        message = self._message
+        words = message.texts(at, self._end)
+        if moved and not _TO_MOVE.isdisjoint(words):
+            return False
+        opening, second = message.text(at), message.text(at + 1)
+        if opening in _BEING:
+            return self._ends_asking or (opening == "is" and second in _THIS)
+        if opening in _ASKING:
+            return self._ends_asking or self._opens(at) or (opening in _ASKING_YOU and second in _YOU)
+        return not (
+            LIKES.at(message, at, self._end)
+            and LIKES_IT.is_in(message, at, self._end)
+            and TO_TALK.isdisjoint(words)
         )
-    ):
-        return "ask_coach"
-    return None
 
-
-def _opens(sentence: str, place: int) -> bool:
-    """Return whether a place is the beginning of a sentence, or comes after a greeting or a pause."""
-    before = sentence[:place].strip()
-    return (
-        before == ""
-        or before.endswith((",", ":", "-"))
-        or before.split()[-1]
-        in {
-            "please",
-            "pls",
-            "hi",
-            "hey",
-            "hello",
-            "coach",
-            "and",
-            "so",
-            "ok",
-            "okay",
-            "um",
-            "uh",
-            "but",
-            "also",
-            "btw",
-            "just",
-            "sorry",
-            "can",
-            "you",
-            "u",
-            "now",
-            "then",
-            "me",
-            "yo",
-            "quick",
-            "question",
-            "ps",
-            "wait",
-            "hmm",
-            "still",
-        }
-    )
+    def _is_of_training(self) -> bool:
+        """Return whether what ends with a question mark asks about the training, and is no record."""
+        return (
+            self._end - self._start > 1
+            and not OF_TRAINING.isdisjoint(self._message.texts(self._start, self._end))
+            and self._first(NUMBER_ASKED) is None
+            and self._first(SMALL_TALK) is None
+        )

@@ -14,10 +14,7 @@ from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TODAY_WORDS
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
     STOP,
-    STOP_ALONE,
-    STOP_TRIGGERS,
     UNDO,
-    UNDO_TRIGGERS,
 )
 from domain.reading.wanted import Wanted
 from domain.reading.words import words_of
@@ -29,6 +26,7 @@ _A_WEIGHT = words_of("my a the it anything more that past below any heavier lowe
 _CANNOT = words_of("never not didnt cant couldnt wont dont did will can")
 _IT = words_of("it go come lift")
 _TO_TRAIN = words_of("today tonight gym training tomorrow")
+_NOT_UNDONE = words_of("dont didnt cant never not")
 _HAS_TO = words_of("have had need going want got decided forced able ok possible like")
 
 
@@ -43,12 +41,6 @@ def find_wants(
     wants: list[Want] = []
     on: date | None = None
     asks: list[Slot] = []
-    line = message.line
-    asked = [
-        line[message.starts[s] : message.starts[e - 1] + len(_piece(message, e - 1))]
-        for s, e in questions
-        if e > s
-    ]
     in_question = {at for s, e in questions for at in range(s, e)}
     used: list[Named] = []
     skips: list[str] = []
@@ -75,16 +67,12 @@ def find_wants(
     elsewhere = {"move", "pause"} & set(wants)
     if not elsewhere and _leaves_out_workout(message, named, in_question, skips):
         wants.append("skip_workout")
-    if message.has(STOP_TRIGGERS) and (STOP.search(line) or STOP_ALONE.search(line)):
+    if STOP.is_in(message):
         wants.append("stop_messages")
-    find_questions(message, asked, wants)
+    find_questions(message, questions, wants)
     return Wanted(
         tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used)
     )
-
-
-def _piece(message: Message, at: int) -> str:
-    return "#" if message.value(at) is not None else message.text(at)
 
 
 def _leaves_out_workout(
@@ -129,12 +117,9 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
 
 def find_undo(message: Message) -> tuple[int, int] | None:
     """Return the words that take back the last record, as a span of tokens; None where there are none."""
-    if not message.has(UNDO_TRIGGERS):
-        return None
-    for _, start, end in message.find(UNDO):
-        if message.text(start - 1) in {"dont", "didnt", "cant", "never", "not"}:
+    for undo in UNDO.find(message):
+        if message.text(undo.start - 1) in _NOT_UNDONE:
             continue
-        if message.taken[start] and message.taken[start] not in {"a question", "exercise"}:
-            continue
-        return start, end
+        if message.taken[undo.start] in {"", "a question", "exercise"}:
+            return undo.start, undo.end
     return None

@@ -1,0 +1,112 @@
+"""Turns of phrase of questions and requests for the coach, as data."""
+
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+REQUEST = Pattern(
+    """
+    (can|could|would|will) {you} [please|pls|maybe|perhaps|also] {do_this}
+    (please|pls|plz|kindly) {kindly_do}
+    (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|from now on|in the? future)
+    (tell|teach|show) me how to|let me know (if|what|whether|how|when|your|ur)
+    (any|some|need|want|give me|looking for|after|love|like) {advice}
+    (id|i would|i|we) [_] {like} [you] [to|a|an|us to] {another}
+    (call|ring|phone|text|contact) me
+    (do|dont|would|did) (you|u) {think}
+    (not|im not|unsure|wasnt|am not) [{quite}] (sure|certain) {whether}
+    unsure (if|whether|about|how)
+    (wondering|curious) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
+    (dont|do not|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
+    no idea (if|whether|why|how to|what to do)
+    (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
+    (is|if|whether|was|are) (that|this|it|those|these|they) ..3 {normal}
+    (my|the|check|checking|check my|on my) form {form_is}
+    form check|(check|look at) my (form|technique|squat|bench|deadlift|video|vid)
+    (question|quick question|qq|q) (for|about|:|on|-|,|re)
+    (tell|ask|message for|let|pass on to) [the|my] coach
+    i (have|got|had|ve got) (a|an|one|another|some) (question|questions|request|worry|concern)
+    {is_it} ....3 '?'
+    what (should|would|do|can|could|shall|must) (i|you|we)
+    should (i|we|it|that|the|my)
+    """,
+    you="you|u|ya|someone|we|the coach",
+    do_this="""
+        check|look|watch|tell|explain|help|show me how|talk|chat|speak|call|ring|phone|write|text|meet|come
+        see|advise|recommend|suggest|think|confirm|ask|comment|rate|assess|consider|review|find|pass|send|give
+        change|swap|switch|replace|remove|move|adjust|update|set|reduce|increase|lower|shorten|drop|cut|add
+        put|build|include|program|programme|plan|make|let|get|do|start|have a|take a|go over
+    """,
+    kindly_do="""
+        check|look|watch|tell me|explain|advise|call|ring|review|have a look|take a look|look at|help
+        swap|change|adjust|replace|make|give|pass|ask|let me know|send my|contact
+    """,
+    thing="_|#",
+    advice="""
+        tips|advice|thoughts|idea|ideas|suggestion|suggestions|feedback|opinion|guidance|pointers|cues|input
+        your (advice|opinion|thoughts|input)|a second opinion
+    """,
+    like=words_of("like want need love prefer wish"),
+    another="""
+        talk|ask|discuss|know|speak|chat|see you|call|word|check|swap|change|switch|replace
+        do something|try something|new|less|different|another exercise|other|lower|easier|harder
+    """,
+    think="""
+        think|reckon|recommend|suggest|want|prefer|mind|advise|agree|have (any|a|an)|know (if|why|how|a|what)
+    """,
+    quite="quite|really|so|too|#|totally|entirely",
+    whether="""
+        if|whether|about|how (to|i should)|how {deep}|what (to|im|i should)|im|i am|my|that (im|my)
+    """,
+    deep="low|deep|far|fast|heavy|i should",
+    hoped="ok|okay|alright|normal|fine|right|not (bad|wrong|a problem)",
+    normal="""
+        normal|ok|okay|alright|good|fine|right|correct|safe|allowed|enough|good enough|usual|common|expected
+        bad|bad form|wrong|too much|dangerous|weird|a problem|an issue|(supposed|meant) to
+    """,
+    form_is="ok|okay|check|right|good|please|(look|looks) (ok|right|off|bad)|(feel|feels) (off|wrong|weird)",
+    is_it="""
+        too (heavy|light|much|little|fast|slow|low|many|few)|normal|thoughts|agree|ok like that|ok|okay
+        good or bad|yes or no|right way|(good|bad) idea|worth it|any alternative|alternative|alternatives
+        advice|tips|suggestion|suggestions|ideas
+    """,
+)
+
+NOT_REQUEST = Pattern(
+    """
+    how (many|much)|what (weight|load) (it|that|i|was)|the weight|which weight
+    if (it was|they were|it is|its) {unit}|{unit} or|if i counted|what (it|they) weigh
+    """,
+    unit=words_of("kg lb lbs kilo kilos pound pounds"),
+)
+"""Doubts about the record itself: "not sure if it was kg"."""
+
+LIKES = Pattern("i [_] (like|love|prefer|need|want|wish)")
+LIKES_IT = Pattern("(like|love|need|want|prefer) (new|other|less|different|check|a new|this|the|it)")
+"""What the client likes, and asks nothing by that: "I like the new bar"."""
+TO_TALK = words_of("talk ask swap change discuss know speak chat switch replace")
+
+ANSWERS = words_of("no nope none nah nothing yes yep yeah")
+AFTER_ANSWER = words_of(". , ! ; ? just") | {"\n", ""}
+"""What follows an answer that the client gives to an own question: "any pain? no"."""
+
+NUMBER_ASKED = Pattern("# [rep|reps|kg|kgs|lb|lbs|kilo|kilos|pound|pounds|today|s]* '?' $")
+"""A record with a question mark: "bench 80 kg?"."""
+
+OF_TRAINING = words_of(
+    """i my me it heavy form set sets rep reps weight normal ok okay pain rest day days squat squats bench row
+    rows deadlift deadlifts press curl curls knee knees back shoulder exercise training should why how what
+    can"""
+)
+"""Words beside which a question is one for the coach."""
+
+INSTEAD = words_of(
+    """tomorrow instead move shift postpone day today ok okay fine train monday tuesday wednesday thursday
+    friday saturday sunday"""
+)
+"""Words of a question that only asks whether a move is all right."""
+
+BEFORE_A_REQUEST = words_of(
+    """, : - please pls hi hey hello coach and so ok okay um uh but also btw just sorry can you u now then me
+    yo quick question ps wait hmm still"""
+)
+"""What may stand before a request at the beginning of its sentence."""
