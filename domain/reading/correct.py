@@ -4,14 +4,19 @@ Nothing new is recorded here. What is not said of a set stays as it was recorded
 follows the exercise. The words, the records and the values each have their own file.
 """
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
 from domain.reading.corrected_records import records_meant, says_again
 from domain.reading.corrected_values import opened, with_values
-from domain.reading.correction_words import DAY_FIXED, NOT_THIS, UNIT_FIXED
+from domain.reading.correction_words import (
+    NOT_NAMED,
+    NOT_THIS,
+    UNIT_FIXED,
+    WRONG_AMOUNT,
+    WRONG_LOAD,
+)
 from domain.reading.days import Day
 from domain.reading.elements import Element
 from domain.reading.gather import Group
@@ -20,7 +25,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.request import OpenSet, Request
 from domain.reading.when import past_day
-from domain.reading.words import KG_WORDS, words_of
+from domain.reading.words import KG_WORDS
 from domain.sets import TrainingSet
 from domain.units import Unit
 
@@ -43,9 +48,9 @@ def put_right(
     days: Sequence[Day],
 ) -> Corrected:
     """Return the corrected sets."""
-    old = {v for _, _, end in message.find(NOT_THIS) if (v := message.value(end - 1)) is not None}
-    new_names = [n for n in named if not _after_not(message, n)]
-    denied = [n for n in named if _after_not(message, n)]
+    old = {v for said in NOT_THIS.find(message) if (v := message.value(said.parts["n"][0])) is not None}
+    denied = [n for n in named if NOT_NAMED.is_in(message, max(0, n.start - 4), n.start)]
+    new_names = [n for n in named if n not in denied]
     elements = [i for g in groups for i in g.items if isinstance(i, Element)]
     marks = [i for g in groups for i in g.items if isinstance(i, Mark)]
     fixed_unit = _fixed_unit(message)
@@ -66,16 +71,7 @@ def put_right(
     if exercise == "":
         asked = opened(records[-1], request, ("exercise",))
         return Corrected(open=(replace(asked, replaces=_place(request, records[-1])),))
-    about = (
-        "load"
-        if re.search(r"\b(?:wrong|the|correct) (?:weight|load)\b", message.line)
-        else "amount"
-        if re.search(
-            r"\b(?:wrong|the|correct) (?:reps|number of reps|rep count|count|seconds|time)\b|\bmiscounted\b",
-            message.line,
-        )
-        else ""
-    )
+    about = "load" if WRONG_LOAD.is_in(message) else "amount" if WRONG_AMOUNT.is_in(message) else ""
     fixed: list[TrainingSet] = []
     fixed_open: list[OpenSet] = []
     places: list[int] = []
@@ -94,26 +90,10 @@ def _place(request: Request, record: TrainingSet) -> int:
     return next(place for place, one in enumerate(request.done) if one is record)
 
 
-_DENIED = words_of("wasnt werent isnt arent")
-
-
-def _after_not(message: Message, name: Named) -> bool:
-    return any(
-        message.text(at) in {"not", *_DENIED, "of", "than", "no"}
-        and (message.text(at) in {"not", *_DENIED} or message.text(at - 1) in {"instead", "rather"})
-        for at in range(max(0, name.start - 3), name.start)
-        if not any(
-            message.value(b) is not None or message.text(b) in {"but", ","} for b in range(at, name.start)
-        )
-    )
-
-
 def _fixed_unit(message: Message) -> Unit | None:
-    for match in UNIT_FIXED.finditer(message.line):
-        word = match["u"] or match["v"] or match["w"]
-        if match.group().startswith("not "):
-            continue
-        return "kg" if word in KG_WORDS else "lb"
+    for found in UNIT_FIXED.find(message):
+        if "right" in found.parts:
+            return "kg" if message.text(found.parts["right"][0]) in KG_WORDS else "lb"
     return None
 
 
@@ -126,16 +106,13 @@ def _days(
     pointed: date | None = None
     for day in days:
         on = past_day(day, request.sent)
-        if on is None or message.text(day.start - 1) in {"not"}:
+        if on is None or message.text(day.start - 1) == "not":
             continue
-        before = " ".join(message.texts(max(0, day.start - 4), day.start))
-        if DAY_FIXED.search(before) and not has_values:
+        if not has_values:
             fixed = on if fixed is None else fixed
-        elif on in known and has_values:
+        elif on in known:
             pointed = on
-        elif not has_values:
-            fixed = on if fixed is None else fixed
-        elif DAY_FIXED.search(before) and on not in known and message.text(day.start - 1) in {"from", "on"}:
+        elif message.text(day.start - 1) in {"from", "on"}:
             fixed = on
     return fixed, pointed
 

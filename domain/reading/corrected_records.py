@@ -3,7 +3,6 @@
 Whether a message is a correction, and what is put in the place of the old values, is decided elsewhere.
 """
 
-import re
 from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
@@ -20,7 +19,9 @@ from domain.reading.correction_words import (
 from domain.reading.elements import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import Found, Pattern
 from domain.reading.request import Request
+from domain.reading.words import KG_WORDS, LB_WORDS
 from domain.sets import TrainingSet
 
 
@@ -35,69 +36,102 @@ def records_meant(
 ) -> list[TrainingSet]:
     """Return the recorded sets that are meant."""
     today = request.sent.date()
-    done = [one for one in request.done if on is None or (one.on or today) == on]
-    if not done:
-        done = list(request.done)
-    pool = done
+    done = [one for one in request.done if on is None or (one.on or today) == on] or list(request.done)
     said = [n for n in [*names, *denied] if n.names]
-    for name in said:
-        of_it = [one for one in done if one.exercise in name.names]
-        if (
-            of_it
-            and (
-                elements
-                or name in denied
-                or on is not None
-                or re.search(r"\b(?:kgs?|kilos?|lbs?|pounds?|yesterday|failure)\b", message.line)
-            )
-            and not _meant(message, name)
-        ):
-            pool = of_it
-            break
-    else:
-        for element in elements:
-            matching = [one for one in done if says_again(message, element, one)]
-            if matching:
-                pool = matching[-1:]
-                break
-        else:
-            pool = [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
-    last = LAST_FEW.search(message.line) or ALL_FEW.search(message.line)
-    if last is not None:
-        count = int(message.value(message.span(last, "n")[0]) or 1)
-        return (pool if len(pool) >= count else done)[-count:]
-    if not said and len(pool) == 1 and done[-1] is pool[0]:
-        that_day = [one for one in done if one.on == done[-1].on]
-        if BOTH.search(message.line):
-            return that_day[-2:]
-        if ALL_THERE_ARE.search(message.line):
-            return that_day
-    nth = NTH_SET.search(message.line)
-    if nth is not None:
-        if nth["w"]:
-            number = NTHS[nth["w"]]
-        else:
-            at, _ = message.span(nth, "n" if nth["n"] else "m")
-            number = int(message.value(at) or 0)
-        if 1 <= number <= len(pool):
-            return [pool[number - 1]]
-    if ALL_OF_THEM.search(message.line) and len(pool) > 1:
-        day = pool[-1].on
-        return [one for one in pool if one.exercise == pool[-1].exercise and one.on == day]
-    if old and len(old) == 1:
-        value = next(iter(old))
-        matching = [one for one in pool if value in {one.load, Decimal(one.amount)}]
-        if not matching and not said:
-            return [one for one in done if value in {one.load, Decimal(one.amount)}][-1:] or pool[-1:]
-        if matching and value not in {pool[-1].load, Decimal(pool[-1].amount)}:
+    points = bool(elements) or on is not None or _POINTS.is_in(message)
+    pool = (
+        next((sets for n in said if (points or n in denied) and (sets := _of(message, done, n))), None)
+        or _said_again(message, done, elements)
+        or [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
+    )
+    return (
+        _last_few(message, done, pool)
+        or (_of_the_day(message, done, pool) if not said else [])
+        or _nth(message, pool)
+        or _all(message, pool)
+        or (_with_old_value(done, pool, next(iter(old)), named=bool(said)) if len(old) == 1 else [])
+        or pool[-1:]
+    )
+
+
+_POINTS = Pattern("{unit}|yesterday|failure", unit=KG_WORDS | LB_WORDS)
+"""What is put right of an exercise that is named, where no number is said."""
+
+
+def _of(message: Message, done: Sequence[TrainingSet], name: Named) -> list[TrainingSet]:
+    """Return the sets of an exercise; none where its name is what was meant instead."""
+    if any(word in {"meant", "mean"} for word in message.texts(max(0, name.start - 4), name.start)):
+        return []
+    return [one for one in done if one.exercise in name.names]
+
+
+def _said_again(
+    message: Message, done: Sequence[TrainingSet], elements: Sequence[Element]
+) -> list[TrainingSet]:
+    for element in elements:
+        matching = [one for one in done if says_again(message, element, one)]
+        if matching:
             return matching[-1:]
-    return pool[-1:]
+    return []
 
 
-def _meant(message: Message, name: Named) -> bool:
-    """Return whether a name is what was meant instead, and does not point at a record."""
-    before = message.texts(max(0, name.start - 4), name.start)
-    return any(w in {"meant", "mean"} for w in before)
+def _last_few(
+    message: Message, done: Sequence[TrainingSet], pool: Sequence[TrainingSet]
+) -> list[TrainingSet]:
+    """Return "the last two", "all three"."""
+    found = LAST_FEW.first(message) or ALL_FEW.first(message)
+    if found is None:
+        return []
+    count = int(message.value(found.parts["n"][0]) or 1)
+    return list(pool if len(pool) >= count else done)[-count:]
+
+
+def _of_the_day(
+    message: Message, done: Sequence[TrainingSet], pool: Sequence[TrainingSet]
+) -> list[TrainingSet]:
+    """Return both or all sets of the last day, where those are of several exercises."""
+    if len(pool) != 1 or done[-1] is not pool[0]:
+        return []
+    that_day = [one for one in done if one.on == done[-1].on]
+    if BOTH.is_in(message):
+        return that_day[-2:]
+    return that_day if ALL_THERE_ARE.is_in(message) else []
+
+
+def _nth(message: Message, pool: Sequence[TrainingSet]) -> list[TrainingSet]:
+    """Return "the second one"."""
+    found = NTH_SET.first(message)
+    number = 0 if found is None else place_said(message, found)
+    return [pool[number - 1]] if 1 <= number <= len(pool) else []
+
+
+def _all(message: Message, pool: Sequence[TrainingSet]) -> list[TrainingSet]:
+    if len(pool) == 1 or not ALL_OF_THEM.is_in(message):
+        return []
+    return [one for one in pool if one.exercise == pool[-1].exercise and one.on == pool[-1].on]
+
+
+def _with_old_value(
+    done: Sequence[TrainingSet], pool: Sequence[TrainingSet], value: Decimal, *, named: bool
+) -> list[TrainingSet]:
+    """Return the last set that was recorded with a value that is not right."""
+    if _has(pool[-1], value):
+        return []
+    matching = [one for one in pool if _has(one, value)]
+    if not matching and not named:
+        matching = [one for one in done if _has(one, value)]
+    return matching[-1:]
+
+
+def _has(one: TrainingSet, value: Decimal) -> bool:
+    return value in {one.load, Decimal(one.amount)}
+
+
+def place_said(message: Message, found: Found) -> int:
+    """Return the place of a set as it was said: 2 for "the second one" and for "set 2"."""
+    if "nth" in found.parts:
+        return NTHS[message.text(found.parts["nth"][0])]
+    return int(message.value(found.parts["n"][0]) or 0)
 
 
 def says_again(message: Message, element: Element, one: TrainingSet) -> bool:

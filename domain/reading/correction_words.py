@@ -1,126 +1,162 @@
-"""The words of corrections, as patterns over a message's line. What they mean is decided by their users."""
+"""Turns of phrase of corrections, as data. What they mean is decided by their users."""
 
-import re
+from domain.reading.patterns import Pattern
+from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 
-from domain.reading.words import words_of
-
-THING = (
-    r"(?:that|it|this|the last(?: one| set| entry)?|last(?: one| set)|that last(?: one| set)?"
-    r"|my last(?: one| set)?|the previous(?: one| set)?|those|they|these|both|all of (?:them|those)"
-    r"|all (?:three|two|four|five|#)|the (?:first|second|third|fourth|fifth|other|top|middle)(?: one"
-    r"| set)?|(?:set|number) #|# (?:st|nd|rd|th) (?:set|one)|the # (?:st|nd|rd|th)(?: set| one)?"
-    r"|first set|second set|third set|last weight|the weight|the reps|the load|weight|reps)"
-)
+_THING = """
+    that|it|this|those|they|these|both|weight|reps
+    (the|that|my) last [one|set]|the last entry|last [one|set|weight]|the previous [one|set]
+    all of (them|those)|all (three|two|four|five|#)
+    the (first|second|third|fourth|fifth|other|top|middle) [one|set]|(first|second|third) set
+    (set|number) #|# (st|nd|rd|th) (set|one)|the # (st|nd|rd|th) [set|one]
+    the (weight|reps|load)
+"""
 """What a correction points at."""
-_BE = (
-    r"(?:was|were|is|are|should be|should have been|shouldve been|should say|should read|needs to be"
-    r"|has to be|must be|ought to be|s supposed to be|was supposed to be|was meant to be"
-    r"|were meant to be)"
+_BE = """
+    was|were|is|are|should (be|have been|say|read)|shouldve been|(needs|has|ought) to be|must be
+    (was|s) supposed to be|(was|were) meant to be
+"""
+_DENIED = "not|wasnt|werent|isnt|instead of|rather than"
+_UNIT = KG_WORDS | LB_WORDS
+_PAIRED = words_of("sides legs arms hands")
+_NTH = words_of("first second third fourth fifth sixth")
+
+SIGN = Pattern(
+    """
+    make:(make (that|it|those|them) [a|an] >(#|_|+|-))
+    slip:(make the last [one|set] [a|an] >(#|_|+|-))
+    hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
+    slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
+    slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell)))
+    mean:(i mean)
+    slip:{slip}
+    sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
+    was:({thing} [_] {be} [{really}]* (#|_|+|-))
+    not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
+    not:(not [the|a] #)
+    change:((change|correct|fix|edit|put|switch) ..5 {to_this})
+    values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
+    slip:(^ * (#|_)|# [_] *)
+    actually:(actually [{it_was}] >(#))
+    change:((log|count|record|put|mark|file) {it_as})
+    values:(save {it_as})
+    instead:((instead of|rather than) (#|_))
+    not:(not _ [_] ,? (but|it was))
+    slip:((wasnt|werent) _ [_] ,? (but|it was))
+""",
+    slip="""
+        correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
+        wrong (number|exercise|weight|reps|load|name|one|unit|day|date)|got (that|it) wrong
+        fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
+    """,
+    thing=_THING,
+    be=_BE,
+    really="actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all|both",
+    to_this="(to|into|with|as|from) (#|_)",
+    it_was="""
+        (it|that) (was|is|should be)|it s|i only? (did|got)|i (used|had)
+        did|got|only|its|thats|was|a|used|more like|about|the
+    """,
+    it_as="(it|that|them|those|this) [_] (as|under|for|on|down as|to)",
 )
-MARKERS = re.compile(
-    rf"\bmake (?:that|it|those|them|the last(?: one| set)?)(?: a| an)? (?=#|\w|\+|-)|\b(?:should|shouldve"
-    rf"|should have|supposed to|meant to|ought to) (?:be|been|have been|say|read|have said)\b|\b(?:i "
-    rf"|actually )?meant\b(?! to (?:do|train|go|say hi|ask|text|send|tell))|\bi mean\b"
-    r"|\b(?:correction|typo|mistyped|misread|miscounted|mis typed|typed (?:that |it )?wrong"
-    r"|wrote (?:that |it )?wrong|wrong (?:number|exercise|weight|reps|load|name|one|unit|day|date)"
-    r"|got (?:that|it) wrong|fat fingers?|fat fingered|my mistake|i mixed up|mixed up|mixed them up"
-    r"|autocorrect)\b"
-    r"|\b(?:oops|whoops|oopsie|sorry|my bad|woops)(?: \S+){0,3}? (?:#|that|it|the last|last)(?![^ ])"
-    rf"|\b{THING}(?: \w+)? {_BE}(?: (?:actually|really|in fact|only|just|from|on|at|done|meant|for|the|a"
-    rf"|an|not|with|all|both))* (?:#|\w+|\+|-)"
-    r"|# (?:\w+ ){0,3}?(?:,|\(|-)? ?(?:and )?not (?:the |a )?(?:#|\w+)|\bnot (?:the |a )?#"
-    r"|\b(?:change|correct|fix|edit|update|amend|adjust|replace|switch|put|set|swap)(?: \w+){0,5} (?:to"
-    r"|into|with|as|from) (?:#|\w+)"
-    r"|^\* ?#|# (?:\w+ )?\*|^\* ?\w+|\bactually (?:(?:it|that) (?:was|is|should be)|it s|i (?:did|got"
-    r"|only did|only got|used|had)|(?:did|got|only|its|thats|was|a|used|more like|about|the))* ?(?=#)"
-    r"|\b(?:it|that|they|those|these) (?:was|were) (?=#)|\b(?:log|count|record|save|put|mark|file) (?:it"
-    r"|that|them|those|this)(?: \w+)? (?:as|under|for|on|down as|to)\b"
-    r"|\b(?:instead of|rather than) (?:#|\w+)|\b(?:not|wasnt|werent) \w+(?: \w+)?(?: ,)? (?:but|it was)\b"
-)
-"""Signs of a correction; each is looked at more closely."""
-TRIGGERS = words_of(
-    """no nope nah wait make should shouldve supposed meant mean correction typo mistyped misread
-    miscounted typed wrote wrong
-    got fat mistake mixed autocorrect oops whoops oopsie sorry bad woops that it this last those they
-    these both all not change correct fix edit update amend adjust replace switch put set * actually log
-    count record save mark file was were second first third instead rather"""
-)
-"""Words of which a correction has at least one."""
-STRONG = re.compile(
-    r"\b(?:make (?:that|it|those|them)|should (?:be|say|read|have been|have said)|shouldve been"
-    r"|supposed to be|meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong"
-    r"|fat finger\w*|my mistake|mixed|autocorrect|oops|whoops|oopsie|woops|my bad|change|correct|fix|edit"
-    r"|update|amend|adjust|replace|actually)\b|\*"
-)
+"""Signs of a correction, by their kinds; each is looked at more closely."""
+STRONG = Pattern("""
+    make (that|it|those|them)|should (be|say|read|have been|have said)|shouldve been|supposed to be
+    meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger~|my mistake|mixed
+    autocorrect|oops|whoops|oopsie|woops|my bad
+    change|correct|fix|edit|update|amend|adjust|replace|actually|*
+""")
 """Signs that are no remark about a new set."""
-REGRET = re.compile(r"(?:shouldve|should have|supposed to|meant to|ought to) (?:be|been|have been)$")
-"""What can be said of a new set as well, that fell short of what was hoped."""
-COMPARISON = re.compile(
-    r"\b(?:not (?:to failure|sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet"
-    r"|only|even|a|the best|my|going|doing|quite|gonna|at all|that|very|sore|tired|pain))\b"
-)
+
+EXCUSE = Pattern("late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother")
+"""What one is sorry for that is no wrong record."""
+DENIED_NUMBER = Pattern("not #")
+WRONG = Pattern("not #|# not|should~|meant|typo|wrong")
+WRONG_OR_WAS = Pattern("not|should~|meant|typo|wrong|was|were")
+SKIPPED = Pattern("as skipped")
+COMPARISON = Pattern("""
+    not (sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my)
+    not (going|doing|quite|gonna|at all|to failure|that|very|sore|tired|pain)
+""")
 """Remarks with "not" that set no number against another."""
-NO_FIRST = re.compile(
-    r"^(?:no|nope|nah|wait)(?: ,)?(?: (?:it was|only|just|it is|its|i did|i got|actually"
-    r"|wait))* #"
-)
-INSTEAD = re.compile(r"\binstead of(?: the| a)? (?P<n>#)")
-POINTING = frozenset(
-    {"that", "both", "all", "first", "second", "third", "last", "previous", "those", "these"}
-)
+NO_FIRST = Pattern("""
+    ^ (no|nope|nah|wait) ,? [it was|it is|its|i did|i got|only|just|actually|wait]* #
+""")
+INSTEAD = Pattern("instead of [the|a] n:#")
+
+POINTING = words_of("that both all first second third last previous those these")
 """Words before an exercise that point at its recorded sets."""
-COUNTING = frozenset({"bodyweight", "bw", "assisted", "failure", "negatives", "weight"})
+COUNTING = words_of("bodyweight bw assisted failure negatives weight")
 """Words that say how a load counts or a set ended."""
-SEPARATE_SET = re.compile(
-    r"\b(?P<w>third|second|fourth|fifth|first) set\b|(?P<n>#) (?:st|nd|rd|th) set\b|\bset (?P<m>#) (?=:|#)"
-)
+COUNTED_SO = Pattern("""
+    [to|at] failure|[in] (each|per) hand|bodyweight|body weight|bw|negatives|lowering only|assisted
+    (without|no) weight|(+|-) #
+""")
+"""How a recorded load counts or a set ended, right after "that was"."""
+OTHER_WORTH = Pattern("""
+    yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|last night
+    (each|per) hand|failure|negatives|bodyweight|assist~
+""")
+"""What can be put right without a number or a name."""
+
+SEPARATE_SET = Pattern("nth:(first|second|third|fourth|fifth) set\nn:# (st|nd|rd|th) set\nset n:# >(:|#)")
 """A set of an exercise, by its place, with new numbers."""
-ALL_OF_THEM = re.compile(
-    r"\b(?:both(?! (?:sides|legs|arms|hands))|all (?:of (?:them|those|these|it)|three|two|four|five|sets"
-    r"|the sets|my \w+)|(?:those|they|these|the sets|all) (?:were|are|should)|every set|each set"
-    r"|make (?:those|them))\b"
+NTH_SET = Pattern(
+    """
+    the? nth:{nth} (one|set) !(exercise)
+    the? nth:{nth} >(was|should|is|were)
+    (set|number) n:# >(was|should|is|:)
+    n:# (st|nd|rd|th) (set|one)
+""",
+    nth=_NTH,
 )
-NTH_SET = re.compile(
-    r"\b(?:the )?(?P<w>first|second|third|fourth|fifth|sixth)(?: (?:one|set)|(?= (?:was|should|is"
-    r"|were)))\b(?! exercise)|\b(?:set|number) (?P<n>#)(?= (?:was|should|is|:))|(?P<m>#) (?:st|nd|rd"
-    r"|th) (?:set|one)\b"
-)
+"""One of the recorded sets, by its place."""
 NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
-LAST_FEW = re.compile(r"\bthe last (?P<n>#)(?: (?:sets?|ones?))?(?= (?:were|was|are|should|both|all|need))")
+ALL_OF_THEM = Pattern(
+    """
+    both !({paired})
+    all (of (them|those|these|it)|three|two|four|five|the? sets|my _)
+    (those|they|these|the sets|all) (were|are|should)
+    (every|each) set|make (those|them)
+""",
+    paired=_PAIRED,
+)
+LAST_FEW = Pattern("the last n:# [set|sets|one|ones] >(were|was|are|should|both|all|need|needs)")
 """The last few recorded sets."""
-ALL_FEW = re.compile(
-    r"\ball(?: of)?(?: the| my| these| those)? (?P<n>#)(?= (?:(?:sets?|ones?|of (?:them|those|these)) )?"
-    r"(?:were|was|are|is|should|need|felt|went))"
+ALL_FEW = Pattern(
+    "all of? [the|my|these|those] n:# >([set|sets|one|ones|of (them|those|these)] {be})",
+    be=words_of("were was are is should need needs felt went"),
 )
 """All of some recorded sets, by their number: that number is none of the values."""
-ALL_FEW_ARE = re.compile(
-    r"\ball(?: \w+)? # (?:\w+ ){0,3}?(?:were|was|are|be|been|say|read)"
-    r"(?: (?:at|for|only|just|actually|with))* (?:[+-] )?#"
-)
+ALL_FEW_ARE = Pattern("""
+    all [_] # ..3 (were|was|are|be|been|say|read) [at|for|only|just|with|actually]* [+|-] #
+""")
 """All of some recorded sets, with the number that is right."""
-BOTH = re.compile(r"\b(?:both|the two of them)\b(?! (?:sides|legs|arms|hands))")
+BOTH = Pattern("(both|the two of them) !({paired})", paired=_PAIRED)
 """Two recorded sets, of one exercise or of two."""
-ALL_THERE_ARE = re.compile(r"\ball (?:of (?:them|those|these|it)|(?:the |my )?sets)\b")
+ALL_THERE_ARE = Pattern("all (of (them|those|these|it)|[the|my] sets)")
 """All recorded sets."""
-NOT_THIS = re.compile(
-    r"\b(?:not|wasnt|werent|isnt|instead of|rather than)(?: the| a| an| for| at| with| my)? (?P<n>#)(?! ?(?:%"
-    r"|percent))"
-)
+
+NOT_THIS = Pattern("{denied} [the|a|an|for|at|with|my] n:# !(%|percent)", denied=_DENIED)
 """The number that is not right."""
-OLD_NUMBERS = re.compile(
-    r"\b(?:not|wasnt|werent|isnt|instead of|rather than)"
-    r"(?: the| a| an| for| at| with| my| only| just)? #"
-    r"(?: (?:kgs?|kilos?|lbs?|pounds?|reps?))?(?: (?:x|for|/|@) #)?"
+OLD_NUMBERS = Pattern(
+    "{denied} [the|a|an|for|at|with|my|only|just] # [{unit}|rep|reps] [(x|for|/|@) #]",
+    denied=_DENIED,
+    unit=_UNIT,
 )
 """The numbers that are not right, load and reps together."""
-DAY_FIXED = re.compile(
-    r"\b(?:was|were|from|actually|done|did|on|for|meant|is|should be|happened|be|that s)(?: (?:from|on"
-    r"|actually|done|for|the|of))* ?$"
+NOT_NAMED = Pattern("({denied}|arent) [!(but) _] [!(but) _] $", denied=_DENIED)
+"""Words before an exercise that is not the right one."""
+UNIT_FIXED = Pattern(
+    """
+    (was|were|is|are|be|been|in|as|to|meant|should be) [in|actually|all|meant|the]* right:{unit}
+    not wrong:{unit}
+    ^ right:{unit} (,? not|sorry|instead|i mean|$)
+    (sorry|oops|meant|mean) ,? right:{unit}
+""",
+    unit=_UNIT,
 )
-"""Words before a day that put the day right."""
-UNIT_FIXED = re.compile(
-    r"\b(?:(?:was|were|is|are|be|in|meant|as|been|to|should be)(?: (?:in|actually|all|meant|the))*"
-    r"|not) (?P<u>kgs?|kilos?|kilograms?|lbs?|pounds?)\b|^(?P<v>kgs?|kilos?|lbs?|pounds?)(?: (?:not|sorry"
-    r"|instead|i mean|, not)|$)|\b(?:sorry|oops|meant|mean)(?: ,)? (?P<w>kgs?|kilos?|lbs?|pounds?)\b"
-)
-"""A unit that puts the recorded one right."""
+"""A unit that puts the recorded one right, and one that is denied."""
+WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)")
+"""That it is the load, or below the reps or seconds, that were recorded wrong."""
+WRONG_AMOUNT = Pattern("(wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)\nmiscounted")

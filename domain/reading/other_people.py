@@ -11,8 +11,8 @@ _DOES = words_of(
 )
 _ALSO_DOES = words_of(
     """just with at doing make loaded tried benching lifting squatting squat deadlifting deadlift bench
-    hitting presses pressing pulls pulling curling rowed rows rowing repping dipped smashed maxed casually warming
-    owns cranked banged swears claims reckons bet"""
+    hitting presses pressing pulls pulling curling rowed rows rowing repping dipped smashed maxed casually
+    warming owns cranked banged swears claims reckons bet"""
 )
 """What follows on a person, but can follow on "they" too where that means the sets."""
 _SOMEBODY = Pattern(
