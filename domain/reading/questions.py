@@ -62,7 +62,7 @@ LONGEST_ANSWERED = 15
 
 def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: list[Want]) -> None:
     """Add what is asked: a plan, a history, help, or else the coach. `asked` are the questions, as tokens."""
-    if HELP_ALONE.at(message, 0):
+    if HELP_ALONE.is_in(message):
         wants.append("help")
         return
     in_danger = ails(message) or ("pain" in message.taken and NOW_WHAT.is_in(message))
@@ -103,14 +103,12 @@ def _answered(message: Message) -> set[int]:
 def _sentences(message: Message, done: set[int]) -> Iterator[tuple[int, int]]:
     """Return the sentences of what is left without some tokens."""
     start = 0
-    for at in range(len(message.tokens)):
-        if at in done or message.text(at) == "\n":
-            if start < at:
-                yield start, at
-            start = at + 1
-        elif message.text(at) in _SENTENCE_ENDS:
-            yield start, at + 1
-            start = at + 1
+    ends = [at for sign in _SENTENCE_ENDS & message.words for at in message.places[sign]]
+    for at in sorted(done.union(ends)):
+        after = at if at in done or message.text(at) == "\n" else at + 1
+        if start < after:
+            yield start, after
+        start = at + 1
     if start < len(message.tokens):
         yield start, len(message.tokens)
 
