@@ -7,21 +7,17 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from domain.reading.corrected_records import place_said
+from domain.reading.correction_of_records import is_of_what_is_recorded
 from domain.reading.correction_words import (
     ALL_FEW,
-    ALL_FEW_ARE,
     COMPARISON,
     COUNTED_SO,
-    COUNTING,
     DENIED_NUMBER,
     EXCUSE,
-    INSTEAD,
     LAST_FEW,
-    NO_FIRST,
     NOT_THIS,
     OLD_NUMBERS,
     OTHER_WORTH,
-    POINTING,
     SEPARATE_SET,
     SIGN,
     SKIPPED,
@@ -37,7 +33,6 @@ from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found
 from domain.reading.request import Request
-from domain.reading.when import past_day
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 
 
@@ -47,15 +42,7 @@ def is_correction(
     """Return whether the message puts right something recorded, rather than reporting something new."""
     if not request.done:
         return False
-    if (
-        _is_of_a_full_exercise(message, request, named)
-        or _is_of_a_recorded_day(message, request, named, days)
-        or _is_one_exercise_not_another(message, named)
-        or _is_no_and_a_number(message)
-        or _is_instead_of_what_is_recorded(message, request, named)
-        or LAST_FEW.is_in(message)
-        or ALL_FEW_ARE.is_in(message)
-    ):
+    if is_of_what_is_recorded(message, request, named, days):
         return True
     sign = SIGN.first(message)
     return sign is not None and _puts_right(message, sign, request, named)
@@ -117,72 +104,6 @@ def _is_hoped_of_a_new_set(message: Message, before: Sequence[int], request: Req
     return len(values) == 2 and not any(
         one.load in values and Decimal(one.amount) in values for one in request.done
     )
-
-
-def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bool:
-    """Return whether just one exercise is said against another: "cable row, not barbell"."""
-    if not named or named[0].start > 3 or len(message.tokens) > 9:
-        return False
-    after = message.texts(named[0].end, named[0].end + 2)
-    return "not" in after and all(t.value is None for t in message.tokens) and after[:1] in (["not"], [","])
-
-
-def _is_no_and_a_number(message: Message) -> bool:
-    """Return whether a short message denies the last record and says another number: "no, 3 reps"."""
-    return len(message.tokens) <= 7 and NO_FIRST.at(message, 0) is not None
-
-
-def _is_instead_of_what_is_recorded(message: Message, request: Request, named: Sequence[Named]) -> bool:
-    """Return whether a number is to stand instead of a recorded one: "put 8 for the rows instead of 11"."""
-    found = INSTEAD.first(message)
-    if found is None or len(message.numbers(0, len(message.tokens))) != 2:
-        return False
-    value = message.value(found.parts["n"][0])
-    names = {name for n in named for name in n.names} or {request.done[-1].exercise}
-    return any(one.exercise in names and value in {one.load, Decimal(one.amount)} for one in request.done)
-
-
-def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[Named]) -> bool:
-    """Return whether "the plank was 50 seconds" speaks of an exercise whose sets are all recorded already.
-
-    "That plank set was …", "both squat sets were …" speak of what is recorded, however many sets are left.
-    """
-    if len(named) != 1 or len(named[0].names) != 1:
-        return False
-    after = [
-        w for w in message.texts(named[0].end, named[0].end + 3) if w not in {"set", "sets", "one", "ones"}
-    ]
-    if after[:1] not in (["was"], ["were"], ["should"], ["is"], ["are"]):
-        return False
-    numbers = [i for i, t in enumerate(message.tokens) if t.value is not None]
-    if len(numbers) > 1 or (not numbers and not message.has(COUNTING)) or len(message.tokens) > 12:
-        return False
-    today = request.sent.date()
-    name = named[0].names[0]
-    count = sum(1 for one in request.done if one.exercise == name and (one.on or today) == today)
-    planned = next((p.sets for p in request.plan if p.name == name), 1)
-    pointed = message.text(named[0].start - 1) in POINTING
-    return count >= (1 if pointed else planned)
-
-
-def _is_of_a_recorded_day(
-    message: Message, request: Request, named: Sequence[Named], days: Sequence[Day]
-) -> bool:
-    """Return whether "yesterday the rdl was 82.5" speaks of an exercise recorded on that day."""
-    if len(named) != 1 or len(named[0].names) != 1 or len(days) != 1 or len(message.tokens) > 12:
-        return False
-    if not _IS.intersection(message.texts(named[0].end, named[0].end + 2)):
-        return False
-    on = past_day(days[0], request.sent)
-    numbers = [at for at, token in enumerate(message.tokens) if token.value is not None]
-    said = [at for at in numbers if not message.taken[at]]
-    return len(said) == 1 and any(
-        one.exercise == named[0].names[0] and one.on == on and on != request.sent.date()
-        for one in request.done
-    )
-
-
-_IS = words_of("was were should")
 
 
 def _is_put_right(message: Message, sign: Found, named: Sequence[Named]) -> bool:

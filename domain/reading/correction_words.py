@@ -70,10 +70,13 @@ STRONG = Pattern("""
 
 EXCUSE = Pattern("late|delay|wait|forgot|slow|busy|lot|no reply|silence|missed|cant|wont|bother")
 """What one is sorry for that is no wrong record."""
-DENIED_NUMBER = Pattern("not #")
 WRONG = Pattern("not #|# not|should~|meant|typo|wrong")
+"""What makes a correction of it after all."""
 WRONG_OR_WAS = Pattern("not|should~|meant|typo|wrong|was|were")
+"""What puts something right of an exercise that nothing is recorded of."""
 SKIPPED = Pattern("as skipped")
+"""What is to be recorded of an exercise that was left out, not put right."""
+DENIED_NUMBER = Pattern("not #")
 COMPARISON = Pattern("""
     not (sure|bad|easy|great|good|too|so|really|ideal|happy|much|feeling|today|yet|only|even|a|the best|my)
     not (going|doing|quite|gonna|at all|to failure|that|very|sore|tired|pain)
@@ -158,5 +161,6 @@ UNIT_FIXED = Pattern(
 )
 """A unit that puts the recorded one right, and one that is denied."""
 WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)")
-"""That it is the load, or below the reps or seconds, that were recorded wrong."""
+"""That the load was recorded wrong."""
 WRONG_AMOUNT = Pattern("(wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)\nmiscounted")
+"""That the reps or the seconds were recorded wrong."""

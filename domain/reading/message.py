@@ -105,19 +105,6 @@ class Message:
             first, after = self.span(match)
             yield match, first, after
 
-    def find_from(
-        self, pattern: re.Pattern[str], firsts: frozenset[str]
-    ) -> Iterator[tuple[re.Match[str], int, int]]:
-        """Return each match that begins at a token with one of the texts `firsts`, as `find` does, in
-        less time."""
-        line, starts, after = self.line, self.starts, 0
-        for at, token in enumerate(self.tokens):
-            if at >= after and token.text in firsts:
-                match = pattern.match(line, starts[at])
-                if match is not None:
-                    _, after = self.span(match)
-                    yield match, at, after
-
     def has(self, triggers: frozenset[str]) -> bool:
         """Return whether any of the words is said."""
         return not self.words.isdisjoint(triggers)

@@ -69,8 +69,6 @@ PERSON_WORDS = words_of(
     missus kids sis twin bodybuilders crossfitter instructor student"""
 )
 """People who are not the client."""
-PERSONS = "|".join(sorted(PERSON_WORDS))
-"""The same, for expressions."""
 
 ACTIVITIES = words_of(
     """tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling
