@@ -30,16 +30,8 @@ def with_values(
     one = replace(record, on=on or record.on or today)
     known = Known(request, exercise or record.exercise, day_of(request, today), request.unit)
     if exercise is not None:
-        kind: LoadKind = known.kind
-        if one.load_kind == "body" or one.load == 0:
-            kind = "body" if kind in {"added", "body"} else kind
-        one = replace(
-            one,
-            exercise=exercise,
-            load_kind=kind,
-            lowering_only=bool(known.plan and known.plan.lowering_only),
-        )
-        if kind != "body" and one.load == 0:
+        one = _of_exercise(one, exercise, known)
+        if one.load_kind != "body" and one.load == 0:
             return opened(one, request, ("load",), drop_load=True)
     if unit is not None:
         one = replace(one, unit=unit)
@@ -56,6 +48,15 @@ def with_values(
     if candidates:
         return replace(opened(one, request, ("confirm",)), candidates=tuple(candidates))
     return one
+
+
+def _of_exercise(one: TrainingSet, exercise: str, known: Known) -> TrainingSet:
+    """Return a record as one of another exercise, whose load counts as it does there."""
+    kind: LoadKind = known.kind
+    if one.load_kind == "body" or one.load == 0:
+        kind = "body" if kind in {"added", "body"} else kind
+    lowering_only = bool(known.plan and known.plan.lowering_only)
+    return replace(one, exercise=exercise, load_kind=kind, lowering_only=lowering_only)
 
 
 def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
@@ -103,24 +104,35 @@ def _one_value(
     if only.role in {"reps", "seconds"}:
         return [_with_amount(one, only, known)]
     as_load, as_amount = _with_load(one, only, known), _with_amount(one, only, known)
-    if about in {"load", "amount"}:
-        return [as_load] if about == "load" else [as_amount]
-    if old:
-        matches_load = one.load in old and one.load_kind != "body"
-        matches_amount = Decimal(one.amount) in old
-        if matches_load != matches_amount:
-            return [as_load] if matches_load else [as_amount]
-    fits_amount = only.value == int(only.value) and only.value <= (MOST_REPS if not known.hold else 600)
+    match about or _told_by_old(one, old) or _told_by_size(one, only.value, known):
+        case "load":
+            return [as_load]
+        case "amount":
+            return [as_amount]
+        case _:
+            return [as_load, as_amount]
+
+
+def _told_by_old(one: TrainingSet, old: set[Decimal]) -> str:
+    """Return whether the load or the amount is put right, by the number denied; "" where neither is."""
+    load = one.load in old and one.load_kind != "body"
+    if load == (Decimal(one.amount) in old):
+        return ""
+    return "load" if load else "amount"
+
+
+def _told_by_size(one: TrainingSet, value: Decimal, known: Known) -> str:
+    """Return whether a lone number fits the load or the amount; "" where it fits both."""
+    whole = value == int(value)
+    fits_amount = whole and value <= (600 if known.hold else MOST_REPS)
     fits_load = (
-        one.load_kind != "body" and one.load > 0 and LIGHTEST * one.load <= only.value <= HEAVIEST * one.load
+        one.load_kind != "body" and one.load > 0 and LIGHTEST * one.load <= value <= HEAVIEST * one.load
     )
     if fits_amount and fits_load:
-        return [as_load, as_amount]
-    if fits_load or (not fits_amount and one.load_kind != "body"):
-        return [as_load]
-    if only.value != int(only.value):
-        return [as_amount] if one.load_kind == "body" and only.value < 50 else [as_load]
-    return [as_amount]
+        return ""
+    if one.load_kind == "body":
+        return "amount" if whole or value < 50 else "load"
+    return "load" if fits_load or not fits_amount else "amount"
 
 
 def _load_and_amount(
