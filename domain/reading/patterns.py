@@ -20,7 +20,7 @@ the message, whatever is typed. Which words a pattern cannot do without is worke
 nothing is looked for where none of them is said.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from domain.reading.message import Message
@@ -42,32 +42,28 @@ class Pattern:
     `needs` are words of which one must be said, None where it can be said with any.
     """
 
-    __slots__ = ("_begins", "_firsts", "needs", "text")
+    __slots__ = ("_begins", "_firsts", "_parts", "needs", "text")
 
     def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
         made = compiled(text, lists)
         self._begins = made.regex
         self._firsts = made.firsts
+        self._parts = tuple((name, name.partition("__")[0]) for name in made.regex.groupindex)
         self.needs = made.needs
 
     def find(self, message: Message, start: int = 0, end: int | None = None) -> Iterator[Found]:
         """Return where the pattern stands among the tokens from `start` to before `end`, none within
         another."""
         if self.needs is not None and message.words.isdisjoint(self.needs):
-            return
-        stop = message.place(len(message.tokens) if end is None else end)
-        after = start
-        for at in self._places(message, start, end):
-            if at >= after:
-                found = self._at(message, at, stop)
-                if found is not None:
-                    yield found
-                    after = max(found.end, at + 1)
+            return _NOWHERE
+        return self._find(message, start, len(message.tokens) if end is None else end)
 
     def first(self, message: Message, start: int = 0, end: int | None = None) -> Found | None:
         """Return the first place of the pattern, None where it is not said."""
-        return next(self.find(message, start, end), None)
+        if self.needs is not None and message.words.isdisjoint(self.needs):
+            return None
+        return next(self._find(message, start, len(message.tokens) if end is None else end), None)
 
     def is_in(self, message: Message, start: int = 0, end: int | None = None) -> bool:
         """Return whether the pattern is said."""
@@ -79,22 +75,36 @@ class Pattern:
             return None
         return self._at(message, start, message.place(len(message.tokens) if end is None else end))
 
-    def _places(self, message: Message, start: int, end: int | None) -> Iterator[int]:
-        stop = len(message.tokens) if end is None else end
+    def _find(self, message: Message, start: int, end: int) -> Iterator[Found]:
+        places = self._places(message, start, end)
+        stop = message.place(end) if places else 0
+        after = start
+        for at in places:
+            if at >= after:
+                found = self._at(message, at, stop)
+                if found is not None:
+                    yield found
+                    after = max(found.end, at + 1)
+
+    def _places(self, message: Message, start: int, end: int) -> Sequence[int]:
         if self._firsts is None:
-            yield from range(start, stop)
-            return
-        places = message.places
+            return range(start, end)
         said = self._firsts & message.words
-        yield from sorted(at for word in said for at in places[word] if start <= at < stop)
+        if not said:
+            return ()
+        places = message.places
+        return sorted(at for word in said for at in places[word] if start <= at < end)
 
     def _at(self, message: Message, at: int, stop: int) -> Found | None:
         match = self._begins.match(message.spaced, message.starts[at], stop)
         if match is None:
             return None
         parts = {
-            name.partition("__")[0]: message.tokens_of(*match.span(name))
-            for name, said in match.groupdict().items()
-            if said is not None
+            meaning: message.tokens_of(*match.span(name))
+            for name, meaning in self._parts
+            if match.start(name) >= 0
         }
         return Found(at, message.tokens_of(*match.span())[1], parts)
+
+
+_NOWHERE: Iterator[Found] = iter(())
