@@ -1,149 +1,175 @@
 """The rules for phrases that count from another set: that of last time, the target, the one before."""
 
-import re
+from decimal import Decimal
 
-from domain.reading.phrase_kinds import Rule
+from domain.reading.patterns import Pattern
+from domain.reading.phrase_kinds import UNIT, Rule
 from domain.reading.words import words_of
 
-_U = r"(?: (?P<u>kgs?|kilos?|lbs?|pounds?))?"
+MOST_MORE = 20
+"""Nobody does more reps than that beyond another set; a greater number is a load, or a slip."""
 
-_REPS = r"(?:reps?|repetitions?|times)"
-
-_LAST = (
-    r"(?:last (?:time|week|weeks|session|workout|one|times?|training)|before|the last time"
-    r"|the previous (?:time|one|session|workout)|previous(?:ly)?|my last(?: one)?|the last one"
-    r"|last mondays?|last)"
+_AFTER_STEP = words_of(
+    """for x from on since than to and but then today this with at again got did more heavier lighter so
+    yesterday compared by which as over now finally still only just i it"""
 )
+"""Words that may follow the number by which a load went up or down."""
+_NO_STEP = words_of(
+    """warm warmed warming pull pulls push chin sit sat step set get next woke racked lay lie lying break
+    broke calm cool cooled wound"""
+)
+"""Words that make something else of "up" and "down": "warm up 10"."""
+
+_REPS = words_of("rep reps repetition repetitions times")
+_LAST = """
+    last (time|times|week|weeks|session|workout|one|training|monday|mondays)
+    before|the last (time|one)|my last [one]|the previous (time|one|session|workout)
+    previous|previously|last
+"""
+_LISTS: dict[str, frozenset[str] | str] = {"last": _LAST, "reps": _REPS, "unit": UNIT}
+
+_UP = Pattern(
+    """
+    ({went_up}) [{what}]* n:# [u:{unit}] !(/) [more|heavier|extra] [(from|on|than|over|since) {last}]
+    n:# u:{unit} (more|heavier|up|extra) [weight|load] {than} {last}
+    n:# (heavier [weight|load]|up [weight|load]|extra [weight|load]|more (weight|load)) {than} {last}
+    fraction:# more {than} {last}
+    n:# u:{unit} (more|heavier|up|extra) !(rep|reps)
+    """,
+    went_up="up|went up|added|add|increased|increase|bumped|heavier by",
+    what="it|the weight|weight|up|by|another|an extra|extra|the load|to it",
+    than="than|from|on|over|compared to",
+    **_LISTS,
+)
+_DOWN = Pattern(
+    """
+    ({went_down}) [{what}]* n:# [u:{unit}] [less|lighter] [(from|on|than) {last}]
+    n:# [u:{unit}] (lighter|less) weight? than {last}
+    n:# u:{unit} (less|lighter|down|off) !(rep|reps)
+    """,
+    went_down="""
+        down|went down|lighter by|took off
+        (dropped|drop|decreased|reduced|lowered) >([it|the weight|weight|the load|down] by)
+    """,
+    what="it|the weight|weight|down|by|another|to it|the load",
+    **_LISTS,
+)
+_TARGET = words_of("target plan goal")
+_OVER_TARGET = Pattern(
+    """
+    n:# [rep|reps] more? (over|above|better than|past|more than|beyond) [the|my] {target}
+    (target|plan) (plus|+) n:#
+    (beat|exceeded|over|above) the? {target} by n:#
+    """,
+    target=_TARGET,
+)
+_UNDER_TARGET = Pattern(
+    """
+    n:# [rep|reps] [less|fewer] (below|under|short of|off|less than|fewer than|shy of) [the|my] {target}
+    (target|plan) (minus|-) n:#
+    missed the? {target} by n:#
+    """,
+    target=_TARGET,
+)
+_ON_TARGET = Pattern(
+    """
+    {hit} [the|my|our|all|your] (target|targets|goal) !(was|is|of|:|by)
+    target (hit|reached|met|done|achieved|made|nailed)
+    [{wholly}] (as|like|per|to) [it was|was|its|is|the|you|we|had]* {planned} [says|said|it]
+    what you (wrote|prescribed|planned|asked for)
+    exactly (the|what) (plan|target|was planned)
+    exactly what the plan (said|says|wanted)
+    """,
+    hit="hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to",
+    wholly="exactly|just|precisely|all|everything|went|done|done exactly",
+    planned="planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for",
+)
+_MORE_REPS = Pattern(
+    """
+    (beat|bettered|topped|beaten|improved) _ ..4 by n:# [{reps}]
+    n:# [more|extra] {reps} [more|extra|up|better] (than|on|over|from|as|compared to|vs) {last}
+    n:# (more|extra|better|up) [{reps}] (than|on|over|from|as) {last}
+    n:# (more|extra) {reps}
+    n:# {reps} (more|extra|better|up)
+    (plus|+) n:# {reps}
+    (up|plus) n:# (rep|reps|repetition|repetitions)
+    one (more|extra) [rep|repetition] than {last}
+    [got|did|managed|with] an extra (rep|repetition)
+    one better than {last}
+    n:# (more|extra) !({unit}) _ [!({unit}) _] [!({unit}) _] than {last}
+    """,
+    **_LISTS,
+)
+_FEWER_REPS = Pattern(
+    """
+    n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
+    n:# {reps} (fewer|less|down|short) {not_of_load}
+    (minus|down) n:# {reps} {not_of_load}
+    n:# (short of|below|under) {last} {not_of_load}
+    (missed|lost|dropped) n:# {reps} {not_of_load}
+    """,
+    not_of_load="!(than {last} #)",
+    **_LISTS,
+)
+_SAME_LOAD = Pattern(
+    """
+    [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
+    weight was? the? same [as last time]
+    (weight|load) unchanged|no change in weight|unchanged weight
+    same >([for] #)
+    """,
+    weight="""
+        weight|weights|load|kg|kilos|lbs|poundage|amount|number of kilos
+        dumbbell|dumbbells|db|dbs|bell|bells|kettlebell|kettlebells
+        pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt
+    """,
+    usual="last (time|week|session|workout)|before|always|usual|yesterday",
+)
+_SAME_SET = Pattern(
+    """
+    [exactly|just|basically|literally|all] the? same [_] [{result}] (as|like|than) on? {last}
+    {same} {last}
+    same ({numbers}) [as {last}]
+    """,
+    result="""
+        set|numbers|thing|result|weight and reps|reps and weight|weight and reps|weights and reps
+        load and reps|everything|score|stuff
+    """,
+    same="""
+        same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|like|as
+        exactly like|level with|did the same as
+    """,
+    numbers="""
+        numbers|weight and reps|reps and weight|weight same reps|load same reps|weight , same reps
+        weight & reps|everything|result
+    """,
+    **_LISTS,
+)
+_SAME_AGAIN = Pattern("the? exact? same again|ditto")
+_AGAIN = Pattern("""
+    again|once more|another (set|one|round|go)
+    (one|#) more set
+    an? extra set
+    another # (for|x)
+""")
 
 COMPARISON_RULES: tuple[Rule, ...] = (
-    Rule(
-        "up",
-        frozenset(
-            {"up", "plus", "added", "add", "increased", "increase", "bumped", "more", "heavier", "extra"}
-        ),
-        re.compile(
-            rf"\b(?:up|went up|added|add|increased|increase|bumped|heavier by)(?: (?:it"
-            rf"|the weight|weight|up|by|another|an extra|extra|the load"
-            rf"|to it))* (?P<n>#){_U}(?! ?/)(?: (?:more|heavier|extra))?(?: (?:from|on|than|over"
-            rf"|since) {_LAST})?|(?P<m>#){_U.replace('<u>', '<v>')} (?:more|heavier|up"
-            rf"|extra)(?: weight| load)? (?:than|from|on|over|compared to) {_LAST}"
-            rf"|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:more|heavier|up|extra)\b(?! reps?)"
-        ),
-    ),
-    Rule(
-        "down",
-        words_of("down minus dropped drop decreased reduced lighter less took lowered off"),
-        re.compile(
-            rf"\b(?:down|went down|(?:dropped|drop|decreased|reduced|lowered)(?= (?:it "
-            rf"|the weight |weight |the load |down )?by)|lighter by|took off)(?: (?:it|the weight"
-            rf"|weight|down|by|another|to it|the load))* (?P<n>#){_U}(?: (?:less"
-            rf"|lighter))?(?: (?:from|on|than) {_LAST})?"
-            rf"|(?P<m>#){_U.replace('<u>', '<v>')} (?:lighter|less)(?: weight)? than {_LAST}"
-            rf"|(?P<k>#) (?P<w>kgs?|kilos?|lbs?|pounds?) (?:less|lighter|down|off)\b(?! reps?)"
-        ),
-    ),
-    Rule(
-        "target more",
-        frozenset({"target", "plan", "goal"}),
-        re.compile(
-            r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: more)? (?:over|above|better than|past"
-            r"|more than|beyond)(?: the| my)? (?:target|plan|goal)|(?:target|plan) (?:plus"
-            r"|\+) (?P<m>#)|(?:beat|exceeded|over|above) (?:the )?(?:target|plan"
-            r"|goal) by (?P<k>#))(?![^ ])"
-        ),
-    ),
-    Rule(
-        "target fewer",
-        frozenset({"target", "plan", "goal"}),
-        re.compile(
-            r"(?<![^ ])(?:(?P<n>#)(?: reps?| rep)?(?: less| fewer)? (?:below|under|short of|off"
-            r"|less than|fewer than|shy of)(?: the| my)? (?:target|plan|goal)|(?:target"
-            r"|plan) (?:minus|-) (?P<m>#)|missed (?:the )?(?:target|plan"
-            r"|goal) by (?P<k>#))(?![^ ])"
-        ),
-    ),
-    Rule(
-        "target",
-        words_of(
-            """target targets goal planned prescribed plan programmed written scheduled targeted aimed
-            wrote asked"""
-        ),
-        re.compile(
-            r"\b(?:(?:hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per"
-            r"|to) (?:the |my |our |all |your )?(?:target|targets|goal)(?! (?:was|is|of|:|by))"
-            r"|target (?:hit|reached|met|done|achieved|made|nailed)|(?:exactly |just |precisely "
-            r"|all |everything |went |done |done exactly )?(?:as|like|per|to) (?:it was |was "
-            r"|its |is |the |you |we |had )*(?:planned|prescribed|plan|programmed|written"
-            r"|scheduled|targeted|aimed|aimed for)(?: says| said| it)?|what you (?:wrote"
-            r"|prescribed|planned|asked for)|exactly (?:the|what) (?:plan|target|was planned)"
-            r"|exactly what the plan (?:said|says|wanted))\b"
-        ),
-    ),
+    Rule("up", _UP, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
+    Rule("down", _DOWN, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
+    Rule("target more", _OVER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
+    Rule("target fewer", _UNDER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
+    Rule("target", _ON_TARGET),
     Rule(
         "more reps",
-        frozenset({"more", "extra", "beat", "better", "bettered", "topped", "plus", "up", "+", "beaten"}),
-        re.compile(
-            rf"(?<![^ ])(?:(?:beat|bettered|topped|beaten"
-            rf"|improved)(?: \w+){{1,5}} by (?P<n>#)(?: {_REPS})?|(?P<m>#) (?:more "
-            rf"|extra )?{_REPS}(?: more| extra| up| better)? (?:than|on|over|from|as|compared to"
-            rf"|vs) {_LAST}|(?P<k>#) (?:more|extra|better|up)(?: {_REPS})? (?:than|on|over|from"
-            rf"|as) {_LAST}|(?P<o>#) (?:more|extra) {_REPS}|(?P<p>#) {_REPS} (?:more|extra|better"
-            rf"|up)|(?:plus|\+) (?P<q>#) {_REPS}|(?:up|plus) (?P<r>#) (?:reps?|repetitions?)"
-            rf"|one (?:more|extra)(?: (?:rep|repetition))?(?: than {_LAST})|(?:got |did |managed "
-            rf"|with )?an extra (?:rep|repetition)|one better than {_LAST}|(?P<t>#) (?:more"
-            rf"|extra)(?: (?!kgs?\b|kilos?\b|lbs?\b|pounds?\b)\w+){{1,3}} than {_LAST})(?![^ ])"
-        ),
+        _MORE_REPS,
+        within=(0, MOST_MORE),
+        whole=True,
+        beside=True,
+        otherwise=Decimal(1),
     ),
-    Rule(
-        "fewer reps",
-        frozenset({"fewer", "less", "minus", "down", "short", "below", "under", "missed", "lost", "dropped"}),
-        re.compile(
-            rf"(?<![^ ])(?:(?P<m>#) (?:fewer|less)(?: {_REPS})?(?: (?:than|from) {_LAST})?"
-            rf"|(?P<p>#) {_REPS} (?:fewer|less|down|short)|(?:minus|down) (?P<q>#) {_REPS}"
-            rf"|(?P<s>#) (?:short of|below|under) {_LAST}|(?:missed|lost"
-            rf"|dropped) (?P<t>#) {_REPS})(?![^ ])(?! than {_LAST} #)"
-        ),
-    ),
-    Rule(
-        "same load",
-        frozenset({"same", "unchanged", "change"}),
-        re.compile(
-            r"\b(?:(?:at |with |on |using |kept )?(?:the |that )?same (?:weight|weights|load|kg"
-            r"|kilos|lbs|poundage|dumbbells?|dbs?|bells?|bell|kettlebells?|pin|stack|plates|bar"
-            r"|height|band|setting|assist|assistance|help|belt|number of kilos|amount)(?: (?:as"
-            r"|like|than) (?:on )?(?:last (?:time|week|session|workout)|before|always|usual"
-            r"|yesterday))?|weight (?:was )?(?:the )?same(?: as last time)?|(?:weight"
-            r"|load) unchanged|no change in weight|unchanged weight|same(?= (?:for )?#))\b"
-        ),
-    ),
-    Rule(
-        "same all",
-        words_of(
-            """same repeat repeated matched equalled equaled tied identical copy like as level repeating
-            exactly"""
-        ),
-        re.compile(
-            rf"\b(?:(?:exactly |just |basically |literally "
-            rf"|all )?(?:the )?same(?: \w+)?(?: (?:set|numbers|thing|result|weight and reps"
-            rf"|reps and weight|weights? and reps|load and reps|everything|score|stuff))? (?:as"
-            rf"|like|than) (?:on )?{_LAST}|(?:same|repeat|repeated|repeating|matched|equalled"
-            rf"|equaled|tied|identical to|copy of|like|as|exactly like|level with"
-            rf"|did the same as) {_LAST}|same (?:numbers|weight and reps|reps and weight"
-            rf"|weight same reps|load same reps|weight , same reps|weight & reps|everything"
-            rf"|result) ?(?:as {_LAST})?)\b"
-        ),
-    ),
-    Rule(
-        "same again",
-        frozenset({"same", "ditto"}),
-        re.compile(r"\b(?:the )?(?:exact )?same again\b|\bditto\b"),
-    ),
-    Rule(
-        "again",
-        frozenset({"again", "another", "more", "extra"}),
-        re.compile(
-            r"(?<![^ ])(?:again|once more|another (?:set|one|round|go)|(?:one|#) more set"
-            r"|an extra set|extra set|another # (?:for|x))\b"
-        ),
-    ),
+    Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True),
+    Rule("same load", _SAME_LOAD),
+    Rule("same all", _SAME_SET),
+    Rule("same again", _SAME_AGAIN),
+    Rule("again", _AGAIN),
 )

@@ -1,8 +1,7 @@
 """The rules for phrases about effort: reps left, failure, and the rep or the load at which a set failed."""
 
-import re
-
-from domain.reading.phrase_kinds import Rule
+from domain.reading.patterns import Pattern
+from domain.reading.phrase_kinds import UNIT, Rule
 from domain.reading.words import words_of
 
 ORDINALS = {
@@ -26,103 +25,122 @@ ORDINALS = {
     "eighteenth": 18,
     "nineteenth": 19,
     "twentieth": 20,
-    "1st": 1,
-    "2nd": 2,
-    "3rd": 3,
 }
+_ANY_ORDINAL = frozenset(ORDINALS)
+_LATE_ORDINAL = frozenset(word for word, number in ORDINALS.items() if number > 5)
+"""Those that are no number of a set."""
+_REP = words_of("rep reps repetition repetitions")
 
-_ORDINAL = "(?:" + "|".join(ORDINALS) + "|# (?:st|nd|rd|th)|#(?= rep\\b)|rep #|number #|#)"
-
-_LEFT_OVER = frozenset({"rir", "rpe", "tank", "reserve", "left", "more", "failure", "failing", "me", "hand"})
+_REPS_LEFT = Pattern(
+    """
+    rir [of|was|:|=|about|around] n:# !(- #)
+    n:# rir !([of|was|:|=] #)
+    n:# [[good|more|full] {rep}|more] [left|still|or so] in the? (tank|reserve|me|hand)
+    (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
+    n:# [{rep}] (short of|away from|before|shy of|off) (failure|failing)
+    reserve of? n:#
+    """,
+    rep=_REP,
+)
+_LEFT = Pattern(
+    """
+    n:# [rep|reps|repetition|repetitions|more] left [in me|in the tank] !({elsewhere}|[,] right)
+    """,
+    elsewhere=words_of("side leg arm hand and to over on"),
+)
+_RPE = Pattern("""
+    @? rpe [of|was|:|=|about|around|@|at] rpe:# !(- #) [/ #]
+    @? rpe:# rpe !([of|was|:|=] #)
+""")
+_FAILED_ON = Pattern(
+    """
+    {failed} [{where}]* [the|my] n:({which}) [rep|reps|one] {no_load}
+    n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] {went_wrong}
+    """,
+    failed="""
+        failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|grinded out on
+        stalled|gave out|broke down|collapsed|dropped
+        (couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) {finish}
+    """,
+    finish="finish|lock out|get|complete|do|make|hit|manage",
+    where="""
+        it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for
+        badly
+    """,
+    no_load="!({unit}|x|set|sets)",
+    went_wrong="""
+        wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening
+        just died|stalled
+    """,
+    which="{ordinal}|# (st|nd|rd|th)|[rep|number] #",
+    ordinal=_ANY_ORDINAL,
+    late_ordinal=_LATE_ORDINAL,
+    unit=UNIT,
+)
+_NO_FAILURE = Pattern(
+    """
+    [well|way|just|a bit|a little|far] (short of|shy of|away from|before|nowhere near|without) {to} {failure}
+    (no|not|not to|not quite to|not at|never reached) {to} {failure}
+    (didnt|did not|wasnt|havent|dont|never) ..3 {failure}
+    not failed
+    stopped [_] short [of [_] (failure|failing)]
+    (stop|stopping) [_] short of [_] (failure|failing)
+    """,
+    to="[going to|reaching|hitting|full|actual|any|true|complete]*",
+    failure=words_of("failure fail failing"),
+)
+_FAILURE = Pattern(
+    """
+    (to|till|til|until|at|reached|hit|unto|in|then|and then) [{utter}] (failure|fail|failing)
+    failure
+    failed [the|after|then|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
+    nothing was? left [in the tank|in me|over]
+    nothing more in (me|the tank)
+    nothing in the tank|empty tank|tank was? empty
+    (couldnt|could not|cant) [_] ({squeeze}) out? {another} [rep|reps|one|#]
+    (not|no) another rep [in me]
+    all out|no more reps in me|went to the limit|absolute max
+    <!(grip) gave out
+    """,
+    utter=words_of("complete total full absolute true muscle muscular technical"),
+    squeeze="do|get|have done|manage|squeeze out|squeeze",
+    another="another|one more|a single more|any more|anymore|# more|more|a th|a #",
+)
+_NOTHING_LIFTED = Pattern(
+    """
+    {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
+    n:# [u:{unit}] [_] {would_not} {budge}
+    <!(x|for|#) n:# [u:{unit}] ..3 , but? i? just? {cannot} even? {shift} it (>(,|.|!)|$)
+    missed [the|a] n:# u:{unit} !(for|x)
+    (zero|no) reps (at|with|on) n:#
+    """,
+    could_not="""
+        couldnt|could not|cant|cannot|didnt|wouldnt|failed to|unable to|not able to|no chance to
+        didnt manage to|couldnt manage to|tried and failed to|no way to
+    """,
+    lift="""
+        move|lift|budge|press|pull|unrack|shift|stand up with|get up|squat|bench|deadlift
+        complete a rep (at|with)|do a single? rep (at|with)|get a single? rep (at|with|on)
+        get (it|the bar) (up|off the floor) (at|with)
+    """,
+    no_reps="""
+        !(rep|reps|more|th|st|nd|rd|x|for|set|sets|time|times|min|mins|minute|minutes|again)
+    """,
+    would_not="wouldnt|didnt|did not|would not|wasnt|refused to|wont",
+    budge="""
+        move|budge|moving|budging|go up|go anywhere|come up|(come off|leave) the floor
+    """,
+    cannot="couldnt|could not|cant|cannot",
+    shift=words_of("move budge shift"),
+    unit=UNIT,
+)
 
 EFFORT_RULES: tuple[Rule, ...] = (
-    Rule(
-        "rir",
-        _LEFT_OVER,
-        re.compile(
-            r"\brir (?:of |was |: |= |about |around )?(?P<n>#)(?! - #)|(?P<m>#) rir\b(?! (?:of "
-            r"|was |: |= )?#)|(?P<k>#)(?: (?:good |more |full )?(?:reps?|repetitions?"
-            r"|more))?(?: left| still| or so)? in (?:the )?(?:tank|reserve|me|hand)\b"
-            r"|(?P<l>#)(?: reps?| repetitions?| more)? left(?: in (?:me|the tank))?(?= "
-            r"|$)(?! (?:side|leg|arm|hand|and|to|over|on|,? right|right))|\b(?:could|couldve"
-            r"|could have|can|had)(?: \w+){0,3} (?P<o>#) more(?: reps?)?(?: in me| in the tank"
-            r"| left)?\b(?! (?:than|kg))|(?P<q>#)(?: reps?| repetitions?)? (?:short of|away from"
-            r"|before|shy of|off) (?:failure|failing)\b|\breserve (?:of )?(?P<r>#)"
-        ),
-    ),
-    Rule(
-        "rir",
-        _LEFT_OVER,
-        re.compile(
-            r"(?:@ )?\brpe (?:of |was |: |= |about |around |@ |at )?(?P<rpe>#)(?! - #)(?: / 10)?"
-            r"|(?:@ )?(?P<rpe2>#) rpe\b(?! (?:of |was |: |= )?#)"
-        ),
-    ),
-    Rule(
-        "failed on",
-        words_of(
-            """failed failing fail died stuck missed lost pinned couldnt could not cant did didnt stalled
-            wouldnt gave broke collapsed grinded dropped wasnt"""
-        ),
-        re.compile(
-            rf"\b(?:failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|(?:couldnt"
-            rf"|could not|cant|cannot|didnt|did not|failed to|wasnt able to) (?:finish|lock out"
-            rf"|get|complete|do|make|hit|manage)|grinded out on|stalled|gave out|broke down"
-            rf"|collapsed|dropped)(?: (?:it|the bar|halfway|half way|midway|mid|at|on|in|during"
-            rf"|with|attempting|trying|up|through|just|for|badly))* (?:the "
-            rf"|my )?(?P<o>{_ORDINAL})(?: reps?| one)?(?= |$)(?! (?:kgs?|lbs?|kilos?|pounds?|x"
-            rf"|sets?) )|(?<![^ ])(?P<o2>{'|'.join(list(ORDINALS)[5:])}|# (?:st|nd|rd"
-            rf"|th))(?: rep| one)? (?:wouldnt go|didnt go|failed|didnt move|wouldnt move"
-            rf"|got stuck|died|was a fail|wasnt happening|just died|stalled)\b"
-        ),
-    ),
-    Rule(
-        "no failure",
-        frozenset({"failure", "fail", "failing", "failed", "stopped"}),
-        re.compile(
-            r"\b(?:(?:well |way |just |a bit |a little |far )?(?:short of|shy of|away from|before"
-            r"|not to|not quite to|not at|nowhere near|without|no|never reached|not) (?:going to "
-            r"|reaching |hitting |full |actual |any |true |complete )*(?:failure|failing|fail)"
-            r"|(?:didnt|did not|wasnt|havent|dont|never)(?: \w+){0,3} (?:failure|fail|failing)"
-            r"|not failed|no failure|stop(?:ped|ping)? (?:\w+ )?short(?: of (?:\w+ )?(?:failure|failing))?)\b"
-        ),
-    ),
-    Rule(
-        "failure",
-        words_of("""failure fail failing failed left tank couldnt cant another out more limit could max"""),
-        re.compile(
-            r"\b(?:(?:to|till|til|until|at|reached|hit|unto|in|then|and then) (?:complete |total |full "
-            r"|absolute |true |muscle |muscular |technical )?(?:failure|fail|failing)|failure"
-            r"|failed(?: (?:the|after|then|at the end|there|hard|miserably|at|on the (?:next|last"
-            r"|following)(?: one| rep)?))?|nothing (?:was )?left(?: in the tank| in me| over)?"
-            r"|nothing more in (?:the tank|me)|nothing in the tank|empty tank|tank (?:was )?empty"
-            r"|(?:couldnt|could not|cant)(?: \w+)? (?:do|get|have done|manage|squeeze out"
-            r"|squeeze)(?: out)? (?:another|one more|a single more|any more|anymore|# more|more"
-            r"|a th|a #)(?: reps?| one| #)?|(?:not|no) another rep(?: in me)?|all out"
-            r"|no more reps in me|went to the limit|absolute max|(?<!grip )gave out)\b"
-        ),
-    ),
-    Rule(
-        "zero",
-        words_of(
-            """couldnt could cant cannot didnt wouldnt failed unable refused did would missed reps tried
-            wasnt not wont"""
-        ),
-        re.compile(
-            r"\b(?:couldnt|could not|cant|cannot|didnt|wouldnt|failed to|unable to|not able to"
-            r"|no chance to|didnt manage to|couldnt manage to|tried to|tried and failed to"
-            r"|no way to)(?: even| really| quite| get to)? (?:move|lift|budge|press|pull|unrack"
-            r"|shift|stand up with|complete a rep (?:at|with)|do a (?:single )?rep (?:at|with)"
-            r"|get a (?:single )?rep (?:at|with|on)|get (?:it|the bar) (?:up|off the floor) (?:at"
-            r"|with)|get up|squat|bench|deadlift)(?: the| a| up| with| it at| even| at"
-            r"| with)* (?P<n>#)(?P<u> (?:kgs?|kilos?|lbs?|pounds?))?(?! (?:reps?|more|th|st|nd|rd"
-            r"|x|for|sets|times|min|again))|(?P<m>#)(?P<v> (?:kgs?|kilos?|lbs?"
-            r"|pounds?))?(?: \w+)? (?:wouldnt|didnt|did not|would not|wasnt|refused to"
-            r"|wont) (?:move|budge|moving|go up|go anywhere|come off the floor|leave the floor"
-            r"|budging|come up)\b|(?<!x )(?<!for )(?<!# )(?P<p>#)(?: (?:kgs?|kilos?|lbs?|pounds?))?"
-            r"(?: \w+){0,3} , (?:but )?(?:i )?(?:just )?(?:couldnt|could not|cant|cannot)(?: even)? (?:move"
-            r"|budge|shift) it(?= [,.!]| $|$)|\bmissed(?: the| a)? (?P<k>#) (?P<w>kgs?|kilos?|lbs?"
-            r"|pounds?)(?= |$)(?! (?:for|x))|\b(?:zero|no|# ) reps (?:at|with|on) (?P<o>#)"
-        ),
-    ),
+    Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
+    Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
+    Rule("rir", _RPE, within=(0, 10), beside=True),
+    Rule("failed on", _FAILED_ON, within=(1, 10**9)),
+    Rule("no failure", _NO_FAILURE),
+    Rule("failure", _FAILURE, not_after=words_of("not no without never didnt")),
+    Rule("zero", _NOTHING_LIFTED),
 )

@@ -5,7 +5,6 @@ tuple; the longest match goes first, then the listed order. What the numbers mea
 is decided later.
 """
 
-import re
 from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
@@ -13,8 +12,9 @@ from typing import NamedTuple
 from domain.reading.effort_rules import ORDINALS
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.phrase_kinds import MarkKind
-from domain.reading.phrase_rules import ANY_TRIGGER, RULES
+from domain.reading.patterns import Found
+from domain.reading.phrase_kinds import MarkKind, Rule
+from domain.reading.phrase_rules import RULES
 from domain.reading.tokens import WORD
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.units import Unit
@@ -34,37 +34,45 @@ class Mark(NamedTuple):
 _UNITS: dict[str, Unit] = {**dict.fromkeys(KG_WORDS, "kg"), **dict.fromkeys(LB_WORDS, "lb")}
 
 
+_MAY_BE_PHRASES = frozenset(
+    {
+        "exercise",
+        "a plan",
+        "what it is not",
+        "what was before",
+        "a setting",
+        "a set's number",
+        "a number of something else",
+    }
+)
+"""What words can have become that may begin a phrase all the same."""
+_BEFORE_NUMBER_OF_SET = words_of("x for @ * / times at")
+_MOST_BESIDE_NUMBER = 4
+"""After another number, a greater one is a number of the set itself."""
+_COUNTED_BACK = words_of("last before previous")
+
+
 def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
     """Return the short phrases of the message, in order; the longer of two that overlap, then the earlier
     rule."""
-    if not message.has(ANY_TRIGGER):
-        return []
-    inside = {at for n in named if n.end - n.start > 1 for at in range(n.start + 1, n.end)}
-    found: list[tuple[int, int, Mark]] = []
-    words = message.words
-    for order, (kind, triggers, pattern) in enumerate(RULES):
-        if words.isdisjoint(triggers):
+    found: list[Mark] = []
+    inside: set[int] | None = None
+    for rule, told in RULES.find(message):
+        taken = message.taken[told.start]
+        if taken and taken not in _MAY_BE_PHRASES:
             continue
-        for match, start, end in message.find(pattern):
-            if message.taken[start] and message.taken[start] not in {
-                "exercise",
-                "a plan",
-                "what it is not",
-                "what was before",
-                "a setting",
-                "a set's number",
-                "a number of something else",
-            }:
+        if rule.kind in {"up", "down"}:
+            if inside is None:
+                inside = {at for n in named for at in range(n.start + 1, n.end)}
+            if told.start in inside:
                 continue
-            if start in inside and kind in {"up", "down"}:
-                continue
-            mark = _mark(message, kind, match, start, end)
-            if mark is not None:
-                found.append((start - end, order, mark))
-    found.sort(key=lambda f: f[:2])
+        mark = _mark(message, rule, told)
+        if mark is not None:
+            found.append(mark)
+    found.sort(key=lambda mark: mark.start - mark.end)
     used: set[int] = set()
     kept: list[Mark] = []
-    for _, _, mark in found:
+    for mark in found:
         span = range(mark.start, mark.end)
         if used.isdisjoint(span):
             kept.append(mark)
@@ -73,100 +81,31 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
     return kept
 
 
-def _mark(message: Message, kind: MarkKind, match: re.Match[str], start: int, end: int) -> Mark | None:
-    groups = match.groupdict()
-    value: Decimal | None = None
-    name = next((g for g in groups if groups[g] is not None and g not in {"u", "v", "w"}), None)
-    if name is not None:
-        value = _number_in(message, *message.span(match, name))
-    unit_word = groups.get("u") or groups.get("v") or groups.get("w")
-    unit = _UNITS.get(unit_word.strip()) if unit_word else None
-    if kind == "zero" and "tried" in match.group() and "failed" not in match.group():
+def _mark(message: Message, rule: Rule, told: Found) -> Mark | None:
+    """Return what a rule found as a mark, None where it is something else."""
+    start, end = told.start, told.end
+    if message.text(start - 1) in rule.not_after or message.text(end) in rule.not_before:
         return None
-    if (
-        message.value(start) is not None
-        and kind in {"more reps", "fewer reps", "target more", "target fewer", "up", "down", "rir"}
-        and (
-            message.text(start - 1) in {"x", "for", "@", "*", "/", "times", "at"}
-            or (message.value(start - 1) is not None and (value or 0) > 4)
-        )
-        and not (kind == "rir" and message.text(start - 1) == "@")
-    ):
+    if not rule.unless.isdisjoint(message.words):
         return None
-    if kind == "rir" and value is not None:
-        if name in {"rpe", "rpe2"}:
-            value = Decimal(10) - value
-        if not 0 <= value <= 10:
-            return None
-    if kind in {"up", "down"} and value is None:
+    value = _number(message, told)
+    unit = _unit(message, told)
+    if not _can_be(rule, value, told):
         return None
-    if kind in {"up", "down"}:
-        if message.text(end) in {"reps", "rep", "repetitions", "sets", "negatives"} and unit is None:
-            return None
-        if message.text(start - 1) in {
-            "warm",
-            "warmed",
-            "pull",
-            "push",
-            "chin",
-            "sit",
-            "step",
-            "pulls",
-            "set",
-            "get",
-            "next",
-            "woke",
-            "racked",
-            "warming",
-            "pull-",
-            "lay",
-            "lie",
-            "lying",
-            "sat",
-            "break",
-            "broke",
-            "calm",
-            "cool",
-            "cooled",
-            "wound",
-        }:
-            return None
-        following = message.tokens[end] if end < len(message.tokens) else None
-        if (
-            unit is None
-            and following is not None
-            and following.kind == WORD
-            and following.text not in _AFTER_STEP
-        ):
-            return None
-        bare_more = (
-            name == "m" and unit is None and value is not None and value % 1 == 0 and "more" in match.group()
-        )
-        if bare_more and not re.search(r"weight|load|heavier", match.group()):
-            return None
-    if kind == "rir" and name == "l" and not {"right", "r"}.isdisjoint(message.words):
+    if rule.beside and _is_number_of_set(message, rule, start, value):
         return None
-    if kind == "failed on" and (value is None or value < 1):
+    if rule.goes_on is not None and unit is None and not _goes_on(message, end, rule.goes_on):
         return None
-    if kind in _COUNTED_FROM and value is not None and (value % 1 or value > MOST_MORE):
-        return None
-    if kind in {"more reps", "fewer reps"} and value is None:
-        value = Decimal(1)
-    if kind == "failure" and message.text(start - 1) in {"not", "no", "without", "never", "didnt"}:
-        return None
-    if kind == "body" and message.text(end) in {"+", "plus"}:
-        return None
-    from_last = bool(re.search(r"\b(?:last|before|previous)\b", match.group()))
-    return Mark(kind, start, end, value, unit, from_last)
+    from_last = not _COUNTED_BACK.isdisjoint(message.texts(start, end))
+    return Mark(rule.kind, start, end, rule.otherwise if value is None else value, unit, from_last)
 
 
-_COUNTED_FROM = frozenset({"more reps", "fewer reps", "target more", "target fewer"})
-MOST_MORE = 20
-"""Nobody does more reps than that beyond another set; a greater number is a load, or a slip."""
-_AFTER_STEP = words_of(
-    """for x from on since than to and but then today this with at again got did more heavier lighter so
-    yesterday compared by which as over now finally still only just i it times_"""
-)
+def _number(message: Message, told: Found) -> Decimal | None:
+    for name, (start, end) in told.parts.items():
+        value = None if name == "u" else _number_in(message, start, end)
+        if value is not None:
+            return Decimal(10) - value if name == "rpe" else value
+    return None
 
 
 def _number_in(message: Message, start: int, end: int) -> Decimal | None:
@@ -176,3 +115,34 @@ def _number_in(message: Message, start: int, end: int) -> Decimal | None:
         if message.text(at) in ORDINALS:
             return Decimal(ORDINALS[message.text(at)])
     return None
+
+
+def _unit(message: Message, told: Found) -> Unit | None:
+    return _UNITS[message.text(told.parts["u"][0])] if "u" in told.parts else None
+
+
+def _can_be(rule: Rule, value: Decimal | None, told: Found) -> bool:
+    """Return whether a number is one that the rule can speak of."""
+    if value is None:
+        return True
+    is_whole = value % 1 == 0
+    if (rule.whole and not is_whole) or ("fraction" in told.parts and is_whole):
+        return False
+    return rule.within is None or rule.within[0] <= value <= rule.within[1]
+
+
+def _is_number_of_set(message: Message, rule: Rule, start: int, value: Decimal | None) -> bool:
+    """Return whether the number that a phrase begins with is one of the set's own: "80 x 8 more"."""
+    if message.value(start) is None:
+        return False
+    before = message.text(start - 1)
+    if rule.kind == "rir" and before == "@":
+        return False
+    return before in _BEFORE_NUMBER_OF_SET or (
+        message.value(start - 1) is not None and (value or 0) > _MOST_BESIDE_NUMBER
+    )
+
+
+def _goes_on(message: Message, end: int, words: frozenset[str]) -> bool:
+    """Return whether one of `words` follows, if any word does."""
+    return end >= len(message.tokens) or message.tokens[end].kind != WORD or message.text(end) in words
