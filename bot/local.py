@@ -19,7 +19,7 @@ from rich.text import Text
 from bot.channel import Rendered
 from bot.markup import plain
 from bot.play.show import INDENT, formatted, named
-from bot.stage import NoSuchButtonError, NothingToEditError, Stage
+from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
 from bot.wording.reader import listed
 from persistence.outbox import Outgoing
@@ -31,6 +31,7 @@ COMMANDS = """\
 :as NAME         be somebody else; :who lists the people
 :1               press the first button under your last message that has any
 :edit TEXT       type your last message anew
+:to WORDS        let what you type next be a reply to the latest message with these words
 :send FILE       send a text file, such as a sheet
 :quit            leave\
 """
@@ -64,6 +65,7 @@ class LocalChat:
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
         self._latest: dict[str, Message] = {}
         self._mine_heard = 0
+        self._replies_to: str | None = None
         self._meanwhile: list[str] | None = None
 
     async def run(self) -> None:
@@ -89,7 +91,8 @@ class LocalChat:
         if not words:
             return
         if not words.startswith(":"):
-            await self._stage.say(self._me, line)
+            replies_to, self._replies_to = self._replies_to, None
+            await self._stage.say(self._me, line, replies_to)
             return
         command, _, rest = words[1:].partition(" ")
         rest = rest.strip()
@@ -104,6 +107,8 @@ class LocalChat:
                 self._who()
             case "edit":
                 await self._edit(rest)
+            case "to":
+                self._reply(rest)
             case "send":
                 await self._send(rest)
             case _ if command.isdecimal():
@@ -145,6 +150,7 @@ class LocalChat:
     def _become(self, name: str) -> None:
         known = {person.name.casefold(): person.name for person in self._store.people()}
         self._me = known.get(name.casefold(), name or self._me)
+        self._replies_to = None
         if name and name.casefold() not in known:
             self._note(f"{name} is not known to the bot: a stranger, who can only bring an invitation.")
         elif (latest := self._latest.get(self._me.casefold())) is not None:
@@ -159,6 +165,15 @@ class LocalChat:
             await self._stage.edit(self._me, text)
         except NothingToEditError:
             self._note("You have not said anything yet.")
+
+    def _reply(self, words: str) -> None:
+        try:
+            message = self._stage.message(self._me, words)
+        except NoSuchMessageError:
+            self._note("There is no such message in this chat.")
+            return
+        self._replies_to = message.key
+        self._note(f"What you type next answers «{' '.join(message.words.split())[:60]}».")
 
     async def _send(self, name: str) -> None:
         try:

@@ -5,8 +5,10 @@ store is a stranger with a local chat of that name.
 """
 
 import uuid
+from collections import defaultdict, deque
 from collections.abc import Callable
 from datetime import datetime
+from typing import NamedTuple
 
 from bot.channel import Rendered, Sent
 from bot.delivery import Delivery
@@ -18,6 +20,9 @@ from persistence.outbox import Outgoing
 from persistence.store import Store
 
 PLATFORM = "local"
+
+LOOKED_THROUGH = 1000
+"""How many of the newest messages in a chat can be replied to."""
 
 Watcher = Callable[[datetime, Outgoing, Rendered], None]
 """Called with each message that the bot says: when, what, and in which words."""
@@ -37,6 +42,17 @@ class NothingToEditError(Exception):
     """The person has not said anything yet."""
 
 
+class NoSuchMessageError(Exception):
+    """No message in the person's chat has those words."""
+
+
+class InChat(NamedTuple):
+    """A message in somebody's chat, their own or the bot's: its key there, and its words."""
+
+    key: str
+    words: str
+
+
 class Stage:
     """People, and the time it is for them."""
 
@@ -48,10 +64,13 @@ class Stage:
         self._desk = Desk(store)
         self._delivery = Delivery(store, self, clock=lambda: self.now, watcher=self._heard)
         self._last_said: dict[str, str] = {}
+        self._chats: defaultdict[str, deque[InChat]] = defaultdict(lambda: deque(maxlen=LOOKED_THROUGH))
 
-    async def send(self, chat: str, message: Rendered) -> Sent:  # noqa: ARG002 - a Sender's form
+    async def send(self, chat: str, message: Rendered) -> Sent:
         """Take a message as delivered: here everybody is always reachable."""
-        return Sent((uuid.uuid4().hex,))
+        key = uuid.uuid4().hex
+        self._chats[chat].append(InChat(key, words_of(message)))
+        return Sent((key,))
 
     def _heard(self, outgoing: Outgoing, rendered: Rendered) -> None:
         self._watcher(self.now, outgoing, rendered)
@@ -69,15 +88,27 @@ class Stage:
             await self.settle()
         self.now = max(self.now, moment)
 
-    async def say(self, who: str, text: str) -> None:
-        """Somebody types something."""
+    async def say(self, who: str, text: str, replies_to: str | None = None) -> None:
+        """Somebody types something, as a reply to the message of that key if there is one."""
         words = text.strip().split(maxsplit=1)
         if words and words[0] == "/start":
             await self.bring(who, Started(code=words[1].strip() if len(words) > 1 else ""))
             return
         key = uuid.uuid4().hex
         self._last_said[who] = key
-        await self.bring(who, Text(text=text, key=key))
+        self._chats[self.chat_of(who)].append(InChat(key, text))
+        await self.bring(who, Text(text=text, key=key, replies_to=replies_to))
+
+    def message(self, who: str, words: str) -> InChat:
+        """Return the latest message in somebody's chat with these words, whatever the case and the spaces.
+
+        Raises NoSuchMessageError.
+        """
+        wanted = " ".join(words.casefold().split())
+        for message in reversed(self._chats[self.chat_of(who)]):
+            if wanted and wanted in " ".join(message.words.casefold().split()):
+                return message
+        raise NoSuchMessageError(words)
 
     async def edit(self, who: str, text: str) -> None:
         """Somebody types the last message anew. Raises NothingToEditError where there is none."""

@@ -13,20 +13,38 @@ from domain.actions import Action, Remedy
 from domain.frozen import Frozen
 
 
+class ReplyTo(Frozen):
+    """An earlier message that somebody replies to.
+
+    `message` is the inbox number of the person's own message, as first sent, or of the one that the bot's
+    message came of; None where the bot's came of none. `places` are those of the entries which that message
+    recorded or put right, `questions` the numbers of the questions that the bot's message asked.
+    """
+
+    message: int | None = None
+    places: tuple[int, ...] = ()
+    questions: tuple[int, ...] = ()
+
+
 class Text(Frozen):
-    """Something typed. `key` names the message on its platform, `replies_to` the one it answers."""
+    """Something typed. `key` names the message on its platform, `replies_to` the one it answers.
+
+    The store fills in `reply`; it stays None where no message is answered, or an unknown one.
+    """
 
     kind: Literal["text"] = "text"
     text: str
     key: str = ""
     replies_to: str | None = None
+    reply: ReplyTo | None = None
 
 
 class Edited(Frozen):
     """A message typed anew.
 
     The store fills in `original`, the inbox number of the message as first sent, and `before`, its text as it
-    last stood; both stay None where that message is unknown.
+    last stood; both stay None where that message is unknown. `places` are those of the entries that it was
+    the first to record, and `reply` is what it answers.
     """
 
     kind: Literal["edited"] = "edited"
@@ -34,6 +52,8 @@ class Edited(Frozen):
     key: str
     original: int | None = None
     before: str | None = None
+    places: tuple[int, ...] = ()
+    reply: ReplyTo | None = None
 
 
 class Pressed(Frozen):

@@ -35,12 +35,14 @@ class Answered(Frozen):
 
 
 class PutRight(Frozen):
-    """What entry `entry` had put right: the set as it was, told in inbox message `message`."""
+    """What entry `entry` had put right: the entry `replaced`, the set as it was, told in message `message`."""
 
     entry: int
     was: TrainingSet
     workout: int
     message: int
+    replaced: int = 0
+    at: datetime | None = None
 
 
 class Plans(Frozen):
@@ -97,7 +99,7 @@ class ClientMemory(Frozen):
     answered: Answered | None = None
     """So that an answer that is edited can be taken anew."""
     put_right: tuple[PutRight, ...] = ()
-    """What the last correction changed, so that it can be undone."""
+    """What the last corrections changed, the latest at the end, so that they can be undone one by one."""
     plans_before: Plans | None = None
     """How the plans stood before the message that last changed them, so that this can be undone."""
     told_at: datetime | None = None

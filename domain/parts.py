@@ -109,10 +109,14 @@ class TargetPart(Frozen):
 
 
 class Question(Frozen):
-    """A question to the person. `facts` hold what it is about, for the words."""
+    """A question to the person. `facts` hold what it is about, for the words.
+
+    `number` is that of the question that waits for the answer; 0 where it is not known.
+    """
 
     kind: Literal["question"] = "question"
     slot: Slot
+    number: int = 0
     facts: dict[str, Any] = Field(default_factory=dict)
 
 
@@ -215,6 +219,7 @@ Topic = Literal[
     "pause over",
     "back",
     "nothing to take back",
+    "nothing to put right",
     "taken back",
     "plans as before",
     "passed on",

@@ -20,6 +20,7 @@ from domain.incoming import (
 )
 from persistence.leases import Lease, fresh_token
 from persistence.people import numbers_of_chats
+from persistence.replies import with_original, with_reply
 from persistence.statements import InsertOr, or_nothing, or_update
 from persistence.tables import INCOMING, CursorRow, InboxRow, OutboxRow, PersonRow
 
@@ -68,23 +69,11 @@ _WAITING = (
         InboxRow.received_at,
         type_coerce(InboxRow.incoming, TextColumn).label("json"),
         InboxRow.chat,
-        InboxRow.message_key,
     )
     .where(InboxRow.person == bindparam("person"), InboxRow.done_at.is_(None))
     .order_by(InboxRow.number)
     .limit(2)
 )
-_VERSIONS = (
-    select(InboxRow.number, InboxRow.incoming)
-    .where(
-        InboxRow.chat == bindparam("chat"),
-        InboxRow.message_key == bindparam("message_key"),
-        InboxRow.number < bindparam("before"),
-    )
-    .limit(1)
-)
-_FIRST_VERSION = _VERSIONS.order_by(InboxRow.number)
-_LAST_VERSION = _VERSIONS.order_by(InboxRow.number.desc())
 _DONE = update(InboxRow).where(InboxRow.number == bindparam("message"))
 
 
@@ -96,7 +85,6 @@ class Waiting:
     at: datetime
     json: str
     chat: str | None
-    message_key: str | None
 
 
 def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str, str] | None) -> None:
@@ -155,8 +143,10 @@ def heard(connection: Connection, message: Waiting, person: int) -> Heard:
     """Return a waiting message with all that is known of it. Raises ValidationError where it is spoilt."""
     incoming = INCOMING.validate_json(message.json)
     match incoming:
+        case Text(replies_to=str()):
+            incoming = with_reply(connection, incoming, message.chat, message.number, person)
         case Edited():
-            incoming = _with_original(connection, incoming, message)
+            incoming = with_original(connection, incoming, message.chat, message.number, person)
         case Pressed():
             incoming = incoming.model_copy(update={"action": _action(connection, incoming.button, person)})
         case _:
@@ -183,17 +173,6 @@ def _message_key(incoming: FromChat) -> str | None:
             return key or None
         case _:
             return None
-
-
-def _with_original(connection: Connection, edited: Edited, edit: Waiting) -> Edited:
-    """Return the edit with the message as first sent, and its text as it last stood."""
-    names = {"chat": edit.chat, "message_key": edit.message_key, "before": edit.number}
-    first = connection.execute(_FIRST_VERSION, names).first()
-    last = connection.execute(_LAST_VERSION, names).first()
-    if first is None or last is None:
-        return edited
-    before = last.incoming.text if isinstance(last.incoming, Text | Edited) else None
-    return edited.model_copy(update={"original": first.number, "before": before})
 
 
 def _action(connection: Connection, button: str, person: int) -> Action | None:

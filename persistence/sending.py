@@ -15,7 +15,8 @@ from persistence import inbox
 from persistence.deliveries import held, renew, settle
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
-from persistence.tables import OutboxRow, PersonRow
+from persistence.statements import InsertOr, or_update
+from persistence.tables import OutboxRow, PersonRow, SentKeyRow
 
 _NEXT = (
     select(OutboxRow, PersonRow.chat, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.is_coach)
@@ -29,6 +30,8 @@ _MESSAGE = update(OutboxRow).where(
     OutboxRow.person == bindparam("to"),
     OutboxRow.state == bindparam("was"),
 )
+_CHAT = select(PersonRow.chat).where(PersonRow.number == bindparam("person"))
+_KEEP_KEY = InsertOr(SentKeyRow, or_update("chat", "message_key", columns=["outbox"]))
 _TRY = _MESSAGE.values(attempts=OutboxRow.attempts + 1)
 
 
@@ -86,6 +89,7 @@ def sent(
         message_keys=tuple(message_keys),
         labels=tuple(labels),
     )
+    _keep_keys(connection, lease, number, message_keys)
     connection.execute(
         update(PersonRow)
         .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_not(None))
@@ -133,6 +137,14 @@ def failed(
             inbox.order(connection, coach, told, f"outbox:{number}", now)
     settle(connection, lease.person, now, let_go=False)
     return True
+
+
+def _keep_keys(connection: Connection, lease: ChatLease, number: int, keys: Sequence[str]) -> None:
+    """Keep by which keys the platform knows the message, so that a reply to it can be told."""
+    chat = connection.execute(_CHAT, {"person": lease.person}).scalar()
+    if chat is not None and keys:
+        rows = [{"chat": chat, "message_key": key, "outbox": number} for key in dict.fromkeys(keys)]
+        _KEEP_KEY(connection, rows)
 
 
 def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> None:

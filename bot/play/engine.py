@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 
 from bot.channel import Rendered
 from bot.play.script import Script, ScriptFault, Step
-from bot.stage import NoSuchButtonError, NothingToEditError, Stage
+from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
 from persistence.outbox import Outgoing
 from persistence.store import Store
@@ -47,6 +47,8 @@ async def _do(stage: Stage, script: Script, step: Step, who: str) -> None:
         match step.deed:
             case "says" | None:
                 await stage.say(who, step.what)
+            case "replies":
+                await stage.say(who, step.what, stage.message(who, step.to).key)
             case "edits":
                 await stage.edit(who, step.what)
             case "presses":
@@ -57,6 +59,8 @@ async def _do(stage: Stage, script: Script, step: Step, who: str) -> None:
     except NoSuchButtonError as fault:
         there = f"; there are: {', '.join(fault.labels)}" if fault.labels else ""
         raise ScriptFault(step.line, f"{who} has no button «{fault.wanted}»{there}") from None
+    except NoSuchMessageError:
+        raise ScriptFault(step.line, f"there is no message with «{step.to}» in the chat of {who}") from None
     except NothingToEditError:
         raise ScriptFault(step.line, f"{who} has said nothing that could be edited") from None
     except OSError as fault:

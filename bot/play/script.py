@@ -17,15 +17,16 @@ class ScriptFault(Exception):
         self.what = what
 
 
-Deed = Literal["says", "edits", "presses", "sends"]
-DEEDS: tuple[Deed, ...] = ("says", "edits", "presses", "sends")
+Deed = Literal["says", "edits", "presses", "sends", "replies"]
+DEEDS: tuple[Deed, ...] = ("says", "edits", "presses", "sends", "replies")
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
     """At `at` (aware, UTC), `who` does something; without a `who`, time only passes until then.
 
-    `what` is the text said, the new text of an edit, a button's label or a file's path.
+    `what` is the text said, the new text of an edit, a button's label or a file's path; a reply is one `to`
+    the latest message in the chat that has these words.
     """
 
     line: int
@@ -33,6 +34,7 @@ class Step:
     who: str | None = None
     deed: Deed | None = None
     what: str = ""
+    to: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +93,7 @@ def _setup(number: int, found: dict[str, Any]) -> str | dict[str, Any]:
 
 
 def _step(number: int, found: dict[str, Any]) -> Step:
-    unknown = set(found) - {"at", "who", *DEEDS}
+    unknown = set(found) - {"at", "who", "to", *DEEDS}
     if unknown:
         raise ScriptFault(number, f"unknown: {', '.join(sorted(unknown))}")
     at = _moment(number, found.get("at"))
@@ -106,7 +108,12 @@ def _step(number: int, found: dict[str, Any]) -> Step:
     what = found[deeds[0]]
     if not isinstance(what, str):
         raise ScriptFault(number, f'"{deeds[0]}" is a text')
-    return Step(number, at, who, deeds[0], what)
+    to = found.get("to", "")
+    if ("to" in found) != (deeds[0] == "replies") or not isinstance(to, str):
+        raise ScriptFault(
+            number, 'who "replies" does so "to" a message with some words, and nobody else does'
+        )
+    return Step(number, at, who, deeds[0], what, to)
 
 
 def _moment(number: int, value: object) -> datetime:

@@ -53,9 +53,11 @@ class Chat:
     def __call__(self, event: Step | Said) -> None:
         """Print one event."""
         match event:
-            case Step(at=at, who=who, deed=deed, what=what) if who is not None:
+            case Step(at=at, who=who, deed=deed, what=what, to=to) if who is not None:
                 local = self._local(at, self._zones.get(who.casefold(), "UTC"))
                 did = {"edits": " edits", "presses": " presses", "sends": " sends"}.get(deed or "", "")
+                if deed == "replies":
+                    did = f" replies to «{to}»"
                 self._head(local, f"{who}{did}", "bold green")
                 shown = f"[{what}]" if deed == "presses" else what
                 self._console.print(Padding(Text(shown, style="green"), (0, 0, 1, INDENT)))

@@ -156,6 +156,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "fine again": _fine_again,
     "plans as before": lambda facts, _: "All right, as it was before." + _coming(facts, " Next is"),
     "nothing to take back": "There is nothing to take back.",
+    "nothing to put right": "Nothing of that message stands in your journal, so I change nothing. "
+    "Send the set as it was, say as «80 kg x 8».",
     "taken back": _taken_back,
     "passed on": filled("I have passed that on to {coach}."),
     "no workout planned": lambda facts, _: (

@@ -57,7 +57,7 @@ def keep_sets(
     if not any(sensible):
         return
     if "correct" in reading.wants:
-        entries = known(draft.state)
+        entries = known(draft)
         pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
         (supersede if silently else correct)(draft, list(compress(pairs, sensible)), message)
     else:

@@ -14,7 +14,8 @@ from domain.actions import Action, Answer, Treat
 from domain.calendar import local_day
 from domain.client.apply import apply
 from domain.client.remedies import remedies_for
-from domain.journal import Alert, AlertReason
+from domain.incoming import ReplyTo
+from domain.journal import Alert, AlertReason, Entry
 from domain.memory import ClientMemory, Waiting
 from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
 from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Weight
@@ -38,6 +39,10 @@ class Draft:
         self.at = at
         self.message = message
         self.zone = ZoneInfo(state.client.zone)
+        self.reply: ReplyTo | None = None
+        """The earlier message that is answered by this one, if it is a reply."""
+        self.pointed_at: tuple[Entry, ...] = ()
+        """The entries that a correction is about, and no others, where the client has pointed at them."""
         self._changes: list[Change] = []
         self._parts: list[Part] = []
         self._buttons: list[Action] = []
@@ -111,7 +116,7 @@ class Draft:
         question = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
         others = (each for each in self.memory.questions if kind_of(each.slot) != kind_of(slot))
         self.remember(questions=(*others, question))
-        self.say(Question(slot=slot, facts=facts))
+        self.say(Question(slot=slot, number=number, facts=facts))
         self.offer(*(Answer(question=number, text=choice) for choice in choices))
 
     def question(self, kind: str) -> Waiting | None:
@@ -120,7 +125,9 @@ class Draft:
 
     def drop_question(self, question: Waiting | None) -> None:
         """Let a question no longer wait."""
-        left = tuple(each for each in self.memory.questions if each != question)
+        left = tuple(
+            each for each in self.memory.questions if question is None or each.number != question.number
+        )
         if left != self.memory.questions:
             self.remember(questions=left)
 

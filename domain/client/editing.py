@@ -1,12 +1,15 @@
 """Edited messages: read again; what they had recorded, asked or answered gives way to what they say now."""
 
+from collections.abc import Sequence
+
 from domain.client.acting import act_on, answer_nothing
 from domain.client.draft import Draft
 from domain.client.questions import take_pressed
 from domain.client.recording import take_back
-from domain.client.understanding import understand
+from domain.client.understanding import came_of, understand, understand_of
 from domain.client.unfinished import answer_anew, forget_unfinished
 from domain.incoming import Edited
+from domain.journal import Entry
 from domain.values import facts_of
 
 
@@ -18,17 +21,23 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     if edited.original is None or edited.before == edited.text or answer_edited(draft, edited):
         return
     message = draft.message = edited.original
-    replaced = [entry for entry in draft.state.entries if entry.message == message]
+    draft.reply = edited.reply
+    replaced = came_of(draft.state, message, edited.places)
     kept = {entry.number for entry in draft.state.entries}
-    take_back(draft, replaced)
+    old = tuple(entry for entry in replaced if is_old(draft, entry, edited.places))
+    put_right_since = tuple(entry for entry in replaced if entry.message != message)
+    take_back(draft, [entry for entry in replaced if entry not in {*old, *put_right_since}])
     forget_unfinished(draft, message)
     draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
-    reading = understand(draft, edited.text)
     before = understand(draft, edited.before or "")
+    again = tuple(entry for entry in draft.state.entries if entry.number not in kept)
+    reading = understand_of(draft, edited.text, (*again, *old, *put_right_since) or answered(draft))
+    if reading is None or "correct" not in reading.wants:
+        take_back(draft, put_right_since, whole=True)
+    reading = reading or understand(draft, edited.text)
     if replaced:
         draft.notice("read again")
     if replaced and not reading.sets:
-        again = [entry for entry in draft.state.entries if entry.number not in kept]
         draft.notice(
             "taken back",
             sets=[facts_of(entry.set) for entry in replaced],
@@ -46,6 +55,22 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         draft.notice("read again")
     elif draft.is_empty:
         answer_nothing(draft, edited.text)
+
+
+def is_old(draft: Draft, entry: Entry, places: Sequence[int]) -> bool:
+    """Return whether an entry puts right one of which it is no longer known how it was; that one stays right.
+
+    `places` are those of the entries that its message was the first to record.
+    """
+    undone = {each.entry for each in draft.memory.put_right}
+    was_first = entry.place is None or entry.place in places
+    return not was_first and entry.message == draft.message and entry.number not in undone
+
+
+def answered(draft: Draft) -> tuple[Entry, ...]:
+    """Return the entries that the message answered has recorded; none where no message is answered."""
+    reply = draft.reply
+    return () if reply is None else came_of(draft.state, reply.message, reply.places)
 
 
 def answer_edited(draft: Draft, edited: Edited) -> bool:

@@ -1,5 +1,6 @@
 """What a client's message comes to. One message in, one answer out."""
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
@@ -9,11 +10,11 @@ from domain.client.acting import act_on, answer_nothing
 from domain.client.draft import Draft
 from domain.client.editing import hear_edit
 from domain.client.pain import fine_again, hold_for_pain
-from domain.client.questions import take_pressed, take_typed
+from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
 from domain.client.stalls import IT_HURTS
-from domain.client.understanding import understand
+from domain.client.understanding import came_of, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.incoming import (
     Assigned,
@@ -25,6 +26,7 @@ from domain.incoming import (
     HoldEnded,
     Pressed,
     Reachable,
+    ReplyTo,
     SendingFailed,
     Started,
     Text,
@@ -33,7 +35,7 @@ from domain.incoming import (
 )
 from domain.outcome import Outcome
 from domain.parts import Notice
-from domain.reading import Pain
+from domain.reading import Pain, Reading
 from domain.state import ClientState
 
 COMMANDS = {
@@ -53,7 +55,8 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
     draft = Draft(state, heard.at, heard.number)
     match heard.incoming:
-        case Text(text=text):
+        case Text(text=text, reply=reply):
+            draft.reply = reply
             hear_words(draft, text)
         case Edited(original=None, text=text):
             hear_words(draft, text)
@@ -86,6 +89,10 @@ def hear_words(draft: Draft, text: str) -> None:
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = understand(draft, text)
     hurts = reading.urgent or bool(reading.pain)
+    if not hurts and take_reply(draft, text, reading.names):
+        return
+    if draft.reply is not None and hear_of_earlier(draft, draft.reply, reading, text):
+        return
     if not hurts and (take_typed(draft, text, reading.names) or take_setting(draft, text)):
         return
     act_on(draft, reading, text, draft.message)
@@ -93,6 +100,23 @@ def hear_words(draft: Draft, text: str) -> None:
         answer_nothing(draft, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+
+
+def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -> bool:
+    """Put right or take back what the message answered has recorded; return whether that was wanted.
+
+    Of a message that nothing stands of, nothing can be put right: another record is not touched instead.
+    """
+    entries = came_of(draft.state, reply.message, reply.places)
+    of_them = understand_of(draft, text, entries)
+    if of_them is not None:
+        act_on(draft, of_them, text, draft.message)
+    elif reply.message is not None and not entries and "correct" in reading.wants:
+        act_on(draft, replace(reading, sets=(), open=(), wants=(), replaces=()), text, draft.message)
+        draft.notice("nothing to put right")
+    else:
+        return False
+    return True
 
 
 def answer_coach(draft: Draft, text: str) -> bool:

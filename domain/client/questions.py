@@ -8,7 +8,7 @@ from domain.client.pain import hold_for_pain
 from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
 from domain.client.understanding import request_for
-from domain.client.unfinished import ANSWERED_WITHIN, complete, unfinished_of
+from domain.client.unfinished import ANSWERED_WITHIN, about_message, complete, unfinished_of
 from domain.client.workouts import found_later
 from domain.memory import Waiting
 from domain.reading import Pain, read
@@ -41,6 +41,23 @@ def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
         if is_fresh and is_about(question, names) and take_answer(draft, question, text):
             return True
     return False
+
+
+def take_reply(draft: Draft, text: str, names: Sequence[str]) -> bool:
+    """Take a reply as the answer to what its message has asked, or raised, whatever was asked since."""
+    reply = draft.reply
+    if reply is None:
+        return False
+    asked = [each for each in reversed(draft.memory.questions) if each.number in reply.questions]
+    raised = None if reply.message is None else about_message(draft, reply.message)
+    if raised is not None:
+        asked.append(raised)
+    asked += [
+        each
+        for each in draft.memory.questions
+        if each.slot not in SET_SLOTS and reply.message is not None and each.message == reply.message
+    ]
+    return any(is_about(question, names) and take_answer(draft, question, text) for question in asked)
 
 
 def is_about(question: Waiting, names: Sequence[str]) -> bool:

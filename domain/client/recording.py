@@ -1,17 +1,17 @@
 """Sets that were understood become entries, and each exercise they touch gets its verdict and its target."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import replace
 from itertools import chain, repeat
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
-from domain.client.lines import Line, hold_on, line_named
+from domain.client.lines import Line, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
 from domain.client.plan import body_mass_kg, days_away, easing_of, plates_for, target_for
-from domain.client.rotation import due, is_complete
+from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
-from domain.client.workouts import close, day_told_of, workout_for
+from domain.client.workouts import best_fit, close, day_told_of, workout_for
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
@@ -22,6 +22,9 @@ from domain.sets import TrainingSet
 from domain.target import Target
 from domain.values import facts_of, reason_of
 from domain.verdict import judge
+
+UNDOES = 12
+"""How many sets that were put right can be had back as they were. The house's own choice."""
 
 Touched = dict[tuple[int, str], list[TrainingSet]]
 """By workout and exercise, the sets that were recorded just now."""
@@ -66,28 +69,68 @@ def supersede(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message:
         workout = old.workout
         if done.on is not None and done.on != old.set.on:
             workout = workout_for(draft, done.on, (done.exercise,)).number
+        elif done.exercise != old.set.exercise:
+            workout = workout_put_right(draft, old, done.exercise, {each.number for each, _ in pairs})
         entry = new_entry(draft, workout, done, message, old.order[0])
         draft.change(Recorded(entry, instead_of=old.number))
-        remembered.append(PutRight(entry=entry.number, was=old.set, workout=old.workout, message=old.message))
+        remembered.append(
+            PutRight(
+                entry=entry.number,
+                was=old.set,
+                workout=old.workout,
+                message=old.message,
+                replaced=old.number,
+                at=old.at,
+            )
+        )
         touched.setdefault((workout, done.exercise), []).append(done)
-    draft.remember(put_right=tuple(remembered))
+    draft.remember(put_right=(*draft.memory.put_right, *remembered)[-max(UNDOES, len(remembered)) :])
     return touched
 
 
-def take_back(draft: Draft, entries: Sequence[Entry]) -> None:
-    """Take entries back: they are kept, and no longer count. What one of them had put right stands again."""
-    before = {each.entry: each for each in draft.memory.put_right}
+def workout_put_right(draft: Draft, old: Entry, exercise: str, wrong: Container[int]) -> int:
+    """Return the workout of a set that was of another `exercise` than recorded: the same one, if that has it.
+
+    A workout of nothing but such `wrong` entries was itself another one of the programme.
+    """
+    record = workout_by_number(draft, old.workout)
+    name = best_fit(draft, (exercise,))
+    if is_of(draft.state, record.name, exercise) or name == BESIDE:
+        return record.number
+    if all(each.number in wrong for each in draft.state.entries if each.workout == record.number):
+        draft.change(WorkoutKept(replace(record, name=name, skipped=())))
+        return record.number
+    return workout_for(draft, old.set.on or record.on, (exercise,)).number
+
+
+def take_back(draft: Draft, entries: Sequence[Entry], *, whole: bool = False) -> None:
+    """Take entries back: they are kept, and no longer count. What one of them had put right stands again.
+
+    That does not, either, where they are taken back as a `whole`.
+    """
     for entry in entries:
-        wrong = before.get(entry.number)
-        if wrong is None:
+        wrong = next((each for each in draft.memory.put_right if each.entry == entry.number), None)
+        if wrong is None or whole:
             draft.change(TakenBack(entry.number, draft.at))
         else:
-            again = new_entry(draft, wrong.workout, wrong.was, wrong.message, entry.order[0])
-            draft.change(Recorded(again, instead_of=entry.number))
-    if any(entry.number in before for entry in entries):
-        draft.remember(put_right=())
+            stand_again(draft, entry, wrong)
     reopen(draft, {entry.workout for entry in entries})
     recheck(draft, [(entry.workout, entry.set.exercise) for entry in entries])
+
+
+def stand_again(draft: Draft, entry: Entry, wrong: PutRight) -> None:
+    """Let what `entry` had put right stand again, as it was; what that had put right stays known."""
+    again = new_entry(draft, wrong.workout, wrong.was, wrong.message, entry.order[0])
+    if wrong.at is not None:
+        again = replace(again, at=wrong.at)
+    draft.change(Recorded(again, instead_of=entry.number))
+    draft.remember(
+        put_right=tuple(
+            each.model_copy(update={"entry": again.number}) if each.entry == wrong.replaced else each
+            for each in draft.memory.put_right
+            if each.entry != entry.number
+        )
+    )
 
 
 def reopen(draft: Draft, numbers: Iterable[int]) -> None:

@@ -1,7 +1,8 @@
 """What a client's message is read against: the workout it is about, the journal, the client's own names."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
+from datetime import datetime
 
 from domain.client.draft import Draft
 from domain.client.lines import Line, in_its_place, is_left_out, left_out, lines_of
@@ -34,6 +35,41 @@ def understand(draft: Draft, text: str) -> Reading:
     if not reading.cut and len(reading.sets) + len(reading.open) <= MOST_SETS:
         return reading
     return Reading(pain=reading.pain, urgent=reading.urgent, names=reading.names, cut=True)
+
+
+def understand_of(draft: Draft, text: str, entries: tuple[Entry, ...]) -> Reading | None:
+    """Return what a message means that is said of these recorded sets alone; None where it is not of them.
+
+    It is of them where it puts them right or takes them back; what else it may be is read as ever. What is
+    said without a day is read as on the day of the sets, too: days later "rows were 9" is still said of them.
+    """
+    if not entries:
+        return None
+    draft.pointed_at = entries
+    request = request_for(draft, text, [entry.set.exercise for entry in entries])
+    on = entries[-1].set.on
+    moments = dict.fromkeys((request.sent, datetime.combine(on or draft.today, request.sent.time())))
+    for sent in moments:
+        reading = read_in_any(draft, replace(request, sent=sent))
+        is_of_them = "correct" in reading.wants or "undo" in reading.wants
+        is_said_then = sent == request.sent or not says_a_day(reading)
+        if (
+            is_of_them
+            and is_said_then
+            and not reading.cut
+            and len(reading.sets) + len(reading.open) <= MOST_SETS
+        ):
+            return reading
+    draft.pointed_at = ()
+    return None
+
+
+def read_in_any(draft: Draft, request: Request) -> Reading:
+    """Return what a message means; a name that is not in its plan is looked for in all of the programme."""
+    reading = read(request)
+    if "exercise" in reading.asks or not set(reading.names) <= {each.name for each in request.plan}:
+        return read(replace(request, plan=(*request.plan, *of_other_workouts(draft, request))))
+    return reading
 
 
 def in_programme(draft: Draft, text: str) -> Reading:
@@ -94,7 +130,7 @@ def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
         unit=state.client.unit,
         sent=draft.local.replace(microsecond=0),
         plan=tuple(plan),
-        done=tuple(entry.set for entry in known(state)),
+        done=tuple(entry.set for entry in known(draft)),
         last=last,
         target=target,
         own_names=state.client.own_names,
@@ -147,9 +183,14 @@ def exercises_asked_about(draft: Draft) -> frozenset[str]:
     return frozenset(each["open"]["exercise"] or "" for each in unfinished)
 
 
-def known(state: ClientState) -> tuple[Entry, ...]:
+def known(draft: Draft) -> tuple[Entry, ...]:
     """Return the entries a message is read against, oldest first."""
-    return state.entries[-DONE_KNOWN:]
+    return draft.pointed_at or draft.state.entries[-DONE_KNOWN:]
+
+
+def came_of(state: ClientState, message: int | None, places: Collection[int]) -> tuple[Entry, ...]:
+    """Return what stands of the sets that `message` has told of, at these `places`, whoever put it right."""
+    return tuple(entry for entry in state.entries if entry.message == message or entry.order[0] in places)
 
 
 def done_otherwise(draft: Draft, record: WorkoutRecord | None, line: Line) -> int:

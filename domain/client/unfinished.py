@@ -60,7 +60,7 @@ def unfinished_of(question: Waiting | None) -> tuple[Unfinished, ...]:
 
 def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
     """Ask for what is missing of the sets in `reading`; numbers out of all reason are not asked about."""
-    entries = known(draft.state)
+    entries = known(draft)
     day = None if says_a_day(reading) else day_told_of(draft)
     unfinished = tuple(
         Unfinished(
@@ -148,6 +148,22 @@ def forget_unfinished(draft: Draft, message: int) -> None:
         )
     else:
         draft.drop_question(question)
+
+
+def about_message(draft: Draft, message: int) -> Waiting | None:
+    """Return the question about sets as it is where `message` comes first; None if it is not of it."""
+    question = draft.question("sets")
+    unfinished = unfinished_of(question)
+    of_message = tuple(each for each in unfinished if each.message == message)
+    if question is None or not of_message:
+        return None
+    others = tuple(each for each in unfinished if each.message != message)
+    return question.model_copy(
+        update={
+            "slot": next(slot for slot in ORDER if asked_for(of_message, slot)),
+            "about": {"unfinished": _ALL.dump_python((*of_message, *others), mode="json")},
+        }
+    )
 
 
 def asked_for(unfinished: Sequence[Unfinished], slot: Slot) -> tuple[Unfinished, ...]:

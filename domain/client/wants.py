@@ -17,7 +17,9 @@ from domain.client.plans import (
 )
 from domain.client.recording import take_back
 from domain.client.rotation import due, under_way
+from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished, unfinished_of
+from domain.incoming import ReplyTo
 from domain.journal import Entry
 from domain.reading import Reading, Want
 from domain.values import facts_of
@@ -39,7 +41,7 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "pause":
             stop_for_a_while(draft, reading)
         case "undo":
-            undo(draft)
+            undo(draft) if draft.reply is None or draft.reply.message is None else undo_of(draft, draft.reply)
         case "ask_coach":
             ask_coach(draft, text, named)
         case "show_plan":
@@ -77,10 +79,31 @@ def undo(draft: Draft) -> None:
             draft.notice("question dropped")
 
 
-def take_sets_back(draft: Draft, entries: Sequence[Entry]) -> None:
-    """Take sets back and say so; what had been put right by them stands as before, what hurts stays aside."""
+def undo_of(draft: Draft, reply: ReplyTo) -> None:
+    """Take back what the message answered came to, and nothing else.
+
+    Its own corrections stand as before; its sets go, even if another message has put them right since.
+    """
+    entries = came_of(draft.state, reply.message, reply.places)
+    plans = draft.memory.plans_before
+    asked = {each.message for each in unfinished_of(draft.question("sets"))}
+    forget_unfinished(draft, reply.message or 0)
+    if entries:
+        take_sets_back(draft, entries, of=reply.message)
+    elif plans is not None and plans.message == reply.message:
+        plans_as_before(draft, plans)
+    else:
+        draft.notice("question dropped" if reply.message in asked else "nothing to take back")
+
+
+def take_sets_back(draft: Draft, entries: Sequence[Entry], of: int | None = None) -> None:
+    """Take sets back and say so; what had been put right by them stands as before, what hurts stays aside.
+
+    Where they are taken back as those `of` a message, what others have put right goes as a whole.
+    """
     kept = {entry.number for entry in draft.state.entries}
-    take_back(draft, entries)
+    take_back(draft, [entry for entry in entries if of in {None, entry.message}])
+    take_back(draft, [entry for entry in entries if of not in {None, entry.message}], whole=True)
     draft.notice(
         "taken back",
         sets=[facts_of(entry.set) for entry in entries],

@@ -2,7 +2,7 @@
 
 from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
-from persistence.tables.mail import INCOMING, CursorRow, DeliveryRow, InboxRow, OutboxRow
+from persistence.tables.mail import INCOMING, CursorRow, DeliveryRow, InboxRow, OutboxRow, SentKeyRow
 from persistence.tables.people import InvitationRow, PersonRow, ProgrammeRow
 
 __all__ = [
@@ -18,5 +18,6 @@ __all__ = [
     "OutboxRow",
     "PersonRow",
     "ProgrammeRow",
+    "SentKeyRow",
     "WorkoutRow",
 ]

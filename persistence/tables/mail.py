@@ -97,6 +97,18 @@ class OutboxRow(Base):
     )
 
 
+class SentKeyRow(Base):
+    """A message as its platform knows it: one piece of what stands in the outbox, by the chat and its key."""
+
+    __tablename__ = "sent_keys"
+
+    chat: Mapped[str] = mapped_column(primary_key=True)
+    message_key: Mapped[str] = mapped_column(primary_key=True)
+    outbox: Mapped[Number] = mapped_column(ForeignKey("outbox.number"), index=True)
+
+    __table_args__ = ({"sqlite_with_rowid": False},)
+
+
 class DeliveryRow(Base):
     """Whether a person's chat has something to be sent, from when on, and which worker is sending.
 

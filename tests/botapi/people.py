@@ -21,13 +21,15 @@ class Person:
             return tuple(message for message in self.world.sent if message.chat == self.number)
 
     def says(self, text: str, *, replies_to: int | None = None, at: float | None = None) -> int:
-        """Type `text`. Returns the message's identifier."""
+        """Type `text`, maybe as a reply to an own message or the bot's. Returns the message's identifier."""
         content: Json = {"text": text}
         if text.startswith("/"):
             length = len(text.split(maxsplit=1)[0])
             content["entities"] = [{"type": "bot_command", "offset": 0, "length": length}]
         if replies_to is not None:
-            content["reply_to_message"] = as_json(self.world, self.world.message(self.number, replies_to))
+            own = self.world.said.get((self.number, replies_to))
+            answered = own or as_json(self.world, self.world.message(self.number, replies_to))
+            content["reply_to_message"] = answered
         return self.sends(content, at=at)
 
     def sends(self, content: Json, *, at: float | None = None) -> int:

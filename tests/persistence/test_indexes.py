@@ -8,7 +8,7 @@ import pytest
 from sqlalchemy import PrimaryKeyConstraint, Table, UniqueConstraint, event
 
 from domain.actions import Words
-from domain.incoming import Edited, Pressed, Reachable, Started
+from domain.incoming import Edited, Pressed, Reachable, Started, Text
 from domain.outcome import Outcome
 from domain.parts import Say, Urgent
 from persistence.engine import open_engine, reading
@@ -47,7 +47,11 @@ def everyday(store: Store) -> None:
     while (chat := store.claim_chat(NOON, LEASE_SECONDS, "telegram")) is not None:
         while (outgoing := store.next_message(chat, NOON)) is not None:
             store.sending(chat, outgoing.number, NOON)
-            store.sent(chat, outgoing.number, "words", ["1"], ["yes"] * len(outgoing.say.buttons), NOON)
+            store.sent(chat, outgoing.number, "words", ["17"], ["yes"] * len(outgoing.say.buttons), NOON)
+    for key in ("17", "1"):  # one of the bot's, one of her own
+        reply = Text(text="8", key=f"reply {key}", replies_to=key)
+        store.receive([received("telegram:Noor", reply, f"reply {key}")])
+    work_all(store, NOON, lambda _state, _heard: Outcome(wake_at=after(hours=1)))
     data = store.button(people["Noor"], "yes")
     assert data is not None
     store.receive(

@@ -81,6 +81,36 @@ async def test_an_edited_message_is_read_again(store: Store, engine: Engine, api
     assert len(journal(engine, "Bram")) == 1
 
 
+@pytest.mark.parametrize("to_the_bot", [False, True])
+async def test_a_reply_to_an_older_message_puts_right_what_that_one_recorded(
+    store: Store, engine: Engine, api: BotApi, to_the_bot: bool
+) -> None:
+    async with village(store, api) as (_, bram, _):
+        typed = bram.says("seated cable row 60 kg x 8")
+        await until(lambda: heard(bram, VERDICT))
+        bram.says("romanian deadlift 80 kg x 6")
+        await until(lambda: heard(bram, "Romanian deadlift:"))
+        echo = next(message for message in bram.received if VERDICT in message.text)
+        bram.says("that was 9", replies_to=echo.message_id if to_the_bot else typed)
+        await until(lambda: heard(bram, "put right"))
+    assert {(each.exercise, each.load, each.reps) for each in journal(engine, "Bram")} == {
+        (ROW, "60", 9),
+        ("Romanian deadlift", "80", 6),
+    }
+
+
+async def test_a_reply_to_an_older_question_answers_it(store: Store, engine: Engine, api: BotApi) -> None:
+    async with village(store, api) as (_, bram, _):
+        bram.says("seated cable row 9 reps")
+        await until(lambda: heard(bram, "What load was that on Seated"))
+        asked = bram.received[-1]
+        bram.says("romanian deadlift 7 reps")
+        await until(lambda: heard(bram, "What load was that on Romanian"))
+        bram.says("60", replies_to=asked.message_id)
+        await until(lambda: heard(bram, VERDICT))
+    assert [(each.exercise, each.load, each.reps) for each in journal(engine, "Bram")] == [(ROW, "60", 9)]
+
+
 async def test_a_sheet_sent_as_a_file_is_said_back_and_stored_at_a_press(store: Store, api: BotApi) -> None:
     async with village(store, api) as (ilse, bram, _):
         sheet = SHEET.replace("Quayside Base", "Quayside <Light>").replace("8-10", "10-12")

@@ -8,10 +8,11 @@ from domain.actions import Action
 from domain.client import hear, wake
 from domain.client.apply import apply
 from domain.equipment import default_equipment
-from domain.incoming import Edited, FromChat, FromCoach, Heard, Pressed, Text
+from domain.incoming import Edited, FromChat, FromCoach, Heard, Pressed, ReplyTo, Text
+from domain.journal import Entry
 from domain.memory import ClientMemory
-from domain.outcome import Outcome
-from domain.parts import AlertPart, Part
+from domain.outcome import Outcome, Recorded
+from domain.parts import AlertPart, Part, Question
 from domain.sheet import read_sheet
 from domain.state import Client, ClientState, Coach, StoredProgramme
 
@@ -75,6 +76,8 @@ class Life:
         self.outcome = Outcome()
         self.buttons: dict[str, Action] = {}
         self.heard = 0
+        self._made: list[Entry] = []
+        self._asked: dict[int, tuple[int, ...]] = {}
 
     def says(self, text: str, when: datetime) -> tuple[Part, ...]:
         """Let the client say something; return the parts of the answer."""
@@ -82,7 +85,18 @@ class Life:
 
     def edits(self, text: str, before: str, original: int, when: datetime) -> tuple[Part, ...]:
         """Let the client edit message `original`."""
-        return self.hears(Edited(text=text, key="k", before=before, original=original), when)
+        made = [entry for entry in self._made if entry.message == original]
+        places = {entry.order[0] for entry in made} & {entry.number for entry in made}
+        edited = Edited(text=text, key="k", before=before, original=original, places=tuple(sorted(places)))
+        return self.hears(edited, when)
+
+    def replies(self, text: str, to: int, when: datetime, *, to_bot: bool = False) -> tuple[Part, ...]:
+        """Let the client reply to message `to`, or to the answer that the bot gave to it."""
+        places = tuple(sorted({entry.order[0] for entry in self._made if entry.message == to}))
+        questions = self._asked.get(to, ()) if to_bot else ()
+        return self.hears(
+            Text(text=text, reply=ReplyTo(message=to, places=places, questions=questions)), when
+        )
 
     def presses(self, label: str, when: datetime) -> tuple[Part, ...]:
         """Let the client press a button of the last answer."""
@@ -124,13 +138,17 @@ class Life:
     def _take(self, outcome: Outcome) -> tuple[Part, ...]:
         for change in outcome.changes:
             self.state = apply(self.state, change)
+            if isinstance(change, Recorded):
+                self._made.append(change.entry)
         if isinstance(outcome.memory, ClientMemory):
             self.state = replace(self.state, memory=outcome.memory)
         self.wake_at = outcome.wake_at
         self.outcome = outcome
         own = [say for say in outcome.says if say.to == self.state.client.number]
         self.buttons |= {getattr(action, "text", ""): action for say in own for action in say.buttons}
-        return tuple(part for say in outcome.says if say.to == self.state.client.number for part in say.parts)
+        parts = tuple(part for say in own for part in say.parts)
+        self._asked[self.heard] = tuple(part.number for part in parts if isinstance(part, Question))
+        return parts
 
 
 def kinds(parts: tuple[Part, ...] | list[Part]) -> list[str]:

@@ -78,6 +78,7 @@ DEEDS = st.one_of(
     st.tuples(st.just("says"), SAID),
     st.tuples(st.just("says"), SAID),
     st.tuples(st.just("edits"), SAID),
+    st.tuples(st.just("replies"), st.tuples(st.integers(0, 20).map(str), SAID).map(" ".join)),
     st.tuples(st.just("presses"), st.integers(0, 20).map(str)),
     st.tuples(st.just("decides"), st.integers(0, 20).map(str)),
     st.tuples(st.just("coach"), st.sampled_from(["told", "card", "assigned", "put back"])),
@@ -130,6 +131,10 @@ class Watched(Life):
                 self.last_text = what
                 parts = self.hear(Text(text=what), now)
                 assert parts
+            case "replies" if self.heard:
+                to = int(what.partition(" ")[0]) % self.heard + 1
+                self.last_text = what.partition(" ")[2]
+                assert self.replies(self.last_text, to, now, to_bot=bool(int(what[0]) % 2))
             case "edits" if self.last_text:
                 before, self.last_text = self.last_text, what
                 edited = Edited(text=what, key="k", original=self.heard, before=before)

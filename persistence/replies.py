@@ -1,0 +1,103 @@
+"""What a message points back at: the one that it answers or was before, and the sets which that has recorded.
+
+Each step is one look into an index, however old the message is.
+"""
+
+from sqlalchemy import Connection, bindparam, select
+
+from domain.incoming import Edited, FromCoach, ReplyTo, SendingFailed, Text
+from domain.parts import Question
+from persistence.tables import EntryRow, InboxRow, OutboxRow, SentKeyRow
+
+_VERSIONS = (
+    select(InboxRow.number, InboxRow.incoming)
+    .where(
+        InboxRow.chat == bindparam("chat"),
+        InboxRow.message_key == bindparam("message_key"),
+        InboxRow.number < bindparam("before"),
+    )
+    .limit(1)
+)
+_FIRST_VERSION = _VERSIONS.order_by(InboxRow.number)
+_LAST_VERSION = _VERSIONS.order_by(InboxRow.number.desc())
+_SENT = (
+    select(OutboxRow.about_message, OutboxRow.parts)
+    .join(SentKeyRow, SentKeyRow.outbox == OutboxRow.number)
+    .where(
+        SentKeyRow.chat == bindparam("chat"),
+        SentKeyRow.message_key == bindparam("message_key"),
+        OutboxRow.person == bindparam("person"),
+    )
+)
+_CAUSE = select(InboxRow.number, InboxRow.incoming, InboxRow.chat, InboxRow.message_key).where(
+    InboxRow.number == bindparam("message")
+)
+_MADE = select(EntryRow.number, EntryRow.place).where(
+    EntryRow.message == bindparam("message"), EntryRow.client == bindparam("client")
+)
+
+
+def with_reply(connection: Connection, said: Text, chat: str | None, number: int, person: int) -> Text:
+    """Return what was typed (inbox message `number`) with what it answers, where that is known."""
+    reply = _reply_to(connection, said.replies_to, chat, number, person)
+    return said if reply is None else said.model_copy(update={"reply": reply})
+
+
+def with_original(
+    connection: Connection, edited: Edited, chat: str | None, number: int, person: int
+) -> Edited:
+    """Return the edit with the message as first sent, its text as it last stood, and what came of it."""
+    names = {"chat": chat, "message_key": edited.key, "before": number}
+    first = connection.execute(_FIRST_VERSION, names).first()
+    last = connection.execute(_LAST_VERSION, names).first()
+    if first is None or last is None:
+        return edited
+    made = connection.execute(_MADE, {"message": first.number, "client": person}).all()
+    own = {entry.number for entry in made}
+    replies_to = first.incoming.replies_to if isinstance(first.incoming, Text) else None
+    return edited.model_copy(
+        update={
+            "original": first.number,
+            "before": last.incoming.text if isinstance(last.incoming, Text | Edited) else None,
+            "places": tuple(sorted({entry.place or entry.number for entry in made} & own)),
+            "reply": _reply_to(connection, replies_to, chat, first.number, person),
+        }
+    )
+
+
+def _reply_to(
+    connection: Connection, key: str | None, chat: str | None, before: int, person: int
+) -> ReplyTo | None:
+    """Return the message known by `key` in this chat: an own one, or one of the bot's."""
+    if key is None or chat is None:
+        return None
+    names = {"chat": chat, "message_key": key, "before": before, "person": person}
+    own = connection.execute(_FIRST_VERSION, names).first()
+    if own is not None:
+        return ReplyTo(message=own.number, places=_places(connection, own.number, person))
+    sent = connection.execute(_SENT, names).first()
+    if sent is None:
+        return None
+    cause = None if sent.about_message is None else _as_first_sent(connection, sent.about_message)
+    return ReplyTo(
+        message=cause,
+        places=() if cause is None else _places(connection, cause, person),
+        questions=tuple(part.number for part in sent.parts if isinstance(part, Question) and part.number),
+    )
+
+
+def _as_first_sent(connection: Connection, message: int) -> int:
+    """Return the inbox number of what `message` was before it was edited, if it was."""
+    cause = connection.execute(_CAUSE, {"message": message}).one()
+    incoming: Text | Edited | FromCoach | SendingFailed = cause.incoming
+    if not isinstance(incoming, Edited):
+        return message
+    names = {"chat": cause.chat, "message_key": cause.message_key, "before": message}
+    first = connection.execute(_FIRST_VERSION, names).first()
+    return message if first is None else int(first.number)
+
+
+def _places(connection: Connection, message: int, client: int) -> tuple[int, ...]:
+    """Return the places of the entries that a message has recorded or put right."""
+    made = connection.execute(_MADE, {"message": message, "client": client})
+    return tuple(sorted({entry.place or entry.number for entry in made}))
