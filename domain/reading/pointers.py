@@ -1,46 +1,58 @@
 """Exercises that are pointed at by their number in the plan: "1) 60x10", "first exercise"."""
 
-import re
-
 from domain.reading.message import Message
+from domain.reading.patterns import Found, Pattern
 from domain.reading.tokens import LINE, NUMBER
 
-_POINTER = re.compile(
-    r"(?:(?<=\n )|^|(?<= ))(?P<n>#) \)|(?:(?<=\n )|^)(?P<m>#) [.:](?= )|\b(?:exercise|ex|no|nr) (?:no "
-    r"|number |nr |# )?(?P<k>#)(?= [:,\-.]| #|\b)|\b(?P<o>first|second|third|fourth|fifth"
-    r"|sixth) exercise\b|(?P<q>#) (?:st|nd|rd|th) exercise\b"
-)
-
 _ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
+
+_POINTER = Pattern(
+    """
+    bracket:# ')'
+    line:# (.|:)
+    (exercise|ex|no|nr) [no|number|nr|#] n:# >(:|,|-|.|#)
+    ordinal:({ordinal}) exercise
+    n:# (st|nd|rd|th) exercise
+    """,
+    ordinal=frozenset(_ORDINALS),
+)
+_LAST_PLACE = 15
+"""Plans are no longer than that."""
 
 
 def find_pointers(message: Message) -> dict[int, int]:
     """Return the places where an exercise is pointed at by its number in the plan, and mark those numbers."""
     found: dict[int, int] = {}
-    if not message.has(frozenset({")", ".", ":", "exercise", "ex", "no", "nr"})):
-        return found
-    for match, start, end in message.find(_POINTER):
-        if match["o"]:
-            number = _ORDINALS[match["o"]]
-        else:
-            group = next(g for g in ("n", "m", "k", "q") if match[g])
-            at, _ = message.span(match, group)
-            value = message.value(at)
-            if value is None or value != int(value) or not 1 <= value <= 15 or message.taken[at]:
-                continue
-            if group == "n" and _in_brackets(message, at):
-                continue
-            if group == "m" and (end >= len(message.tokens) or not _has_more(message, end)):
-                continue
-            number = int(value)
-        found[start] = number
-        message.take(start, end, "a place in the plan", over=True)
+    for told in _POINTER.find(message):
+        number = _place(message, told)
+        if number is not None:
+            found[told.start] = number
+            message.take(told.start, told.end, "a place in the plan", over=True)
     if len(found) == 1 and all(message.text(at + 1) == ":" for at in found):
         # A lone "80: 8, 7, 6" is a load with its reps.
         at = next(iter(found))
         message.taken[at] = message.taken[at + 1] = ""
         return {}
     return found
+
+
+def _place(message: Message, told: Found) -> int | None:
+    """Return the place in the plan that is pointed at, None where it is no pointer."""
+    if "ordinal" in told.parts:
+        return _ORDINALS[message.text(told.start)]
+    (at, _) = next(iter(told.parts.values()))
+    value = message.value(at)
+    if value is None or value != int(value) or not 1 <= value <= _LAST_PLACE or message.taken[at]:
+        return None
+    if "bracket" in told.parts and _in_brackets(message, at):
+        return None
+    if "line" in told.parts and not (_begins_line(message, at) and _has_more(message, told.end)):
+        return None
+    return int(value)
+
+
+def _begins_line(message: Message, at: int) -> bool:
+    return at == 0 or message.tokens[at - 1].kind == LINE
 
 
 def _in_brackets(message: Message, at: int) -> bool:
