@@ -1,25 +1,35 @@
 """An exercise that is only said to be done: an open set. Sets with numbers are made elsewhere."""
 
-import re
 from collections.abc import Sequence
 
 from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.request import Request
 from domain.reading.resolve import Placed, Resolver
-from domain.reading.words import FILLERS
+from domain.reading.words import FILLERS, words_of
 
-_DONE = re.compile(
-    r"\b(?:done|finished|completed|did|ticked off|complete|nailed|smashed|crushed|got through|in the bag"
-    r"|sorted|knocked out|through with)\b"
+_DONE = Pattern("""
+    done|finished|completed|did|complete|nailed|smashed|crushed|sorted
+    ticked off|got through|in the bag|knocked out|through with
+""")
+_DONE_ALONE = Pattern(
+    """
+    ^ [{before}]* [{before}]* {done} [{after}]* [{after}]* $
+    """,
+    before="""
+        ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right|now|coach
+        hi|well
+    """,
+    done="done|finished|completed|complete|did it|done it|did them|did that",
+    after="it|now|coach|that|one|set|thanks|!|,|.|with that",
 )
-_DONE_ALONE = re.compile(
-    r"^(?:(?:ok|okay|all|yes|yep|and|just|it s|its|thats|im|i am|that s|set|sets|got it|there|phew|right"
-    r"|now|coach|hi|well) )*(?:done|finished|completed|complete|did it|done it|did them"
-    r"|did that)(?: (?:it|now|coach|that|one|set|thanks|!|\.|,|with that))*$"
+_SMALL = FILLERS | words_of(
+    """with finished completed nailed smashed crushed complete were are both off ticked through sorted"""
 )
+"""Words that say nothing more beside the name of an exercise that is done."""
 
 
 def done_without_numbers(
@@ -32,12 +42,12 @@ def done_without_numbers(
     """Return an open set where an exercise is only said to be done."""
     if questions:
         return []
-    match = _DONE.search(message.line)
-    if match is None:
+    done = _DONE.first(message)
+    if done is None:
         return []
-    at, _ = message.span(match)
+    at = done.start
     exercise: str | None = None
-    if _DONE_ALONE.match(message.line):
+    if _DONE_ALONE.at(message, 0):
         exercise = resolver.exercises.next(resolver.exercises.day(request.sent.date()))
     else:
         near = [
@@ -57,22 +67,6 @@ def done_without_numbers(
 def _says_done(message: Message, near: Sequence[Named], at: int) -> bool:
     inside = {i for n in near for i in range(n.start, n.end)}
     first, last = message.sentence_span(at)
-    small = FILLERS | {
-        "with",
-        "finished",
-        "completed",
-        "nailed",
-        "smashed",
-        "crushed",
-        "complete",
-        "were",
-        "are",
-        "both",
-        "off",
-        "ticked",
-        "through",
-        "sorted",
-    }
     return all(
-        i in inside or message.text(i) in small or not message.text(i).isalpha() for i in range(first, last)
+        i in inside or message.text(i) in _SMALL or not message.text(i).isalpha() for i in range(first, last)
     )
