@@ -5,7 +5,6 @@ so that
 it can be read as a message of its own.
 """
 
-import re
 from dataclasses import replace
 from datetime import date
 from decimal import Decimal
@@ -14,6 +13,7 @@ from domain.reading.context import Known, day_of
 from domain.reading.days import find_days
 from domain.reading.message import Message, message_of
 from domain.reading.naming import names_for
+from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark, find_marks
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
@@ -40,6 +40,7 @@ _ORDINALS = {
 _SMALL = FILLERS | words_of(
     """one on was for to with than by each per hand side x added assisted help bar total"""
 )
+_A_WEEK_AGO = Pattern("^ (a week ago|last week) $")
 _LONGEST_ANSWER = 12
 
 
@@ -229,15 +230,10 @@ def _date(open_set: OpenSet, message: Message, request: Request) -> OpenSet | No
             on = date.fromordinal(request.sent.date().toordinal() - 7) if day.kind == "last weekday" else None
         if on is not None:
             return _asked(replace(open_set, on=on), "date", request)
-    if re.fullmatch(r"a week ago|last week", message.line):
+    if _A_WEEK_AGO.is_in(message):
         return _asked(
             replace(open_set, on=date.fromordinal(request.sent.date().toordinal() - 7)), "date", request
         )
-    values = [t.value for t in message.tokens if t.value is not None]
-    if len(values) == 2 and all(
-        t.value is not None or t.text in {"/", ".", "-", "on", "the"} for t in message.tokens
-    ):
-        return None
     return None
 
 
