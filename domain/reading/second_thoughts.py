@@ -3,45 +3,67 @@
 What the new number stands in place of is decided when the numbers are folded.
 """
 
-import re
+from collections.abc import Iterator
 
 from domain.reading.message import Message
+from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.words import words_of
 
-_CHANGE = re.compile(
-    r"(?:(?<=# )|(?<= ))(?:(?:no+|nope|wait|sorry|oops|whoops|ugh|er|erm|uh|um|hmm|hang on|hold on|i mean"
-    r"|i meant|actually|correction|make that|make it|scratch that|scrap that|or rather|rather|my bad|typo"
-    r"|should be|should say|it was|that was|i did|i got|its|it is|thats|was|meant|sry|eh|err|argh|,|-|:"
-    r"|\.|\*|only|just|more like|in fact|lol|haha|for|at|with|x"
-    r"|(?:i )?(?:only |actually |really )*had # (?:(?:kgs?|kilos?|lbs?|pounds?) )?on(?: the bar"
-    r"| it)?) )+(?=#)"
+_NO = words_of("no noo nooo noooo")
+_SURE = Pattern(
+    """
+    {no}|nope|wait|sorry|sry|oops|whoops|my bad|typo|correction
+    i mean|i meant|meant|actually|rather
+    make that|make it|scratch that|scrap that|should be|should say
+    """,
+    no=_NO,
 )
-_CHANGE_TRIGGERS = words_of(
-    """no nope wait sorry oops mean meant actually correction make scratch scrap rather bad typo
-    should noo nooo
-    whoops sry"""
+"""What takes back what was said before."""
+_BESIDE = Pattern(
+    """
+    ugh|er|erm|uh|um|hmm|eh|err|argh|lol|haha|hang on|hold on|or rather|in fact|more like|only|just
+    it was|that was|was|i did|i got|its|it is|thats|for|at|with|x
+    ,|-|:|.|*
+    i? [only|actually|really]* had # [{unit}] on [the bar|it]
+    """,
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
 )
-_CHANGE_STRONG = re.compile(
-    r"\b(?:no+|nope|wait|sorry|oops|whoops|i mean|i meant|actually|correction|make that|make it"
-    r"|scratch that|scrap that|rather|my bad|typo|should be|should say|meant|sry)\b"
-)
+"""What may stand beside it before the new number."""
+_FARTHEST = 8
+"""So many tokens before it, what is changed was said."""
 
 
 def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     """Add the places where the client changes their mind within the message."""
-    if not message.has(_CHANGE_TRIGGERS):
+    if not _SURE.is_in(message):
         return marks
     added: list[Mark] = []
-    for match, start, end in message.find(_CHANGE):
-        if not _CHANGE_STRONG.search(match.group()):
-            continue
+    for start, end in _changes(message):
         number_before = any(
-            message.value(at) is not None and not message.taken[at] for at in range(max(0, start - 8), start)
+            message.value(at) is not None and not message.taken[at]
+            for at in range(max(0, start - _FARTHEST), start)
         )
         if number_before:
-            added.append(Mark("change", start if "#" in match.group() else end - 1, end))
+            number_within = any(message.value(at) is not None for at in range(start, end))
+            added.append(Mark("change", start if number_within else end - 1, end))
     if not added:
         return marks
     spans = {at for m in added for at in range(m.start - 6, m.end)}
     return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
+
+
+def _changes(message: Message) -> Iterator[tuple[int, int]]:
+    """Yield where words of a second thought stand side by side, right before a number."""
+    at = 0
+    while at < len(message.tokens):
+        start, end, sure = at, at, False
+        while True:
+            sure_one = _SURE.at(message, end)
+            told = sure_one or _BESIDE.at(message, end)
+            if told is None:
+                break
+            sure, end = sure or sure_one is not None, told.end
+        if sure and message.value(end) is not None:
+            yield start, end
+        at = max(end, start + 1)
