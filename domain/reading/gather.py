@@ -5,16 +5,18 @@ lone
 bare number counts only where it is anchored: beside a name, after a verb of doing, or alone in its clause.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
-from domain.reading.anchors import PROVIDERS, anchored
+from domain.reading.anchors import anchored
+from domain.reading.context import Known
 from domain.reading.elements import Element, Item, elements_of
 from domain.reading.exercise_words import COMMON
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
+from domain.reading.sharing import shared
 from domain.reading.tokens import LINE, WORD
 from domain.reading.words import (
     BETWEEN,
@@ -89,12 +91,15 @@ def gather(
     marks: Sequence[Mark],
     quantities: Sequence[Quantity],
     pointers: dict[int, int],
+    known_of: Callable[[str], Known],
     *,
     all_count: bool = False,
 ) -> list[Group]:
     """Return the groups of the message, in order; with `all_count` no lone number is left out."""
     named = [n for n in named if not (n.weak and _is_no_name(message, n))]
     named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
+    counted = {at for q in quantities for at in range(q.start, q.end)}
+    named = [n for n in named if n.start not in counted]
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
@@ -108,12 +113,12 @@ def gather(
     for thing in kept:
         now = message.sentence[thing.start]
         if now != number and sentence:
-            groups.extend(_grouped(message, sentence, pointers))
+            groups.extend(_grouped(message, sentence, pointers, known_of))
             sentence = []
         number = now
         sentence.append(thing)
     if sentence:
-        groups.extend(_grouped(message, sentence, pointers))
+        groups.extend(_grouped(message, sentence, pointers, known_of))
     _number_lines(message, groups)
     for group in groups:
         group.doubtful = _is_doubtful(message, group)
@@ -190,7 +195,12 @@ def _is_unknown(message: Message, at: int) -> bool:
     )
 
 
-def _grouped(message: Message, things: list[Named | Element | Mark], pointers: dict[int, int]) -> list[Group]:
+def _grouped(
+    message: Message,
+    things: list[Named | Element | Mark],
+    pointers: dict[int, int],
+    known_of: Callable[[str], Known],
+) -> list[Group]:
     """Return the groups of one sentence: each number goes to the name before it, or to the one after it."""
     runs: list[list[Element | Mark]] = [[]]
     names: list[Named | None] = [None]
@@ -201,55 +211,7 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         else:
             runs[-1].append(thing)
     count = len(names)
-    owned: list[list[Element | Mark]] = [[] for _ in names]
-    owned[0] = runs[0]
-    if count > 1 and runs[0]:
-        last = runs[0][-1]
-        parted = _parted(message, last.end, names[1].start if names[1] else 0)
-        own = [t for t in runs[1] if not isinstance(t, Mark) or t.kind in PROVIDERS]
-        follows = bool(own) and not _introduced(message, names[1])
-        waits = (
-            len(runs[0]) == 1
-            and _is_lone_load(runs[0][0])
-            and bool(own)
-            and isinstance(own[0], Element)
-            and own[0].quantities[0].role == "reps"
-        )
-        if (
-            waits
-            or not parted
-            or not follows
-            or not any(isinstance(t, Element) or t.kind in PROVIDERS for t in runs[0])
-        ):
-            owned[0], owned[1] = [], list(runs[0])
-    after_mode = bool(owned[1]) if count > 1 else False
-    for k in range(1, count):
-        run = runs[k]
-        if not run:
-            continue
-        following = names[k + 1] if k + 1 < count else None
-        if following is None:
-            owned[k].extend(run)
-            continue
-        split = len(run)
-        tail_start = _tail(message, run)
-        direct = not _parted(message, run[-1].end, following.start)
-        gives = any(isinstance(t, Element) or t.kind in PROVIDERS for t in run[tail_start:])
-        next_run = runs[k + 1] if k + 1 < count else []
-        next_has = any(isinstance(t, Element) or t.kind in PROVIDERS for t in next_run)
-        if (
-            direct
-            and gives
-            and (tail_start > 0 or owned[k] or not _near(run[0], names[k]))
-            and (
-                _introduced(message, following)
-                or (after_mode and not next_has)
-                or (after_mode and _parted(message, _end_of(names[k]), run[tail_start].start))
-            )
-        ):
-            split = tail_start
-        owned[k].extend(run[:split])
-        owned[k + 1].extend(run[split:])
+    owned = shared(message, runs, names, known_of) if count > 1 else [list(runs[0])]
     for k in range(2, count):
         if not owned[k] and _is_shared(message, owned[k - 1], names[k - 1], names[k]):
             owned[k] = list(owned[k - 1])
@@ -262,14 +224,6 @@ def _grouped(message: Message, things: list[Named | Element | Mark], pointers: d
         items.sort(key=lambda t: t.start)
         groups.extend(_by_pointer(message, name, items, pointers))
     return groups
-
-
-def _is_lone_load(item: Element | Mark) -> bool:
-    return (
-        isinstance(item, Element)
-        and len(item.quantities) == 1
-        and item.quantities[0].role in {None, "load", "pair"}
-    )
 
 
 def _is_shared(
@@ -313,10 +267,6 @@ def _end_of(name: Named | None) -> int:
     return name.end if name is not None else 0
 
 
-def _near(item: Element | Mark, name: Named | None) -> bool:
-    return name is not None and item.start - name.end <= 1
-
-
 def _by_pointer(
     message: Message, name: Named | None, items: list[Element | Mark], pointers: dict[int, int]
 ) -> list[Group]:
@@ -342,36 +292,6 @@ def _by_pointer(
         group.again = any(isinstance(i, Mark) and i.kind in {"again", "same again"} for i in group.items)
         group.items = [i for i in group.items if not (isinstance(i, Mark) and i.kind == "again")]
     return groups
-
-
-def _parted(message: Message, start: int, end: int) -> bool:
-    """Return whether a comma, a break or a "then" stands between two places."""
-    return any(
-        message.text(at) in {",", ":", "then", "and", "but", ";", ".", "(", "so", "&", "n"}
-        or message.tokens[at].kind == LINE
-        for at in range(start, end)
-    )
-
-
-def _introduced(message: Message, name: Named | None) -> bool:
-    """Return whether a name is tied to what stands before it: "on the squat", "of rows"."""
-    if name is None:
-        return False
-    at = name.start - 1
-    if message.text(at) in {"the", "my", "those", "that", "these"}:
-        at -= 1
-    return message.text(at) in {"on", "of", "in", "at", "for", "during", "doing", "with"}
-
-
-def _tail(message: Message, run: list[Element | Mark]) -> int:
-    """Return where the last stretch of a run begins, after a comma, an "and" or a "then"."""
-    for i in range(len(run) - 1, 0, -1):
-        if _parted(message, run[i - 1].end, run[i].start):
-            item = run[i]
-            if isinstance(item, Element) and len(item.quantities) == 1 and item.quantities[0].role is None:
-                continue
-            return i
-    return 0
 
 
 def _number_lines(message: Message, groups: list[Group]) -> None:

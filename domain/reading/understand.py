@@ -79,8 +79,16 @@ def _read(request: Request, message: Message) -> Reading:
     named = [n for n in named if n not in wanted.used_names]
     marks = with_changes(message, marks)
     quantities = _without_plates(message, lower_of_sides(message, find_quantities(message, _marked(marks))))
+    exercises = Exercises(request, unit)
+    today = exercises.day(request.sent.date())
     groups = gather(
-        message, _outside(message, named, questions), marks, quantities, pointers, all_count=correcting
+        message,
+        _outside(message, named, questions),
+        marks,
+        quantities,
+        pointers,
+        lambda name: exercises.known(name, today),
+        all_count=correcting,
     )
     message.heard.extend(_used(groups))
     for_training = training_days(message, days, quantities, named, wanted)
@@ -106,7 +114,7 @@ def _read(request: Request, message: Message) -> Reading:
         groups = [g for g in groups if g.start > undo[1]]
     resolver = Resolver(
         request,
-        Exercises(request, unit),
+        exercises,
         DraftSets(Loads(request, unit), ask_unit),
         day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),

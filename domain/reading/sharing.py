@@ -1,0 +1,219 @@
+"""Which name each number of a sentence belongs to.
+
+Numbers stand before their name, after it or around it ("ten on the leg press at 110"). Every way to share
+out the numbers between two names is weighed by what the words between them say, and by whether each name gets
+what makes a set of it; the cheapest way for the whole sentence is taken.
+"""
+
+from collections.abc import Callable, Sequence
+from typing import Literal, NamedTuple
+
+from domain.reading.anchors import PROVIDERS
+from domain.reading.context import Known
+from domain.reading.elements import Element, Item
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.phrases import Mark
+from domain.reading.tokens import LINE
+from domain.reading.words import words_of
+
+_PARTS = words_of(", : then and but ; . ( so & n + / - plus | followed later afterwards")
+"""Words and signs that part one thing told from the next."""
+_TIES = words_of("on of in at for during doing with w")
+"""Words that tie a name to the numbers before it."""
+_ARTICLES = words_of("the my those that these some a an")
+_INSTEAD = (["instead", "of"], ["rather", "than"], ["replaced", "the"], ["instead", "the"])
+"""Words before what was not done."""
+
+NOTHING_OWNED = 3.0
+HALF_A_SET = 1.5
+AROUND = 1.5
+ACROSS = 3.0
+CLOSE = 1.0
+FOLLOWS = 0.2
+UNLIKELY = 2.0
+"""What each oddity costs; only their order counts. The house's own choice."""
+
+
+def shared(
+    message: Message,
+    runs: Sequence[Sequence[Item]],
+    names: Sequence[Named | None],
+    known_of: Callable[[str], Known],
+) -> list[list[Item]]:
+    """Return the items of each name; `runs[k]` stands after `names[k]`, the first of which is nobody's."""
+    best: list[_Way] = [_Way(0.0, ())]
+    before: Sequence[Item] = ()
+    for k, (name, run) in enumerate(zip(names, runs, strict=True)):
+        following = names[k + 1] if k + 1 < len(names) else None
+        splits = range(len(run) + 1) if following is not None else (len(run),)
+        best = [
+            min(
+                (
+                    _Way(
+                        way.cost
+                        + _cut(message, name, run, split, following)
+                        + _cost(message, name, before[way.last :], run[:split], known_of),
+                        (*way.splits, split),
+                    )
+                    for way in best
+                ),
+                key=lambda way: way.cost,
+            )
+            for split in splits
+        ]
+        before = run
+    taken = best[0].splits
+    return [[*(runs[k - 1][taken[k - 1] :] if k else ()), *run[: taken[k]]] for k, run in enumerate(runs)]
+
+
+class _Way(NamedTuple):
+    """A way to share out the runs so far: what it costs, and where each run is parted."""
+
+    cost: float
+    splits: tuple[int, ...]
+
+    @property
+    def last(self) -> int:
+        return self.splits[-1] if self.splits else 0
+
+
+def _cut(
+    message: Message, name: Named | None, run: Sequence[Item], split: int, following: Named | None
+) -> float:
+    """Return what it costs to part a run at a place: little at a comma, much between close numbers."""
+    if following is None or not run or (split == 0 and name is None):
+        return 0.0
+    left = run[split - 1].end if split else name.end if name is not None else 0
+    right = run[split].start if split < len(run) else following.start
+    if is_parted(message, left, right):
+        return 0.0
+    return CLOSE if split in {0, len(run)} else ACROSS
+
+
+def _cost(
+    message: Message,
+    name: Named | None,
+    lead: Sequence[Item],
+    tail: Sequence[Item],
+    known_of: Callable[[str], Known],
+) -> float:
+    """Return what it costs that a name has these items before it and those after it."""
+    items = [*lead, *tail]
+    gives = any(_gives(item) for item in items)
+    if name is None:
+        return (HALF_A_SET if gives else ACROSS) * bool(items) + HALF_A_SET * _is_half(items)
+    if message.texts(name.start - 2, name.start) in _INSTEAD:
+        return ACROSS if gives else 0.0
+    if not gives:
+        return 0.5 if name.weak else NOTHING_OWNED
+    cost = 0.0
+    completes = bool(lead) and _completes(lead, tail)
+    if any(_gives(item) for item in lead):
+        # What was told before goes on until something says otherwise.
+        cost += FOLLOWS * len(lead)
+        cost += min(_lead_cost(message, lead[-1].end, name.start), CLOSE if completes else ACROSS)
+        if isinstance(lead[0], Mark) and lead[0].kind not in PROVIDERS:
+            cost += AROUND
+    if tail and _gives(tail[0]):
+        cost += _tail_cost(message, name.end, tail[0].start)
+    if any(_gives(i) for i in lead) and any(_gives(i) for i in tail) and not completes:
+        cost += AROUND
+    cost += HALF_A_SET * _is_half(items)
+    if len(name.names) == 1:
+        cost += _oddity(items, known_of(name.names[0]))
+    return cost
+
+
+def _lead_cost(message: Message, start: int, end: int) -> float:
+    words = message.texts(start, end)
+    while words and words[-1] in _ARTICLES:
+        words.pop()
+    if words and words[-1] in _TIES:
+        return 0.0
+    if is_parted(message, start, end):
+        return ACROSS
+    return 0.5 + 0.3 * len(words)
+
+
+def _tail_cost(message: Message, start: int, end: int) -> float:
+    if any(message.tokens[at].kind == LINE for at in range(start, end)):
+        return 0.6
+    words = message.texts(start, end)
+    if "," in words or "and" in words or "then" in words:
+        return 0.5
+    return 0.0
+
+
+def _oddity(items: Sequence[Item], known: Known) -> float:
+    """Return what it costs that the numbers are no usual ones for the exercise."""
+    return UNLIKELY / 2 * sum(_is_odd(item, known) for item in items if isinstance(item, Element))
+
+
+def _is_odd(item: Element, known: Known) -> bool:
+    quantities = item.quantities
+    first = quantities[0]
+    roles = {q.role for q in quantities}
+    if ("seconds" in roles and not known.hold and not first.minutes) or ("reps" in roles and known.hold):
+        return True
+    load = next((q for q in quantities if q.role in {"load", "pair"}), None)
+    if load is not None:
+        return known.load_fits(load) is False
+    if roles != {None}:
+        return False
+    if len(quantities) == 2:
+        return known.order(first, quantities[1]) == "neither"
+    return len(quantities) == 1 and not known.reps_fit(first) and known.load_fits(first) is False
+
+
+def _gives(item: Item) -> bool:
+    return isinstance(item, Element) or item.kind in PROVIDERS
+
+
+def _is_half(items: Sequence[Item]) -> bool:
+    """Return whether a load is among the items and nothing that says how often it was lifted."""
+    return (
+        any(_is_lone(i, "load") for i in items)
+        and not any(_is_lone(i, "amount") or _is_whole(i) for i in items)
+        and not any(isinstance(i, Mark) and i.kind == "failed on" for i in items)
+    )
+
+
+def _is_whole(item: Item) -> bool:
+    if isinstance(item, Mark):
+        return item.kind in PROVIDERS
+    return len(item.quantities) >= 2
+
+
+def _is_lone(item: Item, what: Literal["load", "amount"]) -> bool:
+    if isinstance(item, Mark) or len(item.quantities) != 1:
+        return False
+    role = item.quantities[0].role
+    if what == "load":
+        return role in {"load", "pair", "plates"}
+    return role in {"reps", "seconds", None}
+
+
+def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
+    """Return whether what stands before a name and what stands after it make one set."""
+    if isinstance(lead[-1], Element) and [q.role for q in lead[-1].quantities] == ["sets"]:
+        return True
+    if len(lead) > 2 or not isinstance(lead[-1], Element) or len(lead[-1].quantities) > 1:
+        return False
+    first = next((i for i in tail if _gives(i)), None)
+    if isinstance(first, Mark):
+        return True
+    return (
+        first is not None
+        and len(first.quantities) <= 2
+        and (
+            _is_lone(lead[-1], "load") != _is_lone(first, "load")
+            or lead[-1].quantities[0].role is None
+            or first.quantities[0].role is None
+        )
+    )
+
+
+def is_parted(message: Message, start: int, end: int) -> bool:
+    """Return whether a comma, a break or a "then" stands between two places."""
+    return any(message.text(at) in _PARTS or message.tokens[at].kind == LINE for at in range(start, end))
