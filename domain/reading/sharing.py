@@ -42,6 +42,8 @@ def shared(
     known_of: Callable[[str], Known],
 ) -> list[list[Item]]:
     """Return the items of each name; `runs[k]` stands after `names[k]`, the first of which is nobody's."""
+    if not any(runs[:-1]):
+        return [list(run) for run in runs]
     best: list[_Way] = [_Way(0.0, ())]
     before: Sequence[Item] = ()
     for k, (name, run) in enumerate(zip(names, runs, strict=True)):

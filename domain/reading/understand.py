@@ -105,10 +105,19 @@ def _read(request: Request, message: Message) -> Reading:
                 ),
             ]
             asks = [s for one in fixed.open for s in one.asks]
-            reading = _reading(
-                message, fixed.sets, fixed.open, pain, bool(found_signs), all_wants, wanted, asks, ()
+            return _reading(
+                message,
+                fixed.sets,
+                fixed.open,
+                pain,
+                bool(found_signs),
+                all_wants,
+                wanted,
+                asks,
+                (),
+                all_named,
+                fixed.replaces,
             )
-            return replace(reading, replaces=fixed.replaces, names=_spoken_of(all_named))
     if undo is not None and not any(q.start > undo[1] for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
@@ -131,8 +140,9 @@ def _read(request: Request, message: Message) -> Reading:
     sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
     opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
     asks = [s for one in opened for s in one.asks]
-    reading = _reading(message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed)
-    return replace(reading, names=_spoken_of(all_named))
+    return _reading(
+        message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed, all_named
+    )
 
 
 _EFFORT = frozenset({"failure", "no failure", "failed on", "rir", "lowering", "every set"})
@@ -165,17 +175,17 @@ def _reading(
     wanted: Wanted,
     asks: Sequence[Slot],
     placed: Sequence[Placed],
+    named: Sequence[Named],
+    replaces: tuple[int, ...] = (),
 ) -> Reading:
-    heard = [
-        *message.heard,
-        *(
-            (p.start, p.end, "a set" if isinstance(p.one, TrainingSet) else "an open set")
-            for p in placed
-            if p.end
-        ),
-    ]
+    heard = message.heard
+    for place in placed:
+        if place.end:
+            what = "a set" if isinstance(place.one, TrainingSet) else "an open set"
+            heard.append((place.start, place.end, what))
     tokens = message.tokens
-    words = tuple(sorted(Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s))
+    words = [Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s]
+    words.sort()
     return Reading(
         sets=sets,
         pain=pain,
@@ -185,7 +195,9 @@ def _reading(
         on=wanted.on,
         asks=tuple(dict.fromkeys([*asks, *wanted.asks])),
         open=opened,
-        words=words,
+        words=tuple(words),
+        names=_spoken_of(named),
+        replaces=replaces,
     )
 
 
