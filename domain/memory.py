@@ -34,8 +34,23 @@ class Answered(Frozen):
     at: datetime
 
 
+class NotUnderstood(Frozen):
+    """Words of inbox message `message`, said at `at`, of which something was never told.
+
+    `lacks` is what of them is missing; `unfinished` are the sets that they were to be, as plain JSON, all of
+    the same `exercise`.
+    """
+
+    message: int
+    at: datetime
+    text: str
+    exercise: str | None
+    lacks: tuple[Slot, ...]
+    unfinished: tuple[dict[str, Any], ...]
+
+
 class PutRight(Frozen):
-    """What entry `entry` had put right: the entry `replaced`, the set as it was, told in message `message`."""
+    """What entry `entry` had put right: the entry `replaced`, the set it `was`, told in message `message`."""
 
     entry: int
     was: TrainingSet
@@ -98,6 +113,8 @@ class ClientMemory(Frozen):
     """The open questions, the one asked last at the end; at most one about sets, one of each other slot."""
     answered: Answered | None = None
     """So that an answer that is edited can be taken anew."""
+    not_understood: tuple[NotUnderstood, ...] = ()
+    """The latest words that were asked about in vain, for the coach to see."""
     put_right: tuple[PutRight, ...] = ()
     """What the last corrections changed, the latest at the end, so that they can be undone one by one."""
     plans_before: Plans | None = None

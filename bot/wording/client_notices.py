@@ -150,7 +150,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "pause over": "You train again, so the pause is over.",
     "reminders on": lambda facts, _: "Reminders are on again." + _coming(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
-    "question dropped": "All right, I ask no further, and record nothing of it.",
+    "question dropped": lambda facts, _: (
+        "All right, I ask no further, and record nothing of it."
+        + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
+    ),
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
     "still aside": _still_aside,
     "fine again": _fine_again,

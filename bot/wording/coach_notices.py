@@ -2,7 +2,7 @@
 
 from bot.markup import bold, escape, italic
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
-from bot.wording.reader import Reader, day_words, listed, set_words
+from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
 from domain.parts import Topic
 
@@ -78,12 +78,29 @@ def _done_though_aside(facts: Facts, _reader: Reader) -> str:
 
 def _card(facts: Facts, _reader: Reader) -> str:
     rows = [SET.validate_python(each) for each in facts["last"]]
-    if not rows:
-        return "Nothing in the journal yet."
     lines = [
         f"{day_words(each.on) if each.on else ''}: {escape(each.exercise)} {set_words(each)}" for each in rows
     ]
-    return "\n".join(["Last sets", *lines])
+    last = ["Last sets", *lines] if rows else ["Nothing in the journal yet."]
+    missing = [_not_understood(each) for each in facts.get("not_understood", [])]
+    return "\n".join([*last, *(["", "Not understood", *missing] if missing else [])])
+
+
+LACKS = {
+    "exercise": "which exercise",
+    "load": "what load",
+    "reps": "how many reps",
+    "seconds": "how many seconds",
+    "unit": "kg or lb",
+    "date": "which day",
+    "confirm": "how it is meant",
+}
+"""What of a set was never told."""
+
+
+def _not_understood(facts: Facts) -> str:
+    lacks = listed([LACKS[slot] for slot in facts["lacks"]])
+    return f"{day_words(facts['on'])}: {quoted(str(facts['text']))} ({lacks})"
 
 
 COACH_WORDS: dict[Topic, Words] = {

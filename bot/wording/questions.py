@@ -4,9 +4,9 @@ from typing import Any, assert_never
 
 from pydantic import TypeAdapter
 
-from bot.markup import bold, escape
+from bot.markup import bold
 from bot.wording.programme import programme_words
-from bot.wording.reader import day_words, set_words
+from bot.wording.reader import day_words, quoted, set_words
 from domain.parts import Question
 from domain.sets import TrainingSet
 
@@ -54,10 +54,8 @@ def question_words(part: Question) -> str:
 
 def said(facts: dict[str, Any]) -> str:
     """Return what the question is about, in the person's own words."""
-    text = " ".join(str(facts.get("text", "")).split())
-    if not text:
-        return ""
-    return f", in «{escape(text if len(text) <= 80 else text[:79] + '…')}»"
+    text = str(facts.get("text", "")).strip()
+    return f", in {quoted(text)}" if text else ""
 
 
 def of(facts: dict[str, Any]) -> str:

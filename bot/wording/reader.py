@@ -4,11 +4,16 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
+from bot.markup import escape
 from domain.sets import TrainingSet
 from domain.units import Unit
 
 NO_BREAK = "\u00a0"
 """Keeps a number and its unit on one line."""
+
+
+LONGEST_QUOTE = 80
+"""Longer words of somebody's are cut where they are quoted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +109,12 @@ def day_words(day: date | str, today: date | None = None) -> str:
         if near:
             return near
     return f"{on:%A} {on.day} {on:%B}"
+
+
+def quoted(text: str) -> str:
+    """Quote what somebody typed, in one line, cut where it is long."""
+    line = " ".join(text.split())
+    return f"«{escape(line if len(line) <= LONGEST_QUOTE else line[: LONGEST_QUOTE - 1] + '…')}»"
 
 
 def listed(names: list[str] | tuple[str, ...], last: str = "and") -> str:

@@ -9,6 +9,7 @@ from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.draft import Draft
 from domain.client.editing import hear_edit
+from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
@@ -54,6 +55,8 @@ ANSWERS_COACH_WITHIN = timedelta(days=2)
 def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
     draft = Draft(state, heard.at, heard.number)
+    give_up_old_question(draft)
+    drop_told_since(draft)
     match heard.incoming:
         case Text(text=text, reply=reply):
             draft.reply = reply
@@ -80,6 +83,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             assert_never(heard.incoming)
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
         remind_beside(draft)
+    drop_told_since(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 

@@ -6,6 +6,7 @@ from datetime import timedelta
 from decimal import Decimal
 from typing import assert_never
 
+from domain.calendar import local_day
 from domain.client.draft import Draft
 from domain.client.exposures import last_day_of
 from domain.client.pain import held_by
@@ -248,7 +249,18 @@ def show_card(draft: Draft) -> None:
         Digest(today=draft.today, clients=(client_line(state, draft),)),
         Notice(
             topic="card",
-            facts={"client": state.client.name, "last": [facts_of(entry.set) for entry in last]},
+            facts={
+                "client": state.client.name,
+                "last": [facts_of(entry.set) for entry in last],
+                "not_understood": [
+                    {
+                        "on": local_day(each.at, draft.zone).isoformat(),
+                        "text": each.text,
+                        "lacks": list(each.lacks),
+                    }
+                    for each in state.memory.not_understood
+                ],
+            },
         ),
         weight="answer",
     )

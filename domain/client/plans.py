@@ -40,9 +40,14 @@ def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
 def move(draft: Draft, reading: Reading) -> None:
     """Move the workout to the day said; ask for the day where it could not be told."""
     if reading.on is None and "date" in reading.asks:
-        draft.ask("day", {"want": "move"}, {"want": "move"}, ())
+        draft.ask("day", {"want": "move"}, {"want": "move"}, next_days(draft))
     else:
         put_off(draft, reading.on)
+
+
+def next_days(draft: Draft) -> tuple[str, ...]:
+    """Return the days to which a workout is most likely moved."""
+    return tuple(f"{draft.today + timedelta(days=ahead):%A}" for ahead in (1, 2, 3))
 
 
 def put_off(draft: Draft, to: date | None) -> None:

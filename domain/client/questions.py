@@ -4,11 +4,12 @@ from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.lines import done_instead_of
+from domain.client.not_understood import ANSWERED_WITHIN, unfinished_of
 from domain.client.pain import hold_for_pain
 from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
 from domain.client.understanding import request_for
-from domain.client.unfinished import ANSWERED_WITHIN, about_message, complete, unfinished_of
+from domain.client.unfinished import complete, first_of
 from domain.client.workouts import found_later
 from domain.memory import Waiting
 from domain.reading import Pain, read
@@ -49,9 +50,11 @@ def take_reply(draft: Draft, text: str, names: Sequence[str]) -> bool:
     if reply is None:
         return False
     asked = [each for each in reversed(draft.memory.questions) if each.number in reply.questions]
-    raised = None if reply.message is None else about_message(draft, reply.message)
-    if raised is not None:
-        asked.append(raised)
+    meant = (
+        first_of(draft, lambda each: each.question in reply.questions),
+        first_of(draft, lambda each: each.message == reply.message),
+    )
+    asked += [each for each in meant if each is not None]
     asked += [
         each
         for each in draft.memory.questions
@@ -68,8 +71,9 @@ def is_about(question: Waiting, names: Sequence[str]) -> bool:
 
 
 def take_pressed(draft: Draft, number: int, text: str) -> bool:
-    """Take a button as the answer to the question of that number, as long as it is open."""
+    """Take a button as the answer to the question of that number, as long as what it asked is not known."""
     question = next((each for each in draft.memory.questions if each.number == number), None)
+    question = question or first_of(draft, lambda each: each.question == number)
     return question is not None and take_answer(draft, question, text)
 
 

@@ -5,16 +5,23 @@ whole then is recorded, and the rest is asked on. A message that is no answer le
 asked once more after other sets came in, then waits. What was typed stays in the inbox whatever comes of it.
 """
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from datetime import timedelta
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 from decimal import Decimal
 
-from pydantic import TypeAdapter
-
+from domain.client.choices import choices
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import line_named
+from domain.client.not_understood import (
+    OPEN,
+    Unfinished,
+    about_sets,
+    drop_given_up,
+    give_up,
+    given_up,
+    unfinished_of,
+)
 from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
 from domain.client.workouts import day_told_of
@@ -31,31 +38,6 @@ NO = frozenset({"no", "n", "nope", "no it is not", "no it wasn't", "wrong"})
 NEVER_MIND = frozenset(
     {"never mind", "nevermind", "leave it", "skip it", "don't know", "no idea", "forget it"}
 )
-
-ANSWERED_WITHIN = timedelta(hours=12)
-"""For how long something typed can be the answer to a question about sets. The house's own choice."""
-
-
-@dataclass(frozen=True, slots=True)
-class Unfinished:
-    """An unfinished set, from inbox message `message` with the words `text`.
-
-    `entry` is the number of the entry that it is to put right, if any.
-    """
-
-    open: OpenSet
-    message: int
-    text: str
-    entry: int | None = None
-
-
-_ALL = TypeAdapter(tuple[Unfinished, ...])
-_OPEN = TypeAdapter(tuple[OpenSet, ...])
-
-
-def unfinished_of(question: Waiting | None) -> tuple[Unfinished, ...]:
-    """Return the unfinished sets that a question is about."""
-    return () if question is None else _ALL.validate_python(question.about["unfinished"])
 
 
 def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
@@ -102,11 +84,12 @@ def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
     slot = next(slot for slot in ORDER if asked_for(of_message, slot))
     asked = asked_for(of_message, slot)
     sets = tuple(each.open for each in asked)
+    number = draft.memory.last_question + 1
     draft.ask(
         slot,
-        {"unfinished": _ALL.dump_python(unfinished, mode="json")},
-        {"text": asked[0].text, "open": _OPEN.dump_python(sets, mode="json")},
-        choices(draft, slot, sets),
+        about_sets(tuple(replace(each, question=number) if each in asked else each for each in unfinished)),
+        {"text": asked[0].text, "open": OPEN.dump_python(sets, mode="json")},
+        choices(draft, slot, sets, asked[0].text),
     )
 
 
@@ -116,7 +99,9 @@ def ask_again(draft: Draft) -> None:
     left = tuple(each for each in unfinished_of(question) if not is_told_otherwise(draft, each))
     if question is None or not left:
         draft.drop_question(question)
-    elif not question.again and draft.at - question.asked_at <= ANSWERED_WITHIN:
+    elif question.again:
+        give_up(draft, left)
+    else:
         ask_next(draft, left)
         draft.remember(
             questions=tuple(
@@ -137,12 +122,13 @@ def is_told_otherwise(draft: Draft, unfinished: Unfinished) -> bool:
 
 def forget_unfinished(draft: Draft, message: int) -> None:
     """Ask no further about sets of that message."""
+    drop_given_up(draft, lambda each: each.message == message)
     question = draft.question("sets")
     left = tuple(each for each in unfinished_of(question) if each.message != message)
     if question is None or len(left) == len(unfinished_of(question)):
         return
     if left:
-        changed = question.model_copy(update={"about": {"unfinished": _ALL.dump_python(left, mode="json")}})
+        changed = question.model_copy(update={"about": about_sets(left)})
         draft.remember(
             questions=tuple(changed if each == question else each for each in draft.memory.questions)
         )
@@ -150,20 +136,23 @@ def forget_unfinished(draft: Draft, message: int) -> None:
         draft.drop_question(question)
 
 
-def about_message(draft: Draft, message: int) -> Waiting | None:
-    """Return the question about sets as it is where `message` comes first; None if it is not of it."""
+def first_of(draft: Draft, is_meant: Callable[[Unfinished], bool]) -> Waiting | None:
+    """Return the question about sets as it is where those that are meant come first; None if there are none.
+
+    What had been given up as not understood can still be answered.
+    """
     question = draft.question("sets")
-    unfinished = unfinished_of(question)
-    of_message = tuple(each for each in unfinished if each.message == message)
-    if question is None or not of_message:
+    waiting = unfinished_of(question)
+    meant = tuple(each for each in waiting if is_meant(each)) or tuple(filter(is_meant, given_up(draft)))
+    if not meant:
         return None
-    others = tuple(each for each in unfinished if each.message != message)
-    return question.model_copy(
-        update={
-            "slot": next(slot for slot in ORDER if asked_for(of_message, slot)),
-            "about": {"unfinished": _ALL.dump_python((*of_message, *others), mode="json")},
-        }
-    )
+    of_message = tuple(each for each in meant if each.message == meant[0].message)
+    others = tuple(each for each in waiting if each not in of_message)
+    slot = next(slot for slot in ORDER if asked_for(of_message, slot))
+    about = about_sets((*of_message, *others))
+    if question is None:
+        return Waiting(number=0, slot=slot, message=of_message[0].message, asked_at=draft.at, about=about)
+    return question.model_copy(update={"slot": slot, "about": about})
 
 
 def asked_for(unfinished: Sequence[Unfinished], slot: Slot) -> tuple[Unfinished, ...]:
@@ -176,40 +165,6 @@ def asked_for(unfinished: Sequence[Unfinished], slot: Slot) -> tuple[Unfinished,
     )
 
 
-def choices(draft: Draft, slot: Slot, asked: tuple[OpenSet, ...]) -> tuple[str, ...]:
-    """Return the likely answers, as they can be typed."""
-    request = request_for(draft, "", [each.exercise for each in asked if each.exercise])
-    match slot:
-        case "exercise":
-            to_do = tuple(line.name for line in request.plan if line.sets)
-            return to_do or tuple(line.name for line in request.plan)
-        case "unit":
-            return ("kg", "lb")
-        case "confirm":
-            return either_or(asked) or (("Yes", "No") if all(each.candidates for each in asked) else ())
-        case "load":
-            name = asked[0].exercise or ""
-            loads = (request.target.get(name), request.last.get(name))
-            return tuple(
-                dict.fromkeys(
-                    f"{each.load.normalize():f} {each.unit}" for each in loads if each and each.load
-                )
-            )
-        case "reps" | "seconds" | "date":
-            return ()
-
-
-def either_or(asked: tuple[OpenSet, ...]) -> tuple[str, ...]:
-    """Return the readings of the one set that can be taken in several ways, as they can be typed."""
-    if len(asked) != 1 or len(asked[0].candidates) < 2:
-        return ()
-    return tuple(
-        f"{each.load.normalize():f} {each.unit} {'for' if each.reps is None else 'x'} {each.amount}"
-        for each in asked[0].candidates
-        if each.load
-    )
-
-
 def complete(draft: Draft, question: Waiting, text: str) -> bool:
     """Take `text`, just said, as the answer to a question about sets; return False where it is none."""
     slot: Slot = next(each for each in ORDER if each == question.slot)
@@ -219,8 +174,12 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     others = tuple(each for each in unfinished if each not in asked)
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".!")
     if said in NEVER_MIND or (slot == "confirm" and said in NO):
-        draft.notice("question dropped" if said in NEVER_MIND else "say it again")
-        ask_next(draft, others)
+        give_up(draft, asked)
+        if said in NEVER_MIND:
+            draft.notice("question dropped", kept=True)
+        else:
+            draft.notice("say it again")
+        go_on_with(draft, question, others)
         return True
     request = request_for(draft, text, [each.open.exercise for each in asked if each.open.exercise])
     answered = [answer(each.open, slot, text, request) for each in asked]
@@ -230,12 +189,33 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     if not completed or len(completed) < len(asked):
         return False
     draft.drop_question(question)
+    done = {(each.message, each.open.exercise) for each in asked}
+    drop_given_up(draft, lambda each: (each.message, each.exercise) in done)
     draft.remember(answered=Answered(message=draft.message, question=question, at=draft.at))
     if slot == "exercise":
         learn_names(draft, asked, completed)
     keep_whole(draft, completed)
-    ask_next(draft, (*(each for each in completed if each.open.complete() is None), *others))
+    go_on_with(draft, question, (*(each for each in completed if each.open.complete() is None), *others))
     return True
+
+
+def go_on_with(draft: Draft, question: Waiting, left: tuple[Unfinished, ...]) -> None:
+    """Ask for what is left of a question; what was asked about in vain just waits for an answer."""
+    in_vain = {(each.message, each.exercise) for each in draft.memory.not_understood}
+    if not left or any((each.message, each.open.exercise) not in in_vain for each in left):
+        ask_next(draft, left)
+        return
+    of_message = tuple(each for each in left if each.message == left[0].message)
+    waits = question.model_copy(
+        update={
+            "number": draft.number("last_question"),
+            "slot": next(slot for slot in ORDER if asked_for(of_message, slot)),
+            "about": about_sets(left),
+            "again": True,
+        }
+    )
+    others = tuple(each for each in draft.memory.questions if each.slot not in SET_SLOTS)
+    draft.remember(questions=(waits, *others))
 
 
 def keep_whole(draft: Draft, completed: list[Unfinished]) -> None:

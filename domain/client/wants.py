@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
+from domain.client.not_understood import given_up, unfinished_of
 from domain.client.pain import say_what_is_aside
 from domain.client.plan import plan_of
 from domain.client.plans import (
@@ -18,7 +19,7 @@ from domain.client.plans import (
 from domain.client.recording import take_back
 from domain.client.rotation import due, under_way
 from domain.client.understanding import came_of
-from domain.client.unfinished import forget_unfinished, unfinished_of
+from domain.client.unfinished import forget_unfinished
 from domain.incoming import ReplyTo
 from domain.journal import Entry
 from domain.reading import Reading, Want
@@ -86,7 +87,7 @@ def undo_of(draft: Draft, reply: ReplyTo) -> None:
     """
     entries = came_of(draft.state, reply.message, reply.places)
     plans = draft.memory.plans_before
-    asked = {each.message for each in unfinished_of(draft.question("sets"))}
+    asked = {each.message for each in (*unfinished_of(draft.question("sets")), *given_up(draft))}
     forget_unfinished(draft, reply.message or 0)
     if entries:
         take_sets_back(draft, entries, of=reply.message)

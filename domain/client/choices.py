@@ -1,0 +1,125 @@
+"""The likely answers to a question about a set, as they can be typed: what its buttons say."""
+
+import re
+from collections.abc import Sequence
+from datetime import date, timedelta
+from decimal import Decimal
+
+from domain.client.draft import Draft
+from domain.client.understanding import request_for
+from domain.reading import OpenSet, Planned, Request, Slot
+from domain.sets import TrainingSet
+
+FEW = 5
+"""No more numbers than this are offered at once. The house's own choice."""
+
+SECONDS_APART = 5
+"""By how much the seconds offered differ. The house's own choice."""
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})[./-](\d{1,2})(?![\d/-])")
+
+
+def choices(draft: Draft, slot: Slot, asked: Sequence[OpenSet], text: str) -> tuple[str, ...]:
+    """Return the likely answers to what `asked` lack, said in the words `text`."""
+    request = request_for(draft, "", [each.exercise for each in asked if each.exercise])
+    name = asked[0].exercise or ""
+    match slot:
+        case "exercise":
+            to_do = tuple(line.name for line in request.plan if line.sets)
+            return to_do or tuple(line.name for line in request.plan)
+        case "unit":
+            return ("kg", "lb")
+        case "confirm":
+            return either_or(asked) or (("Yes", "No") if all(each.candidates for each in asked) else ())
+        case "load":
+            likely = (request.target.get(name), request.last.get(name))
+            return tuple(
+                dict.fromkeys(f"{number(each.load)} {each.unit}" for each in likely if each and each.load)
+            )
+        case "reps":
+            return tuple(f"{each}" for each in amounts(request, name, 1))
+        case "seconds":
+            return tuple(f"{each} s" for each in amounts(request, name, SECONDS_APART))
+        case "date":
+            return tuple(day_said(each) for each in days(text, draft.today))
+
+
+def number(value: Decimal) -> str:
+    """Return a number as one types it."""
+    return f"{value.normalize():f}"
+
+
+def either_or(asked: Sequence[OpenSet]) -> tuple[str, ...]:
+    """Return what the one set can be that can be taken in several ways, or of which a number stands alone."""
+    if len(asked) != 1:
+        return ()
+    (one,) = asked
+    if len(one.candidates) > 1:
+        return tuple(
+            f"{number(each.load)} {each.unit} {'for' if each.reps is None else 'x'} {each.amount}"
+            for each in one.candidates
+            if each.load
+        )
+    if one.candidates or one.bare is None:
+        return ()
+    whole = one.bare == one.bare.to_integral_value()
+    return (f"{number(one.bare)} {one.unit or 'kg'}", *([f"{number(one.bare)} reps"] if whole else []))
+
+
+def amounts(request: Request, name: str, apart: int) -> tuple[int, ...]:
+    """Return the likely reps or seconds of an exercise: about what was to be aimed for, within the range."""
+    planned = next((each for each in request.plan if each.name == name), None)
+    aim = request.target.get(name) or request.last.get(name)
+    if aim is None:
+        return () if planned is None else spread(planned, apart)
+    near = (aim.amount - apart, aim.amount, aim.amount + apart)
+    return tuple(each for each in near if each > 0 and (planned is None or is_likely(planned, aim, each)))
+
+
+def is_likely(planned: Planned, aim: TrainingSet, amount: int) -> bool:
+    """Return whether an amount is in the range, or is the very one to aim for."""
+    return amount == aim.amount or planned.range_low <= amount <= planned.range_high
+
+
+def spread(planned: Planned, apart: int) -> tuple[int, ...]:
+    """Return the whole range where it is short, else its ends and its middle."""
+    low, high = planned.range_low, planned.range_high
+    whole = tuple(range(low, high + 1, apart))
+    middle = low + (high - low) // 2 // apart * apart
+    return whole if len(whole) <= FEW else tuple(dict.fromkeys((low, middle, high)))
+
+
+def days(text: str, today: date) -> tuple[date, ...]:
+    """Return the days that the words can mean: both of "3/2", the two Mondays; else today and yesterday."""
+    said = {day for pair in _PAIR.finditer(text) for day in both(int(pair[1]), int(pair[2]), today)}
+    if said:
+        return tuple(sorted(said, reverse=True)[:FEW])
+    weekday = WEEKDAYS[today.weekday()]
+    if re.search(rf"\b({weekday}|{weekday[:3]})", text, re.IGNORECASE):
+        return (today, today - timedelta(days=7))
+    return (today, today - timedelta(days=1))
+
+
+def both(first: int, second: int, today: date) -> tuple[date, ...]:
+    """Return the last day that each order of the two numbers can be: day and month, month and day."""
+    found = (last_of(first, second, today), last_of(second, first, today))
+    return tuple(dict.fromkeys(day for day in found if day is not None))
+
+
+def last_of(day: int, month: int, today: date) -> date | None:
+    """Return the last such day until `today`; None where there is none in a year."""
+    for year in (today.year, today.year - 1):
+        try:
+            on = date(year, month, day)
+        except ValueError:
+            continue
+        if on <= today:
+            return on
+    return None
+
+
+def day_said(day: date) -> str:
+    """Return a day as one types it."""
+    return f"{day:%A} {day.day} {day:%B}"
