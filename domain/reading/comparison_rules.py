@@ -34,7 +34,7 @@ _UP = Pattern(
     n:# u:{unit} (more|heavier|up|extra) [weight|load] {than} {last}
     n:# (heavier [weight|load]|up [weight|load]|extra [weight|load]|more (weight|load)) {than} {last}
     fraction:# more {than} {last}
-    n:# u:{unit} (more|heavier|up|extra) !(rep|reps)
+    n:# u:{unit} (more|heavier|up) !(rep|reps)
     """,
     went_up="up|went up|added|add|increased|increase|bumped|heavier by",
     what="it|the weight|weight|up|by|another|an extra|extra|the load|to it",
@@ -108,7 +108,7 @@ _FEWER_REPS = Pattern(
     n:# (short of|below|under) {last} {not_of_load}
     (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
-    not_of_load="!(than {last} #)",
+    not_of_load="!(than {last} #|than my? (right|left|other))",
     **_LISTS,
 )
 _SAME_LOAD = Pattern(

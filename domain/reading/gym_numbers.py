@@ -77,7 +77,13 @@ _PACE = (
             seconds=_SECONDS,
         ),
     ),
-    Other("how often", Pattern("# (times|x) (a|per|every|each|this|in a|weekly)")),
+    Other(
+        "how often",
+        Pattern("""
+        # (times|x) (a|per|every|each|this|in a|weekly)
+        # [reps|sets] (a|per|every|each) (day|week|month)
+    """),
+    ),
 )
 
 _EFFORTS = (

@@ -66,7 +66,9 @@ _ONE_COUNTS_BEFORE = words_of(
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
 _MAY_CHANGE = (
-    _BEGIN | {*_TIMES, *_FEW_REPS, "both"} | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
+    _BEGIN
+    | {*_TIMES, *_FEW_REPS, "both", "minute"}
+    | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
 )
 _ARTICLES = frozenset({"a", "an"})
 _LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
@@ -82,7 +84,7 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
         token = tokens[at]
         if token.kind == WORD and (token.text in _BEGIN or token.text in _ARTICLES):
             value, after = _spoken(tokens, at)
-            if value is not None and not (value == 1 and after == at + 1 and not _one_is_number(tokens, at)):
+            if value is not None and (value != 1 or after > at + 1 or _one_is_number(tokens, at)):
                 value, after = _with_half(tokens, after, value)
                 last = tokens[after - 1]
                 plural = token.text in _PLURALS or last.text in _PLURALS
@@ -169,10 +171,20 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
     """Return whether "one" is a number here, and not "that one", "one arm", "one of them"."""
     after = _text(tokens, at + 1)
     return (
-        after.removesuffix("s") in _ONE_COUNTS_BEFORE
+        _text(tokens, at) in _ARTICLES
+        or after.removesuffix("s") in _ONE_COUNTS_BEFORE
         or (_text(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
         or after in _BEGIN
     )
+
+
+def _is_time_spent(tokens: list[Token], at: int) -> bool:
+    """Return whether "a minute" tells how long something went on, and not when it is: "in a minute"."""
+    return _text(tokens, at - 1) not in _POINTS_IN_TIME and _text(tokens, at + 2) not in _FROM_NOW
+
+
+_POINTS_IN_TIME = words_of("in wait give just me got half per took take within have hang")
+_FROM_NOW = words_of("ago later late before after to please")
 
 
 def _with_half(tokens: list[Token], at: int, value: Decimal) -> tuple[Decimal, int]:
@@ -209,6 +221,8 @@ def _spoken(tokens: list[Token], at: int) -> tuple[Decimal | None, int]:
             return Decimal(12), at + 2
         if after == "hundred":
             return _hundreds(tokens, at + 2, 100)
+        if after == "minute" and _is_time_spent(tokens, at):
+            return Decimal(1), at + 1
         return None, at
     if word == "hundred":
         return _hundreds(tokens, at + 1, 100)

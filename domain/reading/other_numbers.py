@@ -110,11 +110,12 @@ _MEASURES = (
         Pattern(
             "# {length}\n# k >(run|race|walk|on|$)",
             length=words_of(
-                """km kms mile miles mi cm mm meter meters metre metres m inch inches ft feet foot steps laps
+                """km kms mile miles mi cm mm meter meters metre metres m inch inches ft feet foot laps
                 floors storeys yard yards"""
             ),
         ),
     ),
+    Other("a length", Pattern("# steps"), least=100),
     Other(
         "food or drink",
         Pattern(

@@ -4,6 +4,7 @@ from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.message import Message
+from domain.reading.patterns import Pattern
 from domain.reading.tokens import NUMBER
 from domain.reading.words import (
     KG_WORDS,
@@ -105,31 +106,16 @@ def _quantity(message: Message, at: int) -> Quantity:
     ) or (after == '"' and glued):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS:
-        value, role, end, minutes = value * 60, "seconds", end + 1, True
-        more = message.value(end) if message.text(end) not in {"and"} else message.value(end + 1)
-        step = end if message.text(end) not in {"and"} else end + 1
-        if more is not None and more < 60 and message.text(step + 1) in SECOND_WORDS | {"s", "", ".", ","}:
-            value, end = value + more, step + 1
-            if message.text(end) in SECOND_WORDS | {"s"}:
-                end += 1
+        over, end = _over_a_minute(message, end + 1)
+        value, role, minutes = value * 60 + over, "seconds", True
     elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
         role, end = "reps", end + 1
     elif after in SET_WORDS:
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1
-    elif after in REP_ADJECTIVES and message.text(end + 1) in REP_WORDS:
-        role, end = "reps", end + 2
-    elif (
-        after in REP_ADJECTIVES
-        and message.text(end + 1) in REP_ADJECTIVES
-        and message.text(end + 2) in REP_WORDS
-    ):
-        role, end = "reps", end + 3
-    elif after in NEGATIVE_WORDS:
-        role, lowering, end = "reps", True, end + 1
-    elif after in REP_ADJECTIVES and message.text(end + 1) in NEGATIVE_WORDS:
-        role, lowering, end = "reps", True, end + 2
+    elif (end_of_reps := _after_reps(message, end)) is not None:
+        role, lowering, end = "reps", message.text(end_of_reps - 1) in NEGATIVE_WORDS, end_of_reps
     elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
         role, end = "reps", end + 2
     elif after in {"plate", "plates"}:
@@ -175,6 +161,49 @@ def _quantity(message: Message, at: int) -> Quantity:
     )
 
 
+def _after_reps(message: Message, at: int) -> int | None:
+    """Return the place after "clean reps", "slow ones", "negatives", None where no such thing stands here."""
+    end = at
+    while end < at + _MOST_ADJECTIVES and message.text(end) in REP_ADJECTIVES:
+        end += 1
+    word = message.text(end)
+    if word in NEGATIVE_WORDS or (end > at and (word in REP_WORDS or word == "ones")):
+        return end + 1
+    return None
+
+
+def _over_a_minute(message: Message, at: int) -> tuple[Decimal, int]:
+    """Return the seconds that are said after minutes, and the place after them: "1 min 5", "a minute and a
+    half".
+    """
+    if _HALF_MORE.at(message, at) is not None:
+        return Decimal(30), at + 3
+    step = at + 1 if message.text(at) == "and" else at
+    more = message.value(step)
+    if more is None or more >= 60 or message.taken[step]:
+        return Decimal(0), at
+    after = message.text(step + 1)
+    if after in SECOND_WORDS or after == "s":
+        return more, step + 2
+    return (Decimal(0), at) if after in _OF_ANOTHER_NUMBER else (more, step + 1)
+
+
+_HALF_MORE = Pattern("and a half")
+_OF_ANOTHER_NUMBER = frozenset(
+    {
+        *KG_WORDS,
+        *LB_WORDS,
+        *REP_WORDS,
+        *SET_WORDS,
+        *MINUTE_WORDS,
+        *REP_ADJECTIVES,
+        *["x", "*", "/", "@", "for", ":", "-", "%"],
+    }
+)
+"""What stands after a number that is no rest of a time: "1 min 10 kg"."""
+_MOST_ADJECTIVES = 3
+
+
 def _is_label(message: Message, at: int) -> bool:
     """Return whether a word names the number after it: "weight: 185 reps: 6"."""
     return message.text(at + 1) in {":", "="} and message.value(at + 2) is not None
@@ -209,8 +238,10 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
         return q._replace(
             kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"})
         )
-    if text(end) in {"added", "extra", "additional"} and q.unit is not None:
+    if text(end) in {"added", "additional"} and q.unit is not None:
         return q._replace(kind="added", role="load", end=end + 1)
+    if text(end) == "extra" and q.unit is not None:
+        return q._replace(plus=True, role="load", end=end + 1)
     if q.unit is not None and q.role == "load":
         words = [text(i) for i in range(end, end + 5)]
         near = set()
