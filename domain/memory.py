@@ -34,6 +34,14 @@ class Answered(Frozen):
     at: datetime
 
 
+class Called(Frozen):
+    """The client's `word` in inbox message `message`, and the exercise that it was taken for."""
+
+    message: int
+    word: str
+    exercise: str
+
+
 class NotUnderstood(Frozen):
     """Words of inbox message `message`, said at `at`, of which something was never told.
 
@@ -113,6 +121,8 @@ class ClientMemory(Frozen):
     """The open questions, the one asked last at the end; at most one about sets, one of each other slot."""
     answered: Answered | None = None
     """So that an answer that is edited can be taken anew."""
+    called: tuple[Called, ...] = ()
+    """The latest words for exercises that are no names of the catalogue, in case one is put right."""
     not_understood: tuple[NotUnderstood, ...] = ()
     """The latest words that were asked about in vain, for the coach to see."""
     put_right: tuple[PutRight, ...] = ()

@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import compress
 
 from domain.client.draft import Draft
+from domain.client.own_names import learn_put_right, note_called
 from domain.client.pain import hold_for_pain, warn
 from domain.client.recording import correct, enter, record, supersede
 from domain.client.understanding import known, says_a_day
@@ -37,6 +38,8 @@ def act_on(
         # Before the sets are answered, so that nothing is aimed for on what hurts.
         hold_for_pain(draft, text, reading.pain, named or reading.skips or reading.names)
     keep_sets(draft, reading, message, places)
+    if "correct" not in reading.wants:
+        note_called(draft, reading, text, message)
     for want in reading.wants if wants is None else wants:
         do(draft, want, reading, text, named or reading.names)
     if reading.open:
@@ -59,6 +62,8 @@ def keep_sets(
     if "correct" in reading.wants:
         entries = known(draft)
         pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+        for old, right in compress(pairs, sensible):
+            learn_put_right(draft, old.message, old.set.exercise, right.exercise)
         (supersede if silently else correct)(draft, list(compress(pairs, sensible)), message)
     else:
         sets = tuple(compress(dated(reading), sensible))

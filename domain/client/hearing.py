@@ -1,5 +1,7 @@
 """What a client's message comes to. One message in, one answer out."""
 
+import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
@@ -9,13 +11,14 @@ from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.draft import Draft
 from domain.client.editing import hear_edit
+from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
 from domain.client.stalls import IT_HURTS
-from domain.client.understanding import came_of, understand, understand_of
+from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.incoming import (
     Assigned,
@@ -34,6 +37,7 @@ from domain.incoming import (
     Told,
     Unsupported,
 )
+from domain.journal import Entry
 from domain.outcome import Outcome
 from domain.parts import Notice
 from domain.reading import Pain, Reading
@@ -47,6 +51,10 @@ COMMANDS = {
     "/stop": "stop the reminders",
 }
 """The chat's menu; each command is the same as saying the words beside it."""
+
+LONE_NUMBER = re.compile(
+    r"\W*\d{1,4}(?:[.,]\d{1,2})?\s*(?:kgs?|kilos?|lbs?|pounds?|reps?|s|secs?|seconds?)?\W*", re.IGNORECASE
+)
 
 ANSWERS_COACH_WITHIN = timedelta(days=2)
 """For how long words with nothing to do in them can be an answer to the coach. The house's own choice."""
@@ -92,12 +100,19 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: an answer awaited or a setting first, unless something hurts."""
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = understand(draft, text)
+    if draft.reply is None:
+        reading = put_right_again(draft, text, reading)
     hurts = reading.urgent or bool(reading.pain)
     if not hurts and take_reply(draft, text, reading.names):
         return
     if draft.reply is not None and hear_of_earlier(draft, draft.reply, reading, text):
         return
-    if not hurts and (take_typed(draft, text, reading.names) or take_setting(draft, text)):
+    is_of_earlier = draft.reply is not None and bool(
+        came_of(draft.state, draft.reply.message, draft.reply.places)
+    )
+    if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
+        return
+    if not hurts and take_setting(draft, text):
         return
     act_on(draft, reading, text, draft.message)
     if draft.is_empty and not fine_again(draft, reading, text) and not answer_coach(draft, text):
@@ -109,10 +124,13 @@ def hear_words(draft: Draft, text: str) -> None:
 def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -> bool:
     """Put right or take back what the message answered has recorded; return whether that was wanted.
 
-    Of a message that nothing stands of, nothing can be put right: another record is not touched instead.
+    Of a message that nothing stands of, nothing can be put right: another record is not touched instead. A
+    number alone is what the set should have been, unless it can as well be the next one of that exercise.
     """
     entries = came_of(draft.state, reply.message, reply.places)
     of_them = understand_of(draft, text, entries)
+    if of_them is None and LONE_NUMBER.fullmatch(text) and not awaits_more(draft, entries):
+        of_them = understand_of(draft, f"make that {text}", entries)
     if of_them is not None:
         act_on(draft, of_them, text, draft.message)
     elif reply.message is not None and not entries and "correct" in reading.wants:
@@ -121,6 +139,15 @@ def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -
     else:
         return False
     return True
+
+
+def awaits_more(draft: Draft, entries: Sequence[Entry]) -> bool:
+    """Return whether more sets of the last exercise in `entries` are to be done in its workout today."""
+    if not entries or entries[-1].set.on != draft.today:
+        return False
+    record = next((each for each in draft.state.workouts if each.number == entries[-1].workout), None)
+    line = line_named(draft.state, record.name, entries[-1].set.exercise) if record else None
+    return record is not None and line is not None and sets_left(draft.state, record, line) > 0
 
 
 def answer_coach(draft: Draft, text: str) -> bool:

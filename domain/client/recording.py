@@ -120,7 +120,10 @@ def take_back(draft: Draft, entries: Sequence[Entry], *, whole: bool = False) ->
 
 def stand_again(draft: Draft, entry: Entry, wrong: PutRight) -> None:
     """Let what `entry` had put right stand again, as it was; what that had put right stays known."""
-    again = new_entry(draft, wrong.workout, wrong.was, wrong.message, entry.order[0])
+    workout = wrong.workout
+    if workout == entry.workout and wrong.was.exercise != entry.set.exercise:
+        workout = workout_put_right(draft, entry, wrong.was.exercise, {entry.number})
+    again = new_entry(draft, workout, wrong.was, wrong.message, entry.order[0])
     if wrong.at is not None:
         again = replace(again, at=wrong.at)
     draft.change(Recorded(again, instead_of=entry.number))

@@ -4,6 +4,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import datetime
 
+from domain.calendar import local_day
 from domain.client.draft import Draft
 from domain.client.lines import Line, in_its_place, is_left_out, left_out, lines_of
 from domain.client.plan import ahead
@@ -62,6 +63,33 @@ def understand_of(draft: Draft, text: str, entries: tuple[Entry, ...]) -> Readin
             return reading
     draft.pointed_at = ()
     return None
+
+
+def put_right_again(draft: Draft, text: str, reading: Reading) -> Reading:
+    """Return the `reading`, but of the set put right last where it points at none: "no, make that 10".
+
+    By itself such a correction is of the set that comes last in the order done.
+    """
+    entries = known(draft)
+    latest = max((entry.message for entry in entries), default=0)
+    put_right = tuple(entry for entry in entries if entry.message == latest)
+    undone = {each.entry for each in draft.memory.put_right}
+    pointed = {*reading.replaces, *(each.replaces for each in reading.open)}
+    if (
+        "correct" not in reading.wants
+        or reading.names
+        or pointed != {len(entries) - 1}
+        or entries[-1] in put_right
+        or not all(entry.number in undone and entry.set.on == put_right[0].set.on for entry in put_right)
+        or local_day(put_right[0].at, draft.zone) != draft.today
+        or POINTS.intersection(text.casefold().split())
+    ):
+        return reading
+    return understand_of(draft, text, put_right) or reading
+
+
+POINTS = frozenset({"last", "first", "second", "third", "other", "final", "latest"})
+"""Words that point at a set by its place among those done."""
 
 
 def read_in_any(draft: Draft, request: Request) -> Reading:

@@ -22,11 +22,11 @@ from domain.client.not_understood import (
     given_up,
     unfinished_of,
 )
+from domain.client.own_names import learn
 from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
 from domain.client.workouts import day_told_of
 from domain.memory import Answered, Waiting
-from domain.outcome import SettingsKept
 from domain.reading import OpenSet, Reading, Slot, answer
 from domain.sets import TrainingSet, is_within_reason
 
@@ -193,7 +193,8 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     drop_given_up(draft, lambda each: (each.message, each.exercise) in done)
     draft.remember(answered=Answered(message=draft.message, question=question, at=draft.at))
     if slot == "exercise":
-        learn_names(draft, asked, completed)
+        known = zip(asked, completed, strict=True)
+        learn(draft, [(was.open.said_name or "", now.open.exercise or "") for was, now in known])
     keep_whole(draft, completed)
     go_on_with(draft, question, (*(each for each in completed if each.open.complete() is None), *others))
     return True
@@ -241,13 +242,3 @@ def answer_anew(draft: Draft, answered: Answered) -> tuple[int, ...]:
     return tuple(
         entry.number for entry in draft.state.entries if entry.at == answered.at and entry.message in messages
     )
-
-
-def learn_names(draft: Draft, asked: tuple[Unfinished, ...], completed: list[Unfinished]) -> None:
-    """Keep the client's own word for the exercise that was asked about, where there was such a word."""
-    own = dict(draft.client.own_names)
-    for before, after in zip(asked, completed, strict=True):
-        if before.open.said_name and after.open.exercise is not None:
-            own[before.open.said_name] = after.open.exercise
-    if own != dict(draft.client.own_names):
-        draft.change(SettingsKept(replace(draft.client, own_names=own)))

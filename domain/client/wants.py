@@ -64,7 +64,7 @@ def undo(draft: Draft) -> None:
     """Take back what the last message came to: its sets, its open question, or its change of plans."""
     question = draft.question("sets")
     asked = max((each.message for each in unfinished_of(question)), default=0)
-    last = max(draft.state.entries, key=lambda entry: (entry.at, entry.number), default=None)
+    last = max(draft.state.entries, key=lambda entry: (entry.at, entry.message, entry.number), default=None)
     recorded = last.message if last else 0
     plans = draft.memory.plans_before
     if plans is not None and plans.message > max(asked, recorded):

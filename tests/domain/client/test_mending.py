@@ -139,3 +139,74 @@ def test_a_remedy_stays_out_of_the_way_of_a_stall_for_three_exposures() -> None:
         assert life.alert_reasons == []
     life.says("100 x 9", at(12))
     assert life.alert_reasons == ["stall"]
+
+
+def test_two_corrections_in_a_row_are_of_one_set_and_can_be_had_back_one_by_one() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("rdl 80x7", at(2))
+    life.says("row was 10", at(2))
+    life.says("no, make that 11", at(2))
+    assert reps(life) == [11, 7]
+    seen = []
+    for _ in range(3):
+        life.says("undo", at(2))
+        seen.append(reps(life))
+    assert seen == [[10, 7], [9, 7], [9]]
+
+
+def test_a_correction_that_points_at_a_set_is_of_that_one() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("rdl 80x7", at(2))
+    life.says("row was 10", at(2))
+    life.says("the last one was 6", at(2))
+    assert reps(life) == [10, 6]
+
+
+def test_an_edited_message_whose_set_was_put_right_since_is_recorded_once() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("make that 10", at(2))
+    life.edits("row 62.5x9", "row 60x9", 1, at(2))
+    assert [(entry.set.load, entry.set.reps) for entry in life.state.entries] == [(Decimal("62.5"), 9)]
+
+
+def test_an_edited_correction_is_of_its_own_set_whatever_was_recorded_since() -> None:
+    life = Life()
+    life.says("60 x 9", at(2))
+    life.says("make that 10", at(2))
+    life.says("80 x 7", at(2))
+    life.edits("make that 8", "make that 10", 2, at(2))
+    assert reps(life) == [8, 7]
+
+
+def test_a_first_set_that_was_of_another_workout_makes_the_workout_that_one() -> None:
+    life = Life()
+    life.says("60 x 9", at(2))
+    life.says("that was goblet squat", at(2))
+    assert [(each.name, each.state) for each in life.state.workouts] == [("Legs", "open")]
+    life.says("undo", at(2))
+    assert [(each.name, each.state) for each in life.state.workouts] == [("Pull", "open")]
+
+
+def test_a_correction_of_a_best_set_takes_the_best_with_it() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    (best, *_) = life.says("row 62.5x9", at(8))
+    (level, target, *_) = life.says("make that 60", at(8))
+    assert isinstance(best, VerdictPart)
+    assert isinstance(level, VerdictPart)
+    assert (best.personal_best, level.personal_best, level.result) == (True, False, "level")
+    assert getattr(target, "load", None) == Decimal(60)
+    (lower, *_) = life.says("on the 2nd row was 10 not 9", at(9))
+    assert isinstance(lower, VerdictPart)
+    assert lower.set.on == at(2).date()
+
+
+def test_a_correction_of_what_is_on_hold_spurs_nobody_on() -> None:
+    life = Life()
+    life.says("rdl 80x7 but my lower back hurts", at(2))
+    said = life.says("rdl was 6", at(2))
+    assert kinds(said) == ["verdict", "still aside"]
+    assert reps(life) == [6]

@@ -118,6 +118,25 @@ def test_a_reply_days_later_still_answers_an_open_question() -> None:
     assert life.state.entries[0].set.on == at(2).date()
 
 
+@pytest.mark.parametrize("to_bot", [False, True])
+def test_a_number_alone_is_what_the_set_should_have_been_and_answers_no_other_question(to_bot: bool) -> None:
+    life = two_workouts()
+    life.says("rdl 7 reps on friday", at(8))
+    life.says("wall sit 40s with something", at(8))
+    life.replies("62.5", 1, at(8), to_bot=to_bot)
+    assert stands(life)[0] == (ROW, Decimal("62.5"), 9)
+    assert [load for _, load, _ in stands(life)].count(Decimal("62.5")) == 1
+
+
+def test_a_number_alone_may_be_the_next_set_while_there_is_one_to_do() -> None:
+    life = Life(noor("One\nTrain every 2 days in turn: A\n\nA\n1. Bench press, 3 sets of 6-8 reps\n"))
+    life.says("bench 60x8", at(2))
+    life.replies("7 reps", 1, at(2), to_bot=True)
+    assert [reps for _, _, reps in stands(life)] == [8, 7]
+    life.replies("6 reps", 1, at(3), to_bot=True)
+    assert [reps for _, _, reps in stands(life)] == [6, 7]
+
+
 def test_pain_in_a_reply_is_heard_beside_its_correction() -> None:
     life = two_workouts()
     life.replies("that was 8, and my lower back hurts", 2, at(7))
