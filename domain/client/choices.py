@@ -9,6 +9,7 @@ from domain.client.draft import Draft
 from domain.client.understanding import request_for
 from domain.reading import OpenSet, Planned, Request, Slot
 from domain.sets import TrainingSet
+from domain.units import Unit
 
 FEW = 5
 """No more numbers than this are offered at once. The house's own choice."""
@@ -32,7 +33,9 @@ def choices(draft: Draft, slot: Slot, asked: Sequence[OpenSet], text: str) -> tu
         case "unit":
             return ("kg", "lb")
         case "confirm":
-            return either_or(asked) or (("Yes", "No") if all(each.candidates for each in asked) else ())
+            return either_or(asked, request.unit) or (
+                ("Yes", "No") if all(each.candidates for each in asked) else ()
+            )
         case "load":
             likely = (request.target.get(name), request.last.get(name))
             return tuple(
@@ -51,7 +54,7 @@ def number(value: Decimal) -> str:
     return f"{value.normalize():f}"
 
 
-def either_or(asked: Sequence[OpenSet]) -> tuple[str, ...]:
+def either_or(asked: Sequence[OpenSet], unit: Unit) -> tuple[str, ...]:
     """Return what the one set can be that can be taken in several ways, or of which a number stands alone."""
     if len(asked) != 1:
         return ()
@@ -65,7 +68,7 @@ def either_or(asked: Sequence[OpenSet]) -> tuple[str, ...]:
     if one.candidates or one.bare is None:
         return ()
     whole = one.bare == one.bare.to_integral_value()
-    return (f"{number(one.bare)} {one.unit or 'kg'}", *([f"{number(one.bare)} reps"] if whole else []))
+    return (f"{number(one.bare)} {one.unit or unit}", *([f"{number(one.bare)} reps"] if whole else []))
 
 
 def amounts(request: Request, name: str, apart: int) -> tuple[int, ...]:

@@ -39,6 +39,13 @@ def test_a_question_offers_its_likely_answers_and_each_is_taken(
             assert len(life.state.entries) > recorded or life.state.memory.questions
 
 
+def test_a_lone_number_is_offered_in_the_unit_of_the_client() -> None:
+    life = Life()
+    life.says("I use pounds", at(2))
+    life.says("rdl 14", at(2))
+    assert list(life.buttons) == ["14 lb", "14 reps"]
+
+
 def test_a_button_of_an_older_question_still_answers_that_one() -> None:
     life = Life()
     life.says("rdl 80 kg", at(2))
