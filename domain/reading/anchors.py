@@ -3,6 +3,7 @@ clause."""
 
 from collections.abc import Sequence
 
+from domain.reading.counted import ends_here, has_moved_to, has_stopped_at, is_counted, is_led
 from domain.reading.elements import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -10,14 +11,11 @@ from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.tokens import LINE, NUMBER, WORD
 from domain.reading.words import (
-    AND_WORDS,
     AT_WORDS,
     BETWEEN,
     FILLERS,
     FOR_WORDS,
-    LOAD_NOUNS,
     RESULT_VERBS,
-    THEN_WORDS,
     TIMES_SIGNS,
     words_of,
 )
@@ -212,7 +210,10 @@ def _is_anchored(
     if isinstance(following, Mark) and following.kind == "change":
         return True
     if element.next_to_name and not (
-        len(quantities) == 1 and first.role is None and _counts_something(message, element.end, things, i)
+        len(quantities) == 1
+        and first.role is None
+        and is_counted(message, element.end)
+        and not _begins(things, i + 1, element.end)
     ):
         return True
     sentence = message.sentence[element.start]
@@ -235,13 +236,24 @@ def _is_anchored(
         )
     if first.role == "load" and (first.kind is not None or first.each):
         return True
+    if first.role == "pair" and is_led(message, first.start):
+        return True
+    if has_moved_to(message, first.start) and _amount_follows(things, i):
+        element.after_at = True
+        return True
     if first.role == "seconds" and not first.minutes:
         return True
     if first.role == "seconds":
-        return named or _alone(message, element, blank)
+        return _is_of_a_hold(message, element.start, things) or _alone(message, element, blank)
     before = kept[-1] if kept else None
     if isinstance(before, Element) and element.joints[0] in {",", "/", "and", "then", "-", "x"}:
-        return _ends_here(message, element.end) or element.joints[0] != "," or len(quantities) > 1
+        if (
+            len(quantities) == 1
+            and is_counted(message, element.end)
+            and not _begins(things, i + 1, element.end)
+        ):
+            return False
+        return ends_here(message, element.end) or element.joints[0] != "," or len(quantities) > 1
     if (
         isinstance(before, Mark)
         and before.kind in PROVIDERS
@@ -259,46 +271,27 @@ def _is_anchored(
     verb_at = element.start - 1
     while verb_at >= 0 and message.text(verb_at) in BETWEEN | {"about", "another"}:
         verb_at -= 1
+    stopped = has_stopped_at(message, element.start)
     if (
-        message.text(verb_at) in RESULT_VERBS
+        (message.text(verb_at) in RESULT_VERBS or stopped)
         and message.sentence[max(verb_at, 0)] == sentence
-        and _ends_here(message, element.end)
+        and ends_here(message, element.end)
     ):
         element.result = True
+        element.after_at = element.after_at and not stopped
         return True
     return _alone(message, element, blank)
 
 
-_AFTER_RESULT = words_of(
-    """today again done easy hard tough felt good great lol haha this that then at with for and but so again
-    now just only clean solid x ok okay yesterday tonight still please total also easily barely reps set
-    kg too max somehow final unfortunately sadly though tho finally before after all in i phew wow coach
-    pb pr new first second third fourth last set"""
-)
+def _amount_follows(things: Sequence[Named | Element | Mark], i: int) -> bool:
+    """Return whether the next thing is a number that can be the reps of a load."""
+    following = things[i + 1] if i + 1 < len(things) else None
+    return isinstance(following, Element) and following.quantities[0].role in {None, "reps"}
 
 
-_GOES_ON = words_of(
-    """on at with in this because which while instead not if per no from since moved flew left right the
-    before after"""
-)
-
-
-def _counts_something(message: Message, end: int, things: Sequence[Named | Element | Mark], i: int) -> bool:
-    """Return whether a word for something that can be counted follows a number: "15 people"."""
-    token = message.tokens[end] if end < len(message.tokens) else None
-    if token is None or token.kind != WORD or (i + 1 < len(things) and things[i + 1].start == end):
-        return False
-    return not (
-        token.text in FILLERS
-        or token.text in _CLOSE
-        or token.text in _AFTER_RESULT
-        or token.text in AND_WORDS
-        or token.text in THEN_WORDS
-        or token.text in RESULT_VERBS
-        or token.text in LOAD_NOUNS
-        or token.text in _GOES_ON
-        or bool(message.taken[end])
-    )
+def _begins(things: Sequence[Named | Element | Mark], i: int, at: int) -> bool:
+    """Return whether a name, a number or a phrase begins right at a place."""
+    return i < len(things) and things[i].start == at
 
 
 def _is_aside(
@@ -311,48 +304,21 @@ def _is_aside(
     return same and not _alone(message, element, blank)
 
 
+def _is_of_a_hold(message: Message, at: int, things: Sequence[Named | Element | Mark]) -> bool:
+    """Return whether the clause of a number of minutes has the exercise too, or a word of holding on."""
+    start, end = message.clause_span(at)
+    return any(isinstance(t, Named) and start <= t.start < end for t in things) or not (
+        (RESULT_VERBS | _HOLD_VERBS).isdisjoint(message.texts(start, end))
+    )
+
+
+_HOLD_VERBS = words_of("hung held hold hanging holding lasted survived stayed kept endured")
+
+
 def _is_range(quantities: list[Quantity]) -> bool:
     """Return whether numbers joined by dashes are a range, 8-10, rather than a list, 8-7-6."""
     values = [q.value for q in quantities]
     return len(values) == 2 and values[0] < values[1]
-
-
-def _ends_here(message: Message, end: int) -> bool:
-    """Return whether nothing that can be counted follows: the clause ends, or goes on with a small word."""
-    if end >= len(message.tokens):
-        return True
-    token = message.tokens[end]
-    return (
-        token.kind != WORD
-        or token.text in _AFTER_RESULT
-        or token.text
-        in AND_WORDS
-        | THEN_WORDS
-        | {
-            "but",
-            "because",
-            "on",
-            "before",
-            "after",
-            "which",
-            "while",
-            "instead",
-            "not",
-            "as",
-            "or",
-            "if",
-            "out",
-            "the",
-            "more",
-            "per",
-            "each",
-            "no",
-            "cause",
-            "cuz",
-            "from",
-            "since",
-        }
-    )
 
 
 def _alone(message: Message, element: Element, blank: set[int]) -> bool:

@@ -108,7 +108,7 @@ _FEWER_REPS = Pattern(
     n:# (short of|below|under) {last} {not_of_load}
     (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
-    not_of_load="!(than {last} #|than my? (right|left|other))",
+    not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
     **_LISTS,
 )
 _SAME_LOAD = Pattern(

@@ -195,8 +195,8 @@ class Known:
 
     def lone(self, q: Quantity) -> Literal["reps", "load", "unclear"]:
         """Return what one bare number is, by the contract's tenth rule."""
-        reps = self.reps_fit(q)
         fits = self.load_fits(q)
+        reps = self.reps_fit(q) and not (fits and self._is_too_long(q))
         if not reps:
             if fits is not True and self.kind in {"added", "assist"} and q.value == int(q.value):
                 return "reps"
@@ -207,6 +207,11 @@ class Known:
                 return "reps"
             return "unclear"
         return "unclear" if fits else "reps"
+
+    def _is_too_long(self, q: Quantity) -> bool:
+        """Return whether a number is far beyond the seconds that the plan asks for."""
+        longest = self.plan.range_high if self.hold and self.plan is not None else None
+        return longest is not None and q.value > MOST_REPS and q.value > 2 * longest
 
     def load_for_reps(self) -> TrainingSet | None:
         """Return the set whose load is meant where only reps are said; None where it must be asked."""

@@ -15,6 +15,9 @@ from domain.reading.request import OpenSet, Slot
 from domain.sets import TrainingSet
 from domain.units import Unit, to_kg
 
+_MOST_WITHOUT_LOAD = 100
+"""Bare reps with body weight above which it is asked whether they are reps at all."""
+
 
 @dataclass(frozen=True, slots=True)
 class DraftSets:
@@ -64,7 +67,7 @@ class DraftSets:
                 amount > 50
                 and isinstance(draft.amount, Quantity)
                 and draft.amount.role is None
-                and not known.is_body
+                and not (known.is_body and amount <= _MOST_WITHOUT_LOAD)
                 and not known.hold
             )
             and not (draft.confirm or self.ask_unit or _is_out_of_reason(load, unit, reps, seconds))
@@ -92,7 +95,7 @@ class DraftSets:
             and not known.reps_fit(draft.amount)
             and amount is not None
             and amount > 50
-            and not known.is_body
+            and not (known.is_body and amount <= _MOST_WITHOUT_LOAD)
         ):
             draft = draft._replace(confirm=True)
         if load_ask == "confirm" or draft.confirm:

@@ -96,10 +96,23 @@ def pairs_of_dumbbells(
         and q[0].value == 2
         and q[0].role is None
         and joints[1] in {"x", ""}
-        and (q[1].kind == "each" or (q[1].role == "pair" and len(q) > 2))
+        and (
+            q[1].kind == "each"
+            or (q[1].role == "pair" and len(q) > 2)
+            or (joints[1] == "x" and _is_of_a_pair(q[1], known) and not known.in_range(q[0]))
+        )
     ):
         return [q[1]._replace(kind="each"), *q[2:]], [joints[0], *joints[2:]]
     return q, joints
+
+
+def _is_of_a_pair(q: Quantity, known: Known) -> bool:
+    """Return whether a number after "2 x" is the load of each hand, as it is no sensible number of reps."""
+    if known.kind != "each":
+        return False
+    return q.role == "load" or (
+        q.role is None and known.load_fits(q) is True and not (known.in_range(q) or known.hold)
+    )
 
 
 def split(element: Element) -> list[Element]:

@@ -16,6 +16,7 @@ from domain.reading.words import (
     RESULT_VERBS,
     THEN_WORDS,
     TIMES_SIGNS,
+    words_of,
 )
 
 TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
@@ -48,10 +49,19 @@ class Element:
 Item = Element | Mark
 
 
+_TRYING = words_of("went going go gone tried trying aimed aiming")
+"""Words before "for" and a load: "went for 20 and got 7"."""
+_LOAD_MOVES = words_of(
+    """went moved flew felt came up off down well fast slowly smoothly easily quickly better fine heavy"""
+)
+"""How a load is said to move or feel before its reps: "82.5 went for 5", "80 felt heavy for 8"."""
+
+
 def joint_between(message: Message, start: int, end: int, blank: set[int]) -> str:
     """Return how two numbers are joined by the tokens from `start` to before `end`."""
     seen: str | None = None
     words = 0
+    moved = False
     explained = [at for at in range(start, end) if message.taken[at] == "an explanation"]
     if explained:
         start = explained[-1] + 1
@@ -88,6 +98,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, ",")
         elif text in THEN_WORDS or text == ">":
             seen = "then"
+        elif text in _LOAD_MOVES:
+            moved = True
         elif (
             text in BETWEEN
             or text in LOAD_NOUNS
@@ -102,6 +114,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
                 return "gap"
         elif token.kind == WORD or text in {"%", "€", "$", "£"}:
             return "gap"
+    if moved and seen != "for":
+        return "gap"
     return seen if seen is not None else ("" if words <= 2 else "gap")
 
 
@@ -162,9 +176,17 @@ def elements_of(
                     [quantity],
                     [joint],
                     after_at=message.text(quantity.start - 1) in AT_WORDS,
-                    after_for=message.text(quantity.start - 1) == "for",
+                    after_for=message.text(quantity.start - 1) == "for"
+                    and message.text(quantity.start - 2) not in _TRYING,
                     result=message.text(quantity.start - 1) in RESULT_VERBS,
                 )
             )
         before = quantity
+    for element in elements:
+        element.joints = _of_a_list(element.joints)
     return elements
+
+
+def _of_a_list(joints: list[str]) -> list[str]:
+    """Take two colons or spaced dashes and more for the strokes of a list: "12 - 10 - 9"."""
+    return ["/" if j == ":" else j for j in joints] if joints[1:].count(":") > 1 else joints

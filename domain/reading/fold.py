@@ -14,6 +14,7 @@ from domain.reading.drafts import (
 )
 from domain.reading.elements import Element, Item
 from domain.reading.fold_numbers import Numbers
+from domain.reading.fold_typed import typed_by_group
 from domain.reading.lowering import is_lowering, stretch_of
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
@@ -24,6 +25,7 @@ class Fold(Numbers):
 
     def run(self, items: list[Item]) -> list[Draft]:
         """Return the drafts of a group."""
+        items = typed_by_group(items, self.known)
         for i, item in enumerate(items):
             if is_lowering(item):
                 self.lowered.append(stretch_of(items, i))
@@ -31,7 +33,7 @@ class Fold(Numbers):
             if isinstance(item, Mark):
                 self._mark(item)
                 continue
-            following = items[i + 1] if i + 1 < len(items) else None
+            following = next((one for one in items[i + 1 :] if not is_lowering(one)), None)
             if (
                 isinstance(following, Mark)
                 and following.kind in {"body", "same load", "up", "down"}
@@ -44,6 +46,9 @@ class Fold(Numbers):
                 self.load, self.load_used = None, False
             if self._is_next_load(item, following):
                 item = Element([item.quantities[0]._replace(role="load")], item.joints)  # noqa: PLW2901 - the same, typed
+            if self._is_whole_beside_reps(item):
+                self._settle_bare()
+                self._emit_amounts()
             self._element(item)
         self._finish()
         return self._with_flags()
@@ -60,6 +65,22 @@ class Fold(Numbers):
             and is_amount(following.quantities[0])
             and self.known.load_fits(q) is not False
             and (q.value % 1 != 0 or not self.known.in_range(q))
+        )
+
+    def _is_whole_beside_reps(self, item: Element) -> bool:
+        """Return whether a loaded set follows reps with body weight: "chins 8, then +10 x 5"."""
+        waiting = [*self.bare, *self.amounts]
+        base = self.known.load_for_reps()
+        return (
+            bool(waiting)
+            and self.load is None
+            and not self.count_said
+            and item.joints[0] in {"then", "and", ",", "stop"}
+            and (len(item.quantities) == 2 or (item.joints[0] == "then" and not self.bare))
+            and _names_a_load(item)
+            and base is not None
+            and base.load_kind == "body"
+            and all(isinstance(q, Quantity) and self.known.reps_fit(q) for q in waiting)
         )
 
     def _mark(self, mark: Mark) -> None:
@@ -141,6 +162,8 @@ class Fold(Numbers):
         if self.amounts:
             self.load, self.load_used = "body", True
             self._emit_amounts()
+        elif self.drafts and self.drafts[-1].load == "body":
+            return
         elif self.drafts and self.drafts[-1].load is None:
             self.drafts = [d._replace(load="body") if d.load is None else d for d in self.drafts]
             self.load, self.load_used = "body", True
@@ -155,7 +178,7 @@ class Fold(Numbers):
             self._settle_bare_as_amounts()
             self.flags.append((len(self.drafts) + len(self.amounts) - 1, mark))
             return
-        if self.bare and len(self.bare) == 1 and self.load is None:
+        if len(self.bare) == 1 and (self.load is None or self.load_used):
             self.load, self.load_used, self.bare = self.bare[0], False, []
         if self.load is not None and not self.load_used:
             self.load_used = True
@@ -304,3 +327,9 @@ class Fold(Numbers):
         if said is not None and said != reps:
             return draft._replace(to_failure=True)
         return draft._replace(to_failure=True, reps=reps)
+
+
+def _names_a_load(item: Element) -> bool:
+    return any(q.role == "load" or q.plus for q in item.quantities) or bool(
+        {"@", "at"} & set(item.joints[1:])
+    )

@@ -21,6 +21,9 @@ from domain.reading.fold_pairs import Pairs
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
+_APART = frozenset({"name", "then", "and", "gap", "stop", "line"})
+"""Joints between numbers of two sets, rather than between a load and its reps."""
+
 
 class Numbers(Changes, Pairs):
     """Takes elements, by what their numbers and joints allow."""
@@ -36,10 +39,6 @@ class Numbers(Changes, Pairs):
     def _part(self, element: Element) -> None:
         quantities, joints = list(element.quantities), list(element.joints)
         known = self.known
-        if known.hold:
-            quantities = [
-                q._replace(role="seconds") if q.role == "pair" and q.kind is None else q for q in quantities
-            ]
         quantities, joints = pairs_of_dumbbells(quantities, joints, known)
         quantities = [
             q._replace(role="load")
@@ -111,10 +110,13 @@ class Numbers(Changes, Pairs):
         ):
             self.drafts.extend([self.drafts[-1]] * (whole(q.value) - 1))
         elif q.role in {"reps", "seconds"}:
+            if joint in _APART and self.known.is_body and len(self.bare) == 1:
+                self._settle_lone_reps()
             self._take_amount(q)
         elif (
             self.drafts
             and is_remark(self.drafts[-1].load)
+            and joint not in _APART
             and self.known.load_fits(q)
             and not self.known.reps_fit(q)
         ):
@@ -162,6 +164,11 @@ class Numbers(Changes, Pairs):
                 self.second_is_result = element.result or joint in {"name", "for"}
             self.bare.append(q)
 
+    def _settle_lone_reps(self) -> None:
+        if self.known.lone(self.bare[0]) == "reps":
+            self.amounts.extend(self.bare)
+            self.bare = []
+
     def _sets_said(self, q: list[Quantity], joints: list[str], sets: int) -> None:
         """Take "3 sets of 8 with 80", "80 for 3 sets of 8", "2 sets 80x8"."""
         if sets == len(q) - 1 and len(q) >= 3:
@@ -187,7 +194,7 @@ class Numbers(Changes, Pairs):
             if (
                 one.role in {"load", "pair", "plates"}
                 or (joint in {"@", "at"} and one.role is None and after_sets and (amounts or i > sets))
-                or (one.role is None and not after_sets and load is None)
+                or (one.role is None and not after_sets and load is None and not self._is_body_reps(one))
                 or (
                     one.role is None
                     and joint in {"@", "at"}
@@ -223,6 +230,10 @@ class Numbers(Changes, Pairs):
         else:
             for one in amounts:
                 self._take_amount_of_sets(one)
+
+    def _is_body_reps(self, q: Quantity) -> bool:
+        """Return whether a bare number can only be reps done with body weight: "15 x 3 sets" of push-ups."""
+        return self.known.is_body and self.known.in_range(q) and self.known.load_fits(q) is None
 
     def _take_amount_of_sets(self, q: Quantity) -> None:
         if self.bare and self.load is None and len(self.bare) == 1:

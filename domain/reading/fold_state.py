@@ -60,7 +60,11 @@ class State:
             if (
                 len(self.bare) == 1
                 and not self.count_said
-                and (self.known.load_fits(self.bare[0]) is not False or not self.known.reps_fit(self.bare[0]))
+                and (
+                    self.known.load_fits(self.bare[0]) is not False
+                    or not self.known.reps_fit(self.bare[0])
+                    or self.bare[0].a_side
+                )
             ):
                 self.load, self.load_used, self.bare = self.bare[0], False, []
             else:

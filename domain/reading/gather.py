@@ -12,6 +12,7 @@ from domain.reading.anchors import anchored
 from domain.reading.context import Known
 from domain.reading.elements import Element, Item, elements_of
 from domain.reading.exercise_words import COMMON
+from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
@@ -103,6 +104,7 @@ def gather(
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
+    blank |= manner_of(message, name_tokens | blank)
     elements = elements_of(message, quantities, blank, name_tokens, pointers, changes)
     things: list[Named | Element | Mark] = [*named, *elements, *(m for m in marks if m.kind in _GROUP_MARKS)]
     things.sort(key=lambda t: t.start)

@@ -78,6 +78,10 @@ _PACE = (
         ),
     ),
     Other(
+        "some of those told",
+        Pattern("(thereof|whereof|of (which|those|these|them)|including|incl) [the|last|about|only]* #"),
+    ),
+    Other(
         "how often",
         Pattern("""
         # (times|x) (a|per|every|each|this|in a|weekly)

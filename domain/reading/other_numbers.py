@@ -66,7 +66,7 @@ _TIMES = (
     Other(
         "a while",
         Pattern(
-            "# {time}",
+            "# {time} !(#)",
             time=words_of(
                 """hr hrs hour hours h day days week weeks wk wks month months mth mths year years yr yrs
                 fortnight fortnights night nights"""
@@ -116,6 +116,7 @@ _MEASURES = (
         ),
     ),
     Other("a length", Pattern("# steps"), least=100),
+    Other("a length", Pattern("# steps (up|down|to)\n(walked|climbed|ran|took) ..3 # steps")),
     Other(
         "food or drink",
         Pattern(

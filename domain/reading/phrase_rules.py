@@ -25,7 +25,8 @@ _BODY = Pattern("""
     bw|b w|own (weight|body weight|bodyweight)|just me
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)
-    unweighted|weightless|zero added|no load|no belt|no (plate|plates)
+    unweighted|weightless|zero added|no load
+    (no|without) [the|a|my|any|extra]* (belt|plate|plates|vest|backpack|rucksack|chain|chains)
     unassisted|no (help|assistance|assist)|without any? (help|assistance|assist|band)
 """)
 _UNIT_UNKNOWN = Pattern(

@@ -28,12 +28,25 @@ def find_pointers(message: Message) -> dict[int, int]:
         if number is not None:
             found[told.start] = number
             message.take(told.start, told.end, "a place in the plan", over=True)
+    _add_bare_ordinals(message, found)
     if len(found) == 1 and all(message.text(at + 1) == ":" for at in found):
         # A lone "80: 8, 7, 6" is a load with its reps.
         at = next(iter(found))
         message.taken[at] = message.taken[at + 1] = ""
         return {}
     return found
+
+
+_BARE_ORDINAL = Pattern("n:({ordinal}) [one|was|:|,|-]* >(#)", ordinal=frozenset(_ORDINALS))
+
+
+def _add_bare_ordinals(message: Message, found: dict[int, int]) -> None:
+    """Take the ordinals after "first exercise" as exercises too: "first exercise 200x13, second 110x9"."""
+    if any(message.text(at) in _ORDINALS for at in found):
+        for told in _BARE_ORDINAL.find(message, min(found)):
+            if not any(message.taken[told.start : told.end]):
+                found[told.start] = _ORDINALS[message.text(told.start)]
+                message.take(told.start, told.start + 1, "a place in the plan")
 
 
 def _place(message: Message, told: Found) -> int | None:

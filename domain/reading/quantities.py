@@ -3,6 +3,7 @@
 from decimal import Decimal
 from typing import Literal, NamedTuple
 
+from domain.reading.counted import is_counted
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.tokens import NUMBER
@@ -16,6 +17,7 @@ from domain.reading.words import (
     SECOND_WORDS,
     SET_WORDS,
     STONE_WORDS,
+    words_of,
 )
 from domain.units import Unit
 
@@ -120,6 +122,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = "reps", end + 2
     elif after in {"plate", "plates"}:
         role, end = "plates", end + 1
+    elif _ON_THE_BAR.at(message, end) is not None:
+        role = "load"
     elif (
         after in {"x", "times"}
         and (message.value(end + 1) is None or message.text(end + 2) == "times")
@@ -153,6 +157,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
     ):
         role, times = "reps", True
+    if role is None and (_is_more(message, at) or _is_of_a_set(message, at)):
+        role = "reps"
     if role is None and (label := _label_before(message, at)) is not None:
         role = label
     return _with_counting(
@@ -169,7 +175,18 @@ def _after_reps(message: Message, at: int) -> int | None:
     word = message.text(end)
     if word in NEGATIVE_WORDS or (end > at and (word in REP_WORDS or word == "ones")):
         return end + 1
+    unknown = at
+    while unknown < at + 2 and is_counted(message, unknown) and message.text(unknown) not in _NOT_WHOLE:
+        unknown += 1
+    if unknown > at and message.text(unknown) in REP_WORDS - {"r"} and not _is_label(message, unknown):
+        return unknown + 1
     return None
+
+
+_NOT_WHOLE = words_of(
+    "partial partials forced assisted half cheat cheated warmup warm rest fewer less missed"
+)
+"""What is said of reps that are none of those that count, or of how many there were not."""
 
 
 def _over_a_minute(message: Message, at: int) -> tuple[Decimal, int]:
@@ -211,14 +228,52 @@ def _is_label(message: Message, at: int) -> bool:
 
 def _label_before(message: Message, at: int) -> Role | None:
     """Return what a number is a number of by the word and the colon before it."""
-    if message.text(at - 1) not in {":", "="} or message.value(at - 3) is not None:
+    place = at - 1
+    if message.text(place) in _TELLS_LABEL:
+        place -= 1
+    if message.value(place - 1) is not None or message.text(place - 1) in _OTHER_LABEL:
         return None
-    label = message.text(at - 2)
+    label = message.text(place)
+    if message.text(at - 1) not in {":", "="} and label in SET_WORDS | {"rep", "repetition"}:
+        return None
     if label in {"weight", "load"}:
         return "load"
     if label in REP_WORDS:
         return "reps"
-    return "sets" if label in SET_WORDS else None
+    return "sets" if label in SET_WORDS and (message.value(at) or 0) <= _MOST_SETS else None
+
+
+_MOST_SETS = 12
+_TELLS_LABEL = frozenset({":", "=", "was", "were", "is", "are"})
+_OTHER_LABEL = words_of("body my same last few more without no own any added extra with")
+
+
+def _is_more(message: Message, at: int) -> bool:
+    """Return whether a bare number is of more reps: "short rest, then another two"."""
+    value = message.value(at) or Decimal(0)
+    after = message.text(at + 1)
+    return (
+        message.text(at - 1) == "another"
+        and value % 1 == 0
+        and value <= _MOST_MORE
+        and after not in _OF_ANOTHER_NUMBER
+        and not is_counted(message, at + 1)
+    )
+
+
+_MOST_MORE = 30
+_ON_THE_BAR = Pattern("on (the|my) (bar|barbell|stack|belt|sled|pin)")
+
+
+def _is_of_a_set(message: Message, at: int) -> bool:
+    """Return whether a bare number is how often a set was done: "a set of 8"."""
+    return (
+        message.text(at - 1) == "of"
+        and message.text(at - 2) in SET_WORDS
+        and (message.value(at) or 0) <= _MOST_MORE
+        and message.text(at + 1) not in _OF_ANOTHER_NUMBER
+        and message.value(at + 1) is None
+    )
 
 
 _EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})

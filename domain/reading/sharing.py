@@ -164,8 +164,22 @@ def _is_odd(item: Element, known: Known) -> bool:
     if roles != {None}:
         return False
     if len(quantities) == 2:
-        return known.order(first, quantities[1]) == "neither"
+        return known.order(first, quantities[1]) == "neither" and not _can_be_sets(item)
     return len(quantities) == 1 and not known.reps_fit(first) and known.load_fits(first) is False
+
+
+_MOST_SETS = 6
+
+
+def _can_be_sets(item: Item) -> bool:
+    """Return whether two numbers can be sets and reps without their load: "3x8"."""
+    return (
+        isinstance(item, Element)
+        and len(item.quantities) == 2
+        and item.joints[1] == "x"
+        and item.quantities[0].role is None
+        and item.quantities[0].value <= _MOST_SETS
+    )
 
 
 def _gives(item: Item) -> bool:
@@ -200,6 +214,8 @@ def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
     """Return whether what stands before a name and what stands after it make one set."""
     if isinstance(lead[-1], Element) and [q.role for q in lead[-1].quantities] == ["sets"]:
         return True
+    if _can_be_sets(lead[-1]) and tail and isinstance(tail[0], Element) and tail[0].after_at:
+        return len(tail[0].quantities) == 1
     if len(lead) > 2 or not isinstance(lead[-1], Element) or len(lead[-1].quantities) > 1:
         return False
     first = next((i for i in tail if _gives(i)), None)

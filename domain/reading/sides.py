@@ -20,11 +20,11 @@ def lower_of_sides(message: Message, quantities: list[Quantity]) -> list[Quantit
             between = message.texts(one.end, following.start)
             after = message.texts(following.end, following.end + 4)
             each_sided = (
-                {message.text(one.start - 1), *between} & _SIDE_WORDS
+                {_word_before(message, one.start), *between} & _SIDE_WORDS
                 and {*between, *after[:2]} & _SIDE_WORDS
                 and _beside_side(message, one)
             ) or len({w[0] for w in after if w in _SIDE_WORDS}) == 2
-            around = {message.text(one.start - 1), *between, *after}
+            around = {_word_before(message, one.start), *between, *after}
             sided = (
                 {w for w in around if w in _SIDE_WORDS}
                 if each_sided and one.role in {None, "reps", "seconds"}
@@ -48,6 +48,14 @@ def lower_of_sides(message: Message, quantities: list[Quantity]) -> list[Quantit
         kept.append(one)
         i += 1
     return kept
+
+
+def _word_before(message: Message, at: int) -> str:
+    """Return the word before a number, past the limb that it is said of: "right leg 9"."""
+    step = at - 1
+    while message.text(step) in {"leg", "arm", "side", "hand", "foot", ":"}:
+        step -= 1
+    return message.text(step)
 
 
 def _beside_side(message: Message, one: Quantity) -> bool:

@@ -1,0 +1,122 @@
+"""What the words beside a lone number tell of it: that it counts something else, or that it is a result.
+
+A word that nobody knows right after a number is what it counts ("15 people"), unless it is one that cannot be
+counted: a small word, an adverb, a verb that goes on with the tale.
+"""
+
+from domain.reading.message import Message
+from domain.reading.patterns import Pattern
+from domain.reading.tokens import WORD
+from domain.reading.words import (
+    AND_WORDS,
+    AT_WORDS,
+    FILLERS,
+    FOR_WORDS,
+    LOAD_NOUNS,
+    REP_ADJECTIVES,
+    RESULT_VERBS,
+    THEN_WORDS,
+    TIMES_SIGNS,
+    words_of,
+)
+
+_JOINING = words_of(
+    """about after against although as at because before but by cause cos cuz despite during even except from
+    if in instead like no nor not off on or out over past per since than though through till til to
+    towards under unlike until up upon when where whereas which while who with within without"""
+)
+"""Words that go on after a number and are no thing that is counted."""
+_NEVER_COUNTED = words_of(
+    """again all also always barely best both cheers cool dead done down each easily easy ended enough ever
+    exhausted felt final finally finished first flew fourth fresh good great happy hard he here honestly how
+    i im is it its last left less max me meh moved my never new next now ok okay once one only our pb pleased
+    pr proper really right same second set she smooth solid somehow still struggled sweaty that the their then
+    there these they third this those tired today tonight too total tough unfortunately was we well went were
+    wow yesterday you your"""
+)
+_NO_THING = (
+    _JOINING
+    | _NEVER_COUNTED
+    | AND_WORDS
+    | AT_WORDS
+    | FILLERS
+    | FOR_WORDS
+    | LOAD_NOUNS
+    | REP_ADJECTIVES
+    | RESULT_VERBS
+    | THEN_WORDS
+    | TIMES_SIGNS
+    | words_of("be been were ended came gave straight plus machine weight weighed using loaded")
+)
+
+
+def is_counted(message: Message, at: int) -> bool:
+    """Return whether the word at a place, right after a number, is what it counts: "15 people"."""
+    token = message.tokens[at] if at < len(message.tokens) else None
+    return (
+        token is not None
+        and token.kind == WORD
+        and token.text not in _NO_THING
+        and not token.text.endswith(("ly", "ing"))
+        and not message.taken[at]
+    )
+
+
+_ENDS = (
+    AND_WORDS
+    | THEN_WORDS
+    | words_of(
+        """about after again all also although as at barely because before but cause clean coach cos cuz
+        despite done each easily easy felt fifth final finally first for fourth from good great haha
+        hard i if instead just kg last lol max more new no not now ok okay on only or out pb per phew
+        please pr reps sadly second set since so solid somehow still than that the third this tho though
+        till til today tonight too total tough unfortunately unless until when where which while who with
+        without wow x yesterday"""
+    )
+)
+
+
+def ends_here(message: Message, at: int) -> bool:
+    """Return whether nothing that can be counted follows: the clause ends, or goes on with a small word."""
+    if at >= len(message.tokens):
+        return True
+    token = message.tokens[at]
+    return token.kind != WORD or token.text in _ENDS or token.text.endswith(("ly", "ing"))
+
+
+_STOPPED = Pattern(
+    """
+    {stopped} [it|there|a day]* (at|after|on|with) [about|around|my|the|a|rep|number|just|only]* >(#)
+    """,
+    stopped="stopped|quit|called it|gave (up|in)|ended|ended up|tapped out|maxed out|topped out|made it",
+)
+
+
+def has_stopped_at(message: Message, at: int) -> bool:
+    """Return whether what stands before a number tells that it was the last: "stopped at 14"."""
+    start, _ = message.clause_span(at)
+    return any(found.end == at for found in _STOPPED.find(message, start, at + 1))
+
+
+_MOVED_TO = Pattern(
+    """
+    {moved} {what} to [a|the|just|only]* >(#)
+    """,
+    moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed",
+    what="[it|the weight|the load|weight|back|down|up|over|again]*",
+)
+_LED = Pattern("(with|w|using|at|@|for|on|holding|took|used) '/'? [the|my|a|two|pair|of|some|both]* >(#)")
+
+
+def has_moved_to(message: Message, at: int) -> bool:
+    """Return whether a number is told to be the next load: "dropped to 135"."""
+    start, _ = message.clause_span(at)
+    return any(found.end == at for found in _MOVED_TO.find(message, start, at + 1))
+
+
+def is_led(message: Message, at: int) -> bool:
+    """Return whether a word before a number leads to it: "with the 36s", "for 50s"."""
+    return any(found.end == at for found in _LED.find(message, max(0, at - _MOST_LEAD), at + 1))
+
+
+_MOST_LEAD = 6
