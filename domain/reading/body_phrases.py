@@ -109,7 +109,7 @@ OVER_NOW = Pattern(
     {is_all} ({fine}|chill|alright|healed|cured|happy|sorted) (now|again|today|anymore|though)
     now [its|it is|theyre] ({fine}|all good)
     (pain|pains|headache|headaches|ache|soreness) [is|are|has] gone
-    no longer|not? any more|anymore|pain free|painfree|painless
+    no longer|not (any more|anymore)|pain free|painfree|painless
     (went|gone) away|(has|is|are|all) gone|disappeared|vanished
     cleared up|healed|recovered|settled|back to normal|stopped hurting
 """,
@@ -119,7 +119,7 @@ OVER_NOW = Pattern(
 LONG_PAST = Pattern("""
     used to|when i was|as a (kid|child|teenager)|childhood|in my (twenties|teens|thirties|youth)
     last (year|month|season|winter|summer|spring|autumn)
-    (year|years|month|months|decade|decades|ages) ago|(years|months) back
+    (year|years|yr|yrs|month|months|mths|decade|decades|ages) ago|(years|yrs|months) back
     back in # !(day|days|hour|hours|min|mins|minutes|sec|secs|week|weeks|month|months)
     back then|in the past|old ..2 injury
 """)

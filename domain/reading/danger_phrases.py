@@ -191,6 +191,7 @@ _BLADDER = Pattern(
     {cannot} ..1 (hold|control|feel) [my|the] (bladder|pee|wee|urine|bowel|bowels|water)
     (lost|no|loss of) (bladder|bowel) control
     bladder (just went|emptied|gave|control (is|was) gone)
+    bladder has no control
     ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
     (leak|leaking|leaked) ..1 (urine|pee|wee)
     incontinent|incontinence

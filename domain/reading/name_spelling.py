@@ -8,6 +8,7 @@ from collections.abc import Iterable
 
 from rapidfuzz import fuzz, process
 
+from domain.reading.body_words import ACHE, HURT
 from domain.reading.exercise_words import (
     COMMON,
     FUNCTION_WORDS,
@@ -19,6 +20,8 @@ from domain.reading.exercise_words import (
 from domain.reading.name_stems import Stems, joined, stem_of, stems_of, vocabulary, with_parts
 from domain.reading.words import FILLERS
 
+_TELLS_OF_PAIN = HURT | ACHE
+"""Words that are no slip for one of a name, however near: "my shoulder pinches" is no shoulder press."""
 _CUTOFF = 80.0
 _CUTOFF_ELSEWHERE = 86.0
 _MARGIN = 4.0
@@ -65,7 +68,7 @@ class Spelling:
         parts = _PAIRS.get(stem) or self._initials.get(word)
         if parts:
             return parts
-        if len(word) < 4 or word in COMMON or stem in COMMON:
+        if len(word) < 4 or word in COMMON or stem in COMMON or word in _TELLS_OF_PAIN:
             return ()
         single = _single(stem)
         doubled = {w for w in (*self.words, *vocabulary()) if _single(w) == single and len(single) > 2}
