@@ -119,7 +119,7 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
     return None
 
 
-_RIGHT_BESIDE = words_of(": - was were at = for with x today on the of | thing things")
+_RIGHT_BESIDE = words_of(": - was were at = for with w / my x today on the of | thing things")
 
 
 def _beside(message: Message, left: object, right: object) -> bool:
@@ -129,7 +129,7 @@ def _beside(message: Message, left: object, right: object) -> bool:
     ):
         between = message.texts(left.end, right.start)
         small = _RIGHT_BESIDE | {","} if isinstance(left, Named) else _RIGHT_BESIDE
-        return len(between) <= 2 and all(w in small for w in between)
+        return len(between) <= 3 and all(w in small for w in between)
     if isinstance(left, Named) and isinstance(right, Mark):
         return right.kind in PROVIDERS and right.start - left.end <= 2
     if isinstance(left, Mark) and isinstance(right, Named):
@@ -229,6 +229,12 @@ def _is_anchored(
         if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
             return True
     if first.role == "reps":
+        if (
+            first.times
+            and message.text(first.end - 1) == "times"
+            and not _is_told_here(message, element, things)
+        ):
+            return _alone(message, element, blank)
         return (
             named
             or _alone(message, element, blank)
@@ -287,6 +293,15 @@ def _amount_follows(things: Sequence[Named | Element | Mark], i: int) -> bool:
     """Return whether the next thing is a number that can be the reps of a load."""
     following = things[i + 1] if i + 1 < len(things) else None
     return isinstance(following, Element) and following.quantities[0].role in {None, "reps"}
+
+
+def _is_told_here(message: Message, element: Element, things: Sequence[Named | Element | Mark]) -> bool:
+    """Return whether an exercise or another number stands in the clause of a number of times."""
+    start, end = message.clause_span(element.start)
+    return any(
+        start <= t.start < end and t is not element and not (isinstance(t, Mark) and t.kind not in PROVIDERS)
+        for t in things
+    )
 
 
 def _begins(things: Sequence[Named | Element | Mark], i: int, at: int) -> bool:

@@ -52,6 +52,8 @@ _NO_THING = (
 
 def is_counted(message: Message, at: int) -> bool:
     """Return whether the word at a place, right after a number, is what it counts: "15 people"."""
+    if message.text(at) == "more":
+        at += 1
     token = message.tokens[at] if at < len(message.tokens) else None
     return (
         token is not None
@@ -81,6 +83,8 @@ def ends_here(message: Message, at: int) -> bool:
     if at >= len(message.tokens):
         return True
     token = message.tokens[at]
+    if token.text == "more" and is_counted(message, at):
+        return False
     return token.kind != WORD or token.text in _ENDS or token.text.endswith(("ly", "ing"))
 
 
@@ -105,7 +109,7 @@ _MOVED_TO = Pattern(
     moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed",
     what="[it|the weight|the load|weight|back|down|up|over|again]*",
 )
-_LED = Pattern("(with|w|using|at|@|for|on|holding|took|used) '/'? [the|my|a|two|pair|of|some|both]* >(#)")
+_LED = Pattern("(with|w|using|at|@|for|on|holding) ['/'] [the|my|a|two|pair|of|some|both]* >(#)")
 
 
 def has_moved_to(message: Message, at: int) -> bool:

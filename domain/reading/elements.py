@@ -164,6 +164,8 @@ def elements_of(
                 joint = "change"
             else:
                 joint = joint_between(message, before.end, quantity.start, blank)
+                if joint in {"/", "-"} and any(at in blank for at in between):
+                    joint = "and"
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
@@ -175,7 +177,7 @@ def elements_of(
                 Element(
                     [quantity],
                     [joint],
-                    after_at=message.text(quantity.start - 1) in AT_WORDS,
+                    after_at=_is_after_at(message, quantity.start),
                     after_for=message.text(quantity.start - 1) == "for"
                     and message.text(quantity.start - 2) not in _TRYING,
                     result=message.text(quantity.start - 1) in RESULT_VERBS,
@@ -185,6 +187,14 @@ def elements_of(
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+_ARTICLES = frozenset({"a", "an", "the", "my"})
+
+
+def _is_after_at(message: Message, at: int) -> bool:
+    before = message.text(at - 1)
+    return before in AT_WORDS or (before in _ARTICLES and message.text(at - 2) in AT_WORDS)
 
 
 def _of_a_list(joints: list[str]) -> list[str]:

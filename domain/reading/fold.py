@@ -251,6 +251,7 @@ class Fold(Numbers):
             known.order(bare[0], bare[1]) == "load first"
             and all(known.reps_fit(b) for b in bare[1:])
             and not (known.load_fits(bare[0]) is None and known.reps_fit(bare[0]))
+            and (known.is_exact(bare[0]) or not known.in_range(bare[0]))
         ):
             self._full(bare[0], bare[1:])
             return

@@ -31,6 +31,10 @@ class Pairs(State):
             self._take_amount(first)
             self._count(second)
             return
+        if first.role is None and self._is_so_often(first, second):
+            self._take_amount(first._replace(role="reps"))
+            self._count(second)
+            return
         if is_amount(first) and is_amount(second):
             self._take_amount(first)
             self._take_amount(second)
@@ -62,6 +66,11 @@ class Pairs(State):
             self._after_something(first, second, joint)
             return
         self._pair(first, second, joint)
+
+    def _is_so_often(self, first: Quantity, second: Quantity) -> bool:
+        """Return whether reps are told with how often they were done: "11 twice"."""
+        in_range = self.known.in_range
+        return second.times and second.value <= _MANY_SETS and in_range(first) and not in_range(second)
 
     def _can_be_sets(self, q: Quantity) -> bool:
         """Return whether a number before "x" can be a number of sets, as it is no sensible load."""

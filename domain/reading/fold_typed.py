@@ -5,6 +5,7 @@ and a time, "3x10 shrugs at 185" is sets with their load.
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from domain.reading.context import Known
 from domain.reading.drafts import is_amount
@@ -16,7 +17,7 @@ _MOST_SETS_BEFORE = 6
 
 def typed_by_group(items: Sequence[Item], known: Known) -> list[Item]:
     """Return the items, each number typed as far as the others of the group tell."""
-    items = [_with_no_rep(item) for item in items]
+    items = _with_led_load([_with_no_rep(item) for item in items], known)
     typed = _with_sets_before_name(_with_pairs(items, known) if known.hold else list(items), known)
     return _with_reps(typed, _amounts_of_sets(typed, known) or _list_without_load(typed, known))
 
@@ -27,6 +28,23 @@ def _with_no_rep(item: Item) -> Item:
         return item
     only = item.quantities[0]
     return _with(item, [only._replace(role="reps")]) if only.value == 0 and only.role is None else item
+
+
+def _with_led_load(items: list[Item], known: Known) -> list[Item]:
+    """Take a lone number after "with" for the load where the next one is said to be the reps."""
+    out = list(items)
+    for at, (item, following) in enumerate(pairwise(items)):
+        if (
+            isinstance(item, Element)
+            and isinstance(following, Element)
+            and item.after_at
+            and [q.role for q in item.quantities] == [None]
+            and (
+                is_amount(following.quantities[0]) or (known.hold and following.quantities[0].role == "pair")
+            )
+        ):
+            out[at] = _with(item, [item.quantities[0]._replace(role="load")])
+    return out
 
 
 def _with_pairs(items: Sequence[Item], known: Known) -> list[Item]:

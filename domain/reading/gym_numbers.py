@@ -77,6 +77,7 @@ _PACE = (
             seconds=_SECONDS,
         ),
     ),
+    Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(
         "some of those told",
         Pattern("(thereof|whereof|of (which|those|these|them)|including|incl) [the|last|about|only]* #"),
@@ -85,7 +86,7 @@ _PACE = (
         "how often",
         Pattern("""
         # (times|x) (a|per|every|each|this|in a|weekly)
-        # [reps|sets] (a|per|every|each) (day|week|month)
+        # !(x|for|once|twice|times) ..3 !(once|twice|times) (a|per|every|each) (day|week|month)
     """),
     ),
 )
@@ -127,7 +128,8 @@ _WHICH_SETS = (
         Pattern(
             """
             <!(#|first|second|third|last|final|next|top|best|back) (set|sets|round|rounds) # >({goes_on})
-            (set|sets) # >(#)
+            set # >(#)
+            <!(#) sets # >(#)
             # (st|nd|rd|th)
             """,
             goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",

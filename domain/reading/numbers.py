@@ -97,6 +97,10 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             out.append(token._replace(kind=NUMBER, value=Decimal(2), spoken=True))
             at += 1
             continue
+        elif token.text == "half" and (length := _half_a_minute(tokens, at)):
+            out.append(token._replace(kind=NUMBER, value=Decimal("0.5"), spoken=True))
+            at += length
+            continue
         elif token.kind == WORD and token.text in _TIMES:
             out.append(token._replace(kind=NUMBER, value=Decimal(_TIMES[token.text]), spoken=True))
             out.append(Token(WORD, "times", token.end - 1, token.end, glued=True))
@@ -175,7 +179,14 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
         or after.removesuffix("s") in _ONE_COUNTS_BEFORE
         or (_text(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
         or after in _BEGIN
+        or (after == "and" and _text(tokens, at + 2) == "a" and _text(tokens, at + 3) == "half")
     )
+
+
+def _half_a_minute(tokens: list[Token], at: int) -> int:
+    """Return how many tokens stand before the minute of "half a minute", 0 where it is something else."""
+    step = 2 if _text(tokens, at + 1) in _ARTICLES else 1
+    return step if _text(tokens, at + step) in {"minute", "min"} else 0
 
 
 def _is_time_spent(tokens: list[Token], at: int) -> bool:
@@ -183,7 +194,9 @@ def _is_time_spent(tokens: list[Token], at: int) -> bool:
     return _text(tokens, at - 1) not in _POINTS_IN_TIME and _text(tokens, at + 2) not in _FROM_NOW
 
 
-_POINTS_IN_TIME = words_of("in wait give just me got half per took take within have hang")
+_POINTS_IN_TIME = words_of(
+    "in wait give just me got per took take within have hang under over almost nearly about around"
+)
 _FROM_NOW = words_of("ago later late before after to please")
 
 
