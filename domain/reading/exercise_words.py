@@ -3,6 +3,7 @@
 from domain.reading.words import words_of
 
 SHORT_FORMS: dict[str, tuple[str, ...]] = {
+    "incl": ("incline",),
     "abs": ("ab",),
     "bb": ("barbell",),
     "bbs": ("barbell",),

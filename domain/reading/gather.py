@@ -129,9 +129,15 @@ def gather(
     return groups
 
 
+_OF_EVERY = frozenset({"each", "per", "either", "every"})
+"""Words by which a limb is counted: "in each hand", "per leg"."""
+
+
 def _is_no_name(message: Message, name: Named) -> bool:
     """Return whether a weak name is something else here: "my chest", "three in a row"."""
     if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
+        return True
+    if message.text(name.start - 1) in _OF_EVERY:
         return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
     return mine and (bool(name.names) or message.value(name.end) is None)

@@ -20,13 +20,15 @@ from domain.reading.exercise_words import (
 from domain.reading.message import Message
 from domain.reading.name_meaning import Meanings
 from domain.reading.name_spelling import Spelling
-from domain.reading.name_stems import joined, stem_of
+from domain.reading.name_stems import joined, stem_of, vocabulary
 from domain.reading.tokens import WORD
 from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 
 _LONGEST = 6
 _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
+_DONE_ON = frozenset({"on", "with", "at"})
+_ARTICLES = frozenset({"the", "a", "my"})
 _TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
 """Words before a name that do not make it another exercise's."""
 
@@ -72,12 +74,11 @@ class Names:
                 found.append(Named(at, own[0], (own[1],), exact=True))
                 at = own[0]
                 continue
+            run, end = self._lettered(message, at)
             stems = self._spelling.stems(token.text)
-            if not stems:
+            if not stems and not run:
                 at += 1
                 continue
-            run: list[tuple[str, int]] = []
-            end = at
             while end < count and tokens[end].kind == WORD and not message.taken[end] and len(run) < 12:
                 more = self._spelling.stems(tokens[end].text) or (
                     self._spelling.short_typo(tokens[end].text) if end > at else ()
@@ -93,7 +94,49 @@ class Names:
             if not (end == at + 1 and self._only_describes(message, at, hits)):
                 found.extend(hits)
             at = max(end, at + 1)
-        return found
+        return self._not_told_already([self._with_place(message, one) for one in found])
+
+    def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
+        """Return a bar named by a letter ("T-bar") as one word of a name, and where it ends; nothing where
+        there is none."""
+        word = message.text(at) + message.text(at + 1)
+        if len(message.text(at)) > 1 or message.text(at + 1) != "bar" or word not in vocabulary():
+            return [], at
+        return [(word, at + 1)], at + 2
+
+    def _with_place(self, message: Message, name: Named) -> Named:
+        """Return a name with what it is done on or with, where that tells which is meant: "calves on the
+        press", "rows with the bar"."""
+        start = name.end
+        if message.text(start) not in _DONE_ON or message.text(start + 1) not in _ARTICLES:
+            return name
+        said = joined(
+            stem for t in message.tokens[name.start : name.end] for stem in self._spelling.stems(t.text)
+        )
+        for end in range(start + _LONGEST, start + 2, -1):
+            words = message.texts(start + 2, end)
+            if len(words) != end - start - 2 or not all(self._spelling.stems(word) for word in words):
+                continue
+            on = joined(
+                "barbell" if stem == "bar" else stem for word in words for stem in self._spelling.stems(word)
+            )
+            hit = self._meanings.of((*on, *said)) if on and said else None
+            if hit is not None and len(hit[0]) == 1 and hit[0][0] in name.names:
+                return Named(name.start, end, hit[0])
+        return name
+
+    def _not_told_already(self, found: list[Named]) -> list[Named]:
+        """Leave out names that lie in others, and of several that fit those named before without doubt."""
+        kept: list[Named] = []
+        for one in found:
+            if kept and one.start < kept[-1].end:
+                continue
+            told = {n.names[0] for n in kept if len(n.names) == 1 and not n.weak}
+            left = tuple(name for name in one.names if name not in told)
+            if len(one.names) > 1 and len(left) == 1 and not one.weak:
+                one = one._replace(names=left)  # noqa: PLW2901 - the same, surer
+            kept.append(one)
+        return kept
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""
