@@ -61,7 +61,10 @@ PHRASES: Table[Said] = Table(
     (
         (Pattern("the? day before yesterday"), ("offset", (-2,))),
         (Pattern("the day after tomorrow"), ("offset", (2,))),
-        (Pattern("(last|yesterday) night|yesterday {part}", part=_PART_OF_DAY), ("offset", (-1,))),
+        (
+            Pattern("(last|yesterday) (night|nite|evening)|yesterday {part}", part=_PART_OF_DAY),
+            ("offset", (-1,)),
+        ),
         (Pattern("this ({part}|arvo)", part=_PART_OF_DAY), ("offset", (0,))),
         (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
     )

@@ -37,7 +37,11 @@ _WEEKDAYS_OF = {**{f"{name}s": number for name, number in WEEKDAYS.items()}, **W
 _DAY_NAMES = frozenset({*_WEEKDAYS_OF, *OFFSETS})
 _SHORT = words_of("mon tue wed thu fri sat sun")
 _SURE_SHORT = words_of("mon tue wed thu fri")
-"""Short names that are no other word at the beginning or the end of what is said."""
+"""Short names that are no other word."""
+_OPENING = frozenset({"", "\n", ".", ":", ",", "(", "!", "-"})
+_MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up for too through is was shines
+    shining its back next beside this that next behind under a the around cream burn bathing so all still""")
+"""Words after "sat" and "sun" that make them no day: "sat down", "sun is out"."""
 _BEFORE_SHORT = words_of("on last this next till until for to since from")
 _READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
 
@@ -95,8 +99,7 @@ def _is_weekday(message: Message, at: int, word: str) -> bool:
     before, after = message.text(at - 1), message.text(at + 1)
     if word not in _SHORT or before in _BEFORE_SHORT:
         return True
-    opens = before in {"", "\n", "."}
-    if opens and after in {":", ",", "-", "\n", ""}:
+    if word in _SURE_SHORT:
         return True
-    ends = after in {"", ".", "!", "\n", ")"}
-    return word in _SURE_SHORT and (opens or before in {",", "("} or ends)
+    opens = before in _OPENING
+    return opens and after not in _MAKES_IT_NO_DAY

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
@@ -12,7 +13,7 @@ _SORE = words_of("sore tired stiff hungover wrecked doms fatigued exhausted achi
 _HEADER_WORDS = words_of(
     """am pm at oclock around about session workout evening morning afternoon s late early night on last for
     from this so ok and hi hey hello sorry update the log results training numbers coach just my in
-    here are"""
+    here are i was there too also went again"""
 )
 _FEELINGS = words_of(
     """felt feel strong good great was hard tough easy went well really so bad ok okay awful fine tired
@@ -61,6 +62,8 @@ def _is_of_its_clause(
         return False
     if has_set(start, end):
         return True
+    if SOMEBODY_ELSE.is_in(message, start, day.start):
+        return False
     others = {*message.texts(start, day.start), *message.texts(day.end, stop)}
     if all(word in _HEADER_WORDS or not word.isalpha() for word in others):
         return True

@@ -100,7 +100,8 @@ class Exercises:
             return exercise
         kind = known.kind_of(q)
         if kind != known.kind and kind in {"each", "added", "assist"} and known.plan is not None:
-            return None
+            helped = [p.name for p in left if self.known(p.name, day).kind == "assist"]
+            return helped[0] if kind == "assist" and len(helped) == 1 else None
         if known.load_fits(q) is False and any(
             self.known(p.name, day).load_fits(q) for p in left if p.name != exercise
         ):
