@@ -71,7 +71,8 @@ PERSON_WORDS = words_of(
 """People who are not the client."""
 
 ACTIVITIES = words_of(
-    """bowls bowling tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling
+    """bowls bowling
+    tennis football soccer run ran running hike hiked hiking swim swam swimming bike biked biking cycling
     cycled golf wedding party partied pub drinking drunk drinks beers work worked shift flight flew travel
     travelled traveled exam exams doctor doctors physio dentist slept sleep ate dinner holiday basketball
     yoga class climbing match game birthday massage concert skiing ski gardening garden hockey rugby
