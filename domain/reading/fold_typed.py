@@ -17,6 +17,8 @@ _MOST_SETS_BEFORE = 6
 
 def typed_by_group(items: Sequence[Item], known: Known) -> list[Item]:
     """Return the items, each number typed as far as the others of the group tell."""
+    if len(items) == 1 and not known.hold and isinstance(items[0], Element) and len(items[0].joints) == 2:
+        return list(items)
     items = _with_led_load([_with_no_rep(item) for item in items], known)
     typed = _with_sets_before_name(_with_pairs(items, known) if known.hold else list(items), known)
     return _with_reps(typed, _amounts_of_sets(typed, known) or _list_without_load(typed, known))

@@ -2,7 +2,7 @@
 
 from domain.reading.other_numbers import LEADS, LIFTED, MASS, Other
 from domain.reading.patterns import Pattern
-from domain.reading.words import PERSON_WORDS, words_of
+from domain.reading.words import PERSON_WORDS, REP_ADJECTIVES, words_of
 
 _SECONDS = words_of("s sec secs second seconds")
 
@@ -80,7 +80,13 @@ _PACE = (
     Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(
         "some of those told",
-        Pattern("(thereof|whereof|of (which|those|these|them)|including|incl) [the|last|about|only]* #"),
+        Pattern(
+            """
+            (thereof|whereof|of (which|those|these|them)|including|incl) [the|last|about|only]* #
+            (last|first) # [reps|ones|of them]* [were|was|felt|very|really|a bit|with]* {how}
+            """,
+            how=REP_ADJECTIVES | words_of("bad messy sloppy assisted help cheated rough awful grinders"),
+        ),
     ),
     Other(
         "how often",

@@ -43,6 +43,8 @@ _BEFORE_THING = words_of("a an the my our some no his her their one")
 
 def manner_of(message: Message, blocked: set[int]) -> set[int]:
     """Return the tokens of such phrases that stand right before a number which may be a result."""
+    if not message.has(_BEGINS):
+        return set()
     return {
         at
         for number in message.numbers(0, len(message.tokens))

@@ -65,6 +65,11 @@ _FOLDED = {
 }
 _JOKES = frozenset("😂🤣💀☠🙃😜🤪😹😆")
 _NOTHING_CATEGORIES = frozenset({"Cc", "Cf", "Mn", "Me", "Co", "Cn", "Cs"})
+_AFTER_TWO = {
+    **dict.fromkeys(("day", "nite", "night"), "today"),
+    **dict.fromkeys(("morrow", "moro", "morro", "mrw"), "tomorrow"),
+}
+"""What "2day", "2nite" and "2moro" stand for, by what follows the two."""
 _LOAD_ENDINGS = frozenset({"25", "50", "75", "00", "5", "0", "125", "375", "625", "875"})
 _BEFORE_TIMES = frozenset({"kg", "kgs", "lb", "lbs", "kilo", "kilos", "bw", "s", "bodyweight"})
 
@@ -96,11 +101,17 @@ def tokenise(text: str) -> list[Token]:
                 # "kgx" before a digit is a unit and a times sign.
                 tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
                 said, start, glued = "x", end - 1, True
-            tokens.append(Token(WORD, said, start, end, glued))
+            before = tokens[-1] if glued and said in _AFTER_TWO else None
+            if before is not None and before.text == "2":
+                tokens[-1] = Token(WORD, _AFTER_TWO[said], before.start, end, before.glued)
+            else:
+                tokens.append(Token(WORD, said, start, end, glued))
         elif kind == LINE:
             tokens.append(Token(LINE, "\n", start, end, glued))
         elif said in _JOKES:
             tokens.append(Token(JOKE, said, start, end, glued))
+        elif said == "'" and not (glued and tokens and tokens[-1].kind == NUMBER):
+            tokens.append(Token(SIGN, '"', start, end, glued))
         elif said.isascii() or said in "€£°":
             # The plain line has "#" for a number, so that the sign itself needs another one there.
             tokens.append(Token(SIGN, "№" if said == "#" else said, start, end, glued))
