@@ -28,9 +28,10 @@ from domain.reading.when import coming_day
 from domain.reading.words import words_of
 
 _NOT_AWAY = words_of(
-    "breath right straight far put walk walked walking run ran stay throw threw give gave fade melt"
+    """breath right straight far put walk walked walking run ran stay throw threw give gave fade melt
+    leave leaves left leaving"""
 )
-"""Words before "away" that make it no absence."""
+"""Words before "away" or "out" that make it no absence."""
 
 _DAYS = {"d": 1, "w": 7, "f": 14, "m": 30}
 """Days of a length, by the first letter of its unit: day, week, fortnight, month."""
@@ -65,7 +66,7 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         on = _return_day(message, days, sent, start if back else first)
         if back and not _says_return(message, start, end, on):
             continue
-        if words[0] == "away" and message.text(start - 1) in _NOT_AWAY:
+        if words[0] in {"away", "out", "off"} and message.text(start - 1) in _NOT_AWAY:
             continue
         if on is None and not back and not _is_open(message, start, end, last):
             continue

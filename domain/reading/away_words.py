@@ -30,6 +30,8 @@ ILL = Pattern(
     (sick|ill) as a (dog|parrot)
     (sick|ill|flu|covid|fever) {now}
     in bed with _
+    (been|stuck|lying|ill|sick) in bed (since|with|all|for)
+    ^ [{bad}]* {illness} [,|.|!|so|and]* [since|been|in|again|no|cant]
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
     off sick
     in [the] hospital
@@ -128,7 +130,7 @@ AWAY = Pattern(
         home|here|again|training|from [my|the] _
     """,
     back_when="""
-        on (the|#|{weekday}|{month})|the #|{weekday}|in (#|a|about|two|three)|next|#|after (the|#|a)
+        on (the|#|{weekday}|{month})|the #|{weekday}|{month}|in (#|a|about|two|three)|next|#|after (the|#|a)
         around the|by|from the|tomorrow
     """,
     take=words_of(
@@ -167,6 +169,7 @@ NOT_OPEN = Pattern(
     """
     (right|breath|put|walked|straight|ran|stay|throw|far|blown) away
     blew me away|away from failure|pin
+    on my [lunch|coffee|tea]* break
     """
 )
 

@@ -22,6 +22,7 @@ MOVE = Pattern(
     """
     {move} [the|my|this|todays|our|it|that|tonights|off|back|up]* ({workout}) [{beside}]*
     {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{weekday})
+    ({workout}) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
     the? rest [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
     """,
@@ -51,6 +52,7 @@ MOVE = Pattern(
 WILL_TRAIN = Pattern(
     """
     {will} ..1 {train}
+    (can|could|shall|lets|may) we? (say|make it) >([on] {short_weekday}|tomorrow)
     (doing|do|train|training) {it} >(tomorrow|on {short_weekday}|{weekday}|instead)
     """,
     will="""

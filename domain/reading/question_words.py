@@ -22,6 +22,7 @@ HELP = Pattern(
     (need|show|get|please|some|more) help !(with (my|the|form))
     are you a (bot|robot|human|person|machine|real person)|who (are|r) (you|u)
     am i talking to a (bot|person|human|machine|robot)
+    do i just? (type|write|text|send) (it|them|that|this|everything|you)
     i dont (understand|get) [how] (this|the) (bot|thing|app|works)
     dont know how (this|the bot|it) works
     """,
@@ -72,7 +73,7 @@ HISTORY = Pattern(
         progress|history|log|logs|journal|data|entries|numbers|results|stats|statistics|graph|chart|curve|trend
         record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _|last (workout|session|time|week|set|sets)
     """,
-    have_i="have i|ive|i have|i|my|am i|has my|did my|is my|are my|was my|were my",
+    have_i="have i|ive|i have|i|my|am i|(has|have) my|did my|is my|are my|was my|were my",
     got_on="""
         got on|getting on|progress~|improv~|develop~|look~|come along|coming along|changed
         going|gone|doing|done|trending|moving
@@ -84,7 +85,7 @@ HISTORY = Pattern(
         """did lifted used got had managed hit pressed squatted benched lift do get numbers weight weights"""
     ),
     then="""
-        last|on|before|previous~|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday
+        last|the (last|past)|over|since|lately|recently|on|before|previous~|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday
     """,
 )
 
@@ -105,6 +106,7 @@ PLAN = Pattern(
     remind me (whats|what (is|i have|im doing|to do|i need))
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
     (what now|now what) >('?'|$)
+    (have|get) (todays|tomorrows|the) (plan|workout|list|exercises|programme|program) [again|please|pls|,]* ('?'|$)
     what to (beat|do today|do next)|what comes (next|after)
     """,
     left="""
@@ -141,6 +143,7 @@ SMALL_TALK = Pattern(
     """
     how (are|r) (you|u|ya|things)|hows (it going|you|things|life|tricks|your)|whats up|sup|how was your
     you (there|ok|alright)
+    are (they|you|these people) (crazy|mad|serious|nuts|insane|joking|kidding)
     are you (there|ok|alright|awake|well|proud|happy|impressed|kidding|serious|joking)
     did you (see|watch|know|hear|have|catch|sleep)|do you (like|sleep|ever|lift|drink)
     did i mention|guess (what|who)|(can|could|would) you believe|who would have thought

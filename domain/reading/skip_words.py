@@ -15,7 +15,7 @@ SKIP = Pattern(
     today:no >(..3 (today|tonight|this time)|_ ..3 , ..4 {not_to_be_had})
     """,
     left_out="""
-        skips|skippin|skiped|leave out|leaving out|left out|leave off|left off
+        skips|skippin|skiped|(leave|leaving|left) (out|off|away)
         missed out? on?|missing|miss|without the?|passed on|passing on|pass on|bail on|bailed on|bailing on
         omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
@@ -38,6 +38,7 @@ SKIPPED = Pattern(
     """
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
+    i (leave|left|am leaving) (out|away|off)|(never|didnt) (happened|happen)
     skipped|skip|a miss|dropped|left out|not done|not today|didnt happen|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """
@@ -77,7 +78,7 @@ SKIP_WORKOUT = Pattern(
     """,
     cannot="""
         cant|cannot|can not|couldnt|could not|not able to|unable to|(wont|cant|didnt|dont) manage to
-        wont|wont be able to|will not|am not|[im] not going to|not gonna [be able to]
+        wont|wont be able to|will not|shant|shall not|am not|[im] not going to|not gonna [be able to]
         dont think i can|dont think ill|not|didnt|did not|never
     """,
     train="""
@@ -118,6 +119,7 @@ SKIP_WORKOUT = Pattern(
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
         gym (is|was) (closed|shut) today?
+        (training|gym|session|workout) (falls|fell) (out|flat|through)
     """,
     **WEEKDAY_LISTS,
 )

@@ -53,6 +53,8 @@ _ALIASES = {
     "brest": "chest",
     **dict.fromkeys(("tmrw", "tmr", "tmw", "tmrrw", "tomo", "tomoz", "tommorrow", "tommorow"), "tomorrow"),
     "tofailure": "failure",
+    **dict.fromkeys(("wuts", "wats", "wots", "whts"), "whats"),
+    "wut": "what",
     "skiped": "skipped",
     "dizzi": "dizzy",
 }
