@@ -33,7 +33,7 @@ ILL = Pattern(
     (been|stuck|lying|ill|sick) in bed (since|with|all|for)
     ^ [{bad}]* {illness} [,|.|!|so|and]* [since|been|in|again|no|cant]
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
-    off sick
+    off sick|sick leave
     in [the] hospital
     """,
     have="""
@@ -53,7 +53,7 @@ ILL = Pattern(
     """,
     very="a bit|really|so|too|very|quite|pretty|totally|super|properly|extremely|still",
     now="""
-        today|this week|all week|at the moment|atm|now|in bed|since|again|still|leave|for|so
+        today|this week|all week|at the moment|atm|now|in bed|since|again|still|for|so
         , (no|cant|wont|so)
     """,
 )

@@ -56,6 +56,14 @@ _UNITS_IN_PLURAL = {word: value for word, value in _PLURALS.items() if value < 1
 _DECIMALS = frozenset({*map(str, range(10)), "25", "75"})
 """What is said after "point": one digit, or a quarter of a plate."""
 
+_ORDINALS = {
+    word: number
+    for number, word in enumerate(
+        ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth"), 1
+    )
+}
+"""The end of a day of the month: "the twenty eighth"."""
+_DAY_COMES_AFTER = words_of("the of till until from back")
 _TIMES = {"twice": 2, "thrice": 3}
 _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
@@ -82,6 +90,15 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
+        day = _TENS.get(token.text, 0) + _ORDINALS.get(_text(tokens, at + 1), 0)
+        if token.text in _TENS and _text(tokens, at + 1) in _ORDINALS and day <= 31 and _is_day(out):
+            last = tokens[at + 1]
+            out.append(
+                Token(NUMBER, token.text, token.start, last.end, token.glued, Decimal(day), spoken=True)
+            )
+            out.append(Token(WORD, "th", last.end - 1, last.end, glued=True))
+            at += 2
+            continue
         if token.kind == WORD and (token.text in _BEGIN or token.text in _ARTICLES):
             value, after = _spoken(tokens, at)
             if value is not None and (value != 1 or after > at + 1 or _one_is_number(tokens, at)):
@@ -130,6 +147,11 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
         out.append(token)
         at += 1
     return out
+
+
+def _is_day(out: list[Token]) -> bool:
+    """Return whether what comes next can be a day of the month."""
+    return bool(out) and out[-1].text in _DAY_COMES_AFTER
 
 
 def _is_after_load(out: list[Token]) -> bool:
