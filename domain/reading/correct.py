@@ -10,6 +10,8 @@ from datetime import date
 
 from domain.reading.corrected_records import records_meant, says_again
 from domain.reading.corrected_values import opened, with_values
+from domain.reading.correction_claims import claims
+from domain.reading.correction_of_days import is_denied
 from domain.reading.correction_words import (
     NOT_NAMED,
     NOT_THIS,
@@ -48,7 +50,11 @@ def put_right(
     days: Sequence[Day],
 ) -> Corrected:
     """Return the corrected sets."""
-    old = {v for said in NOT_THIS.find(message) if (v := message.value(said.parts["n"][0])) is not None}
+    old = {
+        v
+        for said in (*NOT_THIS.find(message), *claims(message, request, named))
+        if (v := message.value(said.parts["n"][0])) is not None
+    }
     denied = [n for n in named if NOT_NAMED.is_in(message, max(0, n.start - 4), n.start)]
     new_names = [n for n in named if n not in denied]
     elements = [i for g in groups for i in g.items if isinstance(i, Element)]
@@ -57,14 +63,25 @@ def put_right(
     fixed_day, pointed_day = _days(
         message, request, days, has_values=bool(elements) or fixed_unit is not None
     )
-    records = records_meant(message, request, new_names, denied, elements, pointed_day, old)
+    if fixed_day is not None and not elements:
+        new_names = _beside_the_day(message, new_names, days)
+    records = records_meant(
+        message,
+        request,
+        new_names,
+        denied,
+        elements,
+        pointed_day,
+        old,
+        to_another_day=fixed_day is not None and not elements,
+    )
     if not records:
         return Corrected()
     quoted = [e for e in elements if says_again(message, e, records[-1])]
-    elements = [e for e in elements if e not in quoted]
+    elements = _beside_the_denied(message, [e for e in elements if e not in quoted])
     exercise = _new_exercise(
         request,
-        records[-1],
+        records,
         new_names,
         has_values=bool(elements) or fixed_unit is not None or fixed_day is not None,
     )
@@ -106,9 +123,11 @@ def _days(
     pointed: date | None = None
     for day in days:
         on = past_day(day, request.sent)
-        if on is None or message.text(day.start - 1) == "not":
+        if on is None:
             continue
-        if not has_values:
+        if is_denied(message, day):
+            pointed = on if on in known else pointed
+        elif not has_values:
             fixed = on if fixed is None else fixed
         elif on in known:
             pointed = on
@@ -117,11 +136,26 @@ def _days(
     return fixed, pointed
 
 
+def _beside_the_denied(message: Message, elements: Sequence[Element]) -> list[Element]:
+    """Leave out bare numbers of other clauses where one number is set against another: "250 not 245"."""
+    denied = [message.clause[said.start] for said in NOT_THIS.find(message)]
+    bare = [e for e in elements if len(e.quantities) == 1 and e.quantities[0].role is None]
+    told = [e for e in bare if message.clause[e.start] in denied]
+    return [e for e in elements if not told or e in told or e not in bare]
+
+
+def _beside_the_day(message: Message, names: Sequence[Named], days: Sequence[Day]) -> list[Named]:
+    """Return the exercises of the clause that tells the day; all where that names none."""
+    clauses = {message.clause[day.start] for day in days[:1]}
+    return [n for n in names if message.clause[n.start] in clauses] or list(names)
+
+
 def _new_exercise(
-    request: Request, record: TrainingSet, names: Sequence[Named], *, has_values: bool
+    request: Request, records: Sequence[TrainingSet], names: Sequence[Named], *, has_values: bool
 ) -> str | None:
     """Return the exercise that was meant instead, "" where it must be asked, None where it stays."""
-    other = [n for n in names if record.exercise not in n.names]
+    record = records[-1]
+    other = [n for n in names if not any(one.exercise in n.names for one in records)]
     if not other:
         return None
     name = other[0]

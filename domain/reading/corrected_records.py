@@ -7,11 +7,13 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
+from domain.reading.correction_of_days import WHOLE_DAY
 from domain.reading.correction_words import (
     ALL_FEW,
     ALL_OF_THEM,
     ALL_THERE_ARE,
     BOTH,
+    BOTH_OR_ALL,
     LAST_FEW,
     NTH_SET,
     NTHS,
@@ -33,14 +35,22 @@ def records_meant(
     elements: Sequence[Element],
     on: date | None,
     old: set[Decimal],
+    *,
+    to_another_day: bool = False,
 ) -> list[TrainingSet]:
     """Return the recorded sets that are meant."""
     today = request.sent.date()
     done = [one for one in request.done if on is None or (one.on or today) == on] or list(request.done)
     said = [n for n in [*names, *denied] if n.names]
     points = bool(elements) or on is not None or _POINTS.is_in(message)
+    if to_another_day and (whole := _of_another_day(message, done, said)):
+        return whole
+    several = _of_several(message, done, names, old)
+    if several:
+        return several
     pool = (
-        next((sets for n in said if (points or n in denied) and (sets := _of(message, done, n))), None)
+        _said_again(message, done, elements, pointed=True)
+        or next((sets for n in said if (points or n in denied) and (sets := _of(message, done, n))), [])
         or _said_again(message, done, elements)
         or [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
     )
@@ -65,10 +75,40 @@ def _of(message: Message, done: Sequence[TrainingSet], name: Named) -> list[Trai
     return [one for one in done if one.exercise in name.names]
 
 
-def _said_again(
-    message: Message, done: Sequence[TrainingSet], elements: Sequence[Element]
+def _of_another_day(
+    message: Message, done: Sequence[TrainingSet], said: Sequence[Named]
 ) -> list[TrainingSet]:
+    """Return all that is recorded of a day, or of the exercises named, where that is put on another day."""
+    names = {name for n in said for name in n.names}
+    if not names:
+        return [one for one in done if one.on == done[-1].on] if WHOLE_DAY.is_in(message) else []
+    sets = [one for one in done if one.exercise in names]
+    one_set = any(message.text(n.end) in {"set", "one"} for n in said)
+    return [] if one_set or not sets else [one for one in sets if one.on == sets[-1].on]
+
+
+def _of_several(
+    message: Message, done: Sequence[TrainingSet], names: Sequence[Named], old: set[Decimal]
+) -> list[TrainingSet]:
+    """Return the last set of each of several exercises: "squat and bench were both 7"."""
+    if len(names) < 2 or not BOTH_OR_ALL.is_in(message):
+        return []
+    pools = [[one for one in done if one.exercise in name.names] for name in names]
+    if not all(pools) or len({pool[-1].exercise for pool in pools}) < len(pools):
+        return []
+    return [
+        ((_with_old_value(done, pool, next(iter(old)), named=True) if len(old) == 1 else []) or pool)[-1]
+        for pool in pools
+    ]
+
+
+def _said_again(
+    message: Message, done: Sequence[TrainingSet], elements: Sequence[Element], *, pointed: bool = False
+) -> list[TrainingSet]:
+    """Return the set whose numbers are said again; `pointed` wants a word that points at it."""
     for element in elements:
+        if pointed and message.text(element.start - 1) not in {"that", "the", "those", "my"}:
+            continue
         matching = [one for one in done if says_again(message, element, one)]
         if matching:
             return matching[-1:]

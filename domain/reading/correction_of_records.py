@@ -1,9 +1,20 @@
 """Whether a message speaks of what is recorded, so that it can only put that right."""
 
+import itertools
 from collections.abc import Sequence
 from decimal import Decimal
 
-from domain.reading.correction_words import ALL_FEW_ARE, COUNTING, INSTEAD, LAST_FEW, NO_FIRST, POINTING
+from domain.reading.correction_claims import claims, is_said_again_of_another
+from domain.reading.correction_of_days import is_of_another_day
+from domain.reading.correction_words import (
+    ALL_FEW_ARE,
+    COUNTING,
+    INSTEAD,
+    LAST_FEW,
+    NO_FIRST,
+    NTH_SET,
+    POINTING,
+)
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -23,7 +34,10 @@ def is_of_what_is_recorded(
         or _is_no_and_a_number(message)
         or _is_instead_of_what_is_recorded(message, request, named)
         or LAST_FEW.is_in(message)
-        or ALL_FEW_ARE.is_in(message)
+        or _is_of_all_recorded(message, request, named)
+        or is_of_another_day(message, request, named, days)
+        or is_said_again_of_another(message, request, named)
+        or next(claims(message, request, named), None) is not None
     )
 
 
@@ -32,22 +46,51 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
 
     "That plank set was …", "both squat sets were …" speak of what is recorded, however many sets are left.
     """
-    if len(named) != 1 or len(named[0].names) != 1:
+    if not named or any(len(n.names) != 1 for n in named) or not _stand_together(message, named):
         return False
-    after = [
-        w for w in message.texts(named[0].end, named[0].end + 3) if w not in {"set", "sets", "one", "ones"}
-    ]
+    last = named[-1].end
+    after = [w for w in message.texts(last, last + 3) if w not in {"set", "sets", "one", "ones"}]
     if after[:1] not in (["was"], ["were"], ["should"], ["is"], ["are"]):
         return False
-    numbers = [i for i, t in enumerate(message.tokens) if t.value is not None]
+    place = NTH_SET.first(message)
+    numbers = [
+        i
+        for i, t in enumerate(message.tokens)
+        if t.value is not None and (place is None or not place.start <= i < place.end)
+    ]
     if len(numbers) > 1 or (not numbers and not message.has(COUNTING)) or len(message.tokens) > 12:
         return False
+    pointed = message.text(named[0].start - 1) in POINTING
+    return all(_is_full(request, name.names[0], pointed=pointed) for name in named)
+
+
+def _is_full(request: Request, name: str, *, pointed: bool) -> bool:
+    """Return whether all sets of an exercise are recorded today; of one that is pointed at, any."""
     today = request.sent.date()
-    name = named[0].names[0]
     count = sum(1 for one in request.done if one.exercise == name and (one.on or today) == today)
     planned = next((p.sets for p in request.plan if p.name == name), 1)
-    pointed = message.text(named[0].start - 1) in POINTING
     return count >= (1 if pointed else planned)
+
+
+def _stand_together(message: Message, named: Sequence[Named]) -> bool:
+    """Return whether the exercises are told in one breath: "squat and bench"."""
+    return all(
+        _JOINS.issuperset(message.texts(one.end, other.start)) and other.start > one.end
+        for one, other in itertools.pairwise(named)
+    )
+
+
+_JOINS = words_of(", and & plus + the my also")
+
+
+def _is_of_all_recorded(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether "all three sets were 80" speaks of sets that are recorded, so many of them."""
+    found = ALL_FEW_ARE.first(message)
+    if found is None:
+        return False
+    names = {name for n in named for name in n.names} or {request.done[-1].exercise}
+    count = sum(1 for one in request.done if one.exercise in names)
+    return count >= (message.value(found.parts["n"][0]) or 0)
 
 
 def _is_of_a_recorded_day(

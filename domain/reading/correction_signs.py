@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from domain.reading.corrected_records import place_said
+from domain.reading.correction_claims import claims
 from domain.reading.correction_of_records import is_of_what_is_recorded
 from domain.reading.correction_words import (
     ALL_FEW,
@@ -16,6 +17,7 @@ from domain.reading.correction_words import (
     EXCUSE,
     LAST_FEW,
     NOT_THIS,
+    NTH_SET,
     OLD_NUMBERS,
     OTHER_WORTH,
     SEPARATE_SET,
@@ -45,7 +47,9 @@ def is_correction(
     if is_of_what_is_recorded(message, request, named, days):
         return True
     sign = SIGN.first(message)
-    return sign is not None and _puts_right(message, sign, request, named)
+    if sign is None or _is_of_a_new_set(message, sign, request, named):
+        return False
+    return _puts_right(message, sign, request, named)
 
 
 def _puts_right(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
@@ -61,7 +65,7 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if kind == "sorry" and _is_only_sorry(message, numbers, request, named):
         return False
     if not strong and kind == "was":
-        return _is_put_right(message, sign, named)
+        return _is_put_right(message, sign, request, named)
     if not strong and kind == "not":
         return _is_this_not_that(message, numbers, named)
     match kind:
@@ -75,6 +79,18 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if not numbers and not named and not unit and (kind == "make" or not OTHER_WORTH.is_in(message)):
         return False
     return not (before and kind in _AFTER_A_SET and not DENIED_NUMBER.is_in(message))
+
+
+def _is_of_a_new_set(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether a set of an exercise that nothing is recorded of is told before the sign."""
+    names = [n for n in named if n.end <= sign.start and not n.weak and len(n.names) == 1]
+    recorded = {one.exercise for one in request.done}
+    if not names or any(n.names[0] in recorded for n in names):
+        return False
+    values = [message.value(at) for at in message.numbers(0, sign.start) if not message.taken[at]]
+    return bool(values) and not any(
+        {one.load, Decimal(one.amount)}.issuperset(values) for one in request.done
+    )
 
 
 _POINTS_BACK = words_of("that the it they these")
@@ -106,11 +122,13 @@ def _is_hoped_of_a_new_set(message: Message, before: Sequence[int], request: Req
     )
 
 
-def _is_put_right(message: Message, sign: Found, named: Sequence[Named]) -> bool:
+def _is_put_right(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
     """Return whether "that was …" goes on with a number, an exercise, a unit or a day, and not with a
     remark."""
     at = sign.end - 1
     first = message.text(at)
+    if _is_of_no_record(message, request, named):
+        return False
     if message.value(at) is not None:
         return message.text(sign.end) not in _NO_VALUE and not message.taken[at]
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
@@ -121,6 +139,14 @@ def _is_put_right(message: Message, sign: Found, named: Sequence[Named]) -> bool
     if name is None or name.weak or message.text(sign.start) not in _POINTS_AT_ONE:
         return False
     return len(message.tokens) - name.end <= 8 and message.text(name.end) not in _REMARK
+
+
+def _is_of_no_record(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether "the third one was 8" speaks of a set that is not recorded yet."""
+    found = NTH_SET.first(message)
+    names = {name for n in named for name in n.names} or {request.done[-1].exercise}
+    count = sum(1 for one in request.done if one.exercise in names)
+    return found is not None and place_said(message, found) > count
 
 
 _NO_VALUE = words_of("years days weeks minutes min mins hours hrs degrees of %")
@@ -158,8 +184,13 @@ def is_set_again(message: Message, request: Request, groups: Sequence[Group]) ->
     return 1 <= place_said(message, found) <= count
 
 
-def mark_old_numbers(message: Message) -> None:
-    """Mark the numbers that a correction says are not right."""
+def mark_old_numbers(message: Message, request: Request, named: Sequence[Named]) -> None:
+    """Mark the numbers that a correction says are not right, and those that tell which set it means."""
+    for claim in list(claims(message, request, named)):
+        message.take(claim.start, claim.end, "what it is not")
+    for place in NTH_SET.find(message):
+        if "n" in place.parts:
+            message.take(place.start, place.end, "which sets")
     for pattern, what in ((LAST_FEW, "which sets"), (ALL_FEW, "which sets"), (OLD_NUMBERS, "what it is not")):
         for found in pattern.find(message):
             message.take(found.start, found.end, what)

@@ -7,7 +7,7 @@ _THING = """
     that|it|this|those|they|these|both|weight|reps
     (the|that|my) last [one|set]|the last entry|last [one|set|weight]|the previous [one|set]
     all of (them|those)|all (three|two|four|five|#)
-    the (first|second|third|fourth|fifth|other|top|middle) [one|set]|(first|second|third) set
+    the (first|second|third|fourth|fifth|other|top|middle) [one|set]|(first|second|third) (set|one)
     (set|number) #|# (st|nd|rd|th) (set|one)|the # (st|nd|rd|th) [set|one]
     the (weight|reps|load)
 """
@@ -51,7 +51,7 @@ SIGN = Pattern(
     """,
     thing=_THING,
     be=_BE,
-    really="actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all|both",
+    really="actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all|both|in",
     to_this="(to|into|with|as|from) (#|_)",
     it_was="""
         (it|that) (was|is|should be)|it s|i only? (did|got)|i (used|had)
@@ -102,13 +102,13 @@ OTHER_WORTH = Pattern("""
 """)
 """What can be put right without a number or a name."""
 
-SEPARATE_SET = Pattern("nth:(first|second|third|fourth|fifth) set\nn:# (st|nd|rd|th) set\nset n:# >(:|#)")
+SEPARATE_SET = Pattern("nth:(first|second|third|fourth|fifth) ..2 set\nn:# (st|nd|rd|th) set\nset n:# >(:|#)")
 """A set of an exercise, by its place, with new numbers."""
 NTH_SET = Pattern(
     """
-    the? nth:{nth} (one|set) !(exercise)
+    the? nth:{nth} ..2 (one|set) !(exercise)
     the? nth:{nth} >(was|should|is|were)
-    (set|number) n:# >(was|should|is|:)
+    (set|number) n:# >([(of|on|for) ..3] (was|should|is|:))
     n:# (st|nd|rd|th) (set|one)
 """,
     nth=_NTH,
@@ -119,7 +119,8 @@ ALL_OF_THEM = Pattern(
     """
     both !({paired})
     all (of (them|those|these|it)|three|two|four|five|the? sets|my _)
-    (those|they|these|the sets|all) (were|are|should)
+    (those|they|these|the sets|all) [_] [_] (were|are|should)
+    (were|are|be|been) (all|both)
     (every|each) set|make (those|them)
 """,
     paired=_PAIRED,
@@ -127,16 +128,32 @@ ALL_OF_THEM = Pattern(
 LAST_FEW = Pattern("the last n:# [set|sets|one|ones] >(were|was|are|should|both|all|need|needs)")
 """The last few recorded sets."""
 ALL_FEW = Pattern(
-    "all of? [the|my|these|those] n:# >([set|sets|one|ones|of (them|those|these)] {be})",
-    be=words_of("were was are is should need needs felt went"),
+    """
+    all of? [the|my|these|those] n:# >(..2 [set|sets|one|ones|of (them|those|these)] {be})
+    <(,|for|on|in|all) n:# sets >($|.|!|,|not|actually|sorry)
+    """,
+    be=words_of("were was are is should need needs felt went at with had"),
 )
 """All of some recorded sets, by their number: that number is none of the values."""
+ASKED_FOR = Pattern(
+    """
+    (can|could|would|will|may|shall) (i|you|we|u) [please|pls|just|maybe|quickly]* {put_right}
+    (is it possible|possible|would it be possible) to {put_right}
+    """,
+    put_right="""
+        change|correct|fix|edit|update|amend|adjust|replace|put [it|that] right|set|switch|swap|make
+        log|count|record|mark|file|save|move|enter|put|note
+    """,
+)
+"""A question that only asks for the correction."""
 ALL_FEW_ARE = Pattern("""
-    all [_] # ..3 (were|was|are|be|been|say|read) [at|for|only|just|with|actually]* [+|-] #
+    all [_] n:# ..3 (were|was|are|be|been|say|read) [at|for|only|just|with|actually|done|the]* [+|-] #
 """)
 """All of some recorded sets, with the number that is right."""
 BOTH = Pattern("(both|the two of them) !({paired})", paired=_PAIRED)
 """Two recorded sets, of one exercise or of two."""
+BOTH_OR_ALL = Pattern("(both|all) !({paired})", paired=_PAIRED)
+"""What makes several exercises, named one after the other, be meant alike."""
 ALL_THERE_ARE = Pattern("all (of (them|those|these|it)|[the|my] sets)")
 """All recorded sets."""
 

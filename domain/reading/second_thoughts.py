@@ -13,7 +13,7 @@ from domain.reading.words import words_of
 _NO = words_of("no noo nooo noooo")
 _SURE = Pattern(
     """
-    {no}|nope|wait|sorry|sry|oops|whoops|my bad|typo|correction
+    {no}|nope|nah|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|rather
     make that|make it|scratch that|scrap that|should be|should say
     """,

@@ -10,6 +10,7 @@ from domain.reading import scope, wants
 from domain.reading.body import find_pain
 from domain.reading.correct import put_right
 from domain.reading.correction_signs import is_correction, is_set_again, mark_old_numbers
+from domain.reading.correction_words import ASKED_FOR
 from domain.reading.danger import danger_pain, signs
 from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
@@ -66,7 +67,7 @@ def _read(request: Request, message: Message) -> Reading:
     unit, ask_unit, marks = _units(request.unit, find_marks(message, named))
     if correcting:
         questions: list[tuple[int, int]] = []
-        mark_old_numbers(message)
+        mark_old_numbers(message, request, named)
         named = [n for n in named if not n.weak]
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))
@@ -101,7 +102,8 @@ def _read(request: Request, message: Message) -> Reading:
                 *(
                     w
                     for w in all_wants
-                    if w == "skip_exercise" or (w == "ask_coach" and "?" in message.words)
+                    if w == "skip_exercise"
+                    or (w == "ask_coach" and "?" in message.words and not ASKED_FOR.is_in(message))
                 ),
             ]
             asks = [s for one in fixed.open for s in one.asks]
@@ -118,7 +120,7 @@ def _read(request: Request, message: Message) -> Reading:
                 all_named,
                 fixed.replaces,
             )
-    if undo is not None and not any(q.start > undo[1] for q in quantities):
+    if undo is not None and not any(q.start > undo[1] and not q.times for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
     resolver = Resolver(
