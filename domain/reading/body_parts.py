@@ -17,7 +17,7 @@ _AFTER_BACK_AGAIN = words_of("on in from to at home off soon tomorrow squat squa
 _BEFORE_BACK = words_of("my the mid middle whole left right a your no of sore stiff bad")
 _AFTER_BACK = words_of(
     """pain pains hurts hurt ache aches is was feels felt still stiff sore issues issue trouble twinge spasm
-    niggle hurting popped snapped cracked"""
+    niggle hurting popped snapped cracked went gave"""
 )
 _RIGHT_IS_NO_SIDE = words_of("in on under at now after behind above below between through away where as")
 """Words after "right" that make it "just" or "at once"."""
@@ -52,7 +52,7 @@ class Part:
 
 def find_parts(message: Message, named: Sequence[Named]) -> list[Part]:
     """Return the parts of the body in the message, leaving out those inside an exercise's name."""
-    inside = {at for n in named if n.end - n.start > 1 for at in range(n.start, n.end)}
+    inside = {at for n in named if n.names and n.end - n.start > 1 for at in range(n.start, n.end)}
     found: list[Part] = []
     at = 0
     tokens = message.tokens

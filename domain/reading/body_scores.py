@@ -15,7 +15,7 @@ _SCORE = Pattern(
     (pain|ache|soreness|hurt|hurts) [{leading_to}]* [{leading_to}]* told:# !({counted}) [{out_of} #]
     {about} [a|an|at|about] alone:# >({ending})
     (level|score|scale) [of|is|was|:|a] score:#
-    a score:# (on|out)
+    a score:# (on|out) [of (ten|ten:#)]
 """,
     out_of="out of|from|of|over",
     leading_to="""
@@ -68,9 +68,12 @@ def is_out_of_ten(message: Message, at: int) -> bool:
 
 def take_score(message: Message, at: int) -> None:
     """Mark a score, and its "out of ten" where it has one."""
-    end = at + 1
-    if is_out_of_ten(message, at):
-        end = at + 3 if message.value(at + 2) == 10 else at + 4
+    number = at
+    while message.value(number) is None and number < at + 2:
+        number += 1
+    end = number + 1
+    if is_out_of_ten(message, number):
+        end = number + 3 if message.value(number + 2) == 10 else number + 4
     message.take(at, end, "score")
 
 

@@ -26,7 +26,14 @@ _LAST = """
     before|the last (time|one)|my last [one]|the previous (time|one|session|workout)
     previous|previously|last
 """
-_LISTS: dict[str, frozenset[str] | str] = {"last": _LAST, "reps": _REPS, "unit": UNIT}
+_SAME_BUT = "the? (same again|same thing|same|ditto|again) [,|but|just|only|with|minus|plus|and]*"
+"""What is said before how much more or fewer than the set just done: "same again but two fewer"."""
+_LISTS: dict[str, frozenset[str] | str] = {
+    "last": _LAST,
+    "reps": _REPS,
+    "unit": UNIT,
+    "same_but": _SAME_BUT,
+}
 
 _UP = Pattern(
     """
@@ -54,6 +61,17 @@ _DOWN = Pattern(
     what="it|the weight|weight|down|by|another|to it|the load",
     **_LISTS,
 )
+_STEP_UP = Pattern("n:# [u:{unit}] (up|heavier) >(for #|x #)", unit=UNIT)
+_STEP_DOWN = Pattern(
+    """
+    n:# [u:{unit}] (down|lighter) >(for #|x #)
+    (dropped|drop|dropping) n:# [u:{unit}] !({reps}|x|/) !(for # !({reps}|,|.|and))
+    """,
+    unit=UNIT,
+    reps=_REPS,
+)
+_MOST_STEP = 20
+"""A greater number beside "up" or "dropped" is the load itself."""
 _TARGET = words_of("target plan goal")
 _OVER_TARGET = Pattern(
     """
@@ -89,12 +107,14 @@ _MORE_REPS = Pattern(
     (beat|bettered|topped|beaten|improved) _ ..4 by n:# [{reps}]
     n:# [more|extra] {reps} [more|extra|up|better] (than|on|over|from|as|compared to|vs) {last}
     n:# (more|extra|better|up) [{reps}] (than|on|over|from|as) {last}
+    n:# (second|seconds|sec|secs|s) (more|longer|extra|better) (than|on|over|from|as) {last}
     n:# (more|extra) {reps}
     n:# {reps} (more|extra|better|up)
     (plus|+) n:# {reps}
     (up|plus) n:# (rep|reps|repetition|repetitions)
     one (more|extra) [rep|repetition] than {last}
     [got|did|managed|with] an extra (rep|repetition)
+    {same_but} n:# (more|extra) [{reps}] !({unit}|weight)
     one better than {last}
     n:# (more|extra) !({unit}) _ [!({unit}) _] [!({unit}) _] than {last}
     """,
@@ -102,7 +122,7 @@ _MORE_REPS = Pattern(
 )
 _FEWER_REPS = Pattern(
     """
-    n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
+    [{same_but}] n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
     n:# {reps} (fewer|less|down|short) {not_of_load}
     (minus|down) n:# {reps} {not_of_load}
     n:# (short of|below|under) {last} {not_of_load}
@@ -156,6 +176,8 @@ _AGAIN = Pattern("""
 COMPARISON_RULES: tuple[Rule, ...] = (
     Rule("up", _UP, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
     Rule("down", _DOWN, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
+    Rule("up", _STEP_UP, within=(0, _MOST_STEP), beside=True),
+    Rule("down", _STEP_DOWN, within=(0, _MOST_STEP), beside=True),
     Rule("target more", _OVER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
     Rule("target fewer", _UNDER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
     Rule("target", _ON_TARGET),

@@ -35,12 +35,14 @@ _REPS_LEFT = Pattern(
     """
     rir [of|was|:|=|about|around] n:# !(- #)
     n:# rir !([of|was|:|=] #)
-    n:# [[good|more|full] {rep}|more] [left|still|or so] in the? (tank|reserve|me|hand)
+    n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand)
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
+    n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
     n:# [{rep}] (short of|away from|before|shy of|off) (failure|failing)
     reserve of? n:#
     """,
     rep=_REP,
+    would="would have|wouldve|could have|couldve|were|was|would have been|wouldve been|might have",
 )
 _LEFT = Pattern(
     """
@@ -56,10 +58,11 @@ _FAILED_ON = Pattern(
     """
     {failed} [{where}]* [the|my] n:({which}) [rep|reps|one] {no_load}
     n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] {went_wrong}
+    on the n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] [,|i|it]* (failed|died|got stuck)
     """,
     failed="""
         failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|grinded out on
-        stalled|gave out|broke down|collapsed|dropped
+        stalled|gave out|broke down|collapsed|dropped >(on|at|the|it|during)
         (couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) {finish}
     """,
     finish="finish|lock out|get|complete|do|make|hit|manage",
@@ -109,9 +112,13 @@ _FAILURE = Pattern(
 _NOTHING_LIFTED = Pattern(
     """
     {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
-    n:# [u:{unit}] [_] {would_not} {budge}
+    <!(x|for|#) n:# [u:{unit}] {so} {would_not} {even} {budge}
+    <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_there}
+    <!(x|for|#) n:# [u:{unit}] {so} (stayed|glued|stapled|bolted|nailed|stuck) {there}
+    n:# [u:{unit}] but? (it|that) (came|went|moved) (not|nowhere|never) ..2 (floor|rack|chest|up)
     <!(x|for|#) n:# [u:{unit}] ..3 , but? i? just? {cannot} even? {shift} it (>(,|.|!)|$)
     missed [the|a] n:# u:{unit} !(for|x)
+    tried n:# [u:{unit}] ,? but? ..3 (not|nowhere|never) ..3 (floor|rack|chest|up)
     (zero|no) reps (at|with|on) n:#
     """,
     could_not="""
@@ -126,14 +133,22 @@ _NOTHING_LIFTED = Pattern(
     no_reps="""
         !(rep|reps|more|th|st|nd|rd|x|for|set|sets|time|times|min|mins|minute|minutes|again)
     """,
-    would_not="wouldnt|didnt|did not|would not|wasnt|refused to|wont",
+    so="[,|but|and|it|the bar|bar|i|just|that|thing|then|so|yeah|was]*",
+    even="[even|really|at all|quite|ever|once]*",
+    off_there="(off|from|up from|past|out of) [the|my] (floor|ground|chest|rack|pins|bottom|hole)",
+    there="(on|to) (the|my) (floor|ground|chest|rack|pins)",
+    would_not="wouldnt|didnt|did not|would not|wasnt|refused to|wont|doesnt|never",
     budge="""
-        move|budge|moving|budging|go up|go anywhere|come up|(come off|leave) the floor
+        move|moved|budge|budged|moving|budging|go up|went up|go anywhere|come up|came up
+        [come|came|get|got|break|broke] [up|off|from|out of]* [the|my] (floor|ground|chest|rack|pins|bottom)
+        (leave|left|break|broke) (the|my) (floor|ground|chest|rack)
     """,
     cannot="couldnt|could not|cant|cannot",
     shift=words_of("move budge shift"),
     unit=UNIT,
 )
+
+_MISSED = Pattern("missed [the|a] n:# [u:{unit}] (>(,|.|!|but|'\n')|$)", unit=UNIT)
 
 EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
@@ -143,4 +158,5 @@ EFFORT_RULES: tuple[Rule, ...] = (
     Rule("no failure", _NO_FAILURE),
     Rule("failure", _FAILURE, not_after=words_of("not no without never didnt")),
     Rule("zero", _NOTHING_LIFTED),
+    Rule("zero", _MISSED, within=(20, 10**4)),
 )

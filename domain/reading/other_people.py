@@ -12,9 +12,20 @@ _DOES = words_of(
 _ALSO_DOES = words_of(
     """just with at doing make loaded tried benching lifting squatting squat deadlifting deadlift bench
     hitting presses pressing pulls pulling curling rowed rows rowing repping dipped smashed maxed casually
-    warming owns cranked banged swears claims reckons bet"""
+    warming owns cranked banged swears claims reckons bet thrusted lunged dipped planked suggests
+    suggested recommends recommended wants told tells"""
 )
 """What follows on a person, but can follow on "they" too where that means the sets."""
+_ADVISES = words_of(
+    """says said thinks reckons claims swears bet suggests suggested recommends recommended wants told
+    tells"""
+)
+"""Words after which even "I should" and "for me" are somebody else's idea."""
+_NEAR = 7
+"""How many tokens from a person on such a word can stand."""
+_WHAT_I_DID = Pattern(
+    "(i|ive) [just|only|actually|then|still] (did|got|managed|made|hit|done|do|stayed|kept)"
+)
 _SOMEBODY = Pattern(
     "[{whose} ..2] {person} ....6 verb:({does}|{also_does})",
     whose=words_of("my our the a some this that another one his her your"),
@@ -29,7 +40,9 @@ _HE_OR_SHE = Pattern(
     does=_DOES,
 )
 _ADDRESSED = Pattern(
-    "(^|<({pause})) (bro|dude|man|boss|mate|trainer)", pause=words_of(", . ! yo hey") | {"\n"}
+    "(^|<({pause})) (bro|dude|man|boss|mate|trainer) !({third})",
+    third=words_of("at from in of who next says said reckons thinks told wants swears claims"),
+    pause=words_of(", . ! yo hey") | {"\n"},
 )
 """The coach as a client may call them: "bro, got 80x8" tells of the client."""
 _SURELY_THEIRS = words_of("did benched squatted lifted hit")
@@ -55,10 +68,11 @@ def mark_other_people(message: Message) -> None:
     """Mark the numbers that are another's."""
     for found in _SOMEBODY.find(message):
         if not _is_about_the_client(message, found):
-            _mark(message, found.start)
+            advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
+            _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in _HE_OR_SHE.find(message):
         if not _MINE.is_in(message, found.start, found.end):
-            _mark(message, found.start)
+            _mark(message, found.start, _BACK_TO_ME)
 
 
 def _is_about_the_client(message: Message, found: Found) -> bool:
@@ -71,7 +85,7 @@ def _is_about_the_client(message: Message, found: Found) -> bool:
     return message.text(verb) not in _SURELY_THEIRS and _ADDRESSED.at(message, found.start) is not None
 
 
-def _mark(message: Message, start: int) -> None:
+def _mark(message: Message, start: int, back_to_me: Pattern) -> None:
     _, last = message.sentence_span(start)
-    back = _BACK_TO_ME.first(message, start + 1, last)
+    back = back_to_me.first(message, start + 1, last)
     message.take_numbers(start, last if back is None else back.start, "another's")

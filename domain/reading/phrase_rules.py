@@ -48,7 +48,10 @@ _LOAD_UNKNOWN = Pattern(
     """
     ({unsure}) ..4 (weight|heavy|load|kilos|kg|lbs|pounds) [(it|that|this) (was|is|were)|was|is]
     unknown weight|some weight|whatever weight|no idea of the weight
-    no idea (what|how) (it|they|that|the _) (weigh~|is|was)
+    (no idea|dont know|not sure) (what|how) (it|they|that|those|these|the) ..2 (weigh~|is|was)
+    (no idea|dont know|not sure) (what|how much) (is|was) on (it|the _ ..1|there)
+    (plates|weights|stack|dumbbells|bells) [is|are|was|were] (unmarked|unlabelled|not marked|not labelled)
+    ({unsure}|who knows|no clue|dunno) (what|how (much|heavy)) ..3 (weigh~|weight)
     weight (unknown|not marked|unmarked|isnt marked|not labelled)
     [the|a|that] {look} [resistance|loop|mini|tube|rubber] {thing} !(side~|pull~|walk~|row~|press~)
     the (big|small|heavy|light|middle) (dumbbell|dumbbells|bell|kettlebell|one)
