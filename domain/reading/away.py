@@ -12,6 +12,7 @@ from domain.reading.away_words import (
     LENGTH,
     LOOSE,
     NEXT_WEEK,
+    NO_TRAINING_FOR,
     NOT_ILL,
     NOT_OPEN,
     OPEN,
@@ -58,9 +59,9 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     for away in islice(AWAY.find(message), MOST_AWAY):
         start, end = away.start, away.end
         first, last = message.sentence_span(start)
-        first = max(first, start - FARTHEST)
+        first = _with_dates_before(max(first, start - FARTHEST), days)
         words = message.texts(start, end)
-        if _is_anothers(message, first, start, words[0]):
+        if is_anothers(message, first, start, words[0]):
             continue
         back = not _BACK.isdisjoint(words)
         on = _return_day(message, days, sent, start if back else first)
@@ -71,10 +72,24 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         if on is None and not back and not _is_open(message, start, end, last):
             continue
         return Wanted(on=on)
-    if message.has(_UNTIL) and BUSY.is_in(message) and not STILL.is_in(message):
+    busy = BUSY.first(message) if message.has(_UNTIL) or NO_TRAINING_FOR.is_in(message) else None
+    if busy is not None and not STILL.is_in(message):
+        first = max(message.sentence_span(busy.start)[0], busy.start - FARTHEST)
+        if is_anothers(message, first, busy.start, message.text(busy.start)):
+            return None
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None
+
+
+def _with_dates_before(first: int, days: Sequence[Day]) -> int:
+    """Return where a sentence begins, with the dates right before it, whose points do not end one."""
+    for day in reversed(days):
+        if day.kind == "numbers" and 0 <= first - day.end <= 1:
+            first = max(0, day.start - 1)
+        elif day.kind == "numbers" and day.start < first and first - day.end <= 3:
+            first = day.start
+    return first
 
 
 def _is_ill(message: Message) -> bool:
@@ -82,7 +97,7 @@ def _is_ill(message: Message) -> bool:
     return ILL.is_in(message) and not (ails(message) or NOT_ILL.is_in(message) or OTHER_ILL.is_in(message))
 
 
-def _is_anothers(message: Message, first: int, start: int, word: str) -> bool:
+def is_anothers(message: Message, first: int, start: int, word: str) -> bool:
     """Return whether another person is the one who is away: "my wife is away, so ..."."""
     others = [other.end for other in SOMEBODY_ELSE.find(message, first, start)]
     return bool(others) and _MYSELF.isdisjoint([*message.texts(others[-1], start), word])

@@ -31,9 +31,13 @@ ILL = Pattern(
     (sick|ill|flu|covid|fever) {now}
     in bed with _
     (been|stuck|lying|ill|sick) in bed (since|with|all|for)
-    ^ [{bad}]* {illness} [,|.|!|so|and]* [since|been|in|again|no|cant]
+    ^ [{bad}]* {illness} (,|.|!|so|and|since|been|in|again|no|cant|$)
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
-    off sick|sick leave
+    off sick|sick leave|signed off [sick|work|by]*|throwing up [since|all|everything|today|now]
+    ^ [i|ive|just]* tested positive|feeling [_] , {bad} (cold|flu)
+    (lying|not well ,|unwell ,) in bed
+    [the|man]* (flu|covid) (got|hit|has|caught) me
+    doctor (forbade|forbids|forbid|banned) ..2 (training|train|gym|sport|lifting)
     in [the] hospital
     """,
     have="""
@@ -41,9 +45,9 @@ ILL = Pattern(
         caught|picked up|hit by|struck by|knocked out by|floored by|suffering from
         tested positive for|laid up with
     """,
-    bad=words_of("the a an some really this that bad nasty awful horrible proper"),
+    bad=words_of("the a an some really this that bad nasty awful horrible proper stinking rotten full blown"),
     illness="""
-        flu|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature|migraine attack|shingles
+        flu|grippe|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature|migraine attack|shingles
         bug|stomach bug|tummy bug|sickness bug|virus|norovirus|gastro|food poisoning
         infection|chest infection|throat infection|sinus infection|bronchitis|tonsillitis|pneumonia
     """,
@@ -62,6 +66,7 @@ NOT_ILL = Pattern(
     """
     (not|no longer) (sick|ill)
     was (sick|ill) (last|on|yesterday|over|at the weekend)
+    (that|it|this|pump|set|workout|session) (was|is) [so|really|just|absolutely|pretty|properly]* (sick|ill)
     (flu|cold|covid|bug|fever) [is|has|was] (gone|over|passed|behind)
     over the (flu|cold|bug)
     after [the|my|a] (flu|cold|covid|bug)
@@ -89,11 +94,16 @@ OTHER_ILL = Pattern(
 AWAY = Pattern(
     """
     [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] {away} >({away_for})
+    (im|i am|we are|ill be) {away} $|in (holidays|vacation) >(.|,|!|$)
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
     {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before|{weeks_without})
     [{coming}] {back} [{back_where}]* >({back_when})
     {take} [{how_much}]* [#] {unit} {off}
     {take_a} (a|my|an) [{how_long}]* {a_break} [from|until|till|for|of|next|starting|now]*
+    [{coming}] [can] (train|training|lift|be in) again >(from|on|after|next|#|{weekday})
+    {unit} without [any] (training|gym|the gym|lifting)
+    pausing (for|until|till|now) >(now|#|a|{weekday}|{month}|the)
+    (make|making|do|doing) # (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|break)
     pause (me|my|the|everything|training|it|this|things|all|for|until|till)
     put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
     <!(s|sec|secs|second|seconds|a|with) please? pause please? $
@@ -108,7 +118,7 @@ AWAY = Pattern(
         away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
         out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]|in _
         on [a] (travel|travels|the road|holiday|holidays|vacation|leave|annual leave|parental leave)
-        on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)
+        in (holidays|vacation)|on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)
     """,
     away_for="""
         till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|starting|as of|between
@@ -141,7 +151,7 @@ AWAY = Pattern(
     """,
     unit=words_of("day days week weeks month months fortnight break time pause"),
     off="off|break|away|out|pause|holiday|rest|of rest|from (training|the gym)",
-    take_a="taking|take|need|having|have|want|on|going on|start|starting",
+    take_a="taking|take|need|having|have|want|(on|going on) !(my [_] break)|start|starting",
     how_long="""
         little|short|longer|long|small|proper|much needed|training|complete|full|well earned
     """,
@@ -174,13 +184,23 @@ NOT_OPEN = Pattern(
 )
 
 BUSY = Pattern(
-    "{busy}|no (gym|training)|[on] nights|night (shift|shifts)",
+    """
+    {busy}|no (gym|training|weights|equipment|access)|no chance of [the|any] (gym|training)
+    [on] nights|night (shift|shifts)
+    """,
     busy=words_of(
         """holiday holidays vacation away abroad travelling traveling trip leave off busy
         swamped injured closed"""
     ),
 )
 """Words of no time to train, a pause only beside the day of return."""
+
+NO_TRAINING_FOR = Pattern(
+    "no {training} ....9 for # {unit}|for # {unit} ....9 no {training}",
+    training=words_of("training gym weights equipment"),
+    unit=_UNIT,
+)
+"""No training for a length of time."""
 
 STILL = Pattern(
     """

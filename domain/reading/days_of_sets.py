@@ -6,6 +6,7 @@ Finding days, and telling which date one means, is done elsewhere.
 from collections.abc import Callable, Sequence
 from datetime import date, datetime
 
+from domain.reading.day_contrast import day_of_set_not_today
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -38,6 +39,9 @@ def training_days(
         of_a_plan = moved and day.kind in {"weekday", "day of month", "numbers"}
         return of_a_plan and not has_set(*message.clause_span(day.start))
 
+    told_apart = day_of_set_not_today(message, days)
+    if told_apart is not None:
+        return [told_apart]
     return [day for day in days if not is_planned(day) and is_for_training(message, day, has_set)]
 
 

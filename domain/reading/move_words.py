@@ -22,8 +22,12 @@ MOVE = Pattern(
     """
     {move} [the|my|this|todays|our|it|that|tonights|off|back|up]* ({workout}) [{beside}]*
     {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{weekday})
+    ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)
+    (put|putting) (it|this|that|{the_one}) off
+    {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)
+    (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
     ({workout}) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
-    the? rest [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
+    the? rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
     """,
     move="""
@@ -31,8 +35,10 @@ MOVE = Pattern(
         postpone|postponing|postponed|delay|delaying|put off|putting off
         reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching
     """,
+    keep="leave|leaving|left|save|saving|keep|keeping",
+    the_one="(the|my) (workout|session|training)",
     put_off="""
-        move|moving|shift|shifting|push|pushing
+        move|moving|moved|shift|shifting|shifted|push|pushing|pushed|rescheduled|postponed|delayed
         postpone|postponing|delay|delaying|put off|putting off|reschedule
     """,
     workout=THE_WORKOUT,
@@ -53,15 +59,19 @@ WILL_TRAIN = Pattern(
     """
     {will} ..1 {train}
     (can|could|shall|lets|may) we? (say|make it) >([on] {short_weekday}|tomorrow)
+    (catching up|training|train|going|doing it) >([on] {weekday}|tomorrow)
+    the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)
+    train >(on # ..4 instead)
     (doing|do|train|training) {it} >(tomorrow|on {short_weekday}|{weekday}|instead)
     """,
     will="""
         ill|i will|will|gonna|going to|im|i am|i|gotta|have to|need to|might
         plan to|planning to|want to|wanna|prefer to|id rather|rather|i would|better
-        lets|let me|can i|could i|may i|can we|could we|i can|i could|ok to
+        lets|let me|shall we|can i|could i|may i|can we|could we|i can|i could|ok to
     """,
     train="""
         train [it]|training|workout|work out|lift|gym|hit the (gym|weights)
+        make the (workout|session|training)|say|make it
         do (it|this|that|mine|legs|leg day|the rest|today|todays [_]|my (workout|session))
         do the (workout|session|training|gym)
         doing it|doing (the|my|todays) (workout|session|one)
@@ -75,6 +85,8 @@ WILL_TRAIN = Pattern(
 
 NOT_TODAY = Pattern(
     """
+    too (tired|busy|late|knackered|hot|ill|sore)|(gym|gyms) [is|was] (shut|closed|locked)
+    (stuck at|working) (work|late)|knackered|shattered|today {impossible}
     (cant|cannot|can not|wont|not|no|couldnt|unable) ..5 (today|tonight|todays)
     (cant|cannot|wont) (do|finish) the (rest|remaining)
     today (is|s|wont|doesnt|isnt|not|no|was) [_] {impossible}
@@ -85,6 +97,23 @@ NOT_TODAY = Pattern(
     """,
 )
 """Today is no day to train."""
+
+SHIFT_BY = Pattern(
+    """
+    {shift} [{what}] [back|out] by? (a|one|n:#) (day|days) !(of)
+    """,
+    shift=words_of("push pushing move moving shift shifting delay delaying bump bumping postpone"),
+    what="it|this|that|everything|today|training|things|(the|my|todays) (workout|session|training)",
+)
+"""A workout comes some days later."""
+
+SUITS = Pattern(
+    """
+    (works|work|suits|fits|(would|will) (suit|work|fit)) (me|better|best|for me)
+    (is|would be) (better|easier|best) [for me|than today]
+    """
+)
+"""What is said of the day that suits the client, right after it."""
 
 COMES_AFTER = words_of(
     """, . but so maybe can ill on for do go train it come to and or then rather gonna will is - ; prefer

@@ -1,11 +1,13 @@
 """Moves: this workout, or the rest of it, on another day."""
 
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
+from domain.reading.day_contrast import day_of_set_not_today
 from domain.reading.days import Day
 from domain.reading.message import Message
-from domain.reading.move_words import COMES_AFTER, MOVE, NOT_TODAY, WILL_TRAIN
+from domain.reading.move_words import COMES_AFTER, MOVE, NOT_TODAY, SHIFT_BY, SUITS, WILL_TRAIN
+from domain.reading.patterns import Found
 from domain.reading.wanted import Wanted
 from domain.reading.when import coming_day
 from domain.reading.words import words_of
@@ -24,6 +26,11 @@ _NOT_COMING = words_of("since from due after before yesterday by")
 _BACK = words_of("back until till away")
 _ERRAND = words_of("see the a visit work bed")
 _BESIDE = words_of("the , of")
+_NO_WORKOUT = words_of("rest off doms holiday")
+"""Words after a day that make it no day to train."""
+FARTHEST_SHIFT = 14
+"""By how many days a workout can be shifted."""
+_ASKS_WHETHER = words_of("do should when")
 _PREPOSITIONS = words_of("to for on with up")
 
 
@@ -34,9 +41,17 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
         if _says_move(message, move.start, move.end, coming):
             to = _day_after(message, move.start, coming)
             return Wanted(on=_day_of(message, to, days, sent) if to is not None else None)
+    shift = SHIFT_BY.first(message)
+    if shift is not None:
+        return Wanted(on=sent.date() + timedelta(days=_days_in(message, shift)))
     if not coming:
         return None
-    to = _day_instead(message, coming) or _day_not_today(message, coming) or _day_to_train(message, coming)
+    to = (
+        _day_better(message, coming)
+        or _day_instead(message, coming)
+        or _day_not_today(message, coming)
+        or _day_to_train(message, coming)
+    )
     return Wanted(on=_day_of(message, to, days, sent)) if to is not None else None
 
 
@@ -85,6 +100,17 @@ def _day_after(message: Message, start: int, coming: Sequence[Day]) -> Day | Non
     return next(iter([*following, *coming]), None)
 
 
+def _days_in(message: Message, shift: Found) -> int:
+    """Return by how many days a workout is shifted: "push it back a day"."""
+    value = message.value(shift.parts["n"][0]) if "n" in shift.parts else None
+    return int(value) if value is not None and 1 <= value <= FARTHEST_SHIFT else 1
+
+
+def _day_better(message: Message, coming: Sequence[Day]) -> Day | None:
+    """Return the day that suits the client better: "Friday works better"."""
+    return next((d for d in coming if SUITS.at(message, d.end) is not None), None)
+
+
 def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day that comes instead: "Friday instead"."""
     if "instead" not in message.words:
@@ -96,7 +122,10 @@ def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day that stands alone beside "not today": "can't today, tomorrow"."""
     if not NOT_TODAY.is_in(message):
         return None
+    told_apart = day_of_set_not_today(message, coming)
     for day in coming:
+        if day is told_apart or not _NO_WORKOUT.isdisjoint(message.texts(day.end, day.end + 2)):
+            continue
         before = message.text(day.start - 1)
         if before in {"on", "for", "to", "the"}:
             before = message.text(day.start - 2)
@@ -109,6 +138,8 @@ def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day on which the client will train: "doing it tomorrow"."""
     for will in WILL_TRAIN.find(message):
         start, end = will.start, will.end
+        if message.text(start - 1) in _ASKS_WHETHER:
+            continue
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]
         if not near or (len(near) > 1 and message.text(near[0].end) in {"and", ",", "&"}):

@@ -9,7 +9,10 @@ SKIP = Pattern(
     plainly:(skip|skipped|skipping)
     ended:(drop|dropped|dropping|cut out?|could not ({get_to}|use)|couldnt manage)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
-    {left_out}|{not_done}
+    {left_out}|{not_done}|{not_up_to}|{all_but}
+    (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
+    today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
+    apart:(left|let|leave|leaving|take|taking|took)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
     out:(leave|leaving)
     today:no >(..3 (today|tonight|this time)|_ ..3 , ..4 {not_to_be_had})
@@ -19,16 +22,30 @@ SKIP = Pattern(
         missed out? on?|missing|miss|without the?|passed on|passing on|pass on|bail on|bailed on|bailing on
         omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
-        nix|nixed|axe|axed|forgot [to do]|forgotten
+        nix|nixed|axe|axed|forgot [to do]|forgotten|dodging|dodged|swerving|swerved|bottled|bottling
+        (chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,
     not_done="""
-        didnt ({get_to}|get (round|around) to|get|make it to|reach|finish|touch|even do|bother with)
-        didnt have (time|the time|energy|the energy) for|did not {get_to}|havent done
-        couldnt ({get_to}|use|fit in|face|be bothered with)
-        (cant|wont) do|not doing|not (gonna|going to) do
-        no time [left] for|out of time for|never got (to|round to|around to)|(so|therefore) no
+        (didnt|did not) (get|make it to|come to|even do|have {enough} for)
+        (didnt|did not|couldnt|could not|cant|wont|shant|never|unable to|(wasnt|not|wont be) able to) {get_to}
+        (dont|havent|hadnt) have? [got] {enough} for|havent done
+        (not|wont be|shant be) (doing|touching|gonna do|going to do|getting to)
+        (no|out of) {enough} for|never got (to|round to|around to)|(so|therefore) no
     """,
-    get_to="get to|do|manage",
+    not_up_to="""
+        cba [with|to do|doing]|(cant|couldnt|cannot) be (arsed|bothered|fussed) (with|to do|doing)
+        (not|wasnt) (up to|up for)
+    """,
+    all_but="""
+        (all|everything|done|finished|rest|lot) ..2 (but|except [for]|apart from|bar|minus|save for|without)
+    """,
+    enough="""
+        [the] (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|tonight]
+    """,
+    get_to="""
+        get (to|round to|around to)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
+        squeeze in|come to|make it to
+    """,
     not_to_be_had="broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use",
 )
 """What follows is left out. A named part tells how sure that is: `plainly`, whatever follows; only with "out"
@@ -38,7 +55,11 @@ SKIPPED = Pattern(
     """
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
-    i (leave|left|am leaving) (out|away|off)|(never|didnt) (happened|happen)
+    i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen)
+    leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
+    (will be|have been|got) (skipped|left out|cut|cancelled|dropped|bumped|axed)|cancelled|can wait
+    (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
+    (-|:|=) (no|nope|none|nothing|nada) >(.|!|,|'\n'|$)
     skipped|skip|a miss|dropped|left out|not done|not today|didnt happen|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """
@@ -74,20 +95,34 @@ SKIP_WORKOUT = Pattern(
     (today|tonight) i? {cannot} (come|train|make it|go|do it|be there)
     (come|go|train|can|will|do|make|manage) (today|tonight|tomorrow) [_] not [{to_train}]*
     (giving|give|gave) {this_workout} a miss
+    sit (today|tonight|this one|it) out
+    (have to|must|need to|has to) [be] (cancel|cancelled|skip) [for|it] (today|tonight)
+    today i (have|need|had|must|got) to? (cancel|skip)
+    today i (dont|do not) (train|come|get to the gym|make it|go)
+    i pass for (today|tonight)|no can do (today|tonight)|today is (impossible|not possible)
+    never made it to the gym
     {day_off}|{not_today}
     """,
     cannot="""
         cant|cannot|can not|couldnt|could not|not able to|unable to|(wont|cant|didnt|dont) manage to
         wont|wont be able to|will not|shant|shall not|am not|[im] not going to|not gonna [be able to]
-        dont think i can|dont think ill|not|didnt|did not|never
+        dont think i can|dont think ill|not|didnt|did not|never|(dont|do not) >({train} (today|tonight))
+        too {worn_out} (to|for) >([the] (train|gym|training|workout|session|work out|lift|come|go))
+    """,
+    worn_out="""
+        tired|knackered|busy|late|sore|hungover|exhausted|shattered|ill|drained|wrecked|hot|wiped|stressed
     """,
     train="""
         make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
+        making (it|today|tonight)|manage (it to the gym|training|today)|attend [the] (gym|training|session)
         do (it|today|todays [_]|the workout|my workout|training|the session|gym)
         (do|finish) [any of] the {remaining}
         get to the gym|get (there|in|out|away)|be (there|in|training|coming|at the gym)
-        train|training|come [in]|coming|go|going|lift|lifting|workout|work out|working out
+        the gym
+        train|training !(with|hard|heavy|heavily|{beside_training})
+        come [in]|coming|go|going|lift|lifting|workout|work out|working out
     """,
+    beside_training=words_of("partner partners buddy mate shoes gloves plan"),
     remaining="""
         (rest|remaining) [ones|exercises|sets] !(of the (set|sets|rep|reps))
         [of (it|them|the (workout|session|exercises|plan))]
@@ -96,10 +131,11 @@ SKIP_WORKOUT = Pattern(
         today|tonight|tomorrow|yesterday|now|anymore|this (morning|evening|afternoon|time)|after all
     """,
     workout_time="""
-        gym|training|workout|session|lifting|time to train|time for ([the|a|my] workout|[the] (gym|training))
+        gym|(training|workout|session|lifting) !({beside_training})|time to train
+        time for ([the|a|my] workout|[the] (gym|training))
     """,
     skip="""
-        skip|skipping|skipped|miss|missing|missed|cancel|cancelling|cancelled|ditch|ditching|ditched|drop
+        skip|skipping|skipped|bailing|swerving|miss|missing|missed|cancel|cancelling|cancelled|ditch|ditching|ditched|drop
         bail on|bailing on|bailed on|sit out|sitting out|give up on|pass on|passing on|blow off|blew off
     """,
     workout=THE_WORKOUT,
@@ -115,11 +151,14 @@ SKIP_WORKOUT = Pattern(
     not_today="""
         (todays|today is) [a] (no (from|for) me|no go|no)
         today (isnt|is not|wont be|not) (happening|possible|going to happen|gonna happen)
-        not [happening] today|not feeling it today|(cant|wont|couldnt) today
+        not [happening] (today|tonight)|not feeling it today|(cant|wont|couldnt) today
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
-        gym (is|was) (closed|shut) today?
-        (training|gym|session|workout) (falls|fell) (out|flat|through)
+        (gym|gyms) (is|was) (closed|shut|locked)|(gym|gyms) (closed|shut|locked) >(today|tonight|.|,|!|$)
+        (training|gym|session|workout) ..2 (falls|fell|fall) (out|flat|through)
+        (training|gym|session|workout) [is|was|has been|has to be|had to be|must be]* (cancelled|called off)
+        (training|session|workout) [_] (doesnt|does not|wont|didnt|cant|isnt) (take|taking) place
+        today [the|my] (training|session|workout) is cancelled
     """,
     **WEEKDAY_LISTS,
 )

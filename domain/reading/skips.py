@@ -23,7 +23,9 @@ _BEFORE_A_NUMBER = words_of("at for with : - was x")
 _NO_SET = words_of("because min mins minutes")
 _TODAY = words_of("today tonight")
 _TODAY_OR_PAUSE = words_of("today tonight this ,")
+_AFTER_NO = words_of("today tonight or and , . !") | {""}
 _OUT = words_of("out today")
+_APART = words_of("out away off aside")
 
 FARTHEST_NAME = 6
 """How many tokens after the words for leaving out the name of the exercise can begin."""
@@ -61,7 +63,7 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
         for n in named
         if end <= n.start < min(last, end + FARTHEST_NAME)
         and all(message.value(at) is None for at in range(end, n.start))
-        and not ("today" in skip.parts and n.weak)
+        and not ("today" in skip.parts and n.weak and message.text(n.end) not in _AFTER_NO)
     ]
     if ahead and _small_words(message, end, ahead[0].start):
         farther = [n for n in named if end + FARTHEST_NAME <= n.start < last]
@@ -131,7 +133,9 @@ def _is_left_out(message: Message, skip: Found, name: Named, last: int) -> bool:
     """Return whether what follows the name lets the words mean that it is left out."""
     after = message.texts(name.end, min(last, name.end + WORDS_AFTER))
     if "today" in skip.parts:
-        return not _TODAY_OR_PAUSE.isdisjoint(after)
+        return not after or after[0] in {".", "!"} or not _TODAY_OR_PAUSE.isdisjoint(after)
     if "out" in skip.parts:
         return not _OUT.isdisjoint(after)
+    if "apart" in skip.parts:
+        return not _APART.isdisjoint(after[:1])
     return "ended" not in skip.parts or not after or not _TODAY.isdisjoint(after)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, datetime
 
-from domain.reading.away import find_pause
+from domain.reading.away import find_pause, is_anothers
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.moves import find_move
@@ -65,7 +65,7 @@ def find_wants(
             wants.append("pause")
             on = pause.on
     elsewhere = {"move", "pause"} & set(wants)
-    if not elsewhere and _leaves_out_workout(message, named, in_question, skips):
+    if not elsewhere and _leaves_out_workout(message, named, in_question, skips, used):
         wants.append("skip_workout")
     if STOP.is_in(message):
         wants.append("stop_messages")
@@ -76,7 +76,11 @@ def find_wants(
 
 
 def _leaves_out_workout(
-    message: Message, named: Sequence[Named], in_question: set[int], skips: Sequence[str]
+    message: Message,
+    named: Sequence[Named],
+    in_question: set[int],
+    skips: Sequence[str],
+    used: Sequence[Named],
 ) -> bool:
     """Return whether the whole workout is left out."""
     if not message.has(TODAY_WORDS):
@@ -84,6 +88,10 @@ def _leaves_out_workout(
     for skip in SKIP_WORKOUT.find(message):
         start, end = skip.start, skip.end
         if start in in_question or any(n.start >= start and n.end <= end + 1 and not n.weak for n in named):
+            continue
+        if message.text(start - 1) == "never" or any(0 <= start - n.end <= 1 for n in used):
+            continue
+        if is_anothers(message, message.clause_span(start)[0], start, message.text(start)):
             continue
         if skips and (not message.has(_WHOLE) or message.texts(start, end) == ["not", "today"]):
             continue
