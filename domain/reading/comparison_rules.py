@@ -187,6 +187,7 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         within=(0, MOST_MORE),
         whole=True,
         beside=True,
+        not_after=words_of("no not even"),
         otherwise=Decimal(1),
     ),
     Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True),

@@ -113,7 +113,7 @@ _NOTHING_LIFTED = Pattern(
     """
     {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
     <!(x|for|#) n:# [u:{unit}] {so} {would_not} {even} {budge}
-    <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_there}
+    <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_it}
     <!(x|for|#) n:# [u:{unit}] {so} (stayed|glued|stapled|bolted|nailed|stuck) {there}
     n:# [u:{unit}] but? (it|that) (came|went|moved) (not|nowhere|never) ..2 (floor|rack|chest|up)
     <!(x|for|#) n:# [u:{unit}] ..3 , but? i? just? {cannot} even? {shift} it (>(,|.|!)|$)
@@ -135,7 +135,8 @@ _NOTHING_LIFTED = Pattern(
     """,
     so="[,|but|and|it|the bar|bar|i|just|that|thing|then|so|yeah|was]*",
     even="[even|really|at all|quite|ever|once]*",
-    off_there="(off|from|up from|past|out of) [the|my] (floor|ground|chest|rack|pins|bottom|hole)",
+    off_it="(off|from|up from|past|out of) [the|my] (floor|ground|chest|rack|pins|bottom|hole) {no_number}",
+    no_number="!([,|so|=|thats]* # !(x|for|*|@|/|#|{unit}))",
     there="(on|to) (the|my) (floor|ground|chest|rack|pins)",
     would_not="wouldnt|didnt|did not|would not|wasnt|refused to|wont|doesnt|never",
     budge="""
@@ -154,7 +155,7 @@ EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
     Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
     Rule("rir", _RPE, within=(0, 10), beside=True),
-    Rule("failed on", _FAILED_ON, within=(1, 10**9)),
+    Rule("failed on", _FAILED_ON, within=(1, 50)),
     Rule("no failure", _NO_FAILURE),
     Rule("failure", _FAILURE, not_after=words_of("not no without never didnt")),
     Rule("zero", _NOTHING_LIFTED),

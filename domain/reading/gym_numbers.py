@@ -36,6 +36,20 @@ _MACHINES = (
         ),
     ),
     Other(
+        "what there is",
+        Pattern(
+            """
+            {have} [only|just|the|a|pair|pairs|of|both|some]* # {more} {things} {there}
+            """,
+            more="[s|,|and|or|/|{mass}|#]*",
+            there="(here|at home|available|to choose|lying around|to pick from)",
+            have="have|got|ive|own|there (is|are)|(gym|hotel|they|we) (has|have|had)|only has",
+            things="[{mass}|s|{thing}]*",
+            thing=words_of("dumbbell dumbbells kettlebell kettlebells plate plates one ones db dbs bells"),
+            mass=MASS,
+        ),
+    ),
+    Other(
         "not to be had",
         Pattern(
             """
@@ -118,7 +132,15 @@ _EFFORTS = (
 _WHICH_SETS = (
     Other(
         "some reps of a set",
-        Pattern("(on|in|at|during|of|from|for) [the|my] (last|first|final) # (rep|reps|one|ones)"),
+        Pattern(
+            """
+            (on|in|at|during|of|from|for) [the|my] (last|first|final) # (rep|reps|one|ones)
+            (last|first|final) # [rep|reps|one|ones] [of (them|those|these)] {how}
+            """,
+            how="[so|very|really|pretty|quite|super|a bit|kinda|all]* "
+            "(ugly|slow|hard|tough|grindy|easy|rough|shaky|messy|sloppy|brutal|terrible|awful|cheated|partial"
+            "|partials|assisted|spotted|were|was|felt|barely|grinders|grinder|dodgy|iffy|horrible|painful)",
+        ),
     ),
     Other(
         "a number of sets",

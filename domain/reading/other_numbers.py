@@ -158,6 +158,15 @@ _PEOPLE_AND_THINGS = (
         ),
     ),
     Other(
+        "a score",
+        Pattern(
+            """
+            (tennis|badminton|volleyball|squash|padel|pickleball) ....6 # (set|sets|game|games|match|matches)
+            (lost|won) [all|the|in|both]* # (sets|games|matches)
+            """
+        ),
+    ),
+    Other(
         "so many of so many",
         Pattern("(grandson~|granddaughter~|son~|daughter~|kid~|nephew~|niece~|boy~|girl~) '(' # ')'"),
     ),
@@ -169,6 +178,7 @@ _BODY_WEIGHT = (
         Pattern(
             """
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
+            weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)
             (lost|gained|lose|gain|put on) {about} # {mass}
             (im|i am) # {mass}
             # {mass} ({body}|of me)
@@ -195,7 +205,7 @@ _BODY_WEIGHT = (
         "a body weight",
         Pattern(
             """
-            {body} # [{mass}] (this morning|today|now|currently|before breakfast|on the scale)
+            {body} # [{mass}] (this (morning|am|evening)|today|now|currently|before breakfast|on the scale)
             {body} # [{mass}] >(.|;|'\n')
             """,
             body="body weight|bodyweight|bw",

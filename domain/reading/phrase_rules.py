@@ -25,7 +25,7 @@ _BODY = Pattern("""
     bw|b w|own (weight|body weight|bodyweight)|just me
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)
-    unweighted|weightless|zero added|no load
+    unweighted|weightless|zero added|no load|with nothing [on|added|extra]
     (no|without) [the|a|my|any|extra]* (belt|plate|plates|vest|backpack|rucksack|chain|chains)
     without [it|that] >(,|;|.|#|'\n')|without it? $
     unassisted|no (help|assistance|assist)|without any? (help|assistance|assist|band)

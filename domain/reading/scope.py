@@ -4,11 +4,12 @@ Each rule marks the numbers it speaks of in the message, so that no set is made 
 """
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from domain.reading.gym_numbers import OF_THE_GYM
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.other_numbers import OF_THE_WORLD
+from domain.reading.other_numbers import LIFTED, OF_THE_WORLD
 from domain.reading.other_people import mark_other_people
 from domain.reading.pattern_tables import Table
 from domain.reading.question_spans import questions_in
@@ -50,6 +51,7 @@ def mark_what_is_no_record(
         _mark_plans(message, known)
         _mark_warm_ups(message, named)
         _mark_history(message, known)
+        _mark_odd_decimals(message)
     return questions
 
 
@@ -59,6 +61,19 @@ def _mark_other_numbers(message: Message, known: set[int]) -> None:
         values = [v for at in range(start, end) if (v := message.value(at)) is not None]
         if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
             message.take_numbers(start, end, other.what)
+
+
+def _mark_odd_decimals(message: Message) -> None:
+    """Mark numbers to the hundredth that no plates add up to: "tomatoes are 3,20 now"."""
+    for at in message.numbers(0, len(message.tokens)):
+        value = message.value(at) or Decimal(0)
+        beside = {message.text(at - 1), message.text(at + 1)}
+        if value.as_tuple().exponent == _HUNDREDTHS and value % _SMALLEST_STEP and beside.isdisjoint(LIFTED):
+            message.take_numbers(at, at + 1, "a price")
+
+
+_HUNDREDTHS = -2
+_SMALLEST_STEP = Decimal("0.25")
 
 
 def _mark_plans(message: Message, known: set[int]) -> None:
@@ -96,6 +111,9 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
         first, last = message.sentence_span(start)
         clause_first, clause_last = message.clause_span(start)
         clause_first = max(clause_first, first)
+        if not _ALL_BEFORE.isdisjoint(message.texts(max(first, start - 3), start)):
+            message.take_numbers(first, start, "a warm-up")
+            continue
         if message.text(start - 1) == "(":
             # "60x5 (warm up)" speaks of what stands before the bracket.
             clause_first = max(first, message.clause_span(start - 1)[0])
@@ -110,6 +128,8 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
             message.take_numbers(first, start, "a warm-up")
 
 
+_ALL_BEFORE = frozenset({"all", "both", "were"})
+"""Words that make all that stands before them in a sentence a warm-up: "50x8, 65x4 all warm up"."""
 _THEN = frozenset({"and", "then", "&"})
 
 
