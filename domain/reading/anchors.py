@@ -119,7 +119,7 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
     return None
 
 
-_RIGHT_BESIDE = words_of(": - was were at = for with w / my x today on the of | thing things")
+_RIGHT_BESIDE = words_of(": - was were at = for with w / my x today on the of | thing things one ones")
 
 
 def _beside(message: Message, left: object, right: object) -> bool:

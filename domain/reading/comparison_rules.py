@@ -105,7 +105,7 @@ _ON_TARGET = Pattern(
 _MORE_REPS = Pattern(
     """
     (beat|bettered|topped|beaten|improved) _ ..4 by n:# [{reps}]
-    n:# [more|extra] {reps} [more|extra|up|better] (than|on|over|from|as|compared to|vs) {last}
+    <!(down|minus|lost|dropped|missed) n:# [more|extra] {reps} [more|extra|up|better] (than|on|over|from|as|compared to|vs) {last}
     n:# (more|extra|better|up) [{reps}] (than|on|over|from|as) {last}
     n:# (second|seconds|sec|secs|s) (more|longer|extra|better) (than|on|over|from|as) {last}
     n:# (more|extra) {reps}
@@ -124,6 +124,7 @@ _FEWER_REPS = Pattern(
     """
     [{same_but}] n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
     n:# {reps} (fewer|less|down|short) {not_of_load}
+    (minus|down|lost|dropped) n:# [{reps}] (than|on|from|since|compared to) {last}
     (minus|down) n:# {reps} {not_of_load}
     n:# (short of|below|under) {last} {not_of_load}
     (missed|lost|dropped) n:# {reps} {not_of_load}

@@ -102,6 +102,7 @@ _FAILURE = Pattern(
     nothing in the tank|empty tank|tank was? empty
     (couldnt|could not|cant) [_] ({squeeze}) out? {another} [rep|reps|one|#]
     (not|no) another rep [in me]
+    (not|no) (another|#) rep more
     all out|no more reps in me|went to the limit|absolute max
     <!(grip) gave out
     """,

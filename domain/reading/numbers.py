@@ -69,7 +69,7 @@ _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
 _ONE_COUNTS_BEFORE = words_of(
     """rep repetition kg kilo lb set negative second minute min more fewer less hundred short x in over above
-    below under better shy"""
+    below under better shy left"""
 )
 _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})

@@ -33,7 +33,23 @@ def lower_of_sides(message: Message, quantities: list[Quantity]) -> list[Quantit
             near = len(between) <= 8 and all(
                 w in _SIDE_WORDS
                 or (w in FILLERS and w != "x")
-                or w in {",", "/", "and", "on", "the", "side", "leg", "arm", "with", "but", "only", "&", "-"}
+                or w
+                in {
+                    ",",
+                    "/",
+                    "and",
+                    "on",
+                    "the",
+                    "side",
+                    "leg",
+                    "arm",
+                    "with",
+                    "but",
+                    "only",
+                    "&",
+                    "-",
+                    "for",
+                }
                 for w in between
             )
             if near and len({w[0] for w in sided}) == 2:

@@ -10,7 +10,7 @@ KG_WORDS = words_of("""kg kgs kilo kilos kilogram kilograms kilogramm kilogramme
 LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
 STONE_WORDS = frozenset({"stone", "stones", "st"})
 REP_WORDS = words_of(
-    """rep reps repetition repetitions r step steps repeats repetions repititions repitition wdh resp repos"""
+    """rep reps repetition repetitions r step steps repeats repetions repititions repitition wdh resp repos pieces"""
 )
 SET_WORDS = frozenset({"set", "sets", "series", "rounds"})
 SECOND_WORDS = frozenset({"sec", "secs", "second", "seconds", "sek", "secounds", "secnds"})
@@ -55,7 +55,7 @@ FILLERS = words_of(
 
 RESULT_VERBS = words_of(
     """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched
-    squatted deadlifted rowed curled held repped banged ground squeezed put moved cranked knocked scored"""
+    squatted deadlifted rowed curled held repped banged ground squeezed counted put moved cranked knocked scored"""
 )
 """Verbs whose object is what was done."""
 
