@@ -15,7 +15,7 @@ from domain.reading import read
 from domain.reading.wire import reading_to_json, request_from
 
 FOLDER = Path(__file__).parent
-MEASURED = ("examples", "other_writers", "other_writers_two")
+MEASURED = ("examples", "other_writers", "other_writers_two", "other_writers_three")
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it."""
 
 
