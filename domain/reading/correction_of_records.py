@@ -14,6 +14,8 @@ from domain.reading.correction_words import (
     NO_FIRST,
     NTH_SET,
     POINTING,
+    SORRY,
+    VALUE_AFTER,
 )
 from domain.reading.days import Day
 from domain.reading.message import Message
@@ -37,6 +39,7 @@ def is_of_what_is_recorded(
         or _is_of_all_recorded(message, request, named)
         or is_of_another_day(message, request, named, days)
         or is_said_again_of_another(message, request, named)
+        or _is_sorry_of_a_record(message, request, named)
         or next(claims(message, request, named), None) is not None
     )
 
@@ -91,6 +94,14 @@ def _is_of_all_recorded(message: Message, request: Request, named: Sequence[Name
     names = {name for n in named for name in n.names} or {request.done[-1].exercise}
     count = sum(1 for one in request.done if one.exercise in names)
     return count >= (message.value(found.parts["n"][0]) or 0)
+
+
+def _is_sorry_of_a_record(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether one is sorry for what was told of a recorded exercise: "sorry, rows were with 9s"."""
+    if not SORRY.is_in(message) or len(named) != 1 or len(named[0].names) != 1:
+        return False
+    recorded = any(one.exercise == named[0].names[0] for one in request.done)
+    return recorded and VALUE_AFTER.at(message, named[0].end) is not None
 
 
 def _is_of_a_recorded_day(

@@ -146,6 +146,16 @@ ASKED_FOR = Pattern(
     """,
 )
 """A question that only asks for the correction."""
+SORRY = Pattern("""
+    sorry|oops|whoops|my bad|my mistake|mistake|typo|wrong|misread|miscounted|mistyped|correction|apologies
+""")
+"""What makes a number said of a recorded exercise one that puts it right."""
+VALUE_AFTER = Pattern(
+    "[set|sets|one|ones|today|earlier]* {be} {only} [+|-] #",
+    be="was|were|is|are|should be|shouldve been|should have been",
+    only="[only|just|actually|really|with|at|for|the|in fact|all|both|done]*",
+)
+"""A number said of an exercise right after its name: "were with 9s"."""
 ALL_FEW_ARE = Pattern("""
     all [_] n:# ..3 (were|was|are|be|been|say|read) [at|for|only|just|with|actually|done|the]* [+|-] #
 """)

@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Pattern
+from domain.reading.patterns import Found, Pattern
+from domain.reading.phrase_rules import REPS_UNKNOWN
 from domain.reading.phrases import Mark
 from domain.reading.request import Request
 from domain.reading.resolve import Placed, Resolver
@@ -27,7 +28,8 @@ _DONE_ALONE = Pattern(
     after="it|now|coach|that|one|set|thanks|!|,|.|with that",
 )
 _SMALL = FILLERS | words_of(
-    """with finished completed nailed smashed crushed complete were are both off ticked through sorted"""
+    """with finished completed nailed smashed crushed complete were are both off ticked through sorted though
+    tho but then again sorry unfortunately anyway"""
 )
 """Words that say nothing more beside the name of an exercise that is done."""
 
@@ -43,9 +45,11 @@ def done_without_numbers(
     if questions:
         return []
     done = _DONE.first(message)
-    if done is None:
+    uncounted = REPS_UNKNOWN.first(message)
+    said = done or uncounted
+    if said is None:
         return []
-    at = done.start
+    at = said.start
     exercise: str | None = None
     if _DONE_ALONE.at(message, 0):
         exercise = resolver.exercises.next(resolver.exercises.day(request.sent.date()))
@@ -55,7 +59,7 @@ def done_without_numbers(
             for n in named
             if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1
         ]
-        if near and _says_done(message, near, at):
+        if near and _says_done(message, near, at, uncounted):
             exercise = near[0].names[0]
     if exercise is None:
         return []
@@ -64,8 +68,10 @@ def done_without_numbers(
     )
 
 
-def _says_done(message: Message, near: Sequence[Named], at: int) -> bool:
+def _says_done(message: Message, near: Sequence[Named], at: int, uncounted: Found | None) -> bool:
     inside = {i for n in near for i in range(n.start, n.end)}
+    if uncounted is not None:
+        inside.update(range(uncounted.start, uncounted.end))
     first, last = message.sentence_span(at)
     return all(
         i in inside or message.text(i) in _SMALL or not message.text(i).isalpha() for i in range(first, last)

@@ -142,7 +142,8 @@ class Fold(Numbers):
         if self.drafts and isinstance(self.drafts[-1].amount, Quantity) and mark.kind != "same again":
             # "40 seconds, target met" tells of the set, and is no other one.
             return
-        if mark.kind == "target" and any(isinstance(a, Quantity) for a in (*self.amounts, *self.bare)):
+        told = any(isinstance(a, Quantity) for a in (*self.amounts, *self.bare))
+        if told and mark.kind in {"target", "same all"}:
             return
         if self.load is not None and not self.load_used:
             self.load_used = True

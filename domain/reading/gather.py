@@ -151,10 +151,22 @@ def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
 
 def _is_doubtful(message: Message, group: Group) -> bool:
     """Return whether a question mark stands right after what was said: "80x8?"."""
+    if any(_is_one_or_other(message, item) for item in group.items):
+        return True
     end = group.end
     while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
         end += 1
     return bool(group.items) and message.text(end) == "?"
+
+
+def _is_one_or_other(message: Message, item: Element | Mark) -> bool:
+    """Return whether a number is one of two that it could be: "80x8 or maybe 7"."""
+    at = item.start - 1
+    while message.text(at) in {"maybe", "even", "possibly", "perhaps", "just"}:
+        at -= 1
+    if isinstance(item, Mark) or message.text(at) != "or":
+        return False
+    return message.value(at - 1) is not None or message.value(at - 2) is not None
 
 
 def _unknown_word(message: Message, group: Group) -> str | None:

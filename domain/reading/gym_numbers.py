@@ -36,6 +36,22 @@ _MACHINES = (
         ),
     ),
     Other(
+        "a bar's weight",
+        Pattern(
+            "bar [itself|here|there]* (is|weighs) [only|about|a|just]* # [{mass}] !(x|for|/|#)", mass=MASS
+        ),
+    ),
+    Other(
+        "what there is",
+        Pattern(
+            "{got} [some|finally|just]* new ..2 {things} {more} # {more} {more}",
+            got="(has|have|got|bought|ordered|get|gets|getting)",
+            things=words_of("plates dumbbells kettlebells weights discs bumpers bells bars bands"),
+            more="[,|a|and|or|x|*|:|{mass}|#]*",
+            mass=MASS,
+        ),
+    ),
+    Other(
         "what there is",
         Pattern(
             """

@@ -30,8 +30,17 @@ def joined_groups(groups: Sequence[Group]) -> list[Group]:
                 and (
                     (_only_amount(group) and (_only_load(before) or _only_bare(before)))
                     or (_only_load(group) and _only_amount(before))
+                    or (_only_unknown_load(before) and (_only_amount(group) or _only_bare(group)))
                     or (_is_heavy(before) and _only_bare(group) and not _is_heavy(group))
                 )
+            )
+            or (
+                before is not None
+                and group.named is None
+                and before.items
+                and group.items
+                and _only_unknown_load(group)
+                and (_only_amount(before) or _only_bare(before))
             )
             or (
                 before is not None
@@ -67,6 +76,11 @@ _WHOLE = frozenset(
         "failed on",
     }
 )
+
+
+def _only_unknown_load(group: Group) -> bool:
+    """Return whether a group says only that the load is not known."""
+    return all(isinstance(i, Mark) and i.kind == "unknown load" for i in group.items)
 
 
 def _only_load(group: Group) -> bool:

@@ -70,8 +70,10 @@ _LOAD_UNKNOWN = Pattern(
     ),
     thing=words_of("band bands tube one ones dumbbell dumbbells kettlebell ball loop db dbs"),
 )
-_REPS_UNKNOWN = Pattern("""
-    lost count|didnt count|forgot to count|forgot (the|how many) reps
+REPS_UNKNOWN = Pattern("""
+    lost (count|track) [of the [reps|repetitions]]|stopped counting|forgot counting
+    (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
+    didnt count|forgot to count|forgot (the|how many) reps
     how (many|much) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot)
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
@@ -103,7 +105,7 @@ _LOAD_RULES: tuple[Rule, ...] = (
     Rule("body", _BODY, not_before=words_of("+ plus")),
     Rule("unit unknown", _UNIT_UNKNOWN),
     Rule("unknown load", _LOAD_UNKNOWN),
-    Rule("unknown reps", _REPS_UNKNOWN),
+    Rule("unknown reps", REPS_UNKNOWN),
     Rule("all kg", _ALL_KG),
     Rule("all lb", _ALL_LB),
     Rule("pin", _PIN),

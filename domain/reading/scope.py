@@ -77,7 +77,12 @@ _SMALLEST_STEP = Decimal("0.25")
 
 
 def _mark_plans(message: Message, known: set[int]) -> None:
+    told_before = {at for found in PLAN_AFTER.find(message) for at in range(found.start, found.end)}
     for found in PLAN_BEFORE.find(message):
+        first = message.clause_span(found.start)[0]
+        if found.start in told_before and message.numbers(first, found.start):
+            # "100 was planned, did 95x8" has the plan before the word.
+            continue
         if found.start not in known:
             message.take_numbers(found.end, _end_of_plan(message, found.start, found.end), "a plan")
     for found in PLAN_AFTER.find(message):

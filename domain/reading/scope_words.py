@@ -19,8 +19,11 @@ PLAN_BEFORE = Pattern(
     id (like|love|have|rather)|if (i|we|you)
     (it|sheet|app|program|programme) says|(sheet|app|program|programme) said|says here|on paper
     you (said|wrote|put|told|had|want|wanted|asked|gave)|coach (said|says|wrote)
+    (tip|tips|advice|recommendation|suggestion) (from|of|by)
+    (physio|doctor|doc|therapist|youtube|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
     tomorrow|one day|someday|next (time|week|session|workout|month)|by (christmas|summer|easter|new year)
-"""
+""",
+    has="just|also|has|had|even",
 )
 """What is said before the numbers of a plan."""
 

@@ -55,7 +55,8 @@ FILLERS = words_of(
 
 RESULT_VERBS = words_of(
     """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched
-    squatted deadlifted rowed curled held repped banged ground squeezed counted put moved cranked knocked scored"""
+    squatted deadlifted rowed curled held repped banged ground squeezed counted put moved cranked knocked
+    scored took"""
 )
 """Verbs whose object is what was done."""
 
