@@ -38,6 +38,8 @@ _DAYS = {"d": 1, "w": 7, "f": 14, "m": 30}
 """Days of a length, by the first letter of its unit: day, week, fortnight, month."""
 _BACK = words_of("back home return returning resume resuming restart again")
 _MYSELF = words_of("i im ill we were")
+_GOES_ON = words_of("will wont shall am be back return returning then")
+"""Words after "and" with which the client speaks on of the one who was spoken of before another person."""
 _NO_RETURN = words_of("squat squats my")
 _UNTIL = words_of("till til until back")
 
@@ -75,7 +77,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     busy = BUSY.first(message) if message.has(_UNTIL) or NO_TRAINING_FOR.is_in(message) else None
     if busy is not None and not STILL.is_in(message):
         first = max(message.sentence_span(busy.start)[0], busy.start - FARTHEST)
-        if is_anothers(message, first, busy.start, message.text(busy.start)):
+        word = message.text(busy.start)
+        if word != "no" and is_anothers(message, first, busy.start, word):
             return None
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
@@ -100,6 +103,8 @@ def _is_ill(message: Message) -> bool:
 def is_anothers(message: Message, first: int, start: int, word: str) -> bool:
     """Return whether another person is the one who is away: "my wife is away, so ..."."""
     others = [other.end for other in SOMEBODY_ELSE.find(message, first, start)]
+    if others and message.text(others[-1]) in {"and", ","} and message.text(others[-1] + 1) in _GOES_ON:
+        return False
     return bool(others) and _MYSELF.isdisjoint([*message.texts(others[-1], start), word])
 
 

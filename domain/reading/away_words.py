@@ -16,7 +16,7 @@ _UNTIL = words_of("till til until untill")
 _UNIT = words_of("day days week weeks wk wks month months fortnight fortnights")
 
 LENGTH = Pattern(
-    "(n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !(ago|old|a week|per)",
+    "<!(since) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !(ago|old|a week|per)",
     one="a|one|another|the next|the whole|this whole|a whole",
     some="a couple of|couple of|couple|a few|few|several|some",
     unit=_UNIT,
@@ -32,6 +32,8 @@ ILL = Pattern(
     in bed with _
     (been|stuck|lying|ill|sick) in bed (since|with|all|for)
     ^ [{bad}]* {illness} (,|.|!|so|and|since|been|in|again|no|cant|$)
+    full of cold|^ (ill|sick|poorly) [.|!|again|today]* $
+    (doctor|doc|physio) (says|said) no (training|gym|lifting|sport)
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
     off sick|sick leave|signed off [sick|work|by]*|throwing up [since|all|everything|today|now]
     ^ [i|ive|just]* tested positive|feeling [_] , {bad} (cold|flu)
@@ -42,12 +44,13 @@ ILL = Pattern(
     """,
     have="""
         got|have|ive|has|having|with|w|down with|came down with|coming down with|still|fighting
-        caught|picked up|hit by|struck by|knocked out by|floored by|suffering from
+        caught|catched|picked up|hit by|struck by|knocked out by|floored by|suffering from
         tested positive for|laid up with
     """,
     bad=words_of("the a an some really this that bad nasty awful horrible proper stinking rotten full blown"),
     illness="""
-        flu|grippe|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature|migraine attack|shingles
+        flu|lurgy|grippe|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature
+        migraine attack|shingles
         bug|stomach bug|tummy bug|sickness bug|virus|norovirus|gastro|food poisoning
         infection|chest infection|throat infection|sinus infection|bronchitis|tonsillitis|pneumonia
     """,
@@ -72,6 +75,7 @@ NOT_ILL = Pattern(
     after [the|my|a] (flu|cold|covid|bug)
     recovered|better now|back from|despite
     sick of|home sick|homesick
+    cold (in|out|outside|here)|with a cold '?'
     (sick|ill) (at|just|from) (the (thought|sight)|thinking|watching)
     sick (pump|session|workout|set|gains|pr|track|tune|beat)
     ill (do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish)
@@ -106,7 +110,7 @@ AWAY = Pattern(
     (make|making|do|doing) # (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|break)
     pause (me|my|the|everything|training|it|this|things|all|for|until|till)
     put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
-    <!(s|sec|secs|second|seconds|a|with) please? pause please? $
+    <!(s|sec|secs|second|seconds|minute|minutes|min|mins|a|with) please? pause please? $
     freeze my _
     ^ [{greeting}]* (im|i am|we are|were) away? on [a|my|our] {holiday} [{at_present}] >(.|!|,|so|$)
     (holiday|holidays) [!|:|,] (till|til|until|from|for)
@@ -185,7 +189,8 @@ NOT_OPEN = Pattern(
 
 BUSY = Pattern(
     """
-    {busy}|no (gym|training|weights|equipment|access)|no chance of [the|any] (gym|training)
+    {busy}|no (gym|training|weights|equipment|access|dumbbells|barbell|kit)
+    no chance of [the|any] (gym|training)
     [on] nights|night (shift|shifts)
     """,
     busy=words_of(
@@ -197,7 +202,7 @@ BUSY = Pattern(
 
 NO_TRAINING_FOR = Pattern(
     "no {training} ....9 for # {unit}|for # {unit} ....9 no {training}",
-    training=words_of("training gym weights equipment"),
+    training=words_of("training gym weights equipment dumbbells barbell kit machines"),
     unit=_UNIT,
 )
 """No training for a length of time."""

@@ -51,7 +51,7 @@ MOVE = Pattern(
         the (workout|session|exercises|plan|list)
     """,
     finish=words_of("finish finishing do doing complete continue completing"),
-    remaining="rest|remaining|remainder|other half|second half|others",
+    remaining="rest|remaining|remainder|other (half|exercises|ones)|second half|others",
     **WEEKDAY_LISTS,
 )
 

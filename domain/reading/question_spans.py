@@ -7,6 +7,7 @@ from domain.reading.words import words_of
 _OPENS = Pattern(
     """
     (^|<({before})) !({verb} #) {opening} >({about})
+    (^|<({before})) (tell|ask|let) [the|my] coach
 """,
     before=words_of(
         """. , ! ? : ; ( ) - so and but or coach hi hey ok wondering question btw for please um uh sorry then
@@ -33,7 +34,7 @@ _OPENS = Pattern(
 
 _ASKS = Pattern(
     """
-    isnt|why|whats|any|whether
+    isnt|why|whats|any|whether|(tell|ask|let) [the|my] coach
     what !(a|an|(i|we) did)
     how !(a|an|i|we)
     (should|shall|can|could) !({doing}|feel)

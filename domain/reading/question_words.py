@@ -17,6 +17,8 @@ HELP = Pattern(
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
     (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term}
     (meaning|definition) of _
+    (what is|whats) meant (by|with)|how (am|are) (i|we) supposed to {log}
+    do i [just|have to|need to]* (type|write|put|enter|text|send) ..3 {written}
     (what|which) (format|words)
     [list of|show|what] (command|commands|instructions)
     (need|show|get|please|some|more) help !(with (my|the|form))
@@ -24,7 +26,8 @@ HELP = Pattern(
     am i talking to a (bot|person|human|machine|robot)
     do i just? (type|write|text|send) (it|them|that|this|everything|you)
     i dont (understand|get) [how] (this|the) (bot|thing|app|works)
-    dont know how (this|the bot|it) works
+    [i] dont know how ((this|the bot|it) works|to use (this|you|it|the bot))
+    (whats|what is) a ["] target
     """,
     can=words_of("do can should must shall may to"),
     log="""
@@ -38,17 +41,25 @@ HELP = Pattern(
     term="""
         rir|rpe|amrap|rm|rdl|ohp|bss|emom|doms|pb|pr|personal best|rep range|rep|reps|set|sets|drop (set|sets)
         superset|supersets|dropset|dropsets|warm up|warmup|negative|negatives|lowering only|tempo
-        hold|static hold|deload|failure|to failure|rest day|layoff|stall|double progression|verdict|target
+        hold|static hold|deload|failure|to failure|rest day|layoff|stall|double progression|verdict
     """,
+    written=words_of("kilos kg kgs lb lbs pounds weight weights reps unit units number numbers"),
 )
 
 HISTORY = Pattern(
     """
     (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my)
     what (were|was|are) my ..3 {numbers}
-    (whats|what (is|was)) my {best}
+    (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
+    ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
+    (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
+    (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
+    (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
+    show {history}
     (show|send|give|tell|see|view|look at|pull up|list) ..2 (my|the|me|all) ..3 {log}
     how {have_i} ..4 {got_on} !(right|wrong)
+    (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
+    ^ my last (workout|session) [please|'?'] $|show my _ [_] $
     (have i|am i) (improv~|(got|gotten|getting) (stronger|better)|progress~|made any? progress)
     {my_log} [please|pls|{about} ..8] >('?'|$)
     (tell me|remind me|know|see|remember) what (i|my|we) ..2 {did_or_do}
@@ -61,6 +72,7 @@ HISTORY = Pattern(
     how did !(you|your) _ ..2 go (last|before|yesterday|previous~)
     what (was|were) (the|my) ..2 (weight|weights|load|reps|number|numbers|score) ..8 (last|before|previous~)
     """,
+    history="history|progress|stats|log",
     numbers=words_of(
         """numbers results sets lifts best bests record records pr pb prs pbs weight weights reps last time
         stats score max history"""
@@ -78,14 +90,15 @@ HISTORY = Pattern(
         got on|getting on|progress~|improv~|develop~|look~|come along|coming along|changed
         going|gone|doing|done|trending|moving
     """,
-    my_log="[my] (progress|history|stats)|my (numbers|log)",
+    my_log="[my] (progress|history|stats)|my (numbers|log|bests|prs|pbs)",
     about=words_of("for on of chart graph this last over please pls so"),
     did=words_of("did lifted used got had managed"),
     did_or_do=words_of(
         """did lifted used got had managed hit pressed squatted benched lift do get numbers weight weights"""
     ),
     then="""
-        last|the (last|past)|over|since|lately|recently|on|before|previous~|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday
+        last|the (last|past)|over|since|lately|recently|on|before|previous~|yesterday
+        monday|tuesday|wednesday|thursday|friday|saturday|sunday
     """,
 )
 
@@ -95,7 +108,11 @@ PLAN = Pattern(
     (which|what) {exercise} ..4 {due}
     what (should|shall|do|am|must|can|will) (i|we) [{have_to}|be] {train} [{when} ..8] >('?'|$)
     (whats|what (is|was|are|were)) [the|my|todays|this weeks] {target}
-    (show|send|give|tell|see|list|resend|repeat) ..2 (the|my|todays|me|this|tomorrows|next) ..2 {plan}
+    {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}
+    what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next)
+    what have (i|we) [got|on|to do]* (today|tonight|tomorrow|left|next)|^ next '?' $
+    what {weight} (for|on) _ ..2 (today|tonight|next|now)
+    [i] forgot what (comes|is|was) (next|after)|[i] (cant find|lost|deleted) (my|the) {plan}
     [todays|tomorrows|the|my|next] {the_plan} [for today|today|please|pls] >('?'|please|pls|$)
     what {weight} (do|should|must|shall|am) i ..1 [{have_to}] {beat} [{when} ..8] >('?'|$)
     how many (sets|exercises|more|things|lifts|movements) ..5 {to_do}
@@ -103,16 +120,16 @@ PLAN = Pattern(
     (is|was) (it|today|this|tomorrow) [a|my] ((rest|training|leg|push|pull|gym|workout) day|day off)
     (do|am) i {training} ..2 (today|tomorrow|tonight|next|this)
     (whats|what is) it today|what was (it|next|the plan) (again|today)
-    remind me (whats|what (is|i have|im doing|to do|i need))
+    remind me (whats|what (is|am i|i am|i should|i have|im doing|to do|i need))
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
     (what now|now what) >('?'|$)
-    (have|get) (todays|tomorrows|the) (plan|workout|list|exercises|programme|program) [again|please|pls|,]* ('?'|$)
+    (have|get) (todays|tomorrows|the) {plan} [again|please|pls|,]* ('?'|$)
     what to (beat|do today|do next)|what comes (next|after)
     """,
     left="""
         left|next|remaining|missing|outstanding|today|due|planned|the plan|scheduled|coming up|to do
         on today|up (next|today)|for today|doing (today|tonight)|after (that|this)
-        on the (plan|menu|list|cards|agenda|programme|program|schedule)
+        on (todays|my|the) (plan|menu|list|cards|agenda|programme|program|schedule)
     """,
     exercise=words_of(
         """exercise exercises workout set sets lift lifts session day muscle muscles movement movements"""
@@ -136,6 +153,8 @@ PLAN = Pattern(
     have_to="(need|have|supposed|meant|going) to",
     beat="beat|hit|aim for|go for|do|use|lift|get",
     to_do="left|do i|today|remaining|to (do|go)|are (there|on)|should|for",
+    show="show|send|give|tell|see|list|resend|repeat",
+    different=words_of("a an another less more"),
     training="train|training|have [a] (workout|training|gym|session)|lifting|working out|on",
 )
 
@@ -148,11 +167,12 @@ SMALL_TALK = Pattern(
     did you (see|watch|know|hear|have|catch|sleep)|do you (like|sleep|ever|lift|drink)
     did i mention|guess (what|who)|(can|could|would) you believe|who would have thought
     who (invented|needs|knew|even|does|designed|decided|thought|said|cares|wants|came up)
-    why (do (i|we) (do|even|love|keep)|is (leg|it always|everyone|everything|the gym)|oh why|me)
+    why do (i|we) (do >(this|it|that|these)|even|love|keep)
+    why (is (leg|it always|everyone|everything|the gym)|oh why|me)
     why (are (gyms|people|burpees|lunges)|did i ever? (sign|agree|think|say|eat))
     why does (it|everyone|this) always
     what (a|an) (day|week|session|workout|life|time|set|pump|grind|feeling|relief|beast|mess)
-    isnt (it|that) (great|nice|amazing|cool|funny|lovely|wild|crazy)
+    isnt (it|that) (something|great|nice|amazing|cool|funny|lovely|wild|crazy)
     how (cool|nice|great|good|awesome|crazy|sad|funny) is that|how time flies
     is it (friday|weekend|the weekend|bedtime|christmas|over|beer)|what (day|time) is it
     what is (life|sleep|this life|wrong with (people|me|him))|what am i doing with my life
@@ -175,6 +195,7 @@ NOW_WHAT = Pattern("what now|now what")
 
 OPENS_A_REQUEST = words_of(
     """what whats show send tell give how list remind help explain define which when see meaning progress
-    history my todays plan i dont am resend pull view wats wtf are need who stats"""
+    history my todays plan i dont am resend pull view wats wtf are need who stats
+    is do have hows numbers results"""
 )
 """How what is no question in form begins where it asks for a plan, a history or help: "show my plan"."""

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from domain.reading.away import ails
 from domain.reading.message import Message
+from domain.reading.move_words import WEEKDAY
 from domain.reading.patterns import Found, Pattern
 from domain.reading.question_words import (
     HELP,
@@ -49,13 +50,15 @@ _UNASKED_TOPICS: tuple[tuple[Pattern, Want], ...] = (
 _SENTENCE_ENDS = words_of(". ! ? ;") | {"\n"}
 _PAUSES = _SENTENCE_ENDS | {","}
 _MOVED = frozenset({"move", "pause", "skip_workout", "stop_messages"})
-_TO_MOVE = words_of("tomorrow instead move shift train")
+_TO_MOVE = words_of("tomorrow instead move shift train today todays change") | WEEKDAY
 _ASKING = words_of("do did would will can could should what")
 _ASKING_YOU = words_of("can could would will")
 _YOU = words_of("you u someone")
+_ASKS_WHAT = words_of("what which how why when")
 _BEING = words_of("is was are")
-_THIS = words_of("that this it")
+_THIS = words_of("that this it he she")
 
+LONGEST_TALK = 3
 LONGEST_ANSWERED = 15
 """How many tokens a question has that the client answers at once."""
 
@@ -138,6 +141,8 @@ class _Sentence:
             found = self._first(pattern)
             if found is not None and (self._ends_asking or self._asks_the_bot(found)):
                 return want
+        if self._first(STOP) is not None or self._is_only_talk():
+            return None
         request = self._first(REQUEST)
         if request is not None and not NOT_REQUEST.is_in(self._message, request.start, self._end):
             for_coach = self._is_for_coach(request.start, moved=moved) and self._first(UNDO) is None
@@ -164,12 +169,18 @@ class _Sentence:
         if opening in _BEING:
             return self._ends_asking or (opening == "is" and second in _THIS)
         if opening in _ASKING:
+            if message.text(self._start) in _ASKS_WHAT:
+                return True
             return self._ends_asking or self._opens(at) or (opening in _ASKING_YOU and second in _YOU)
         return not (
             LIKES.at(message, at, self._end)
             and LIKES_IT.is_in(message, at, self._end)
             and TO_TALK.isdisjoint(words)
         )
+
+    def _is_only_talk(self) -> bool:
+        """Return whether the sentence is small talk and too short for more: "you ok?"."""
+        return self._end - self._start <= LONGEST_TALK and self._first(SMALL_TALK) is not None
 
     def _is_of_training(self) -> bool:
         """Return whether what ends with a question mark asks about the training, and is no record."""

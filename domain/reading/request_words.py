@@ -17,10 +17,13 @@ REQUEST = Pattern(
     unsure (if|whether|about|how)
     (wondering|curious) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
     (dont|do not|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
-    no idea (if|whether|why|how to|what to do)
+    no idea (if|whether|why !(but (it|that|i) felt)|how to|what to do)
     (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
-    (is|if|whether|was|are) (that|this|it|those|these|they) ..3 {normal}
+    (is|if|whether|was|are) (that|this|it|those|these|they|he|she) ..3 {normal}
     (my|the|check|checking|check my|on my) form {form_is}
+    why am i not|(id|i would) prefer _ ..3 instead|is # ..3 (ok|okay|enough|too)
+    a? word with you|what am i doing wrong|when (can|could|should) i|(id|wanna|want to) {swap} _ ..3 for
+    would ..6 be (ok|okay|alright|better|fine|possible|too (much|heavy|light))
     form check|(check|look at) my (form|technique|squat|bench|deadlift|video|vid)
     (question|quick question|qq|q) (for|about|:|on|-|,|re)
     (tell|ask|message for|let|pass on to) [the|my] coach
@@ -41,9 +44,10 @@ REQUEST = Pattern(
         swap|change|adjust|replace|make|give|pass|ask|let me know|send my|contact
     """,
     thing="_|#",
+    swap="swap|change|replace|switch|exchange",
     advice="""
         tips|advice|thoughts|idea|ideas|suggestion|suggestions|feedback|opinion|guidance|pointers|cues|input
-        your (advice|opinion|thoughts|input)|a second opinion
+        your (advice|opinion|thoughts|input)|a second opinion|alternative|alternatives
     """,
     like=words_of("like want need love prefer wish"),
     another="""
@@ -60,8 +64,8 @@ REQUEST = Pattern(
     deep="low|deep|far|fast|heavy|i should",
     hoped="ok|okay|alright|normal|fine|right|not (bad|wrong|a problem)",
     normal="""
-        normal|ok|okay|alright|good|fine|right|correct|safe|allowed|enough|good enough|usual|common|expected
-        bad|bad form|wrong|too much|dangerous|weird|a problem|an issue|(supposed|meant) to
+        normal|true|ok|okay|alright|good|fine|right|correct|safe|allowed|enough|good enough|usual|common
+        expected|bad|bad form|wrong|too much|dangerous|weird|a problem|an issue|(supposed|meant) to
     """,
     form_is="ok|okay|check|right|good|please|(look|looks) (ok|right|off|bad)|(feel|feels) (off|wrong|weird)",
     is_it="""

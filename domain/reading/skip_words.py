@@ -34,7 +34,8 @@ SKIP = Pattern(
     """,
     not_up_to="""
         cba [with|to do|doing]|(cant|couldnt|cannot) be (arsed|bothered|fussed) (with|to do|doing)
-        (not|wasnt) (up to|up for)
+        (not|wasnt) (up to|up for|in the mood for)|sacking off|sacked off|sack off
+        (cant|couldnt) >((squat|bench|deadlift|row|curl|press) (today|tonight))
     """,
     all_but="""
         (all|everything|done|finished|rest|lot) ..2 (but|except [for]|apart from|bar|minus|save for|without)
@@ -58,6 +59,7 @@ SKIPPED = Pattern(
     i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen)
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
     (will be|have been|got) (skipped|left out|cut|cancelled|dropped|bumped|axed)|cancelled|can wait
+    (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
     (-|:|=) (no|nope|none|nothing|nada) >(.|!|,|'\n'|$)
     skipped|skip|a miss|dropped|left out|not done|not today|didnt happen|not happening|[will] have to wait
@@ -100,7 +102,8 @@ SKIP_WORKOUT = Pattern(
     today i (have|need|had|must|got) to? (cancel|skip)
     today i (dont|do not) (train|come|get to the gym|make it|go)
     i pass for (today|tonight)|no can do (today|tonight)|today is (impossible|not possible)
-    never made it to the gym
+    never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
+    ^ [i|sorry|but|,]* [have] no (time|motivation|energy) (today|tonight)|today i have no time
     {day_off}|{not_today}
     """,
     cannot="""
@@ -114,7 +117,8 @@ SKIP_WORKOUT = Pattern(
     """,
     train="""
         make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
-        making (it|today|tonight)|manage (it to the gym|training|today)|attend [the] (gym|training|session)
+        making (it|today|tonight)|manage (it to the gym|training|today)
+        attend [the] (gym|training|session|today)
         do (it|today|todays [_]|the workout|my workout|training|the session|gym)
         (do|finish) [any of] the {remaining}
         get to the gym|get (there|in|out|away)|be (there|in|training|coming|at the gym)
