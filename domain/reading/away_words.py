@@ -16,7 +16,10 @@ _UNTIL = words_of("till til until untill")
 _UNIT = words_of("day days week weeks wk wks month months fortnight fortnights")
 
 LENGTH = Pattern(
-    "<!(since) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !(ago|old|a week|per)",
+    """
+    <!(since) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !({counted})
+    """,
+    counted="ago|old|a week|per|to go|(till|until) (my|the)",
     one="a|one|another|the next|the whole|this whole|a whole",
     some="a couple of|couple of|couple|a few|few|several|some",
     unit=_UNIT,
@@ -68,7 +71,7 @@ ILL = Pattern(
 NOT_ILL = Pattern(
     """
     (not|no longer) (sick|ill)
-    was (sick|ill) (last|on|yesterday|over|at the weekend)
+    was ..2 (sick|ill|unwell|poorly|under the weather) (last|on|yesterday|over|at the weekend)
     (that|it|this|pump|set|workout|session) (was|is) [so|really|just|absolutely|pretty|properly]* (sick|ill)
     (flu|cold|covid|bug|fever) [is|has|was] (gone|over|passed|behind)
     over the (flu|cold|bug)
@@ -78,7 +81,9 @@ NOT_ILL = Pattern(
     cold (in|out|outside|here)|with a cold '?'
     (sick|ill) (at|just|from) (the (thought|sight)|thinking|watching)
     sick (pump|session|workout|set|gains|pr|track|tune|beat)
-    ill (do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start|add|use|write|keep|make|finish)
+    ill - _
+    ill [now|still|just|also] (do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start)
+    ill [now|still|just|also] (add|use|write|keep|make|finish)
     """
 )
 """Ill no longer, or not at all: "sick of burpees", "ill do it later"."""

@@ -23,7 +23,7 @@ REQUEST = Pattern(
     (my|the|check|checking|check my|on my) form {form_is}
     why am i not|(id|i would) prefer _ ..3 instead|is # ..3 (ok|okay|enough|too)
     a? word with you|what am i doing wrong|when (can|could|should) i|(id|wanna|want to) {swap} _ ..3 for
-    would ..6 be (ok|okay|alright|better|fine|possible|too (much|heavy|light))
+    would ...6 be (ok|okay|alright|better|fine|possible|too (much|heavy|light))
     form check|(check|look at) my (form|technique|squat|bench|deadlift|video|vid)
     (question|quick question|qq|q) (for|about|:|on|-|,|re)
     (tell|ask|message for|let|pass on to) [the|my] coach

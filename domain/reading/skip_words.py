@@ -123,7 +123,7 @@ SKIP_WORKOUT = Pattern(
         (do|finish) [any of] the {remaining}
         get to the gym|get (there|in|out|away)|be (there|in|training|coming|at the gym)
         the gym
-        train|training !(with|hard|heavy|heavily|{beside_training})
+        train|training !(with|hard|harder|heavier|heavy|heavily|{beside_training})
         come [in]|coming|go|going|lift|lifting|workout|work out|working out
     """,
     beside_training=words_of("partner partners buddy mate shoes gloves plan"),
@@ -158,7 +158,8 @@ SKIP_WORKOUT = Pattern(
         not [happening] (today|tonight)|not feeling it today|(cant|wont|couldnt) today
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
-        (gym|gyms) (is|was) (closed|shut|locked)|(gym|gyms) (closed|shut|locked) >(today|tonight|.|,|!|$)
+        (gym|gyms) (is|was) (closed|shut|locked) !(on|until|till|at)
+        (gym|gyms) (closed|shut|locked) >(today|tonight|.|,|!|$)
         (training|gym|session|workout) ..2 (falls|fell|fall) (out|flat|through)
         (training|gym|session|workout) [is|was|has been|has to be|had to be|must be]* (cancelled|called off)
         (training|session|workout) [_] (doesnt|does not|wont|didnt|cant|isnt) (take|taking) place
