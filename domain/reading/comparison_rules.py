@@ -51,7 +51,9 @@ _UP = Pattern(
 _DOWN = Pattern(
     """
     ({went_down}) [{what}]* n:# [u:{unit}] [less|lighter] [(from|on|than) {last}]
-    n:# [u:{unit}] (lighter|less) weight? than {last}
+    n:# [u:{unit}] (lighter|less weight) than {last}
+    n:# u:{unit} less than {last}
+    n:# less than {last} >(for #|x #|, #)
     n:# u:{unit} (less|lighter|down|off) !(rep|reps)
     """,
     went_down="""
@@ -64,7 +66,7 @@ _DOWN = Pattern(
 _STEP_UP = Pattern("n:# [u:{unit}] (up|heavier) >(for #|x #)", unit=UNIT)
 _STEP_DOWN = Pattern(
     """
-    n:# [u:{unit}] (down|lighter) >(for #|x #)
+    n:# [u:{unit}] (down|lighter|less) >(for #|x #)
     (dropped|drop|dropping) n:# [u:{unit}] !({reps}|x|/) !(for # !({reps}|,|.|and))
     """,
     unit=UNIT,
@@ -127,7 +129,7 @@ _FEWER_REPS = Pattern(
     (minus|down|lost|dropped) n:# [{reps}] (than|on|from|since|compared to) {last}
     (minus|down) n:# {reps} {not_of_load}
     n:# (short of|below|under) {last} {not_of_load}
-    (missed|lost|dropped) n:# {reps} {not_of_load}
+    [{same_but}] (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
     not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
     **_LISTS,
@@ -137,13 +139,14 @@ _SAME_LOAD = Pattern(
     [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
     weight was? the? same [as last time]
     (weight|load) unchanged|no change in weight|unchanged weight
-    same >([for] #)
+    same >([for|,|but|only|just|got|did]* # !(more|fewer|less|{reps} (more|fewer|less)))
     """,
     weight="""
         weight|weights|load|kg|kilos|lbs|poundage|amount|number of kilos
         dumbbell|dumbbells|db|dbs|bell|bells|kettlebell|kettlebells
         pin|stack|plates|bar|height|band|setting|assist|assistance|help|belt
     """,
+    reps=_REPS,
     usual="last (time|week|session|workout)|before|always|usual|yesterday",
 )
 _SAME_SET = Pattern(

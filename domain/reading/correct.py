@@ -52,7 +52,7 @@ def put_right(
     """Return the corrected sets."""
     old = {
         v
-        for said in (*NOT_THIS.find(message), *claims(message, request, named))
+        for said in (list(claims(message, request, named)) or NOT_THIS.find(message))
         if (v := message.value(said.parts["n"][0])) is not None
     }
     denied = [n for n in named if NOT_NAMED.is_in(message, max(0, n.start - 4), n.start)]

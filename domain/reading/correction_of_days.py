@@ -91,6 +91,8 @@ def _is_subject(message: Message, end: int, named: Sequence[Named]) -> bool:
         at -= 1
     if message.text(at) in {"to", "has"}:
         at -= 2
+    if message.text(at) in {"workout", "session", "training"} and message.text(at - 1) == "last":
+        return False
     while at >= 0 and message.text(at) in _WHOLE and message.text(at) not in _IT:
         at -= 1
     if any(n.start <= at < n.end for n in named) or message.text(at) in _IT:

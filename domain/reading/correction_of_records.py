@@ -10,7 +10,7 @@ from domain.reading.correction_words import (
     ALL_FEW_ARE,
     COUNTING,
     INSTEAD,
-    LAST_FEW,
+    LAST_FEW_ARE,
     NO_FIRST,
     NTH_SET,
     POINTING,
@@ -35,7 +35,7 @@ def is_of_what_is_recorded(
         or _is_one_exercise_not_another(message, named)
         or _is_no_and_a_number(message)
         or _is_instead_of_what_is_recorded(message, request, named)
-        or LAST_FEW.is_in(message)
+        or LAST_FEW_ARE.is_in(message)
         or _is_of_all_recorded(message, request, named)
         or is_of_another_day(message, request, named, days)
         or is_said_again_of_another(message, request, named)
@@ -63,7 +63,7 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
     ]
     if len(numbers) > 1 or (not numbers and not message.has(COUNTING)) or len(message.tokens) > 12:
         return False
-    pointed = message.text(named[0].start - 1) in POINTING
+    pointed = not POINTING.isdisjoint(message.texts(max(0, named[0].start - 2), named[0].start))
     return all(_is_full(request, name.names[0], pointed=pointed) for name in named)
 
 

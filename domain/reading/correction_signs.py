@@ -186,11 +186,15 @@ def is_set_again(message: Message, request: Request, groups: Sequence[Group]) ->
 
 def mark_old_numbers(message: Message, request: Request, named: Sequence[Named]) -> None:
     """Mark the numbers that a correction says are not right, and those that tell which set it means."""
-    for claim in list(claims(message, request, named)):
+    told = list(claims(message, request, named))
+    for claim in told:
         message.take(claim.start, claim.end, "what it is not")
     for place in NTH_SET.find(message):
         if "n" in place.parts:
             message.take(place.start, place.end, "which sets")
     for pattern, what in ((LAST_FEW, "which sets"), (ALL_FEW, "which sets"), (OLD_NUMBERS, "what it is not")):
+        if told and pattern is OLD_NUMBERS:
+            # "I typed 11 instead of 12" denies the number that is right.
+            continue
         for found in pattern.find(message):
             message.take(found.start, found.end, what)

@@ -125,8 +125,13 @@ ALL_OF_THEM = Pattern(
 """,
     paired=_PAIRED,
 )
-LAST_FEW = Pattern("the last n:# [set|sets|one|ones] >(were|was|are|should|both|all|need|needs)")
+LAST_FEW = Pattern("last n:# ..1 [set|sets|one|ones] >(were|was|are|should|both|all|need|needs)")
 """The last few recorded sets."""
+LAST_FEW_ARE = Pattern(
+    "last # ..1 [set|sets|one|ones] {be} [at|for|only|just|with|actually|done|the|both|all]* [+|-] #",
+    be="[both|all] (were|was|are|should be|shouldve been|should have been|need to be)",
+)
+"""The same with the number that is right."""
 ALL_FEW = Pattern(
     """
     all of? [the|my|these|those] n:# >(..2 [set|sets|one|ones|of (them|those|these)] {be})

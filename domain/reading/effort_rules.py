@@ -56,7 +56,7 @@ _RPE = Pattern("""
 """)
 _FAILED_ON = Pattern(
     """
-    {failed} [{where}]* [the|my] n:({which}) [rep|reps|one] {no_load}
+    !((lost|missed|dropped) # {rep}) {failed} [{where}]* [the|my] n:({which}) [rep|reps|one] {no_load}
     n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] {went_wrong}
     on the n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] [,|i|it]* (failed|died|got stuck)
     """,
@@ -75,6 +75,7 @@ _FAILED_ON = Pattern(
         wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening
         just died|stalled
     """,
+    rep=_REP,
     which="{ordinal}|# (st|nd|rd|th)|[rep|number] #",
     ordinal=_ANY_ORDINAL,
     late_ordinal=_LATE_ORDINAL,
@@ -152,6 +153,17 @@ _NOTHING_LIFTED = Pattern(
 
 _MISSED = Pattern("missed [the|a] n:# [u:{unit}] (>(,|.|!|but|'\n')|$)", unit=UNIT)
 
+_FAILED_AT = Pattern(
+    """
+    (failed|fail|failing|missed) [at|on|with|the|a|my]* n:# [u:{unit}] {no_reps}
+    n:# [u:{unit}] ,? {no_chance} (>(,|.|!|'\n'|then|but|so)|$)
+    """,
+    unit=UNIT,
+    no_reps="!(x|for|/|rep|reps|th|st|nd|rd|s|sec|secs|second|seconds|#)",
+    no_chance="no (chance|luck|go|way)|nope|not a chance|not happening|didnt happen|wasnt happening",
+)
+"""A load that was not lifted once; a smaller number would be the rep."""
+
 EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
     Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
@@ -161,4 +173,5 @@ EFFORT_RULES: tuple[Rule, ...] = (
     Rule("failure", _FAILURE, not_after=words_of("not no without never didnt")),
     Rule("zero", _NOTHING_LIFTED),
     Rule("zero", _MISSED, within=(20, 10**4)),
+    Rule("zero", _FAILED_AT, within=(51, 10**4)),
 )

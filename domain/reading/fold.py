@@ -104,6 +104,8 @@ class Fold(Numbers):
                     and any(self.known.load_fits(b) for b in self.bare)
                 ):
                     self._unknown()
+            case "unknown reps" if self.load is None and len(self.bare) == 1:
+                self.load, self.load_used = self.bare.pop(), False
             case "each hand":
                 self.each_hand = True
             case "change":

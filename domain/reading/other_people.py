@@ -33,6 +33,13 @@ _SOMEBODY = Pattern(
     does=_DOES,
     also_does=_ALSO_DOES,
 )
+_A_CHILD = Pattern(
+    "my # (year|yr|yo|y) [o|old] [just|only|even|can|could]* {lifts}",
+    lifts=words_of(
+        """did does got hit hits squat squats squatted bench benches benched lift lifts lifted deadlift deadlifts
+        deadlifted curl curls curled press presses pressed managed manages"""
+    ),
+)
 _HE_OR_SHE = Pattern(
     """
     (he|she|they|everyone|someone|somebody|hes|shes) [just|only|even|casually|also|then|easily] {does}
@@ -70,7 +77,7 @@ def mark_other_people(message: Message) -> None:
         if not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
-    for found in _HE_OR_SHE.find(message):
+    for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
         if not _MINE.is_in(message, found.start, found.end):
             _mark(message, found.start, _BACK_TO_ME)
 

@@ -130,7 +130,27 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
             message.take_numbers(end, ahead, "a warm-up")
         else:
             first = _after_last(message, _THEN, clause_first, start)
-            message.take_numbers(first, start, "a warm-up")
+            message.take_numbers(_first_of_ramp(message, first), start, "a warm-up")
+
+
+def _first_of_ramp(message: Message, start: int) -> int:
+    """Return where the lighter sets begin that led up to a warm-up set: "60x10, 80x5 (warm-up)"."""
+    first, _ = message.sentence_span(start)
+    lightest = _load_at(message, start)
+    while start > first and lightest is not None:
+        before = message.clause_span(start - 1)[0]
+        load = _load_at(message, max(before, first))
+        if message.text(start - 1) != "," or load is None or load >= lightest:
+            break
+        start, lightest = max(before, first), load
+    return start
+
+
+def _load_at(message: Message, start: int) -> Decimal | None:
+    """Return the first number of a clause, None where it is no whole set."""
+    _, end = message.clause_span(start)
+    numbers = [at for at in message.numbers(start, end) if not message.taken[at]]
+    return message.value(numbers[0]) if len(numbers) == 2 else None
 
 
 _ALL_BEFORE = frozenset({"all", "both", "were"})

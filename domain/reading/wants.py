@@ -93,6 +93,8 @@ def _leaves_out_workout(
             continue
         if is_anothers(message, message.clause_span(start)[0], start, message.text(start)):
             continue
+        if message.texts(start, end) == ["not", "today"] and "yesterday" in message.texts(start - 2, start):
+            continue
         if skips and (not message.has(_WHOLE) or message.texts(start, end) == ["not", "today"]):
             continue
         if _says_workout(message, start, end, named):
