@@ -124,5 +124,7 @@ def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> Non
         return
     evidence = {**facts_of(found), "switch_to": stored.programme.review.switch_to}
     evidence["can_switch"] = next_programme(draft.state) is not None
-    draft.notice("review", risen=found.risen, rounds=rounds)
+    if draft.message:
+        # Unasked, the client is not told: the coach decides on it, and the day may have had its messages.
+        draft.notice("review", risen=found.risen, rounds=rounds)
     draft.alert("review", None, evidence)
