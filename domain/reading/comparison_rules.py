@@ -107,7 +107,7 @@ _ON_TARGET = Pattern(
 _MORE_REPS = Pattern(
     """
     (beat|bettered|topped|beaten|improved) _ ..4 by n:# [{reps}]
-    <!(down|minus|lost|dropped|missed) n:# [more|extra] {reps} [more|extra|up|better] (than|on|over|from|as|compared to|vs) {last}
+    <!(down|minus|lost|dropped|missed) n:# [more|extra] {reps} [more|extra|up|better] {than} {last}
     n:# (more|extra|better|up) [{reps}] (than|on|over|from|as) {last}
     n:# (second|seconds|sec|secs|s) (more|longer|extra|better) (than|on|over|from|as) {last}
     n:# (more|extra) {reps}
@@ -120,6 +120,7 @@ _MORE_REPS = Pattern(
     one better than {last}
     n:# (more|extra) !({unit}) _ [!({unit}) _] [!({unit}) _] than {last}
     """,
+    than="(than|on|over|from|as|compared to|vs)",
     **_LISTS,
 )
 _FEWER_REPS = Pattern(

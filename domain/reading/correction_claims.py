@@ -10,21 +10,24 @@ from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern
 from domain.reading.request import Request
-from domain.reading.words import KG_WORDS, LB_WORDS
+from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 
 _UNIT = KG_WORDS | LB_WORDS
 _CLAIM = Pattern(
     """
-    {who} {once} {told} {what} n:# [{unit}|rep|reps] [(x|for|/|@|times) #] !(on (the|it|each)|a side|in)
+    ((i|ive) {once} {told}|{who} {once} {recorded}) {what} n:# [{unit}|rep|reps] {more}
     (down|saved|recorded|logged|entered|listed|noted) (as|for|at|with) n:# [{unit}|rep|reps] [(x|for|/|@) #]
-    (says|shows|reads) n:# [{unit}|rep|reps] [(x|for|/|@) #]
+    <!({planner}) (says|shows|reads) n:# [{unit}|rep|reps] [(x|for|/|@) #]
     """,
-    who="i|ive|you|youve|it|that|the app|the bot|app|bot|u",
+    more="[(x|for|/|@|times) #] !(on (the|it|each)|a side|in)",
+    who="you|youve|u|it|the app|the bot|app|bot",
+    recorded="have me|have it|has me|have|has|put|recorded|logged|saved|noted|entered|wrote down",
+    planner=words_of("coach trainer plan program programme sheet he she they"),
     once="[had|have|just|accidentally|first|mistakenly|wrongly|probably|stupidly|originally|earlier]*",
     told="""
         said|say|says|wrote|write|put|typed|told you|told|entered|logged|recorded|noted|texted|sent|sent you
-        reported|shows|have me|have it|has me|have|saved|gave you|claimed
+        reported|saved|gave you|claimed
     """,
     what="[you|it|that|them|down|me|as|at|was|were|in|for|by mistake|by accident|coach|earlier|before|set]*",
     unit=_UNIT,

@@ -15,9 +15,7 @@ _MOST_TOKENS = 18
 _FILLERS = "[actually|really|all|still|already|in fact|both|only|just|done|from|on|of|back|for|meant]*"
 _WAS = Pattern(f"(was|were|is|are|s|its|thats|been|be) {_FILLERS} $")
 """Words right before the day that something was of."""
-_PUT = Pattern(
-    "(put|log|count|record|mark|file|book|save|enter|move) ..6 (under|on|to|for|as|into) [the|for]* $"
-)
+_PUT = Pattern("(put|log|count|record|mark|file|book|save|enter) ..6 (under|on|to|for|as|into) [the|for]* $")
 """Words right before the day that something is to be put on."""
 _DID = Pattern("did ..5 $")
 _SENT_LATE = Pattern("send~|sent|logg~|log|write|wrote|typed|typing|enter~|entry|forgot")

@@ -36,8 +36,8 @@ _SOMEBODY = Pattern(
 _A_CHILD = Pattern(
     "my # (year|yr|yo|y) [o|old] [just|only|even|can|could]* {lifts}",
     lifts=words_of(
-        """did does got hit hits squat squats squatted bench benches benched lift lifts lifted deadlift deadlifts
-        deadlifted curl curls curled press presses pressed managed manages"""
+        """did does got hit hits squat squats squatted bench benches benched lift lifts lifted deadlift
+        deadlifts deadlifted curl curls curled press presses pressed managed manages"""
     ),
 )
 _HE_OR_SHE = Pattern(
