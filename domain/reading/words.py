@@ -10,7 +10,8 @@ KG_WORDS = words_of("""kg kgs kilo kilos kilogram kilograms kilogramm kilogramme
 LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
 STONE_WORDS = frozenset({"stone", "stones", "st"})
 REP_WORDS = words_of(
-    """rep reps repetition repetitions r step steps repeats repetions repititions repitition wdh resp repos pieces"""
+    """rep reps repetition repetitions r step steps repeats repetions
+    repititions repitition wdh resp repos pieces"""
 )
 SET_WORDS = frozenset({"set", "sets", "series", "rounds"})
 SECOND_WORDS = frozenset({"sec", "secs", "second", "seconds", "sek", "secounds", "secnds"})
