@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from domain.reading.body_denials import is_denied, is_not_told
 from domain.reading.body_parts import Part, find_parts
-from domain.reading.body_phrases import FIGURES, HURTS_SOMEWHERE, IT_HURTS, TROUBLES_ME, WENT
+from domain.reading.body_phrases import FIGURES, HURTS_SOMEWHERE, IT_HURTS, OF_A_MUSCLE, TROUBLES_ME, WENT
 from domain.reading.body_scores import is_out_of_ten, own_scores, score_later, score_of, take_score
 from domain.reading.body_spans import parts_of, spans
 from domain.reading.body_words import (
@@ -141,7 +141,7 @@ def _pain_at(
 
 def _of_a_joint(message: Message, at: int, first: int, last: int) -> Callable[[Part], bool]:
     """Return what tells whether the ache of a word is of a joint, and not of a muscle that was trained."""
-    if not {"muscle", "muscles"}.isdisjoint(message.texts(first, last)):
+    if OF_A_MUSCLE.is_in(message, first, last):
         return lambda _part: False
     if message.text(at) in CLICKS and not _with_pain(message, first, last, at):
         return lambda _part: False

@@ -1,10 +1,13 @@
 """Whether a word of pain tells of none: denied, another's, a story's, long past, over, or thought of."""
 
 from domain.reading.body_phrases import (
+    ANSWERED_NO,
     CONDITIONAL,
+    HAD_NONE,
     IF_MY,
     LONG_PAST,
     MAY_I,
+    NO_TO_IT,
     OVER_NOW,
     SOMEBODY_ELSE,
     STORY,
@@ -20,7 +23,7 @@ _NOT_BUT = words_of("only just sure great ideal happy good")
 """Words after "not" that make it no denial."""
 _CANT_BUT = words_of("hurt have feel get really even")
 """Words after "cant" or "dont" that are needed to make it a denial."""
-_NO = words_of("no nope none nil negative nothing")
+_ANY = Pattern("any|pain|no")
 _MINE = words_of("i my ive im me")
 _BUT_MY = Pattern("but my")
 _OVER_REACH = 8
@@ -35,7 +38,7 @@ def is_not_told(message: Message, at: int) -> bool:
 
 def is_denied(message: Message, at: int, start: int) -> bool:
     """Return whether a word is denied in its clause: no pain, did not hurt, pain free, pain: none."""
-    if message.text(at + 1) in _FREE or _is_answered_no(message, at):
+    if message.text(at + 1) in _FREE or is_answered_no(message, at + 1):
         return True
     for i in range(at - 1, max(start, at - 7) - 1, -1):
         text = message.text(i)
@@ -53,12 +56,14 @@ def is_denied(message: Message, at: int, start: int) -> bool:
     return False
 
 
-def _is_answered_no(message: Message, at: int) -> bool:
-    """Return whether a pain is only asked after, and answered with no: "knee pain: none"."""
-    mark = at + 1
-    if message.text(mark) in {":", "?", "-", "="}:
-        mark += 1
-    return message.text(mark) in _NO and message.text(mark + 1) in {"", ".", ",", ";", "!", "\n", ")"}
+def is_answered_no(message: Message, end: int) -> bool:
+    """Return whether what ends before the token `end` is only asked after, and answered with no: "knee pain:
+    none", "any pain? no", "asked about pain, I have none"."""
+    if ANSWERED_NO.at(message, end) is not None:
+        return True
+    first, last = message.sentence_span(end - 1)
+    asked = _ANY.at(message, first) is not None and "?" in message.texts(end, last + 1)
+    return HAD_NONE.is_in(message, end, last) or (asked and NO_TO_IT.at(message, last) is not None)
 
 
 def _is_not_now(message: Message, at: int, first: int, last: int, start: int) -> bool:

@@ -35,6 +35,7 @@ _MOVES = words_of("turn turning turned lift lifting move moving shake nod raise 
 _ENDS = frozenset({"", ".", ",", "!", "\n", ")"})
 _ADDS_SIDE = frozenset({"(", "the", ",", "-", "my"})
 _ENDS_SIDE = _ENDS | {"side", "one", "ones", "sides", "-", "and"}
+_SAID_OF_IT = words_of("is was hurts hurt feels felt has aches flared started")
 _ENDS_HURT = _ENDS | {"side", "leg", "arm", "hand", "foot", "one"}
 _BESIDE = words_of("near by around above below")
 
@@ -154,6 +155,8 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
         close = at < end + 6 or after in {"side", "one"} or message.texts(at - 2, at) == ["on", "the"]
         if not close and not (before == "," and after in _ENDS):
             continue
+        if at == end + 2 and message.texts(end, at) == ["on", "the"] and after in _SAID_OF_IT:
+            return _SIDES.get(text)
         if (
             text in {"left", "right", "both"}
             and ((before in _ADDS_SIDE and after in _ENDS_SIDE) or (before in HURT and after in _ENDS_HURT))

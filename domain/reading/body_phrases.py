@@ -19,6 +19,11 @@ WENT = Pattern(
     (something|it) [has|had] {went} >(me? (in|at|on|around|behind|under|near|deep))
     a (pull|pop|snap|tear|tweak|crunch|strain|stab) >((in|at|behind|under|near) (my|the))
     my [lower|upper] (back|neck|knee|shoulder|hip) [just|has|have] {gave_way} >({where_it_went})
+    felt (my|the|something) ..2 (pull|tear|pop|snap|tweak|give)
+    (twisted|turned|rolled|jammed) >({mine} (ankle|ankles))
+    (twisted|jammed) >({mine} (knee|wrist|elbow|finger|thumb|back|neck))
+    (put|threw|thrown|did|done) >({mine} back (out|in) !(side|front|the rack))
+    locked up >((my|the) {mine} (back|neck|knee|shoulder|hip))
     have it? bad >((at|in|on) (my|the))
     (in|at) the ....3 it has pulled
 """,
@@ -27,6 +32,7 @@ WENT = Pattern(
         pulled sting stings"""
     ),
     gave_way="went out?|gone|gave (out|way)|is out|locked up",
+    mine="[my|the|left|right|lower|upper]*",
     where_it_went="on|in|at|during|again|when|.|,|!|$",
 )
 """Something went somewhere; what tells it ends with the word by which it hurts."""
@@ -46,6 +52,8 @@ IT_HURTS = Pattern(
     very="[really|still|actually]",
 )
 """A sentence that tells nothing else."""
+
+OF_A_MUSCLE = Pattern("<!(not|no|isnt|than) (muscle|muscles)")
 
 FIGURES = Pattern(
     """
@@ -123,9 +131,16 @@ LONG_PAST = Pattern("""
     back in # !(day|days|hour|hours|min|mins|minutes|sec|secs|week|weeks|month|months)
     back then|in the past|old ..2 injury
 """)
+_NO_MORE = (
+    "(no|nope|none|negative|nil|never|nothing|n) >(.|,|;|!|')'|/|'\n'|$|thanks|thank|so far|at all|and)"
+)
+ANSWERED_NO = Pattern("['?'|:|=|-] [no|nope|nah] {no}", no=_NO_MORE)
+NO_TO_IT = Pattern("['?'|,]* [no|nope|nah] {no}", no=_NO_MORE)
+HAD_NONE = Pattern("i (have|had|got|felt) (none|neither|no such)|none of (it|that|them|those|these)")
 CONDITIONAL = Pattern("""
     if|in case|whenever|unless|should i feel|what happens when|does it mean
-    (worried|afraid|scared) (about|that|of)
+    (worried|afraid|scared) (about|that|of|ill|id|i (will|might|would|could|may))
+    what (would|could)|(when|how) (would|should|do|will) (i|you|one) (worry|be worried|know)
     avoid|prevent|preventing|so that|(dont|wouldnt) want|before it
     hope|hoping|supposed to|meant to|will|gonna|going to|might|could
 """)

@@ -87,6 +87,8 @@ PARTS: dict[tuple[str, ...], Place] = {
     ("belly",): "abdomen",
     ("abs",): "abdomen",
     ("core",): "abdomen",
+    ("ab", "muscle"): "abdomen",
+    ("ab", "muscles"): "abdomen",
     ("obliques",): "abdomen",
     ("oblique",): "abdomen",
     ("hip",): "hip",
@@ -139,6 +141,7 @@ PARTS: dict[tuple[str, ...], Place] = {
     ("toes",): "foot",
     ("arch",): "foot",
     ("sole",): "foot",
+    ("plantar",): "foot",
     ("head",): "head",
     ("headache",): "head",
     ("headaches",): "head",
@@ -194,19 +197,21 @@ HURT = words_of(
     swollen swelling swelled twinge twinges twinged twingey throbbing throbs throb sprained sprain
     injured injury agony inflamed niggle niggles niggling niggly jabbing torn tore shooting bothering
     headache headaches migraine backache flared flaring tendinitis tendonitis dislocated nagging unhappy
-    ow ouch ouchie stabby stinging stings sting painfully seized spasm spasms spasming bruised"""
+    ow ouch ouchie stabby stinging stings sting painfully seized spasm spasms spasming bruised pinchy
+    cricked crick irritated jarred splints fasciitis sciatica stubbed"""
 )
 NEEDS_PART = words_of(
     """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled
     swollen swelling swelled throbbing throbs throb sprained sprain injured injury inflamed torn tore
     shooting bothering stab stabs stabbing stabbed flared flaring nagging dislocated twinge twinges
     twinged twingey niggle niggles niggling niggly jabbing agony hurted unhappy straining ow ouch ouchie
-    stabby stinging stings sting seized spasm spasms spasming bruised painfully"""
+    stabby stinging stings sting seized spasm spasms spasming bruised painfully pinchy cricked crick
+    irritated jarred splints fasciitis sciatica stubbed"""
 )
 """Words that tell of pain only beside a part of the body."""
 ACHE = words_of(
     """ache aches achy aching ached achey sore soreness stiff stiffness stiffened tender clicks clicking
-    clicky clicked grumpy cranky creaky screaming"""
+    clicky clicked grumpy cranky creaky screaming grumbling grumbly"""
 )
 """Words that tell of pain in a joint, the neck or the back; in a muscle only with a score."""
 CLICKS = frozenset({"clicks", "clicking", "clicky", "clicked", "creaky"})

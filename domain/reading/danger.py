@@ -9,12 +9,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import islice
 
-from domain.reading.body_denials import is_long_past
+from domain.reading.body_denials import is_answered_no, is_long_past
 from domain.reading.body_parts import find_parts
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.body_words import JOKE_WORDS
 from domain.reading.danger_discounts import (
-    ANSWERED_NO,
     ASKS_IN_GENERAL,
     CHEST_WITH_A_SET,
     COLD_SWEAT,
@@ -164,7 +163,7 @@ def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     """Return whether a sign is denied, another's, long past, a figure of speech or a joke."""
     first, last = message.sentence_span(told.start)
     first, last = max(first, told.start - FARTHEST), max(min(last, told.end + FARTHEST), told.end)
-    if any(_is_denied(message, at) for at in told.keys) or _is_answered_no(message, told):
+    if any(_is_denied(message, at) for at in told.keys) or is_answered_no(message, told.end):
         return True
     if _is_anothers(message, told, first) or is_long_past(message, first, last):
         return True
@@ -241,11 +240,6 @@ def _is_denied(message: Message, at: int) -> bool:
     return False
 
 
-def _is_answered_no(message: Message, told: _Told) -> bool:
-    """Return whether a sign is asked after and answered with no, as on a list: "chest pain: no"."""
-    return ANSWERED_NO.at(message, told.end) is not None
-
-
 def _is_anothers(message: Message, told: _Told, first: int) -> bool:
     """Return whether the sign is another person's, by the words before it, which begin at token `first`."""
     if not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
@@ -278,5 +272,5 @@ def _is_trained_chest(message: Message, told: _Told, first: int, last: int) -> b
         return False
     if CHEST_WITH_A_SET.is_in(message, first, last):
         return True
-    beside = words.difference(message.texts(told.start, told.end))
+    beside = words.difference(message.text(at) for at in told.keys)
     return COLD_SWEAT.isdisjoint(words) and not beside.isdisjoint(TRAINING_NEAR)

@@ -14,8 +14,8 @@ EXERCISE_AFTER = words_of(
 """Words after "chest" that make it an exercise or its muscle."""
 TRAINED_CHEST = Pattern(
     """
-    {trained}
-    {load} ....5 (on|to|against|at|across) [my|the] chest
+    <!(not|no|isnt) {trained}
+    <!(like|heavy) {load} ....5 (on|to|against|at|across) [my|the] chest
     {moves_to} [my|the] chest
     chest [at|with|on] [the|my] (same|usual) (weight|weights|load)
 """,
@@ -37,7 +37,8 @@ TRAINING_NEAR = words_of(
     workout yesterday touch touched pause paused up big wide proud tall"""
 )
 SURELY_CHEST = Pattern("""
-    (feel|feels) ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
+    (feel|feels|felt|like|theres) ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
+    there is ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
     chest [is|was] (pain|pains|hurt|hurts|pressure|tightness)
     (pain|pains|pressure|tightness|presses|pressing) ....2 (in|on|behind) (my|the) (chest|breast)
 """)
@@ -74,10 +75,16 @@ _FIGURE_WAYS: dict[Sign, str] = {
         <!(not) (normal for me|as always|as usual|like always)
         breathing (exercise|technique|pattern|cue)|brace|bracing
     """,
-    "faint": "{asleep}|{fun}|needle|cheese|faint (hope|idea|memory|line|smell)",
+    "faint": """
+        {asleep}|{fun}|(from|with|of) (excitement|joy|happiness)|needle|cheese
+        faint (hope|idea|memory|line|smell)
+    """,
     "heart": "{fun}",
     "head": "headache to|{fun}",
-    "numb": "{asleep}|{fun}|cold|ice|icy|freezing|frozen|winter|snow|gloves|dentist|dental|sat on",
+    "numb": """
+        {asleep}|{fun}|what a (pump|session|workout|set|day)
+        cold|ice|icy|freezing|frozen|winter|snow|gloves|dentist|dental|sat on
+    """,
     "tingling": "excit~|{fun}",
     "control": "{fun}",
     "pop": "{fun}",
@@ -109,12 +116,10 @@ SYMPTOMS = words_of(
     pins needles loss feeling control bladder legs leg arm arms hands hand feet in my the"""
 )
 """Words of a list of symptoms, all of which a "no" at its head denies."""
-ANSWERED_NO = Pattern("""
-    ['?'|:|=|-] (no|nope|none|negative|nil|never|nothing|n) >(.|,|;|!|')'|/|'\n'|$|thanks|thank|so far|at all)
-""")
 THOUGHT_OF = Pattern("""
     if (i|you|my)|in case|what if|would it be|should i ever|wondering what
     article|read (about|that)|reading about|leaflet|checklist|lesson|training course|first aid
+    what (would|could|does|do) $|(when|how) (would|should|do|will) (i|you|one) (worry|be worried|know) ..3 $
     warned|warn|signs (of|like)|(happen|happens) if
     asked:(you asked)
 """)

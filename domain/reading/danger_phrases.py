@@ -8,7 +8,7 @@ from domain.reading.words import words_of
 _LIMB = words_of(
     "arm arms leg legs hand hands foot feet finger fingers limb limbs toes thigh calf forearm face thumb"
 )
-_MY = "[my|the|a|one|both|any|whole|left|right|#|of]*"
+_MY = "[my|the|a|one|both|any|whole|left|right|#|of|half|little|big|ring|index|middle|upper|lower]*"
 _CANNOT = """
     cant even?|cannot|can not|can no|couldnt|could not|wont|no longer|barely|hardly
     unable to|[was] not able to|dont manage to|didnt manage to|struggling to|impossible to
@@ -45,7 +45,7 @@ _NO_BREATH = Pattern(
     (no|bad|too little|so little|little|not enough|hardly any|barely any) air !(con|conditioning)
     breathless that? i? (cant|couldnt|had to|have to|cannot)
     wheezing|gasping|(gasp|gasped|gasps) for (air|breath)
-    suffocating|suffocate|suffocated|suffocates|suffocation
+    asthma attack|suffocating|suffocate|suffocated|suffocates|suffocation
 """,
     cannot=_CANNOT,
     hard=words_of(
@@ -57,23 +57,30 @@ _NO_BREATH = Pattern(
 _BREATHLESS_AT_REST = Pattern(
     """
     {breathless} ....8 {resting}
+    {breathless} ....3 (for|since) ..3 {times}
+    {breathless} ....4 {times} (after|later|now)
+    {times} (after|later) ....6 {breathless}
     {breathless} ....8 (for no reason|not normal|just ..1 ~ing)
     (sitting|resting|lying|still|even) ....5 (out of breath|breathless)
 """,
     breathless="""
-        out of breath|breathless|breathlessness|puffing|winded
+        out of breath|breathless|breathlessness|puffing|winded|panting
         breathing [is|was] (hard|heavy|heavily)
     """,
     resting=words_of(
-        """sitting rest resting still minute minutes min lying walking nothing even hour hours calm stairs
-        talking shoes kitchen shower car bed"""
+        """sit sitting rest resting still lying walking nothing even calm stairs talking shoes kitchen shower
+        car bed"""
     ),
+    times=words_of("minute minutes min mins hour hours hrs"),
 )
 
 _FAINTED = Pattern(
     """
     fainted|fainting|(keeled|keeling) over|lost consciousness|unconscious|syncope|(greyed|greying|grey) out
-    (pass|passed|passing|passes) out !(flyers|the|leaflets)
+    (pass|passed|passing|passes) [clean|right|completely|straight] out !(flyers|the|leaflets)
+    swooned|saw [only|just|everything] black !(_ _)
+    saw black (for|and|before|when|during|at|on)
+    found myself [sitting|lying|back|flat]* ....2 (floor|ground|deck)
     blacked out !(the|my|a)
     (black|blacking) out !(the|my|a|curtains|blinds)
     had a [short|brief|little] blackout
@@ -118,6 +125,7 @@ _CAME_TO = Pattern("""
 _HEAD_AT_ONCE = Pattern(
     """
     {sudden} ....4 head ..1 (hurt|hurts|pain|pains|is hurting)
+    head suddenly ..1 (hurt|hurts|pounds|throbs)
     {sudden} ....7 (head pain|pain ..2 (in|of|at|behind) ....4 head)
     head ....6 (splitting|bursting) (open|apart)
     head ....6 (splitting|bursting) ....3 (sudden|suddenly)
@@ -139,7 +147,7 @@ _NUMB = Pattern(
     """
     {cannot} ..1 feel [anything in] {my} {limb}
     (do not|dont|did not|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
-    {hardly} ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
+    {hardly} more? ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
     feel nothing ..1 (in|on) {my} {limb}
     (dont|cant|cannot|no) (feel|feeling) [anything|nothing] between my legs
     {limb} ..1 (is|are|fell|went|has fallen) asleep ....6 (since|day|days|hour|hours|still|week|weeks)
@@ -157,10 +165,11 @@ _NO_CONTROL = Pattern(
     (lost|losing|lose|loss of|no) ..1 control (of|over|in) {my} {limb}
     {cannot} ..1 (move|control|lift|raise) (my|the|one|his) ..1 {whole_limb}
     {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|hanging)
-    {limb} ....4 ((went|is|gone) limp|gave way and|({will_not}|wouldnt|would not) move)
-    {limb} ....4 ({will_not}|didnt|not|wouldnt|would not) (obey|obeys|obeying)
-    {limb} ({will_not}|didnt|would not) ..1 do what i (tell|want|say)
-    {limb} ....4 {will_not} (close|open|respond|react)
+    {limb} ....4 ((went|is|gone) limp|gave way completely? and)
+    {limb} ....4 ({will_not}|wouldnt|would not) move !({what_is_moved})
+    {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying)
+    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do what i (tell|want|say)
+    {limb} ....6 ({will_not}|dont|do not) (close|open|respond|react)
     {limb} ....4 (did not|didnt|not) (react|respond)
     {limb} ....6 {cannot} control (it|them)
     {cannot} grip anything
@@ -170,6 +179,7 @@ _NO_CONTROL = Pattern(
     will_not=_WILL_NOT,
     my=_MY,
     limb=_LIMB,
+    what_is_moved="on|in|at|for|up|a|the|another|it|that|this|weight|any (weight|more weight)",
     whole_limb=words_of("arm arms leg legs foot feet hand hands finger fingers toes"),
 )
 _LIMB_DRAGS = Pattern("""
@@ -190,7 +200,7 @@ _BLADDER = Pattern(
     (lost|lose|losing|loss of|no) ..1 control (of|over) [my|the] (bladder|pee|wee|urine|bowel|bowels)
     {cannot} ..1 (hold|control|feel) [my|the] (bladder|pee|wee|urine|bowel|bowels|water)
     (lost|no|loss of) (bladder|bowel) control
-    bladder (just went|emptied|gave|control (is|was) gone)
+    bladder ..1 (went|emptied|gave|let go|control (is|was) gone)
     bladder has no control
     ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
     (leak|leaking|leaked) ..1 (urine|pee|wee)
@@ -200,7 +210,7 @@ _BLADDER = Pattern(
 )
 _DARK_URINE = Pattern("""
     passing (dark|brown|blood|red)
-    my water (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
+    (my water|water i pass|water i passed) (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
 """)
 
 PHRASES: Table[Sign] = Table(
@@ -228,7 +238,8 @@ CANNOT_USE = Pattern(
     """
     {cannot} ..3 {use}
     ({will_not}) (go up|bend|move|straighten|lift|take ..1 weight)
-    no weight (on|through)
+    no weight (on|through|possible)
+    cant ..3 (straight|stretch)
     cant at all
 """,
     cannot=_CANNOT,

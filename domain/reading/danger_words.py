@@ -36,7 +36,8 @@ CHEST_STRONG = words_of(
 CHEST_SOFT = words_of(
     """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns presses pressed
     sharp cramp cramping sitting standing elephant stone lies band twinge twinges tighten tightens
-    tightened tightening vice vise clamp clamped rope brick choking suffocating"""
+    tightened tightening vice vise clamp clamped rope brick choking suffocating compressed constricted
+    squashed crushed"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
@@ -71,7 +72,7 @@ DARK = words_of(
 URINE = words_of(
     "urine pee pipi wees wee piss peeing peed weeing urinated urinating pissing pissed urination toilet"
 )
-POPS = words_of("pop popped popping pops snap snapped crack cracked crunch crunched")
+POPS = words_of("pop popped popping pops snap snapped crack cracked crunch crunched bang banged")
 SUDDEN = words_of(
     """sudden suddenly worst thunderclap exploding exploded explosion explosive splitting blinding severe
     massive violent brutal extreme extremely unbearable lightning hammer nowhere instantly"""
