@@ -41,6 +41,12 @@ class Corrected:
     replaces: tuple[int, ...] = ()
     """For each of `sets`, the place in `done` of the set that it puts right."""
 
+    def changes(self, request: Request) -> bool:
+        """Return whether anything recorded comes out otherwise, or has to be asked about."""
+        today = request.sent.date()
+        before = [request.done[at] for at in self.replaces]
+        return bool(self.open) or list(self.sets) != [replace(one, on=one.on or today) for one in before]
+
 
 def put_right(
     message: Message,

@@ -96,7 +96,7 @@ def _read(request: Request, message: Message) -> Reading:
     all_wants: list[Want] = list(wanted.wants)
     if (correcting or is_set_again(message, request, groups)) and not (undo and not quantities):
         fixed = put_right(message, request, groups, named, days if correcting else for_training)
-        if fixed.sets or fixed.open:
+        if (fixed.sets or fixed.open) and (quantities or fixed.changes(request)):
             all_wants = [
                 "correct",
                 *(
