@@ -46,7 +46,8 @@ def numbers_behind(asked: Request) -> set[Decimal]:
     """Return every number that a set of this message may have: said, pointed at, or one step from there."""
     said = {t.value for t in message_of(asked.text).tokens if t.value is not None}
     pointed = {n for each in (*asked.done, *TARGET.values()) for n in (each.load, Decimal(each.amount))}
-    base = said | pointed | {Decimal(0)}
+    # Half a rep is none: 82.5 reps are 82, and others can be counted from there.
+    base = said | pointed | {Decimal(0)} | {Decimal(int(n)) for n in said}
     steps = {a + b for a in base for b in said} | {a - b for a in base for b in said} | {a - 1 for a in base}
     steps |= {a + b for a in steps for b in said} | {a - b for a in steps for b in said}
     wholes = (
