@@ -145,7 +145,7 @@ def _of_a_joint(message: Message, at: int, first: int, last: int) -> Callable[[P
         return lambda _part: False
     if message.text(at) in CLICKS and not _with_pain(message, first, last, at):
         return lambda _part: False
-    return lambda part: part.place in JOINTS and part.word not in MUSCLES
+    return lambda part: part.place in JOINTS | {"abdomen"} and part.word not in MUSCLES
 
 
 def _of_exercise(message: Message, at: int, named: Sequence[Named]) -> list[tuple[Pain, Part | None]]:

@@ -10,10 +10,11 @@ from domain.reading.body_phrases import (
     NO_TO_IT,
     OVER_NOW,
     SOMEBODY_ELSE,
+    STILL,
     STORY,
 )
 from domain.reading.body_spans import spans
-from domain.reading.body_words import NEGATIONS, STILL, UNTIL
+from domain.reading.body_words import NEGATIONS, UNTIL
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
@@ -79,7 +80,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         IF_MY.is_in(message, start, at) and MAY_I.is_in(message, first, at)
     ):
         return True
-    if not STILL.isdisjoint(message.texts(first, last)):
+    if STILL.is_in(message, first, last):
         return False
     return _is_over(message, at, first, last) or is_long_past(message, first, last)
 

@@ -9,7 +9,7 @@ TROUBLES_ME = Pattern(
     (is|are|was|were|been|being) [really|absolutely] giving me ..2 {trouble}
     (gives|gave|giving) me [some|a lot of|a bit of] {trouble}
     (acting|playing|flared|flaring) up
-    (bothers|hurts|stings) me
+    (bothers|hurts|stings|killing|bugging) me !(softly)
 """,
     complaining="acting up|playing up|complaining|in agony|unhappy|screaming",
     trouble=words_of("trouble grief bother jip gyp"),
@@ -37,12 +37,17 @@ WENT = Pattern(
 )
 """Something went somewhere; what tells it ends with the word by which it hurts."""
 
-HURTS_SOMEWHERE = Pattern("""
+HURTS_SOMEWHERE = Pattern(
+    """
     something [in there] (hurt|hurts|pulled|popped|went|is hurting|painful|tore)
     (sharp|bad|nasty|strong|stabbing|shooting|awful|terrible|weird|severe|sudden) (pain|pains)
     <!(does|will|should) it really? (hurt|hurts) (a lot|badly|bad|like hell|when|on|during|doing)
     in [a lot of|so much] pain
-""")
+    i (have|had|got|felt|feel) [some|a bit of|a little|quite]* pain ({then}|$)
+    ^ [some|a bit of|bit of|had]* pain (when|while|during)
+""",
+    then=".|,|!|again|today|when|while|during|after",
+)
 IT_HURTS = Pattern(
     """
     [{ouch}] ((it|that|this) {very} hurts|it {very} hurt) now? [.|!]* $
@@ -101,6 +106,7 @@ SOMEBODY_ELSE = Pattern(
     <!(like) {person} (has|had|was|got|hurt|pulled|strained|tweaked|fainted|passed)
     {kin} (is|are)
     (my|the|a|another|our) [other|old] {of_the_trade}
+    (client|clients|member|members) (before|after|next|beside|behind)
     coach (at|of|in) (the|another)
     he|she|his|her|hers|their|theyre|shes|hes|they
     cat|cats|dog|dogs|horse
@@ -116,7 +122,7 @@ OVER_NOW = Pattern(
     """
     {is_all} ({fine}|chill|alright|healed|cured|happy|sorted) (now|again|today|anymore|though)
     now [its|it is|theyre] ({fine}|all good)
-    (pain|pains|headache|headaches|ache|soreness) [is|are|has] gone
+    (pain|pains|headache|headaches|ache|soreness) [is|are|has]* [completely|totally|all|finally|now]* gone
     no longer|not (any more|anymore)|pain free|painfree|painless
     (went|gone) away|(has|is|are|all) gone|disappeared|vanished
     cleared up|healed|recovered|settled|back to normal|stopped hurting
@@ -137,10 +143,12 @@ _NO_MORE = (
 ANSWERED_NO = Pattern("['?'|:|=|-] [no|nope|nah] {no}", no=_NO_MORE)
 NO_TO_IT = Pattern("['?'|,]* [no|nope|nah] {no}", no=_NO_MORE)
 HAD_NONE = Pattern("i (have|had|got|felt) (none|neither|no such)|none of (it|that|them|those|these)")
+STILL = Pattern("still|worse|<!(never) again")
 CONDITIONAL = Pattern("""
     if|in case|whenever|unless|should i feel|what happens when|does it mean
     (worried|afraid|scared) (about|that|of|ill|id|i (will|might|would|could|may))
     what (would|could)|(when|how) (would|should|do|will) (i|you|one) (worry|be worried|know)
+    (can|could|does|do|will|would) ..3 cause
     avoid|prevent|preventing|so that|(dont|wouldnt) want|before it
     hope|hoping|supposed to|meant to|will|gonna|going to|might|could
 """)

@@ -32,7 +32,9 @@ _SCORE = Pattern(
     ending=".|,|!|')'|;|'\n'|$|or|at (most|worst)|now|when|on (the|a)|i|though|but|and",
 )
 """Scores; one that is "told" comes after the word of pain, and one that is "alone" counts only after it."""
-_TO_SCORE = words_of("at is was a about , : maybe like around now ( still today hurts hurt pain painful")
+_TO_SCORE = words_of(
+    "left right side at is was a about , : maybe like around now ( still today hurts hurt pain painful"
+)
 """Words that may stand between a part and its own score."""
 _OUT_OF = words_of("/ out of on from over")
 _OF_EFFORT = words_of("x rpe effort energy mood form felt motivation sleep reps hard difficulty")

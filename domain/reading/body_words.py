@@ -221,5 +221,4 @@ NEGATIONS = words_of(
     havent hasnt aint didn doesn free cant couldnt minus nil 0 wont ohne deny denies denied"""
 )
 UNTIL = frozenset({"until", "till", "til", "except", "unless"})
-STILL = frozenset({"still", "again", "worse"})
 JOKE_WORDS = words_of("""lol haha hahaha lmao lmfao rofl jk joking kidding hehe hah ha 😂 🤣 💀 ☠ 😆 😹""")

@@ -36,12 +36,14 @@ TRAINING_NEAR = words_of(
     """bench benched benching press presses pressing flies fly flys dip dips pushups push pullover pullovers
     workout yesterday touch touched pause paused up big wide proud tall"""
 )
-SURELY_CHEST = Pattern("""
-    (feel|feels|felt|like|theres) ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
-    there is ....3 (weight|brick|stone|band|elephant) ....2 (on|around) (my|the) chest
+SURELY_CHEST = Pattern(
+    """
+    (feel|feels|felt|like|theres|there is) ....3 {burden} ....2 (on|around) (my|the) chest
     chest [is|was] (pain|pains|hurt|hurts|pressure|tightness)
     (pain|pains|pressure|tightness|presses|pressing) ....2 (in|on|behind) (my|the) (chest|breast)
-""")
+""",
+    burden="weight|brick|stone|band|elephant",
+)
 SHORT_OF_AIR = BREATH | words_of("breaths breathed breathless breathlessness")
 COLD_SWEAT = words_of("sweat sweats sweating sweaty sweated sick jaw arm faint")
 """Words beside a chest that is no trained muscle then."""
@@ -61,6 +63,9 @@ _ASLEEP = """
 """
 _STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
+_WORK = "what a (pump|session|workout|set|day)"
+_JOY = "(from|with|of) (excitement|joy)"
+_TIED = "(wraps|straps|sleeves|belt|shoes) [were|was|is|are] ..1 tight"
 _FIGURE_WAYS: dict[Sign, str] = {
     "chest": """
         off my chest|treasure chest|just kidding
@@ -71,19 +76,17 @@ _FIGURE_WAYS: dict[Sign, str] = {
     "breath": """
         {fun}
         (hold|holding|take|takes|taking|took) my breath
+        nose|mask|belt ..1 tight
         breath of fresh
         <!(not) (normal for me|as always|as usual|like always)
         breathing (exercise|technique|pattern|cue)|brace|bracing
     """,
-    "faint": """
-        {asleep}|{fun}|(from|with|of) (excitement|joy|happiness)|needle|cheese
-        faint (hope|idea|memory|line|smell)
-    """,
+    "faint": "{asleep}|{fun}|{joy}|needle|cheese|faint (hope|idea|memory|line|smell)",
     "heart": "{fun}",
     "head": "headache to|{fun}",
     "numb": """
-        {asleep}|{fun}|what a (pump|session|workout|set|day)
-        cold|ice|icy|freezing|frozen|winter|snow|gloves|dentist|dental|sat on
+        {asleep}|{fun}|{work}|{tied}|sat on
+        cold|ice|icy|freezing|frozen|winter|snow|gloves|dentist|dental
     """,
     "tingling": "excit~|{fun}",
     "control": "{fun}",
@@ -92,7 +95,9 @@ _FIGURE_WAYS: dict[Sign, str] = {
     "bladder": "{fun}|(nearly|almost) ....4 (when|because)",
 }
 FIGURES = {
-    sign: Pattern(f"{{story}}\n{ways}", story=_STORY, fun=_FUN, asleep=_ASLEEP)
+    sign: Pattern(
+        f"{{story}}\n{ways}", story=_STORY, fun=_FUN, asleep=_ASLEEP, work=_WORK, tied=_TIED, joy=_JOY
+    )
     for sign, ways in _FIGURE_WAYS.items()
 }
 """Figures of speech, by the sign that they sound like; of "rest" are those of a limb or a client asleep."""
@@ -130,7 +135,7 @@ IN_GENERAL = words_of("happen happens common cause people everyone anyone often"
 ME = words_of("i my ive im me mine myself")
 SPEAKS_OF_ME = Pattern("""
     i|ive|im|mine|myself
-    <!(to|beside|behind|of|near|opposite|with|at|in|from|on|around|by) (me|my)
+    <!(to|beside|behind|before|after|of|near|opposite|with|at|in|from|on|around|by) (me|my)
 """)
 """The client, and not only as a place: "next to me"."""
 SOMEBODY_FIRST = Pattern(

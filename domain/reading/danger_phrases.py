@@ -38,7 +38,8 @@ _NO_BREATH = Pattern(
     hard to (take|get|draw|catch) ..3 (breath|air)
     (trouble|difficult|difficulty|hard|problem|problems) to? (get|getting|draw|drawing|catch) ..1 (air|breath)
     breathing {is_now} ..2 (hard|difficult|painful|impossible|tough|laboured|labored|shallow)
-    breathing (wont|doesnt|does not|will not|isnt) ..1 (settle|calm|come back|slow|settling|calming)
+    air hunger
+    breathing that? (wont|doesnt|does not|will not|isnt) ..1 {calmer}
     (breath|breathing) [is|was|gets] ..1 short
     (breath|air) (goes|went|is going|is) (away|gone)
     (short|shortness) of (breath|air)
@@ -52,6 +53,7 @@ _NO_BREATH = Pattern(
         """trouble difficult difficulty difficulties struggle struggles struggled struggling hard problem
         problems fighting"""
     ),
+    calmer="settle|calm|come back|slow|stop|settling|calming",
     is_now="is|was|feels|felt|gets|got|has been|became|becomes",
 )
 _BREATHLESS_AT_REST = Pattern(
@@ -65,7 +67,7 @@ _BREATHLESS_AT_REST = Pattern(
 """,
     breathless="""
         out of breath|breathless|breathlessness|puffing|winded|panting
-        breathing [is|was] (hard|heavy|heavily)
+        breathing [is|was] (hard|heavy|heavily)|(heavy|hard) breathing
     """,
     resting=words_of(
         """sit sitting rest resting still lying walking nothing even calm stairs talking shoes kitchen shower
@@ -100,6 +102,7 @@ _FAINT = Pattern(
     faint (feeling|and|after|during|on|in|at|spell)
     [so|that|too] {dizzy} that? i? (fell|almost fell|nearly fell|almost went|had to (lie|sit|hold)|collapsed)
     {dizzy} ....3 (fell over|fell down|fell to|on the floor|collapsed)
+    {dizzy} ....3 (almost|nearly) (fell|dropped|went|down|collapsed)
     saw stars and ..3 (fell|fall|keel|keeled|keeling|down|over)
 """,
     feel="felt|feel|feeling|was|am|im|came over|nearly|almost|close to|to|gonna|get|got|so|very|bit|quite",
@@ -107,7 +110,7 @@ _FAINT = Pattern(
 )
 _EYES_WENT_DARK = Pattern(
     """
-    everything (faded|went fuzzy|got dark)
+    everything (faded|went fuzzy|got dark|went grey|grey)
     tunnel vision|eyes (went|go|got|turned|became|were) (black|dark)
     (went|going|everything|vision|all|became|became all|was|turned|gone) ..1 (black|dark) ....3 {at_once}
     black (before|in front of) my eyes
@@ -119,7 +122,8 @@ _EYES_WENT_DARK = Pattern(
 _CAME_TO = Pattern("""
     (people|they|someone|somebody|partner|spotter|he|she) ..3 (wake|woke|waking) me
     woke up? on the !(sofa|couch|bed|wrong|right|plane|train|bus) _
-    (woke up|came to|came round|came around|next thing i (know|knew|remember)) ....5 (floor|ground|deck)
+    (woke up|came to|came round|came around) ....5 (floor|ground|deck)
+    next thing i (know|knew|remember) ....7 (floor|ground|deck|ceiling)
 """)
 
 _HEAD_AT_ONCE = Pattern(
@@ -148,6 +152,7 @@ _NUMB = Pattern(
     {cannot} ..1 feel [anything in] {my} {limb}
     (do not|dont|did not|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
     {hardly} more? ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
+    (arm|leg|hand|foot) ....8 no (feeling|sensation) !(of|for|like|that)
     feel nothing ..1 (in|on) {my} {limb}
     (dont|cant|cannot|no) (feel|feeling) [anything|nothing] between my legs
     {limb} ..1 (is|are|fell|went|has fallen) asleep ....6 (since|day|days|hour|hours|still|week|weeks)
@@ -167,19 +172,20 @@ _NO_CONTROL = Pattern(
     {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|hanging)
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
     {limb} ....4 ({will_not}|wouldnt|would not) move !({what_is_moved})
-    {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying)
+    {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying|listen)
     {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do what i (tell|want|say)
     {limb} ....6 ({will_not}|dont|do not) (close|open|respond|react)
     {limb} ....4 (did not|didnt|not) (react|respond)
     {limb} ....6 {cannot} control (it|them)
     {cannot} grip anything
+    (arm|leg|hand|foot) ....3 dead and ..1 {cannot}
     (wanted|tried) to (lift|move|raise) my ..1 (arm|leg|hand|foot) ....5 (not|nothing|didnt|wouldnt)
 """,
     cannot=_CANNOT,
     will_not=_WILL_NOT,
     my=_MY,
     limb=_LIMB,
-    what_is_moved="on|in|at|for|up|a|the|another|it|that|this|weight|any (weight|more weight)",
+    what_is_moved=words_of("on in at for up a the another it that this weight any"),
     whole_limb=words_of("arm arms leg legs foot feet hand hands finger fingers toes"),
 )
 _LIMB_DRAGS = Pattern("""
@@ -203,6 +209,8 @@ _BLADDER = Pattern(
     bladder ..1 (went|emptied|gave|let go|control (is|was) gone)
     bladder has no control
     ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
+    {cannot} ..1 (tell|feel|notice) (when|if|that) ..3 (bladder|toilet|pee|wee)
+    (pee|urine|wee) (ran|runs|came|comes|running|coming) ..2 (down|out)
     (leak|leaking|leaked) ..1 (urine|pee|wee)
     incontinent|incontinence
 """,

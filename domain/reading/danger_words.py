@@ -41,7 +41,7 @@ CHEST_SOFT = words_of(
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
-    """arm arms leg legs hand hands foot feet finger fingers limb limbs toes toe thigh calf forearm face
+    """arm arms leg legs hand hands foot foots feet finger fingers limb limbs toes toe thigh calf forearm face
     thumb side shoulder knee wrist groin saddle crotch"""
 )
 HEART_HURT = words_of("tight tightness pressure pain pains stabbing squeezing squeezed cramp burning sharp")
