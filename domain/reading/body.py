@@ -27,6 +27,7 @@ from domain.reading.body_words import (
 )
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
 from domain.reading.request import Pain, Place
 from domain.reading.words import words_of
 
@@ -34,6 +35,7 @@ MOST_WORDS = 24
 """How many words of pain of one message are looked at; nobody needs more to say where it hurts."""
 _TELLING = HURT | ACHE
 _SCORE_SIGNS = frozenset({"/", "out", "on", "of", "from", "over"})
+_PULLED_IT = Pattern("(like|think|thought|guess|if) i pulled it")
 _HURTS = words_of("hurt hurts hurting painful")
 _STILL_IS = words_of("is are was were still really now just always again today")
 _ASKED = words_of("does do did will would should could can may might to")
@@ -129,7 +131,7 @@ def _pain_at(
         sore = _of_a_joint(message, at, first, last)
         mine = [p for p in mine if score is not None or p.start in own or sore(p)]
     elif word == "pulled":
-        reach = 5 if message.text(at - 2) == "it" else 3
+        reach = 9 if _PULLED_IT.at(message, at - 2) else 5 if message.text(at - 2) == "it" else 3
         mine = [p for p in mine if p.start - at in range(8) or at - p.end in range(reach)]
     if mine or word in ACHE:
         return [(Pain(p.place, p.side, own[p.start][1] if p.start in own else score), p) for p in mine]

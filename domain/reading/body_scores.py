@@ -15,6 +15,7 @@ _SCORE = Pattern(
     (pain|ache|soreness|hurt|hurts) [{leading_to}]* [{leading_to}]* told:# !({counted}) [{out_of} #]
     {about} [a|an|at|about] alone:# >({ending})
     (level|score|scale) [of|is|was|:|a] score:#
+    , [a|an] alone:# (perhaps|maybe|probably|or so|i guess|id say|tops)
     a score:# (on|out) [of (ten|ten:#)]
 """,
     out_of="out of|from|of|over",

@@ -176,6 +176,7 @@ _AGAIN = Pattern("""
     (one|#) more set
     an? extra set
     another # (for|x)
+    ^ [and|then|did]* # more # [kg|lb] (for|x)
 """)
 
 COMPARISON_RULES: tuple[Rule, ...] = (

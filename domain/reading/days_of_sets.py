@@ -28,7 +28,7 @@ def training_days(
 
     def has_set(start: int, end: int) -> bool:
         return any(start <= q.start < end for q in quantities) or any(
-            start <= n.start < end and not n.weak for n in named
+            start <= n.start < end and n.names and not n.weak for n in named
         )
 
     moved = wanted.on is not None and not {"move", "pause"}.isdisjoint(wanted.wants)

@@ -131,13 +131,15 @@ def gather(
 
 _OF_EVERY = frozenset({"each", "per", "either", "every"})
 """Words by which a limb is counted: "in each hand", "per leg"."""
+_OF_TRAINING = frozenset({"day", "days", "session", "workout"})
+"""Words after a muscle that make it what was trained, and no exercise: "leg day"."""
 
 
 def _is_no_name(message: Message, name: Named) -> bool:
     """Return whether a weak name is something else here: "my chest", "three in a row"."""
     if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
         return True
-    if message.text(name.start - 1) in _OF_EVERY:
+    if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
         return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
     return mine and (bool(name.names) or message.value(name.end) is None)

@@ -112,7 +112,8 @@ _PACE = (
         "some of those told",
         Pattern(
             """
-            (thereof|whereof|of (which|those|these|them)|including|incl) [the|last|about|only]* #
+            (thereof|whereof|of (which|those|these|them)|including) [the|last|about|only]* #
+            incl [the|last|about|only]* # !(s|x|for|kg|lb|@|#)
             (last|first) # [reps|ones|of them]* [were|was|felt|very|really|a bit|with]* {how}
             """,
             how=REP_ADJECTIVES | words_of("bad messy sloppy assisted help cheated rough awful grinders"),

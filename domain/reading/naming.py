@@ -20,7 +20,7 @@ from domain.reading.exercise_words import (
 from domain.reading.message import Message
 from domain.reading.name_meaning import Meanings
 from domain.reading.name_spelling import Spelling
-from domain.reading.name_stems import joined, stem_of, vocabulary
+from domain.reading.name_stems import Stems, joined, stem_of, vocabulary
 from domain.reading.tokens import WORD
 from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 
@@ -187,6 +187,12 @@ class Names:
                 return True
         return False
 
+    def _is_done_without_load(self, window: Stems, names: tuple[str, ...]) -> bool:
+        """Return whether "bodyweight" before a name outside the plan tells how it was done."""
+        if len(window) < 2 or window[0] not in {"bodyweight", "bw"}:
+            return False
+        return not any(known.name in names for known in self._meanings.known)
+
     def _in_run(self, run: list[tuple[str, int]]) -> list[Named]:
         """Return the names in a run of words that all belong to names, the longest first from the left."""
         found: list[Named] = []
@@ -199,6 +205,8 @@ class Names:
                 if hit is None:
                     continue
                 start, end = run[at][1], run[at + length - 1][1] + 1
+                if self._is_done_without_load(window, hit[0]):
+                    start = run[at + 1][1]
                 if at + length < len(run) and run[at + length][1] == end - 1:
                     continue
                 names, exact = hit

@@ -22,7 +22,7 @@ _FEELINGS = words_of(
 )
 _OF_THE_TRAINING = words_of("workout workouts session training sets numbers results log")
 """Words right beside a day that make it the training's."""
-_OTHER_DOINGS = words_of("played playing play watched visited babysat hosted mowed shovelled rode raced")
+_OTHER_DOINGS = words_of("saw played playing play watched visited babysat hosted mowed shovelled rode raced")
 """What a client did on a day that is not the coach's training."""
 _LOOKS_BACK = Pattern("""
     (that|this|it|those|these|all|both|which) ..1 (was|were|is|are|s) ..1 [on|from|of|for] $
@@ -57,7 +57,7 @@ def _is_of_its_clause(
     """Return whether the clause of a day tells of a set, or of nothing but the training."""
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
-    near = message.texts(max(start, day.start - 2), min(stop, day.end + 2))
+    near = message.texts(max(start, day.start - 2), min(stop, day.end + 3))
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
     if has_set(start, end):

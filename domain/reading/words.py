@@ -63,7 +63,7 @@ RESULT_VERBS = words_of(
 
 PERSON_WORDS = words_of(
     """wife husband brother sister buddy buddies partner mate friend dad father mum mom mother son
-    daughter colleague coworker neighbour neighbor girlfriend boyfriend roommate roomie roomies
+    daughter colleague coworker player neighbour neighbor girlfriend boyfriend roommate roomie roomies
     flatmate cousin uncle aunt grandson granddaughter grandma grandpa gran boss trainer spotter
     flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
     teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
