@@ -142,7 +142,8 @@ def _is_no_name(message: Message, name: Named) -> bool:
     if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
         return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
-    return mine and (bool(name.names) or message.value(name.end) is None)
+    heads = name.exact and message.text(name.end) == ":"
+    return mine and not heads and (bool(name.names) or message.value(name.end) is None)
 
 
 def _tells_the_order(message: Message, before: Named, name: Named) -> bool:

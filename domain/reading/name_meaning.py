@@ -80,6 +80,13 @@ class Meanings:
         for table in (self._exact, self._alias):
             if window in table:
                 return tuple(table[window] if table is self._exact else self._alias_fits(window)), True
+        meant = catalogue_names().get(window)
+        if meant is not None and len(window) > 1 and window[0] == "bodyweight" and stems_of(meant) == window:
+            return (meant,), True
+        if len(window) > 1 and window[0] == "bar":
+            with_a_barbell = self._look_up(("barbell", *window[1:]))
+            if with_a_barbell is not None and any(k.name in with_a_barbell[0] for k in self.known):
+                return with_a_barbell
         stripped = tuple(s for s in window if s not in LOAD_WORDS)
         if not stripped:
             return None

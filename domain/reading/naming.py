@@ -27,7 +27,7 @@ from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 _LONGEST = 6
 _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
-_DONE_ON = frozenset({"on", "with", "at"})
+_DONE_ON = frozenset({"on", "with", "at", "using", "in", "by"})
 _ARTICLES = frozenset({"the", "a", "my"})
 _TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
 """Words before a name that do not make it another exercise's."""

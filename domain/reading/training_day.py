@@ -28,6 +28,7 @@ _LOOKS_BACK = Pattern("""
     (that|this|it|those|these|all|both|which) ..1 (was|were|is|are|s) ..1 [on|from|of|for] $
     (thats|its) [on|from|of|for] $
 """)
+_NUMBER = Pattern("#")
 _ALL = Pattern("(all|both|everything) [on|from|of|for] $")
 """What a clause begins with that says nothing but the day: "all on Monday"."""
 
@@ -38,7 +39,8 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     `has_set(start, end)` tells whether a set or an exercise is named between two tokens.
     """
     before = message.text(day.start - 1)
-    if before in _NOT_OF_A_SET:
+    compared = message.text(day.start - 2) if before == "on" else before
+    if compared in _NOT_OF_A_SET:
         return False
     start, end = message.clause_span(day.start)
     words = set(message.texts(start, end))
@@ -60,10 +62,10 @@ def _is_of_its_clause(
     near = message.texts(max(start, day.start - 2), min(stop, day.end + 3))
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
+    if SOMEBODY_ELSE.is_in(message, start, day.start) and not _NUMBER.is_in(message, start, end):
+        return False
     if has_set(start, end):
         return True
-    if SOMEBODY_ELSE.is_in(message, start, day.start):
-        return False
     others = {*message.texts(start, day.start), *message.texts(day.end, stop)}
     if all(word in _HEADER_WORDS or not word.isalpha() for word in others):
         return True
