@@ -10,6 +10,7 @@ import statistics
 import time
 import warnings
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
@@ -19,6 +20,7 @@ from domain.reading.wire import request_from
 from tests.corpus.rows import Row, got, own_rows
 
 ROUNDS = 5
+MEGABYTE = 1_000_000
 MEASURED = 500
 """How many messages the slower libraries are asked about."""
 
@@ -91,6 +93,9 @@ def main() -> None:
     print(
         f"ours: {len(rows)} messages, median {median:.0f} µs, mean {mean:.0f} µs, {1e6 / mean:,.0f} a second"
     )
+    began = time.perf_counter()
+    read(replace(request_from(rows[0].request), text="bench 80x8, " * (MEGABYTE // 12)))
+    print(f"a megabyte: {(time.perf_counter() - began) * 1e6 / mean:,.0f} times a message")
     whole = [row for row in rows if is_one_whole_set(row)][:MEASURED]
     right, each = share(lambda row: numbers_found(row) == numbers_of(row), whole)
     ours, _ = share(lambda row: got(row)["sets"] == row.gold["sets"], whole)

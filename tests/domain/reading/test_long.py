@@ -1,9 +1,10 @@
-"""Long and odd texts: cut, linear in time, never a traceback."""
+"""Long and odd texts: cut, never a traceback."""
 
-import time
+from dataclasses import replace
 
 import pytest
 
+from domain.reading.tokens import LONGEST
 from tests.domain.reading.build import reading
 
 MEGABYTE = 1_000_000
@@ -28,12 +29,12 @@ MEGABYTE = 1_000_000
         "9" * 50,
     ],
 )
-def test_a_megabyte_of_anything_is_read_in_a_tenth_of_a_second(piece: str) -> None:
+def test_of_a_megabyte_of_anything_only_the_beginning_is_read(piece: str) -> None:
+    """So that its time is that of its beginning; tests/bench measures it."""
     text = piece * (MEGABYTE // len(piece))
-    began = time.perf_counter()
     found = reading(text)
-    assert time.perf_counter() - began < 0.5  # a tenth on an idle core; the rest is for a busy machine
     assert found.cut
+    assert found == replace(reading(text[:LONGEST]), cut=True)
 
 
 @pytest.mark.parametrize(
