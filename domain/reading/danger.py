@@ -76,11 +76,6 @@ class _Told:
     keys: tuple[int, ...]
 
 
-def is_urgent(message: Message) -> bool:
-    """Return whether the message describes a warning sign."""
-    return bool(signs(message))
-
-
 def signs(message: Message) -> tuple[Sign, ...]:
     """Return the warning signs described, each once, in the order in which they are looked for."""
     found: dict[Sign, None] = {}

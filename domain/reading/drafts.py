@@ -10,8 +10,6 @@ from domain.reading.quantities import Quantity
 
 Source = Quantity | Mark | Literal["body", "unknown"] | None
 
-MOST_SETS = 12
-
 
 class Draft(NamedTuple):
     """One set as far as it was said: where its load and its reps come from, and how it was done.

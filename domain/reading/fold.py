@@ -7,7 +7,6 @@ The outcome of each is a `Draft`: what load, how many reps, and what must be ask
 from decimal import Decimal
 
 from domain.reading.drafts import (
-    MOST_SETS,
     Draft,
     is_amount,
     is_remark,
@@ -17,7 +16,7 @@ from domain.reading.fold_numbers import Numbers
 from domain.reading.fold_typed import typed_by_group
 from domain.reading.lowering import is_lowering, stretch_of
 from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
+from domain.reading.quantities import MOST_SETS, Quantity
 
 
 class Fold(Numbers):

@@ -7,7 +7,6 @@ side and changes of what was said before have their own files.
 from decimal import Decimal
 
 from domain.reading.drafts import (
-    MOST_SETS,
     is_amount,
     is_remark,
     one_load,
@@ -19,7 +18,7 @@ from domain.reading.elements import Element
 from domain.reading.fold_changes import Changes
 from domain.reading.fold_pairs import Pairs
 from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
+from domain.reading.quantities import MOST_SETS, Quantity
 
 _APART = frozenset({"name", "then", "and", "gap", "stop", "line"})
 """Joints between numbers of two sets, rather than between a load and its reps."""

@@ -12,10 +12,7 @@ from domain.reading.drafts import (
     whole,
 )
 from domain.reading.fold_state import State
-from domain.reading.quantities import Quantity
-
-_MANY_SETS = 6
-"""Sets above which a number that could be reps as well is asked about: "60 x 10 x 10"."""
+from domain.reading.quantities import FEW_SETS, Quantity
 
 
 class Pairs(State):
@@ -70,7 +67,7 @@ class Pairs(State):
     def _is_so_often(self, first: Quantity, second: Quantity) -> bool:
         """Return whether reps are told with how often they were done: "11 twice"."""
         in_range = self.known.in_range
-        return second.times and second.value <= _MANY_SETS and in_range(first) and not in_range(second)
+        return second.times and second.value <= FEW_SETS and in_range(first) and not in_range(second)
 
     def _can_be_sets(self, q: Quantity) -> bool:
         """Return whether a number before "x" can be a number of sets, as it is no sensible load."""
@@ -217,7 +214,7 @@ class Pairs(State):
         self.load, self.load_used = load, True
         if self.known.in_range(c) and not self.known.in_range(b):
             self._emit(load, c, times=whole(b.value), confirm=b.value > 10)
-        elif c.value > 10 or (c.value > _MANY_SETS and self.known.in_range(c)):
+        elif c.value > 10 or (c.value > FEW_SETS and self.known.in_range(c)):
             self._emit(load, b, confirm=True)
         else:
             self._emit(load, b, times=whole(c.value))

@@ -5,7 +5,6 @@ from typing import Any
 
 from domain.reading.context import Known
 from domain.reading.drafts import (
-    MOST_SETS,
     Draft,
     Source,
     same_mass,
@@ -13,7 +12,7 @@ from domain.reading.drafts import (
 )
 from domain.reading.lowering import Stretch
 from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
+from domain.reading.quantities import MOST_SETS, Quantity
 
 
 class State:
@@ -139,4 +138,5 @@ class State:
             self.load = None
         waiting = [*self.bare, *self.amounts]
         self.bare, self.amounts = [], []
-        self._waiting = waiting
+        for one in waiting:
+            self._emit(None, one, confirm=True)

@@ -10,9 +10,7 @@ from itertools import pairwise
 from domain.reading.context import Known
 from domain.reading.drafts import is_amount
 from domain.reading.elements import Element, Item
-from domain.reading.quantities import Quantity
-
-_MOST_SETS_BEFORE = 6
+from domain.reading.quantities import FEW_SETS, Quantity
 
 
 def typed_by_group(items: Sequence[Item], known: Known) -> list[Item]:
@@ -103,7 +101,7 @@ def _are_sets(before: Element, load: Element, known: Known) -> bool:
         and (load.after_at or said.role == "load")
         and not is_amount(said)
         and sets.role is None
-        and sets.value <= _MOST_SETS_BEFORE
+        and sets.value <= FEW_SETS
         and sets.value % 1 == 0
         and reps.role in {None, "reps"}
         and known.load_fits(sets) is not True

@@ -1,11 +1,10 @@
 """A message in tokens, with what the rules look at: a plain line of its words, sentences, clauses, and marks.
 
-The plain line has each word in lower case, `#` for a number, signs as they are, parted by single spaces; the
-small rules of the other files are patterns over it. A mark on a token tells what took it, or that it is
-no record.
+The plain line has each word in lower case, `#` for a number, signs as they are, and a blank after each of
+them; the small rules of the other files are patterns over it. A mark on a token tells what took it, or that
+it is no record.
 """
 
-import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
@@ -25,8 +24,7 @@ class Message:
     """The tokens of a message and where its sentences and clauses begin.
 
     `line` is the plain line; `starts` the place in it of each token. `sentence` and `clause` number each
-    token's
-    sentence and clause. `taken` has for each token what it became, "" where nothing did.
+    token's sentence and clause. `taken` has for each token what it became, "" where nothing did.
     """
 
     tokens: list[Token]
@@ -37,28 +35,20 @@ class Message:
     clause: list[int]
     taken: list[str] = field(default_factory=list)
     heard: list[tuple[int, int, str]] = field(default_factory=list)
-    _spaced: str | None = None
     _places: dict[str, list[int]] | None = None
-
-    @property
-    def spaced(self) -> str:
-        """The plain line with a blank at its end, as patterns want it."""
-        if self._spaced is None:
-            self._spaced = self.line + " "
-        return self._spaced
 
     @property
     def places(self) -> dict[str, list[int]]:
         """Where each word, sign and `#` of the plain line stands, as tokens."""
         if self._places is None:
             self._places = {}
-            for at, word in enumerate(self.line.split(" ")):
+            for at, word in enumerate(self.line.split(" ")[:-1]):
                 self._places.setdefault(word, []).append(at)
         return self._places
 
     def place(self, at: int) -> int:
         """Return where a token begins in the plain line; past its end for the token after the last."""
-        return self.starts[at] if at < len(self.starts) else len(self.line) + 1
+        return self.starts[at] if at < len(self.starts) else len(self.line)
 
     def tokens_of(self, start: int, end: int) -> tuple[int, int]:
         """Return the first token and the one after the last of a stretch of the plain line."""
@@ -67,11 +57,6 @@ class Message:
     def at(self, place: int) -> int:
         """Return the index of the token at a place in the plain line."""
         return bisect_right(self.starts, place) - 1
-
-    def span(self, match: re.Match[str], group: int | str = 0) -> tuple[int, int]:
-        """Return the first token of a match and the one after its last."""
-        start, end = match.span(group)
-        return self.at(start), self.at(max(start, end - 1)) + 1
 
     def text(self, at: int) -> str:
         """Return the text of a token, "" outside the message."""
@@ -97,13 +82,6 @@ class Message:
         for at in self.numbers(start, end):
             if not self.taken[at]:
                 self.take(at, at + 1, became)
-
-    def find(self, pattern: re.Pattern[str]) -> Iterator[tuple[re.Match[str], int, int]]:
-        """Return each match of a pattern over the plain line, with its first token and the one after its
-        last."""
-        for match in pattern.finditer(self.line):
-            first, after = self.span(match)
-            yield match, first, after
 
     def has(self, triggers: frozenset[str]) -> bool:
         """Return whether any of the words is said."""
@@ -159,7 +137,7 @@ def message_of(text: str) -> Message:
             clause_now += 1
     return Message(
         tokens=tokens,
-        line=" ".join(pieces),
+        line="".join(f"{piece} " for piece in pieces),
         starts=starts,
         words=frozenset(pieces),
         sentence=sentence,

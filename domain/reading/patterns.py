@@ -96,7 +96,7 @@ class Pattern:
         return sorted(at for word in said for at in places[word] if start <= at < end)
 
     def _at(self, message: Message, at: int, stop: int) -> Found | None:
-        match = self._begins.match(message.spaced, message.starts[at], stop)
+        match = self._begins.match(message.line, message.starts[at], stop)
         if match is None:
             return None
         parts = {

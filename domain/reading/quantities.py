@@ -25,6 +25,11 @@ Role = Literal["load", "reps", "sets", "seconds", "pair", "plates"]
 """What a number is a number of; "pair" is "30s", which can be a pair of dumbbells or seconds."""
 
 
+MOST_SETS = 12
+FEW_SETS = 6
+"""As many sets of one exercise are usual; a number before "x" that is no more can be one of sets."""
+
+
 class Quantity(NamedTuple):
     """A number of the message with the words that tell what it is, from token `start` to before `end`."""
 
@@ -240,10 +245,9 @@ def _label_before(message: Message, at: int) -> Role | None:
         return "load"
     if label in REP_WORDS:
         return "reps"
-    return "sets" if label in SET_WORDS and (message.value(at) or 0) <= _MOST_SETS else None
+    return "sets" if label in SET_WORDS and (message.value(at) or 0) <= MOST_SETS else None
 
 
-_MOST_SETS = 12
 _TELLS_LABEL = frozenset({":", "=", "was", "were", "is", "are"})
 _OTHER_LABEL = words_of("body my same last few more without no own any added extra with")
 

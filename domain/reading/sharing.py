@@ -14,6 +14,7 @@ from domain.reading.elements import Element, Item
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
+from domain.reading.quantities import FEW_SETS
 from domain.reading.tokens import LINE
 from domain.reading.words import words_of
 
@@ -31,7 +32,7 @@ AROUND = 1.5
 ACROSS = 3.0
 CLOSE = 1.0
 FOLLOWS = 0.2
-UNLIKELY = 2.0
+UNLIKELY = 1.0
 """What each oddity costs; only their order counts. The house's own choice."""
 
 
@@ -149,7 +150,7 @@ def _tail_cost(message: Message, start: int, end: int) -> float:
 
 def _oddity(items: Sequence[Item], known: Known) -> float:
     """Return what it costs that the numbers are no usual ones for the exercise."""
-    return UNLIKELY / 2 * sum(_is_odd(item, known) for item in items if isinstance(item, Element))
+    return UNLIKELY * sum(_is_odd(item, known) for item in items if isinstance(item, Element))
 
 
 def _is_odd(item: Element, known: Known) -> bool:
@@ -168,9 +169,6 @@ def _is_odd(item: Element, known: Known) -> bool:
     return len(quantities) == 1 and not known.reps_fit(first) and known.load_fits(first) is False
 
 
-_MOST_SETS = 6
-
-
 def _can_be_sets(item: Item) -> bool:
     """Return whether two numbers can be sets and reps without their load: "3x8"."""
     return (
@@ -178,7 +176,7 @@ def _can_be_sets(item: Item) -> bool:
         and len(item.quantities) == 2
         and item.joints[1] == "x"
         and item.quantities[0].role is None
-        and item.quantities[0].value <= _MOST_SETS
+        and item.quantities[0].value <= FEW_SETS
     )
 
 
