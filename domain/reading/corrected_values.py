@@ -9,7 +9,7 @@ from domain.reading.context import HEAVIEST, LIGHTEST, MOST_REPS, Known, day_of
 from domain.reading.elements import Element
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
-from domain.reading.request import OpenSet, Request
+from domain.reading.request import OpenSet, Request, Slot
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
 
@@ -169,7 +169,7 @@ def _with_amount(one: TrainingSet, q: Quantity, known: Known) -> TrainingSet:
     return replace(one, reps=int(q.value), lowering_only=one.lowering_only or q.lowering)
 
 
-def opened(one: TrainingSet, request: Request, asks: tuple[str, ...], *, drop_load: bool = False) -> OpenSet:
+def opened(one: TrainingSet, request: Request, asks: tuple[Slot, ...], *, drop_load: bool = False) -> OpenSet:
     """Return a recorded set as an open one that asks for `asks`, without a load that no longer holds."""
     return OpenSet(
         exercise=None if "exercise" in asks else one.exercise,
@@ -182,5 +182,5 @@ def opened(one: TrainingSet, request: Request, asks: tuple[str, ...], *, drop_lo
         to_failure=one.to_failure,
         rir=one.rir,
         on=one.on or request.sent.date(),
-        asks=asks,  # type: ignore[arg-type] # literals of the callers
+        asks=asks,
     )

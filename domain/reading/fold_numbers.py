@@ -283,16 +283,16 @@ class Numbers(Changes, Pairs):
                         (len(self.drafts) - 1, Mark("rir", right.start, right.end, Decimal(10) - right.value))
                     )
             elif first.value <= 10 and first.value == int(first.value) and joints[1] == "x":
-                self._drop_waiting()
+                self._ask_about_waiting()
                 self.load, self.load_used = right, True
                 self._emit(right, second, times=whole(first.value))
             else:
-                self._drop_waiting()
+                self._ask_about_waiting()
                 self.load, self.load_used = right, True
                 self._emit(right, first)
                 self._emit(right, second)
         else:
-            self._drop_waiting()
+            self._ask_about_waiting()
             self.load, self.load_used = right, True
             for one in left:
                 self._emit(right, one)

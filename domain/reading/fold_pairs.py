@@ -163,7 +163,7 @@ class Pairs(State):
             ):
                 self._load_then_sets(a, b, c)
             elif c.role in {"load", "pair"} or (a.role is None and self._load_is_last(a, c)):
-                self._drop_waiting()
+                self._ask_about_waiting()
                 self.load, self.load_used = c, True
                 self._emit(c, b, times=whole(a.value))
             else:
@@ -175,14 +175,14 @@ class Pairs(State):
                 or (not known.reps_fit(c))
                 or (known.load_fits(c) and known.load_fits(a) is False)
             ):
-                self._drop_waiting()
+                self._ask_about_waiting()
                 self.load, self.load_used = c, True
                 self._emit(c, b, times=whole(a.value))
                 return
             self._list(q, joints)
             return
         if joints[2] == "x" and joints[1] in {"", ":", "for", "-"}:
-            self._drop_waiting()
+            self._ask_about_waiting()
             self.load, self.load_used = a, False
             if known.load_fits(a) is False and a.role is None:
                 self._emit(a, c, confirm=True)
@@ -210,7 +210,7 @@ class Pairs(State):
 
     def _load_then_sets(self, load: Quantity, b: Quantity, c: Quantity) -> None:
         """Take "80x8x3": eight reps three times, unless the plan's range says the other way round."""
-        self._drop_waiting()
+        self._ask_about_waiting()
         self.load, self.load_used = load, True
         if self.known.in_range(c) and not self.known.in_range(b):
             self._emit(load, c, times=whole(b.value), confirm=b.value > 10)

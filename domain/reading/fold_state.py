@@ -126,13 +126,13 @@ class State:
         if isinstance(self.load, Quantity) and not self.load_used and same_mass(self.load, load):
             load = load if load.unit == self.known.request.unit else self.load
             self.load = None
-        self._drop_waiting()
+        self._ask_about_waiting()
         self.load, self.load_used = load, True
         for amount in amounts:
             self._emit(load, amount)
 
-    def _drop_waiting(self) -> None:
-        """Settle what still waits before a whole set: reps without a load take the load that now comes."""
+    def _ask_about_waiting(self) -> None:
+        """Ask about what still waits when a whole set comes: a load for its reps, reps for their load."""
         if self.load is not None and not self.load_used:
             self._emit(self.load, None)
             self.load = None

@@ -8,53 +8,38 @@ from domain.reading.phrases import Mark
 
 
 def joined_groups(groups: Sequence[Group]) -> list[Group]:
-    """Join a load and its reps that stand in two sentences, where no name stands between them."""
+    """Join a group that goes on from the one before to it."""
     kept: list[Group] = []
     for group in groups:
-        before = kept[-1] if kept else None
-        if (
-            (
-                before is not None
-                and group.named is None
-                and group.items
-                and isinstance(group.items[0], Mark)
-                and group.items[0].kind == "change"
-            )
-            or (
-                before is not None
-                and group.named is None
-                and group.pointer is None
-                and not group.again
-                and before.items
-                and group.items
-                and (
-                    (_only_amount(group) and (_only_load(before) or _only_bare(before)))
-                    or (_only_load(group) and _only_amount(before))
-                    or (_only_unknown_load(before) and (_only_amount(group) or _only_bare(group)))
-                    or (_is_heavy(before) and _only_bare(group) and not _is_heavy(group))
-                )
-            )
-            or (
-                before is not None
-                and group.named is None
-                and before.items
-                and group.items
-                and _only_unknown_load(group)
-                and (_only_amount(before) or _only_bare(before))
-            )
-            or (
-                before is not None
-                and group.named is None
-                and before.items
-                and group.items
-                and all(isinstance(i, Mark) for i in group.items)
-                and not any(isinstance(i, Mark) and i.kind in _WHOLE for i in group.items)
-            )
-        ):
-            before.items.extend(group.items)
+        if kept and group.named is None and group.items and _goes_on(kept[-1], group):
+            kept[-1].items.extend(group.items)
         else:
             kept.append(group)
     return kept
+
+
+def _goes_on(before: Group, group: Group) -> bool:
+    """Return whether a group without a name completes, changes or describes what was said before it."""
+    first = group.items[0]
+    if isinstance(first, Mark) and first.kind == "change":
+        return True
+    if not before.items:
+        return False
+    if all(isinstance(i, Mark) and i.kind not in _WHOLE for i in group.items):
+        return True
+    amount_before = _only_amount(before) or _only_bare(before)
+    if _only_unknown_load(group):
+        return amount_before
+    return group.pointer is None and not group.again and _completes(before, group)
+
+
+def _completes(before: Group, group: Group) -> bool:
+    """Return whether two groups are a load and its reps, in either order."""
+    if _only_amount(group):
+        return _only_load(before) or _only_bare(before) or _only_unknown_load(before)
+    if _only_load(group):
+        return _only_amount(before)
+    return _only_bare(group) and (_only_unknown_load(before) or (_is_heavy(before) and not _is_heavy(group)))
 
 
 _WHOLE = frozenset(
@@ -73,7 +58,6 @@ _WHOLE = frozenset(
         "body",
         "unknown load",
         "pin",
-        "failed on",
     }
 )
 

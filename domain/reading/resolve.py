@@ -4,7 +4,7 @@ Which exercise a group is of, and what a draft amounts to, is decided next door.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import date
 from typing import NamedTuple
 
@@ -60,8 +60,6 @@ class Resolver:
             if not group.items:
                 exercise_before = exercise if group.named is not None else exercise_before
                 continue
-            if self._tells_how_it_ended(group):
-                continue
             before = len(self.placed)
             defaulted = (
                 exercise is not None
@@ -77,17 +75,6 @@ class Resolver:
             if len(self.placed) > before:
                 exercise_before = exercise
         return self.placed
-
-    def _tells_how_it_ended(self, group: Group) -> bool:
-        """Take "failed the 6th" after a set of five as how that set ended; return whether it is that."""
-        last = self.placed[-1].one if self.placed else None
-        marks = [i for i in group.items if isinstance(i, Mark) and i.kind == "failed on"]
-        if group.named is not None or len(marks) != len(group.items) or not isinstance(last, TrainingSet):
-            return False
-        if last.reps is None or marks[0].value != last.reps + 1:
-            return False
-        self.placed[-1] = self.placed[-1]._replace(one=replace(last, to_failure=True))
-        return True
 
     def _resolve(
         self,

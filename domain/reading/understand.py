@@ -64,7 +64,9 @@ def _read(request: Request, message: Message) -> Reading:
     undo = wants.find_undo(message)
     correcting = is_correction(message, request, named, days)
     pointers = find_pointers(message)
-    unit, ask_unit, marks = _units(request.unit, find_marks(message, named))
+    marks = find_marks(message, named)
+    unit = _unit_said(marks) or request.unit
+    ask_unit = any(mark.kind == "unit unknown" for mark in marks)
     if correcting:
         questions: list[tuple[int, int]] = []
         mark_old_numbers(message, request, named)
@@ -207,20 +209,11 @@ def _marked(marks: Iterable[Mark]) -> set[int]:
     return {at for m in marks for at in range(m.start, m.end)}
 
 
-def _units(usual: Unit, marks: list[Mark]) -> tuple[Unit, bool, list[Mark]]:
-    """Return the unit of bare loads in this message, and whether it must be asked."""
-    unit = usual
-    ask = False
-    kept: list[Mark] = []
-    for mark in marks:
-        if mark.kind == "all kg":
-            unit = "kg"
-        elif mark.kind == "all lb":
-            unit = "lb"
-        elif mark.kind == "unit unknown":
-            ask = True
-        kept.append(mark)
-    return unit, ask, kept
+def _unit_said(marks: Sequence[Mark]) -> Unit | None:
+    """Return the unit that is said of all loads of the message, the last one said."""
+    units: dict[str, Unit] = {"all kg": "kg", "all lb": "lb"}
+    said = [units[mark.kind] for mark in marks if mark.kind in units]
+    return said[-1] if said else None
 
 
 _BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently tonight yesterday")
