@@ -1,13 +1,12 @@
 """The likely answers to a question about a set, as they can be typed: what its buttons say."""
 
-import re
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from decimal import Decimal
 
 from domain.client.draft import Draft
 from domain.client.understanding import request_for
-from domain.reading import OpenSet, Planned, Request, Slot
+from domain.reading import OpenSet, Planned, Request, Slot, days_meant
 from domain.sets import TrainingSet
 from domain.units import Unit
 
@@ -16,10 +15,6 @@ FEW = 5
 
 SECONDS_APART = 5
 """By how much the seconds offered differ. The house's own choice."""
-
-WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
-
-_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})[./-](\d{1,2})(?![\d/-])")
 
 
 def choices(draft: Draft, slot: Slot, asked: Sequence[OpenSet], text: str) -> tuple[str, ...]:
@@ -46,7 +41,7 @@ def choices(draft: Draft, slot: Slot, asked: Sequence[OpenSet], text: str) -> tu
         case "seconds":
             return tuple(f"{each} s" for each in amounts(request, name, SECONDS_APART))
         case "date":
-            return tuple(day_said(each) for each in days(text, draft.today))
+            return tuple(day_said(each) for each in days(text, draft.local))
 
 
 def number(value: Decimal) -> str:
@@ -94,33 +89,10 @@ def spread(planned: Planned, apart: int) -> tuple[int, ...]:
     return whole if len(whole) <= FEW else tuple(dict.fromkeys((low, middle, high)))
 
 
-def days(text: str, today: date) -> tuple[date, ...]:
-    """Return the days that the words can mean: both of "3/2", the two Mondays; else today and yesterday."""
-    said = {day for pair in _PAIR.finditer(text) for day in both(int(pair[1]), int(pair[2]), today)}
-    if said:
-        return tuple(sorted(said, reverse=True)[:FEW])
-    weekday = WEEKDAYS[today.weekday()]
-    if re.search(rf"\b({weekday}|{weekday[:3]})", text, re.IGNORECASE):
-        return (today, today - timedelta(days=7))
-    return (today, today - timedelta(days=1))
-
-
-def both(first: int, second: int, today: date) -> tuple[date, ...]:
-    """Return the last day that each order of the two numbers can be: day and month, month and day."""
-    found = (last_of(first, second, today), last_of(second, first, today))
-    return tuple(dict.fromkeys(day for day in found if day is not None))
-
-
-def last_of(day: int, month: int, today: date) -> date | None:
-    """Return the last such day until `today`; None where there is none in a year."""
-    for year in (today.year, today.year - 1):
-        try:
-            on = date(year, month, day)
-        except ValueError:
-            continue
-        if on <= today:
-            return on
-    return None
+def days(text: str, local: datetime) -> tuple[date, ...]:
+    """Return the days that the words can mean; else today and yesterday."""
+    today = local.date()
+    return days_meant(text, local)[:FEW] or (today, today - timedelta(days=1))
 
 
 def day_said(day: date) -> str:

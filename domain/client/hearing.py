@@ -1,6 +1,5 @@
 """What a client's message comes to. One message in, one answer out."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
@@ -40,7 +39,7 @@ from domain.incoming import (
 from domain.journal import Entry
 from domain.outcome import Outcome
 from domain.parts import Notice
-from domain.reading import Pain, Reading
+from domain.reading import Pain, Reading, is_lone_number
 from domain.state import ClientState
 
 COMMANDS = {
@@ -51,10 +50,6 @@ COMMANDS = {
     "/stop": "stop the reminders",
 }
 """The chat's menu; each command is the same as saying the words beside it."""
-
-LONE_NUMBER = re.compile(
-    r"\W*\d{1,4}(?:[.,]\d{1,2})?\s*(?:kgs?|kilos?|lbs?|pounds?|reps?|s|secs?|seconds?)?\W*", re.IGNORECASE
-)
 
 ANSWERS_COACH_WITHIN = timedelta(days=2)
 """For how long words with nothing to do in them can be an answer to the coach. The house's own choice."""
@@ -129,7 +124,7 @@ def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -
     """
     entries = came_of(draft.state, reply.message, reply.places)
     of_them = understand_of(draft, text, entries)
-    if of_them is None and LONE_NUMBER.fullmatch(text) and not awaits_more(draft, entries):
+    if of_them is None and is_lone_number(text) and not awaits_more(draft, entries):
         of_them = understand_of(draft, f"make that {text}", entries)
     if of_them is not None:
         act_on(draft, of_them, text, draft.message)

@@ -1,6 +1,6 @@
 """Reading clients' messages: free text in, what it means out. Pure; nothing here records or replies."""
 
-from domain.reading.answering import answer
+from domain.reading.answering import answer, days_meant, is_lone_number
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
 
@@ -16,5 +16,7 @@ __all__ = [
     "Slot",
     "Want",
     "answer",
+    "days_meant",
+    "is_lone_number",
     "read",
 ]

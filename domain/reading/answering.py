@@ -6,7 +6,7 @@ it can be read as a message of its own.
 """
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 from decimal import Decimal
 
 from domain.reading.context import Known, day_of
@@ -17,8 +17,8 @@ from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark, find_marks
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
-from domain.reading.tokens import LONGEST
-from domain.reading.when import past_day
+from domain.reading.tokens import LONGEST, SIGN
+from domain.reading.when import past_day, possible_days
 from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -66,6 +66,22 @@ def answer(open_set: OpenSet, slot: Slot, text: str, request: Request) -> OpenSe
             return _date(open_set, message, request)
         case "confirm":
             return _confirm(open_set, message, request)
+
+
+def is_lone_number(text: str) -> bool:
+    """Return whether a text is one number and nothing else: "9", "82.5 kg", "8 reps!"."""
+    message = message_of(text[:LONGEST])
+    quantities = find_quantities(message, set())
+    if len(quantities) != 1 or quantities[0].role in {"sets", "plates"}:
+        return False
+    (only,) = quantities
+    return all(only.start <= at < only.end or t.kind == SIGN for at, t in enumerate(message.tokens))
+
+
+def days_meant(text: str, sent: datetime) -> tuple[date, ...]:
+    """Return the days of a set that the days in a text can mean."""
+    days = find_days(message_of(text[:LONGEST]))
+    return tuple(dict.fromkeys(meant for day in days for meant in possible_days(day, sent)))
 
 
 def _asked(open_set: OpenSet, slot: Slot, request: Request) -> OpenSet:

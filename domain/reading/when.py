@@ -31,6 +31,36 @@ def past_day(day: Day, sent: datetime) -> date | None:
             return None
 
 
+def possible_days(day: Day, sent: datetime) -> tuple[date, ...]:
+    """Return the days of a set that `day` can mean, the latest first: both of "3/2", the two Mondays of a
+    Monday."""
+    today = sent.date()
+    meant = past_day(day, sent)
+    if meant is not None:
+        return (meant,)
+    match day.kind:
+        case "weekday" | "last weekday":
+            return (today, today - timedelta(days=7))
+        case "numbers":
+            orders = dict.fromkeys((day.values[:2], day.values[1::-1]))
+            found = [_latest_of(number, month, today) for number, month in orders]
+            return tuple(sorted({each for each in found if each is not None}, reverse=True))
+        case _:
+            return ()
+
+
+def _latest_of(day: int, month: int, today: date) -> date | None:
+    """Return the last such day until `today`; None where there is none in a year."""
+    for year in (today.year, today.year - 1):
+        try:
+            meant = date(year, month, day)
+        except ValueError:
+            continue
+        if meant <= today:
+            return meant
+    return None
+
+
 def coming_day(day: Day, sent: datetime) -> date | None:
     """Return the day of a plan that `day` means, after the day of `sent`; None where it must be asked."""
     today = sent.date()
