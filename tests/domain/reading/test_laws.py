@@ -89,6 +89,68 @@ def test_a_set_reads_back_however_it_is_written(
     assert not found.pain
 
 
+WAYS_BY_KIND = {
+    "each": (
+        "incline {load}s x {reps}",
+        "incline {load} kg each x {reps}",
+        "incline pair of {load}s for {reps}",
+        "incline 2x{load}kg dumbbells, {reps} reps",
+        "incline {load} in each hand for {reps}",
+        "{reps} reps with {load}s on the incline",
+    ),
+    "added": (
+        "dips +{load} x {reps}",
+        "dips bw+{load} for {reps}",
+        "dips with {load} kg on the belt, {reps} reps",
+        "dips {load} kg added x {reps}",
+        "{reps} dips with {load} kg on the belt",
+    ),
+    "body": (
+        "dips bw x {reps}",
+        "bodyweight dips, {reps} reps",
+        "{reps} dips without weight",
+    ),
+}
+LIGHT = st.integers(6, 14)
+"""Loads beside which the numbers are sensible both on the belt, at 10 kg, and twice as many in each hand."""
+
+
+@given(LIGHT, REPS, st.sampled_from(sorted(WAYS_BY_KIND)), st.data(), st.sampled_from(TALK))
+@settings(max_examples=300, deadline=None)
+def test_a_set_keeps_how_its_load_is_counted_however_it_is_written(
+    load: int, reps: int, kind: str, data: st.DataObject, talk: str
+) -> None:
+    load = {"each": 2 * load, "added": load, "body": 0}[kind]
+    text = talk + data.draw(st.sampled_from(WAYS_BY_KIND[kind])).format(load=load, reps=reps)
+    found = read(request(text))
+    assert [(one.load_kind, one.load, one.reps) for one in found.sets] == [(kind, load, reps)], text
+    assert not found.asks
+
+
+@given(
+    st.integers(20, 59),
+    st.sampled_from(
+        (
+            "plank {s}s",
+            "plank {s} sec",
+            "plank: {s} seconds",
+            "held the plank {s} seconds",
+            "plank for {s} secs",
+            "{s} second plank",
+            "plank 0:{s}",
+        )
+    ),
+    st.sampled_from(TALK),
+    st.sampled_from(AFTER),
+)
+@settings(max_examples=200, deadline=None)
+def test_a_hold_reads_back_however_it_is_written(seconds: int, way: str, talk: str, after: str) -> None:
+    text = talk + way.format(s=seconds) + after
+    found = read(request(text))
+    assert [short(one) for one in found.sets] == [("Plank", 0, seconds)], text
+    assert not found.asks
+
+
 @given(LOADS, REPS, st.sampled_from(WAYS))
 @settings(deadline=None)
 def test_case_and_spaces_do_not_matter(load: Decimal, reps: int, way: str) -> None:
