@@ -180,6 +180,8 @@ def _unknown_word(message: Message, group: Group) -> str | None:
     at = first.start - 1
     while message.text(at) in {":", "-", "at", "with", "was", "for", "got", "x", "="} and at >= 0:
         at -= 1
+    if message.text(at) in _THINGS and message.text(at - 1) not in _NAME_COMES_AFTER:
+        at -= 1
     if (
         at >= 0
         and _is_unknown(message, at)
@@ -196,6 +198,8 @@ def _unknown_word(message: Message, group: Group) -> str | None:
     return None
 
 
+_THINGS = frozenset({"thing", "things", "thingy", "one", "ones", "stuff"})
+"""Words for any exercise at all, which the word before them tells: "the pumpy thing 12x10"."""
 _NAME_COMES_AFTER = frozenset(
     {",", ".", "\n", "and", "then", "did", "the", "for", ":", ";", "!", "&", "on", "plus", "n", "some", "my"}
 )
