@@ -122,13 +122,18 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
 _RIGHT_BESIDE = words_of(": - was were at = for with w / my x today on the of | thing things one ones")
 
 
+_OPENS_CLAUSE = words_of(", . ! : ; - and then the my on did") | {"", "\n"}
+"""What stands before a word that names an exercise; in "jelly legs, 100x6" it is no name."""
+
+
 def _beside(message: Message, left: object, right: object) -> bool:
     """Return whether a number stands right beside a word that names an exercise only there."""
     if (isinstance(left, Named) and isinstance(right, Element)) or (
         isinstance(left, Element) and isinstance(right, Named)
     ):
         between = message.texts(left.end, right.start)
-        small = _RIGHT_BESIDE | {","} if isinstance(left, Named) else _RIGHT_BESIDE
+        opens = isinstance(left, Named) and message.text(left.start - 1) in _OPENS_CLAUSE
+        small = _RIGHT_BESIDE | {","} if opens else _RIGHT_BESIDE
         return len(between) <= 3 and all(w in small for w in between)
     if isinstance(left, Named) and isinstance(right, Mark):
         return right.kind in PROVIDERS and right.start - left.end <= 2

@@ -34,6 +34,18 @@ def measured(name: str, rows: Iterable[Row], *, show: bool) -> str:
     )
 
 
+def heard(name: str, rows: Iterable[Row]) -> str:
+    """Return one line of figures for rows that tell of nothing but pain and warning signs."""
+    found = [(compared(row.gold), compared(got(row))) for row in rows]
+    right = sum(all(should[what] == is_so[what] for what in ("pain", "urgent")) for should, is_so in found)
+    missed = sum(should["urgent"] and not is_so["urgent"] for should, is_so in found)
+    false = sum(is_so["urgent"] and not should["urgent"] for should, is_so in found)
+    return (
+        f"{name:20} {len(found):5} messages  pain and warning signs right {right / len(found):6.1%}  "
+        f"warning sign missed {missed} false {false}"
+    )
+
+
 def main() -> None:
     """Print the figures by kind of message, then of what others wrote."""
     show = "-v" in sys.argv
@@ -43,8 +55,9 @@ def main() -> None:
         everything.extend(rows)
         print(measured(path.stem, rows, show=show))
     print(measured("all of our own", everything, show=False))
-    for folder in (*MEASURED, "safety"):
+    for folder in MEASURED:
         print(measured(folder.replace("_", " "), rows_in(folder), show=show))
+    print(heard("safety", rows_in("safety")))
 
 
 if __name__ == "__main__":

@@ -1,7 +1,9 @@
 """The corpus of messages: rows of a request and what it should be read as, and how readings are compared
 with it.
 
-Each file holds one kind of message. What a row should be read as was worked out by hand from the contract.
+Each file holds one kind of message. What a row should be read as was worked out by hand from the contract; in
+`corrections_three` it is what was read, looked through and kept where it was right, so that those rows guard
+against loss and measure nothing.
 """
 
 import json
@@ -16,7 +18,10 @@ from domain.reading.wire import reading_to_json, request_from
 
 FOLDER = Path(__file__).parent
 MEASURED = ("examples", "other_writers", "other_writers_two", "other_writers_three")
-"""Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it."""
+"""Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
+
+Of the rows in `safety` only what hurts and what is urgent was worked out; their sets are not judged.
+"""
 
 
 @dataclass(frozen=True)
