@@ -1,21 +1,18 @@
-"""Half understood sets as values, and those of them that were asked about in vain.
+"""Half understood sets that were asked about in vain.
 
 Their words are kept as typed, with what they lack, where the coach sees them. They go once they are answered
 after all, edited, or told of in full. A question about sets waits for some hours; then it was in vain.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import timedelta
-from typing import Any
-
-from pydantic import TypeAdapter
 
 from domain.calendar import local_day
 from domain.client.draft import Draft
+from domain.client.half_understood import ALL, Unfinished, unfinished_of
 from domain.client.lines import line_named
 from domain.client.rotation import BESIDE
-from domain.memory import NotUnderstood, Waiting
+from domain.memory import NotUnderstood
 from domain.reading import OpenSet
 
 ANSWERED_WITHIN = timedelta(hours=12)
@@ -25,39 +22,10 @@ MOST_KEPT = 8
 """How many words that were not understood are kept, the latest. The house's own choice."""
 
 
-@dataclass(frozen=True, slots=True)
-class Unfinished:
-    """An unfinished set, from inbox message `message` with the words `text`.
-
-    `entry` is the number of the entry that it is to put right, if any; `question` that of the question in
-    which it was last asked about.
-    """
-
-    open: OpenSet
-    message: int
-    text: str
-    entry: int | None = None
-    question: int = 0
-
-
-OPEN = TypeAdapter(tuple[OpenSet, ...])
-_ALL = TypeAdapter(tuple[Unfinished, ...])
-
-
-def about_sets(unfinished: Sequence[Unfinished]) -> dict[str, Any]:
-    """Return unfinished sets as what a question is about."""
-    return {"unfinished": _ALL.dump_python(tuple(unfinished), mode="json")}
-
-
-def unfinished_of(question: Waiting | None) -> tuple[Unfinished, ...]:
-    """Return the unfinished sets that a question is about."""
-    return () if question is None else _ALL.validate_python(question.about["unfinished"])
-
-
 def given_up(draft: Draft) -> tuple[Unfinished, ...]:
     """Return the sets that were asked about in vain."""
     return tuple(
-        each for kept in draft.memory.not_understood for each in _ALL.validate_python(kept.unfinished)
+        each for kept in draft.memory.not_understood for each in ALL.validate_python(kept.unfinished)
     )
 
 
@@ -73,7 +41,7 @@ def give_up(draft: Draft, unfinished: Sequence[Unfinished]) -> None:
             text=alike[0].text,
             exercise=exercise,
             lacks=tuple(dict.fromkeys(slot for each in alike for slot in each.open.asks)),
-            unfinished=tuple(_ALL.dump_python(tuple(alike), mode="json")),
+            unfinished=tuple(ALL.dump_python(tuple(alike), mode="json")),
         )
     in_order = sorted(kept.values(), key=lambda each: each.message)
     draft.remember(not_understood=tuple(in_order[-MOST_KEPT:]))
@@ -101,7 +69,7 @@ def drop_told_since(draft: Draft) -> None:
 
 def is_told_since(draft: Draft, kept: NotUnderstood) -> bool:
     """Return whether each set in these words stands in the journal by now."""
-    return all(stands(draft, kept, each.open) for each in _ALL.validate_python(kept.unfinished))
+    return all(stands(draft, kept, each.open) for each in ALL.validate_python(kept.unfinished))
 
 
 def stands(draft: Draft, kept: NotUnderstood, open_set: OpenSet) -> bool:

@@ -72,7 +72,7 @@ def looks_like_a_name(word: str) -> bool:
 
 
 @cache
-def vocabulary() -> frozenset[str]:
+def catalogue_words() -> frozenset[str]:
     """Return every word that is in a name of the catalogue."""
     names = [name for each in catalogue() for name in (each.name, *each.names)]
     return frozenset(part for name in names for part in name_words(name))
@@ -80,7 +80,7 @@ def vocabulary() -> frozenset[str]:
 
 def is_in_the_catalogue(part: str) -> bool:
     """Return whether a word is in a name of the catalogue, or is one of those words mistyped."""
-    known = vocabulary()
+    known = catalogue_words()
     return part in known or any(OSA.distance(part, each, score_cutoff=1) <= 1 for each in known)
 
 

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
+from domain.client.half_understood import unfinished_of
 from domain.client.lines import done_instead_of
-from domain.client.not_understood import ANSWERED_WITHIN, unfinished_of
+from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.pain import hold_for_pain
 from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due

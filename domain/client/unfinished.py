@@ -12,16 +12,9 @@ from decimal import Decimal
 from domain.client.choices import choices
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.exposures import sets_done
+from domain.client.half_understood import OPEN, Unfinished, about_sets, unfinished_of
 from domain.client.lines import line_named
-from domain.client.not_understood import (
-    OPEN,
-    Unfinished,
-    about_sets,
-    drop_given_up,
-    give_up,
-    given_up,
-    unfinished_of,
-)
+from domain.client.not_understood import drop_given_up, give_up, given_up
 from domain.client.own_names import learn
 from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant

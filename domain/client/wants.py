@@ -4,7 +4,8 @@ from collections.abc import Sequence
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
-from domain.client.not_understood import given_up, unfinished_of
+from domain.client.half_understood import unfinished_of
+from domain.client.not_understood import given_up
 from domain.client.pain import say_what_is_aside
 from domain.client.plan import plan_of
 from domain.client.plans import (
