@@ -63,11 +63,11 @@ HEART_ODD = words_of(
 )
 WEAK = words_of("weak weakness weaker strength power powerless drop drops dropping dropped grip hold")
 TINGLING = words_of("tingling tingly tingles tingle tingled prickling prickles prickly needles ants")
-DRINKS = words_of("cola coke tea coffee pepsi port")
+DRINKS = words_of("cola coke tea coffee port")
 """Drinks whose colour the urine has; before the word for it they must stand right beside it."""
 DARK = words_of(
     """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon
-    pepsi port"""
+    port"""
 )
 URINE = words_of(
     "urine pee pipi wees wee piss peeing peed weeing urinated urinating pissing pissed urination toilet"

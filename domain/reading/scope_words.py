@@ -20,7 +20,7 @@ PLAN_BEFORE = Pattern(
     (it|sheet|app|program|programme) says|(sheet|app|program|programme) said|says here|on paper
     you (said|wrote|put|told|had|want|wanted|asked|gave)|coach (said|says|wrote)
     (tip|tips|advice|recommendation|suggestion) (from|of|by)
-    (physio|doctor|doc|therapist|youtube|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
+    (physio|doctor|doc|therapist|channel|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
     tomorrow|one day|someday|next (time|week|session|workout|month)|by (christmas|summer|easter|new year)
 """,
     has="just|also|has|had|even",

@@ -68,7 +68,7 @@ PERSON_WORDS = words_of(
     flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
     teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
     powerlifter bodybuilder nan granny grandad grandfather grandmother hubby fiance fiancee
-    missus kids sis twin bodybuilders crossfitter instructor student"""
+    missus kids sis twin bodybuilders instructor student"""
 )
 """People who are not the client."""
 
