@@ -20,8 +20,10 @@ from domain.reading.words import (
     words_of,
 )
 
-_NO_HOLD = 900
-"""Seconds from which a number of minutes tells the time that was spent, and no hold."""
+_HELD = words_of("held hold holding hung hanging")
+_NO_HOLD, _NO_HOLD_ALONE = 900, 180
+"""Seconds from which a number of minutes tells the time that was spent, and no hold: beside a name, and away
+from one."""
 
 PROVIDERS = frozenset(
     {
@@ -193,7 +195,9 @@ def _is_anchored(
 ) -> bool:
     quantities = element.quantities
     first = quantities[0]
-    if first.minutes and first.value >= _NO_HOLD:
+    if first.minutes and first.value >= (
+        _NO_HOLD if element.next_to_name or message.has(_HELD) else _NO_HOLD_ALONE
+    ):
         return False
     if len(quantities) > 1:
         joints = set(element.joints[1:])

@@ -216,10 +216,15 @@ _BLADDER = Pattern(
 """,
     cannot=_CANNOT,
 )
-_DARK_URINE = Pattern("""
+_DARK_URINE = Pattern(
+    """
     passing (dark|brown|blood|red)
     (my water|water i pass|water i passed) (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
-""")
+    (urine|pee|wee) ..2 (look|looks|looked|is|was) like [a|the|some]* !({usual}) _
+    (urine|pee|wee) ..2 (is|was|looks|looked) !({usual}) _ (coloured|colored|colour|color)
+""",
+    usual="clear|water|straw|normal|usual|always|before|yellow|lemonade|apple|pale|light|that|this|it|i|a|lot",
+)
 
 PHRASES: Table[Sign] = Table(
     (
