@@ -175,6 +175,7 @@ _AGAIN = Pattern("""
     again|once more|another (set|one|round|go)
     (one|#) more set
     an? extra set
+    (one|#) more [:] >(# [kg|lb] (x|for))
     another # (for|x)
     ^ [and|then|did]* # more # [kg|lb] (for|x)
 """)

@@ -4,7 +4,6 @@ from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.context import Known
-from domain.reading.elements import Element
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
@@ -31,11 +30,6 @@ class Draft(NamedTuple):
     bare: Decimal | None = None
 
 
-def is_remark(load: Source) -> bool:
-    """Return whether a load beside whole sets only tells of them: "80x8, 5 kg more than in January"."""
-    return isinstance(load, Mark) and load.kind in {"up", "down", "same load"}
-
-
 def whole(value: Decimal) -> int:
     """Return a number of sets: whole, and one at least."""
     return max(1, int(value))
@@ -46,30 +40,12 @@ def is_amount(q: Quantity) -> bool:
     return q.role in {"reps", "seconds"}
 
 
-def typed(first: Quantity, second: Quantity) -> tuple[Quantity | None, Quantity | None]:
-    """Return the load and the reps of two numbers, where the words settle which is which."""
-    loads = {"load", "pair", "plates"}
-    if first.role in loads and second.role not in loads:
-        return first, second
-    if second.role in loads and first.role not in loads:
-        return second, first
-    return None, None
-
-
 def same_mass(first: Quantity, second: Quantity) -> bool:
     """Return whether two loads are one load said in both units."""
     if {first.unit, second.unit} != {"kg", "lb"}:
         return False
     kg, lb = (first.value, second.value) if first.unit == "kg" else (second.value, first.value)
     return abs(kg - lb * Decimal("0.45359237")) <= max(Decimal("1.5"), kg * Decimal("0.03"))
-
-
-def one_load(q: list[Quantity], known: Known) -> list[Quantity]:
-    """Drop the load in the other unit, where a load is said in both."""
-    for i in range(len(q) - 1):
-        if q[i].role == "load" and q[i + 1].role == "load" and same_mass(q[i], q[i + 1]):
-            return [*q[:i], q[i] if q[i].unit == known.request.unit else q[i + 1], *q[i + 2 :]]
-    return q
 
 
 def pairs_of_dumbbells(
@@ -111,38 +87,3 @@ def _is_of_a_pair(q: Quantity, known: Known) -> bool:
     return q.role == "load" or (
         q.role is None and known.load_fits(q) is True and not (known.in_range(q) or known.hold)
     )
-
-
-def split(element: Element) -> list[Element]:
-    """Part numbers that run on into the next set: "80x8 85x5", "80 8 85 5" stays."""
-    q, joints = element.quantities, element.joints
-    if len(q) < 4:
-        return [element]
-    parts: list[Element] = []
-    start = 0
-    for i in range(2, len(q)):
-        if (
-            i - start >= 2
-            and joints[i] in {"", "/", "-"}
-            and i + 1 < len(q)
-            and joints[i + 1] in {"x", "for", "@", "at"}
-            and any(j in {"x", "for", "@", "at"} for j in joints[start + 1 : i])
-        ):
-            parts.append(
-                Element(
-                    q[start:i],
-                    joints[start:i],
-                    element.after_at and start == 0,
-                    element.next_to_name,
-                    element.result,
-                )
-            )
-            start = i
-    rest = Element(
-        q[start:],
-        [joints[start] if start == 0 else "then", *joints[start + 1 :]],
-        element.after_at and start == 0,
-        element.next_to_name,
-        element.result,
-    )
-    return [*parts, rest]

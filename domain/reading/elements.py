@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from domain.reading.message import Message
+from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.tokens import LINE, WORD
@@ -26,7 +27,7 @@ TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
 @dataclass(slots=True)
 class Element:
     """Numbers that are tightly joined. `joints[i]` stands before `quantities[i]`; the first one before
-    them all."""
+    them all. `since_mark` joins them to a phrase that stands between."""
 
     quantities: list[Quantity]
     joints: list[str]
@@ -34,6 +35,7 @@ class Element:
     next_to_name: bool = False
     result: bool = False
     after_for: bool = False
+    since_mark: str = "gap"
 
     @property
     def start(self) -> int:
@@ -187,6 +189,17 @@ def elements_of(
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+def join_marks(message: Message, things: list[Named | Element | Mark], blank: set[int]) -> None:
+    """Tell each phrase how it is joined to what stands before it, and each number to a phrase before it."""
+    for at in range(1, len(things)):
+        before, thing = things[at - 1], things[at]
+        if isinstance(thing, Mark):
+            joint = joint_between(message, before.end, thing.start, blank)
+            things[at] = thing._replace(joint="name" if isinstance(before, Named) and joint == "" else joint)
+        elif isinstance(thing, Element) and isinstance(before, Mark):
+            thing.since_mark = joint_between(message, before.end, thing.start, blank)
 
 
 _ARTICLES = frozenset({"a", "an", "the", "my"})

@@ -1,338 +1,197 @@
 """A group of numbers and phrases into single sets, for a known exercise: the contract's second to
 thirteenth rule.
 
-The outcome of each is a `Draft`: what load, how many reps, and what must be asked. Nothing is recorded here.
+The pieces of the group are parted into stretches, each said in one of the ways of a table (`ways.py`). Every
+parting is weighed, and the cheapest is taken; where two that give different sets cost nearly the same, what
+differs must be confirmed. The outcome of each set is a `Draft`. Nothing is recorded here.
 """
 
-from decimal import Decimal
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import NamedTuple
 
-from domain.reading.drafts import (
-    Draft,
-    is_amount,
-    is_remark,
-)
-from domain.reading.elements import Element, Item
-from domain.reading.fold_numbers import Numbers
-from domain.reading.fold_typed import typed_by_group
-from domain.reading.lowering import is_lowering, stretch_of
+from domain.reading.context import Known
+from domain.reading.draft_ways import Story, draft_of, told
+from domain.reading.drafts import Draft
+from domain.reading.elements import Item
+from domain.reading.fold_beside import with_beside
+from domain.reading.fold_changes import changed_rows
+from domain.reading.fold_counts import counted
 from domain.reading.phrases import Mark
+from domain.reading.pieces import Piece, Row, row_of
 from domain.reading.quantities import MOST_SETS, Quantity
+from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
+from domain.reading.ways import LONGEST, said_in
+
+NEAR = 0.25
+"""Two ways whose costs differ by less are told apart by nothing that was said."""
+_KEPT = 4
+"""So many ways to tell the pieces so far are carried on with."""
+_NO_SET = 4.0
 
 
-class Fold(Numbers):
-    """Takes the items of one group in order and makes drafts of them."""
-
-    def run(self, items: list[Item]) -> list[Draft]:
-        """Return the drafts of a group."""
-        items = typed_by_group(items, self.known)
-        for i, item in enumerate(items):
-            if is_lowering(item):
-                self.lowered.append(stretch_of(items, i))
-                continue
-            if isinstance(item, Mark):
-                self._mark(item)
-                continue
-            following = next((one for one in items[i + 1 :] if not is_lowering(one)), None)
-            if (
-                isinstance(following, Mark)
-                and following.kind in {"body", "same load", "up", "down"}
-                and following.start - item.end <= 3
-                and len(item.quantities) == 1
-                and self.load_used
-                and item.joints[0] in {"then", "and", ",", "name"}
-            ):
-                # "then 2 more at body weight": the load is yet to come.
-                self.load, self.load_used = None, False
-            if self._is_next_load(item, following):
-                item = Element([item.quantities[0]._replace(role="load")], item.joints)  # noqa: PLW2901 - the same, typed
-            if self._is_whole_beside_reps(item):
-                self._settle_bare()
-                self._emit_amounts()
-            self._element(item)
-        self._finish()
-        return self._with_flags()
-
-    def _is_next_load(self, item: Element, following: Item | None) -> bool:
-        """Return whether a bare number is the next load, as reps follow it: "17.5 (9 reps), 15 (10 reps)"."""
-        q = item.quantities[0]
-        return (
-            len(item.quantities) == 1
-            and q.role is None
-            and self.load_used
-            and isinstance(following, Element)
-            and len(following.quantities) == 1
-            and is_amount(following.quantities[0])
-            and self.known.load_fits(q) is not False
-            and (q.value % 1 != 0 or not self.known.in_range(q))
-        )
-
-    def _is_whole_beside_reps(self, item: Element) -> bool:
-        """Return whether a loaded set follows reps with body weight: "chins 8, then +10 x 5"."""
-        waiting = [*self.bare, *self.amounts]
-        base = self.known.load_for_reps()
-        return (
-            bool(waiting)
-            and self.load is None
-            and not self.count_said
-            and item.joints[0] in {"then", "and", ",", "stop"}
-            and (len(item.quantities) == 2 or (item.joints[0] == "then" and not self.bare))
-            and _names_a_load(item)
-            and base is not None
-            and base.load_kind == "body"
-            and all(isinstance(q, Quantity) and self.known.reps_fit(q) for q in waiting)
-        )
-
-    def _mark(self, mark: Mark) -> None:
-        match mark.kind:
-            case "failure" | "no failure" | "rir" | "every set":
-                self.flags.append((len(self.drafts) + len(self.amounts) + len(self.bare) - 1, mark))
-            case "failed on":
-                self._failed_on(mark)
-            case "body":
-                self._body(mark)
-            case "same load" | "up" | "down":
-                self._relative_load(mark)
-            case "same all" | "same again" | "target" | "target more" | "target fewer":
-                self._relative_whole(mark)
-            case "more reps" | "fewer reps":
-                self._take_amount(mark)
-            case "unknown load" | "pin":
-                if self.load is None and not (
-                    mark.kind == "pin"
-                    and (self.bare or self.amounts)
-                    and any(self.known.load_fits(b) for b in self.bare)
-                ):
-                    self._unknown()
-            case "unknown reps" if self.load is None and len(self.bare) == 1:
-                self.load, self.load_used = self.bare.pop(), False
-            case "each hand":
-                self.each_hand = True
-            case "change":
-                self.changing = True
-            case "zero":
-                self._zero(mark)
-            case "done":
-                self._emit(None, None)
-            case _:
-                pass
-
-    def _zero(self, mark: Mark) -> None:
-        """Take a missed attempt: the load with no rep."""
-        q = Quantity(mark.value or Decimal(0), mark.start, mark.end, "load", mark.unit)
-        self._full(q, [Quantity(Decimal(0), mark.start, mark.end, "reps")])
-
-    def _unknown(self) -> None:
-        self.amounts.extend(self.bare)
-        self.bare = []
-        self.load = "unknown"
-        self.load_used = bool(self.amounts)
-        if self.amounts:
-            self._emit_amounts()
-
-    def _relative_load(self, mark: Mark) -> None:
-        if self.bare:
-            self.amounts.extend(self.bare)
-            self.bare = []
-        if self.load is not None and not self.load_used and mark.kind == "same load":
-            return
-        self.load, self.load_used = mark, bool(self.amounts)
-        if self.amounts:
-            self._emit_amounts()
-
-    def _relative_whole(self, mark: Mark) -> None:
-        if self.drafts and isinstance(self.drafts[-1].amount, Quantity) and mark.kind != "same again":
-            # "40 seconds, target met" tells of the set, and is no other one.
-            return
-        told = any(isinstance(a, Quantity) for a in (*self.amounts, *self.bare))
-        if told and mark.kind in {"target", "same all"}:
-            return
-        if self.load is not None and not self.load_used:
-            self.load_used = True
-            self._emit(self.load, mark)
-            return
-        if self.amounts and mark.kind in {"same all", "same again"}:
-            self.load, self.load_used = mark, True
-            self._emit_amounts()
-            return
-        self._emit(mark, mark)
-
-    def _body(self, mark: Mark) -> None:
-        self.amounts.extend(self.bare)
-        self.bare = []
-        if self.load is not None and not self.load_used:
-            return
-        if self.amounts:
-            self.load, self.load_used = "body", True
-            self._emit_amounts()
-        elif self.drafts and self.drafts[-1].load == "body":
-            return
-        elif self.drafts and self.drafts[-1].load is None:
-            self.drafts = [d._replace(load="body") if d.load is None else d for d in self.drafts]
-            self.load, self.load_used = "body", True
-        else:
-            self.load, self.load_used = "body", False
-        del mark
-
-    def _failed_on(self, mark: Mark) -> None:
-        reps = int(mark.value or 1) - 1
-        waiting = self.bare[-1] if self.bare else (self.amounts[-1] if self.amounts else None)
-        if isinstance(waiting, Quantity) and waiting.value in {reps, reps + 1} and waiting.role != "load":
-            self._settle_bare_as_amounts()
-            self.flags.append((len(self.drafts) + len(self.amounts) - 1, mark))
-            return
-        if len(self.bare) == 1 and (self.load is None or self.load_used):
-            self.load, self.load_used, self.bare = self.bare[0], False, []
-        if self.load is not None and not self.load_used:
-            self.load_used = True
-            self._emit(self.load, mark, reps=reps, to_failure=True)
-        elif self.drafts or self.amounts:
-            self.flags.append((len(self.drafts) + len(self.amounts) - 1, mark))
-        else:
-            self.amounts.append(mark)
-
-    def _settle_bare_as_amounts(self) -> None:
-        self.amounts.extend(self.bare)
-        self.bare = []
-
-    def _finish(self) -> None:
-        if self.bare:
-            self._settle_bare()
-        if self.amounts:
-            self._emit_amounts()
-        elif self.load is not None and not self.load_used and not (self.drafts and is_remark(self.load)):
-            self._emit(self.load, None)
-        elif self.count_said > 1 and not self.drafts:
-            self.drafts.append(Draft())
-
-    def _settle_bare(self) -> None:
-        bare, self.bare = self.bare, []
-        known = self.known
-        if self.load is not None or self.amounts or self.count_said:
-            if (
-                len(bare) == self.count_said + 1
-                and self.count_said
-                and self.load is None
-                and not self.amounts
-            ):
-                self._full(bare[0], bare[1:])
-                return
-            self.amounts.extend(bare)
-            return
-        if len(bare) == 1:
-            what = known.lone(bare[0])
-            if what == "reps":
-                self.amounts.append(bare[0])
-            elif what == "load":
-                self._emit(bare[0], None)
-            else:
-                self._emit(
-                    None,
-                    bare[0],
-                    unclear=(Draft(bare[0], None, bare[0].start, bare[0].end),),
-                    confirm=True,
-                    bare=bare[0].value,
-                )
-            return
-        if len(bare) == 2 and self.second_is_result:
-            self._pair(bare[0], bare[1], "for")
-            return
-        pairs = list(zip(bare[::2], bare[1::2], strict=False))
-        if (
-            len(bare) % 2 == 0
-            and len(bare) >= 4
-            and all(
-                not known.reps_fit(a) and known.load_fits(a) is not False and known.reps_fit(b)
-                for a, b in pairs
-            )
-        ):
-            # Loads with their reps in brackets, 185 (6), 195 (4).
-            for load, reps in pairs:
-                self._full(load, [reps])
-            return
-        if (
-            known.order(bare[0], bare[1]) == "load first"
-            and all(known.reps_fit(b) for b in bare[1:])
-            and not (known.load_fits(bare[0]) is None and known.reps_fit(bare[0]))
-            and (known.is_exact(bare[0]) or not known.in_range(bare[0]))
-        ):
-            self._full(bare[0], bare[1:])
-            return
-        first_is_load = known.load_fits(bare[0])
-        rest_are_reps = all(known.reps_fit(b) for b in bare[1:])
-        if not known.reps_fit(bare[0]) and rest_are_reps and first_is_load is not False:
-            self._full(bare[0], bare[1:])
-        elif all(known.reps_fit(b) for b in bare):
-            if first_is_load:
-                for one in bare:
-                    self._emit(None, one, confirm=True)
-            else:
-                self.amounts.extend(bare)
-        else:
-            for one in bare:
-                self._emit(one, None, confirm=True)
-
-    def _with_flags(self) -> list[Draft]:
-        drafts, last_of = self._counted()
-        if not drafts:
-            return drafts
-        for stretch in self.lowered:
-            spoken_of = [stretch.holds(d) for d in drafts]
-            drafts = [
-                d._replace(lowering=True) if held or not any(spoken_of) else d
-                for d, held in zip(drafts, spoken_of, strict=True)
-            ]
-        every = any(m.kind == "every set" for _, m in self.flags)
-        for index, mark in self.flags:
-            at = last_of[min(index, len(last_of) - 1)] if index >= 0 else len(drafts) - 1
-            match mark.kind:
-                case "failure":
-                    for i in range(len(drafts)) if every else (at,):
-                        drafts[i] = drafts[i]._replace(to_failure=True)
-                case "no failure":
-                    drafts[at] = drafts[at]._replace(to_failure=False)
-                case "rir":
-                    drafts[at] = drafts[at]._replace(rir=mark.value)
-                case "failed on":
-                    drafts[at] = self._failed_draft(drafts[at], int(mark.value or 1) - 1)
-                case _:
-                    pass
-        return drafts
-
-    def _counted(self) -> tuple[list[Draft], list[int]]:
-        """Return the drafts as often as they were counted, and for each said once the place of its last."""
-        out: list[Draft] = []
-        last_of: list[int] = []
-        starts = [0, *(start for start, _ in self.counts), len(self.drafts)]
-        numbers = [1, *(number for _, number in self.counts)]
-        if self.counts and self.counts[-1][0] == len(self.drafts):
-            # A count after the sets speaks of those before it.
-            numbers = [*numbers[:-2], numbers[-1], 1] if len(numbers) == 2 or numbers[-2] == 1 else numbers
-        for start, end, number in zip(starts[:-1], starts[1:], numbers, strict=True):
-            part = self.drafts[start:end]
-            times = (
-                number
-                if len(part) == 1
-                or (len(part) > 1 and part[0].load is not part[1].load and len(part) != number)
-                else 1
-            )
-            if times > MOST_SETS:
-                part, times = [draft._replace(confirm=True) for draft in part], 1
-            doubtful = number > 1 and len(part) > 1 and times == 1 and len(part) != number
-            for i, draft in enumerate(part):
-                out.extend([draft._replace(confirm=True) if doubtful else draft] * (times if i == 0 else 1))
-                last_of.append(len(out) - 1)
-        return out, last_of
-
-    def _failed_draft(self, draft: Draft, reps: int) -> Draft:
-        said = int(draft.amount.value) if isinstance(draft.amount, Quantity) else None
-        if said is not None and said == reps + 1:
-            return draft._replace(to_failure=True, confirm=True)
-        if said is not None and said != reps:
-            return draft._replace(to_failure=True)
-        return draft._replace(to_failure=True, reps=reps)
+_HOPELESS = 2.5
+"""What costs so much more than another way up to some piece is not carried on with."""
+MOST = 1e9
 
 
-def _names_a_load(item: Element) -> bool:
-    return any(q.role == "load" or q.plus for q in item.quantities) or bool(
-        {"@", "at"} & set(item.joints[1:])
+class Stretch(NamedTuple):
+    """Pieces side by side, what each can be, and what it costs to part them from those before."""
+
+    pieces: Sequence[Piece]
+    slots: Sequence[Costs]
+    cut: float
+
+
+class Weighed(NamedTuple):
+    """Drafts and what it costs to read them from the pieces."""
+
+    cost: float
+    drafts: tuple[Draft, ...]
+
+
+def fold(items: Sequence[Item], known: Known) -> list[Draft]:
+    """Return the drafts of the sets that a group tells of, in order."""
+    row = row_of(items, known)
+    if (plain := _plain_set(row, known)) is not None:
+        return with_beside([plain], items, row.beside)
+    rows = changed_rows(row.pieces)
+    best = min(
+        (_weighed(row._replace(pieces=each), known, more) for each, more in rows), key=lambda w: w.cost
     )
+    return with_beside(list(best.drafts), items, row.beside)
+
+
+def _plain_set(row: Row, known: Known) -> Draft | None:
+    """Return the set of a load and its reps of which nothing is in doubt: what most messages say."""
+    if len(row.pieces) != 2 or row.counts:
+        return None
+    load, amount = row.pieces
+    one, other = load.what, amount.what
+    if not (isinstance(one, Quantity) and isinstance(other, Quantity)) or amount.joint not in _TIES:
+        return None
+    if other.role is not None or one.role not in {None, "load"} or one.value <= MOST_SETS or known.is_body:
+        return None
+    settled = one.role == "load" and known.reps_fit(other)
+    return draft_of(one, amount) if settled or known.order(one, other) == "load first" else None
+
+
+_TIES = frozenset({"x", "for"})
+
+
+def _weighed(row: Row, known: Known, more: float) -> Weighed:
+    """Return the cheapest drafts of a row; what another way tells as well must be confirmed."""
+    if not row.pieces:
+        return Weighed(more, (Draft(),) if any(q.value > 1 for _, q, _ in row.counts) else ())
+    stories = _stories(row.pieces, known)
+    ways: list[Weighed] = []
+    for story in stories:
+        drafts, cost = counted(story.drafts, row)
+        ways.append(Weighed(story.cost + cost + _NO_SET * (not drafts) + more, tuple(drafts)))
+    ways.sort(key=lambda way: way.cost)
+    best = ways[0]
+    rival = next((way for way in ways[1:] if not _same(way.drafts, best.drafts, known)), None)
+    if rival is None or rival.cost - best.cost >= NEAR:
+        return best
+    return best._replace(drafts=tuple(_asked(best.drafts, rival.drafts, known)))
+
+
+def _stories(pieces: Sequence[Piece], known: Known) -> list[Story]:
+    """Return the cheapest ways to tell all the pieces."""
+    slots = [slots_of(piece, known) for piece in pieces]
+    cuts = [0.0, *(_cut(before, piece) for before, piece in pairwise(pieces))]
+    upto: list[list[Story]] = [[Story()]]
+    for end in range(1, len(pieces) + 1):
+        found: list[Story] = []
+        for start in range(max(0, end - LONGEST), end):
+            stretch = Stretch(pieces[start:end], slots[start:end], cuts[start])
+            hopeless = min((story.cost for story in found), default=MOST) + _HOPELESS
+            found.extend(_told_from(upto[start], stretch, known, hopeless))
+        upto.append(_cheapest(found, known))
+    return upto[-1]
+
+
+def _cut(before: Piece, piece: Piece) -> float:
+    """Return what it costs to part two pieces; a phrase binds no number to itself."""
+    cost = CUT.get(piece.joint, 0.0)
+    return min(cost, AFTER_PHRASE) if isinstance(before.what, Mark) else cost
+
+
+def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeless: float) -> Iterator[Story]:
+    """Yield the stories that go on with a stretch, said in any way, its phrases counted or only remarks."""
+    pieces, slots, cut = stretch
+    for kept, remarks in _with_remarks(pieces):
+        if not kept:
+            for story in stories:
+                yield story._replace(cost=story.cost + remarks)
+            continue
+        counting, costs = pieces, slots
+        if len(kept) != len(pieces):
+            counting = [_across(pieces, kept, at) for at in kept]
+            costs = [slots[at] for at in kept]
+        for said in said_in(counting, costs, known):
+            for story in stories:
+                if story.cost + said.cost + remarks > hopeless:
+                    continue
+                going_on = told(story, said, known, cut)
+                if going_on is not None:
+                    yield going_on._replace(cost=going_on.cost + remarks)
+
+
+def _across(pieces: Sequence[Piece], kept: Sequence[int], at: int) -> Piece:
+    """Return a piece, joined across the remarks before it."""
+    piece = pieces[at]
+    return piece if at - 1 in kept or at == 0 else piece._replace(joint=piece.across)
+
+
+def _with_remarks(pieces: Sequence[Piece]) -> Iterator[tuple[list[int], float]]:
+    """Yield which pieces of a stretch say something, with what it costs that the others only remark on it."""
+    everything = list(range(len(pieces)))
+    yield everything, 0.0
+    marks = [
+        at for at, piece in enumerate(pieces) if isinstance(piece.what, Mark) and piece.what.kind in REMARKS
+    ]
+    if not marks:
+        return
+    leave_out = [marks] if len(marks) == 1 or len(marks) > 3 else [marks, *([at] for at in marks)]
+    for left_out in leave_out:
+        cost = sum(REMARKS[what.kind] for at in left_out if isinstance(what := pieces[at].what, Mark))
+        yield [at for at in everything if at not in left_out], cost
+
+
+def _cheapest(stories: list[Story], known: Known) -> list[Story]:
+    stories.sort(key=lambda story: story.cost)
+    kept: list[Story] = []
+    for story in stories:
+        if not any(_same(story.drafts, other.drafts, known) and story.load == other.load for other in kept):
+            kept.append(story)
+            if len(kept) == _KEPT:
+                break
+    return kept
+
+
+def _same(some: Sequence[Draft], others: Sequence[Draft], known: Known) -> bool:
+    """Return whether two ways give the same sets."""
+    return len(some) == len(others) and all(
+        a is b or (a.amount == b.amount and (a.load == b.load or _both_body(a, b, known)))
+        for a, b in zip(some, others, strict=True)
+    )
+
+
+def _both_body(a: Draft, b: Draft, known: Known) -> bool:
+    """Return whether both are done with body weight, said of the one and meant of the other."""
+    if {a.load, b.load} != {None, "body"}:
+        return False
+    base = known.load_for_reps()
+    return base is not None and base.load_kind == "body"
+
+
+def _asked(drafts: Sequence[Draft], rivals: Sequence[Draft], known: Known) -> Iterator[Draft]:
+    """Yield the drafts, to be confirmed where they may be the rivals as well."""
+    for at, draft in enumerate(drafts):
+        if len(drafts) != len(rivals):
+            yield draft._replace(confirm=True)
+        elif _same([draft], [rivals[at]], known):
+            yield draft
+        else:
+            yield draft._replace(confirm=True, unclear=(*draft.unclear, rivals[at]))

@@ -1,95 +1,107 @@
-"""A set that is changed by what is said after it: "80 for 8, no, 7", "same as last time but 6".
+"""A change of mind inside a message: "80 for 8, no, 7", "80, no, 82.5 x 8".
 
-Sets that are simply the next are taken elsewhere.
+What is said after it stands in place of something said before: of one number, or of all that was said from
+some place on. Every such place is tried, and the row that comes of it is weighed like any other.
 """
 
-from decimal import Decimal
+from collections.abc import Iterator, Sequence
 
-from domain.reading.drafts import (
-    Draft,
-)
-from domain.reading.elements import Element
-from domain.reading.fold_state import State
+from domain.reading.drafts import is_amount
 from domain.reading.phrases import Mark
+from domain.reading.pieces import Piece
 from domain.reading.quantities import Quantity
 
+Pieces = list[Piece]
 
-class Changes(State):
-    """Takes a number in the place of one that was taken before."""
+_SIMPLY_NEXT = 1.5
+"""What it costs that nothing is changed, and what follows is simply the next."""
+_FARTHER = 0.05
+_DROPPED = 0.8
+_UNLIKE = 0.6
+_FARTHEST = 5
+_NEAR_REPS = 4
+_MOST_ROWS = 8
 
-    def _changed(self, element: Element) -> bool:
-        """Take an element after "no, wait" in the place of what it changes; False where it is simply the
-        next."""
-        q = element.quantities
-        if len(q) > 1:
-            if self.drafts and not (
-                self.bare or self.amounts or (self.load is not None and not self.load_used)
-            ):
-                last = self.drafts[-1]
-                while self.drafts and self.drafts[-1] is last:
-                    self.drafts.pop()
-            self.bare, self.amounts = [], []
-            if not self.load_used:
-                self.load = None
-            return False
-        only = q[0]
-        if self.bare:
-            self.bare[-1] = only
-            return True
-        if self.load is not None and not self.load_used:
-            self.load = only if only.role is None or only.role == "load" else self.load
-            return only.role in {None, "load", "pair"}
-        if self.amounts:
-            if only.role in {"load", "pair"}:
-                return False
-            self.amounts[-1] = only
-            return True
-        if not self.drafts:
-            return False
-        last = self.drafts[-1]
-        changed = self._changed_draft(last, only)
-        self.drafts = [changed if d is last else d for d in self.drafts]
-        self.amount_may_change = changed.amount is last.amount
-        return True
 
-    def _changed_draft(self, last: Draft, only: Quantity) -> Draft:
-        if only.role in {"reps", "seconds"}:
-            return last._replace(amount=only, confirm=False, unclear=())
-        if only.role in {"load", "pair"}:
-            self.load = only
-            return last._replace(load=only, confirm=False, unclear=())
-        near = (
-            isinstance(last.amount, Quantity)
-            and self.known.reps_fit(only)
-            and abs(only.value - last.amount.value) <= 4
-        )
-        if near:
-            return last._replace(amount=only)
-        if isinstance(last.load, Quantity) and last.load.value * Decimal(
-            "0.6"
-        ) <= only.value <= last.load.value * Decimal("1.6"):
-            self.load = only._replace(unit=last.load.unit, kind=last.load.kind, role="load")
-            return last._replace(load=self.load)
-        if self.known.reps_fit(only):
-            return last._replace(amount=only)
-        return last._replace(confirm=True)
+def changed_rows(pieces: Pieces) -> list[tuple[Pieces, float]]:
+    """Return the rows that the pieces can be once what was changed is in its place, each with its cost."""
+    if not any(_is_change(piece) for piece in pieces):
+        return [(pieces, 0.0)]
+    rows: list[tuple[Pieces, float]] = [([], 0.0)]
+    for said in _between_changes(pieces):
+        rows = [(row, cost + more) for left, cost in rows for row, more in _ways_to_change(left, said)]
+        rows.sort(key=lambda row: row[1])
+        del rows[_MOST_ROWS:]
+    return rows
 
-    def _changes_relative(self, q: Quantity) -> bool:
-        """Take "same as last time but 6": the reps, or the load, of a set that was only pointed at."""
-        last = self.drafts[-1] if self.drafts else None
-        if (
-            last is None
-            or not isinstance(last.amount, Mark)
-            or last.amount.kind not in {"same all", "same again", "target"}
-            or self.bare
-            or self.amounts
-        ):
-            return False
-        fits_load, fits_reps = self.known.load_fits(q) is True, self.known.reps_fit(q)
-        if q.role in {"reps", "seconds"} or (q.role is None and fits_reps and not fits_load):
-            self.drafts[-1] = last._replace(amount=q)
-        elif q.role in {"load", "pair"} or (q.role is None and not fits_reps):
-            self.drafts[-1] = last._replace(load=q)
+
+def _between_changes(pieces: Pieces) -> list[Pieces]:
+    """Return what is said before, between and after the changes of mind."""
+    said: list[Pieces] = [[]]
+    for piece in pieces:
+        if _is_change(piece):
+            said.append([])
         else:
-            self.drafts[-1] = last._replace(amount=q, confirm=True)
-        return True
+            said[-1].append(piece)
+    return [each for each in said if each]
+
+
+def _is_change(piece: Piece) -> bool:
+    return isinstance(piece.what, Mark) and piece.what.kind == "change"
+
+
+def _ways_to_change(left: Pieces, right: Pieces) -> Iterator[tuple[Pieces, float]]:
+    """Yield what was said, its later part put in place of one number, or of all from some place on."""
+    if not left:
+        yield right, 0.0
+        return
+    yield [*left, right[0]._replace(joint="then", across="then"), *right[1:]], _SIMPLY_NEXT
+    new = right[0]
+    said = _length(right)
+    for back, at in enumerate(range(len(left) - 1, max(-1, len(left) - 1 - _FARTHEST), -1)):
+        old = left[at]
+        yield [*left[:at], _joined_as(old, new), *right[1:]], _DROPPED * max(0, back + 1 - said)
+        if said == 1 and (unlike := _unlikeness(old, new)) is not None:
+            cost = unlike + _FARTHER * back
+            yield [*left[:at], _in_place_of(old, new), *left[at + 1 :], *right[1:]], cost
+
+
+def _length(right: Sequence[Piece]) -> int:
+    """Return how many numbers are said in one go: two in "82.5 x 8, then 75 x 8"."""
+    if len(right) > 1 and not _is_amount(right[0]) and _is_amount(right[1]):
+        return 2
+    length = 1
+    while length < len(right) and right[length].joint in {"x", "for", "@", "at", ":", ""}:
+        length += 1
+    return length
+
+
+def _is_amount(piece: Piece) -> bool:
+    return isinstance(piece.what, Quantity) and is_amount(piece.what)
+
+
+def _joined_as(old: Piece, new: Piece) -> Piece:
+    return new._replace(joint=old.joint, across=old.across)
+
+
+def _in_place_of(old: Piece, new: Piece) -> Piece:
+    """Return a number in place of another, of the same kind as that where no word says otherwise."""
+    piece = _joined_as(old, new)
+    before, after = old.what, new.what
+    if isinstance(before, Quantity) and isinstance(after, Quantity) and after.role is None:
+        kept = before._replace(value=after.value, start=after.start, end=after.end)
+        return piece._replace(what=kept, led=old.led)
+    return piece._replace(led=old.led)
+
+
+def _unlikeness(old: Piece, new: Piece) -> float | None:
+    """Return what it costs that a number stands in place of another; None where they are not of one kind."""
+    before, after = old.what, new.what
+    if not isinstance(before, Quantity) or not isinstance(after, Quantity):
+        return None
+    if after.role is not None and before.role is not None and before.role != after.role:
+        return None
+    if abs(before.value - after.value) <= _NEAR_REPS:
+        return 0.0
+    near = before.value * 6 <= after.value * 10 <= before.value * 16
+    return 0.1 if near else _UNLIKE

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 from domain.reading.anchors import anchored
 from domain.reading.context import Known
-from domain.reading.elements import Element, Item, elements_of
+from domain.reading.elements import Element, Item, elements_of, join_marks
 from domain.reading.exercise_words import COMMON
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
@@ -108,6 +108,7 @@ def gather(
     elements = elements_of(message, quantities, blank, name_tokens, pointers, changes)
     things: list[Named | Element | Mark] = [*named, *elements, *(m for m in marks if m.kind in _GROUP_MARKS)]
     things.sort(key=lambda t: t.start)
+    join_marks(message, things, blank)
     kept = things if all_count else anchored(message, things, blank)
     groups: list[Group] = []
     sentence: list[Named | Element | Mark] = []

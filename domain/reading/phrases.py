@@ -21,7 +21,10 @@ from domain.units import Unit
 
 
 class Mark(NamedTuple):
-    """A short phrase about a set, from token `start` to before `end`, with its number where it has one."""
+    """A short phrase about a set, from token `start` to before `end`, with its number where it has one.
+
+    `joint` is how it is joined to what stands before it.
+    """
 
     kind: MarkKind
     start: int
@@ -29,6 +32,7 @@ class Mark(NamedTuple):
     value: Decimal | None = None
     unit: Unit | None = None
     from_last: bool = False
+    joint: str = "gap"
 
 
 _UNITS: dict[str, Unit] = {**dict.fromkeys(KG_WORDS, "kg"), **dict.fromkeys(LB_WORDS, "lb")}

@@ -10,19 +10,15 @@ from typing import NamedTuple
 
 from domain.reading.context import Day
 from domain.reading.draft_sets import DraftSets, without_exercise
-from domain.reading.drafts import Draft
-from domain.reading.fold import Fold
+from domain.reading.fold import fold
 from domain.reading.gather import Group
 from domain.reading.join_groups import joined_groups
 from domain.reading.naming import Named
-from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request
 from domain.reading.which_exercise import Exercises
 from domain.sets import TrainingSet
 
 _UNKNOWN_EXERCISE = ""
-_NOTHING = Draft()
 
 
 class Placed(NamedTuple):
@@ -86,14 +82,7 @@ class Resolver:
         said: str | None,
     ) -> None:
         known = self.exercises.known(exercise or _UNKNOWN_EXERCISE, day)
-        fold = Fold(known)
-        for draft in fold.run(group.items):
-            if (
-                draft == _NOTHING
-                and not fold.count_said
-                and not any(isinstance(i, Mark) and i.kind == "done" for i in group.items)
-            ):
-                continue
+        for draft in fold(group.items, known):
             if (
                 draft.load in {"unknown", "body"}
                 and draft.amount is None
@@ -103,8 +92,6 @@ class Resolver:
                 continue
             if group.doubtful:
                 draft = draft._replace(confirm=True)  # noqa: PLW2901 - the draft, in doubt
-            if fold.each_hand and isinstance(draft.load, Quantity) and draft.load.kind is None:
-                draft = draft._replace(load=draft.load._replace(kind="each"))  # noqa: PLW2901 - the draft, completed
             one = self.sets.one(draft, known, exercise, day_on)
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)

@@ -1,0 +1,81 @@
+"""What is said beside the sets, attached to those that it stands by: effort, failure, how reps were done,
+how the load is counted.
+"""
+
+from collections.abc import Sequence
+
+from domain.reading.drafts import Draft
+from domain.reading.elements import Item
+from domain.reading.lowering import is_lowering, stretch_of
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
+
+
+def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mark]) -> list[Draft]:
+    """Return the drafts with what is said of each of them."""
+    if not drafts:
+        return drafts
+    drafts = _lowered(drafts, items)
+    for item in items:
+        if isinstance(item, Mark) and item.kind == "failed on" and not any(d.amount is item for d in drafts):
+            at = _stands_by(drafts, item)
+            is_before = item.start < _place(drafts[at])
+            drafts[at] = _failed(drafts[at], int(item.value or 1) - 1, is_before=is_before)
+    every = any(mark.kind == "every set" for mark in beside)
+    for mark in beside:
+        if mark.kind == "each hand":
+            drafts = [_each_hand(draft) for draft in drafts]
+            continue
+        last = _stands_by(drafts, mark)
+        for at in range(len(drafts)) if every else (last,):
+            drafts[at] = _with_effort(drafts[at], mark, is_last=at == last)
+    return drafts
+
+
+def _stands_by(drafts: Sequence[Draft], mark: Mark) -> int:
+    """Return the place of the last draft before a phrase; of the last of all where none is."""
+    before = [at for at, draft in enumerate(drafts) if _place(draft) < mark.start]
+    return before[-1] if before else len(drafts) - 1
+
+
+def _place(draft: Draft) -> int:
+    return draft.amount.start if draft.amount is not None else draft.start
+
+
+def _with_effort(draft: Draft, mark: Mark, *, is_last: bool) -> Draft:
+    if mark.kind == "failure":
+        return draft._replace(to_failure=True)
+    if mark.kind == "no failure" and is_last:
+        return draft._replace(to_failure=False)
+    if mark.kind == "rir" and is_last:
+        return draft._replace(rir=mark.value)
+    return draft
+
+
+def _each_hand(draft: Draft) -> Draft:
+    if isinstance(draft.load, Quantity) and draft.load.kind is None:
+        return draft._replace(load=draft.load._replace(kind="each"))
+    return draft
+
+
+def _lowered(drafts: list[Draft], items: Sequence[Item]) -> list[Draft]:
+    """Mark the drafts that were lowering only."""
+    for at, item in enumerate(items):
+        if is_lowering(item):
+            stretch = stretch_of(items, at)
+            spoken_of = [stretch.holds(draft) for draft in drafts]
+            drafts = [
+                draft._replace(lowering=True) if held or not any(spoken_of) else draft
+                for draft, held in zip(drafts, spoken_of, strict=True)
+            ]
+    return drafts
+
+
+def _failed(draft: Draft, reps: int, *, is_before: bool) -> Draft:
+    """Return a draft that failed after so many reps; what else was said of them must agree."""
+    said = int(draft.amount.value) if isinstance(draft.amount, Quantity) else None
+    if said is None:
+        return draft._replace(to_failure=True, reps=reps)
+    if is_before and said != reps:
+        return draft
+    return draft._replace(to_failure=True, confirm=draft.confirm or said == reps + 1)

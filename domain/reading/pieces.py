@@ -1,0 +1,182 @@
+"""The items of a group as one row of pieces: numbers and phrases that say a load, reps or a whole set.
+
+Phrases about effort and counts of sets are put beside: they are no part of what was lifted, and are attached
+to the sets that they stand by once those are known.
+"""
+
+from collections.abc import Iterator, Sequence
+from typing import Literal, NamedTuple
+
+from domain.reading.context import Known
+from domain.reading.drafts import is_amount, pairs_of_dumbbells, same_mass
+from domain.reading.elements import Element, Item
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
+
+Led = Literal["at", "for", "got", "sets", ""]
+"""The word that leads to a number: "with 80", "rows for 7", "got 9", "3 sets of 8"."""
+
+LOAD_MARKS = frozenset({"body", "same load", "up", "down", "unknown load", "pin"})
+AMOUNT_MARKS = frozenset({"more reps", "fewer reps", "failed on", "unknown reps"})
+WHOLE_MARKS = frozenset(
+    {"same all", "same again", "target", "target more", "target fewer", "zero", "done", "change"}
+)
+_SAYS_SOMETHING = LOAD_MARKS | AMOUNT_MARKS | WHOLE_MARKS
+
+
+_LIST_JOINTS = frozenset({"", ",", "and", "/", "then", "-"})
+
+
+class Piece(NamedTuple):
+    """A number or a phrase. `joint` joins it to the piece before, `across` to the number before."""
+
+    what: Quantity | Mark
+    joint: str
+    across: str
+    led: Led = ""
+    named: bool = False
+
+    @property
+    def bare(self) -> bool:
+        """Whether it is a number of which no word says what it is of."""
+        return isinstance(self.what, Quantity) and self.what.role is None
+
+
+class Row(NamedTuple):
+    """The pieces of a group, and what stands beside them: phrases about effort, and counts of sets.
+
+    A count is kept with the number of pieces before it and how it is joined to them.
+    """
+
+    pieces: list[Piece]
+    beside: list[Mark]
+    counts: list[tuple[int, Quantity, str]]
+
+
+def row_of(items: Sequence[Item], known: Known) -> Row:
+    """Return the pieces of a group."""
+    row = Row([], [], [])
+    after_mark = counted = False
+    held = ""
+    for item in items:
+        if isinstance(item, Mark):
+            if item.kind in _SAYS_SOMETHING:
+                row.pieces.append(Piece(item, item.joint, item.joint))
+                after_mark = True
+            else:
+                row.beside.append(item)
+            continue
+        for at, (q, joint) in enumerate(_numbers(item, known)):
+            if q.role == "sets":
+                row.counts.append((len(row.pieces), q, joint))
+                counted, held = True, joint
+                continue
+            first = at == 0
+            between = item.since_mark if first and after_mark else joint
+            if counted and joint == "":
+                # "80 for 3 sets of 8": the count stands between two numbers that are joined across it.
+                between = held
+            led = _led(item, counted=counted, first=first)
+            across = held if counted and joint == "" else joint
+            row.pieces.append(Piece(q, between, across, led, item.next_to_name))
+            after_mark = counted = False
+    row = row._replace(pieces=list(_with_one_load(row.pieces, known)))
+    return _with_reps_of_sets(row, known) if row.counts else row
+
+
+def _with_reps_of_sets(row: Row, known: Known) -> Row:
+    """Take as many numbers as sets were counted before them for the reps: "3 sets, 15 13 and 12"."""
+    pieces = list(row.pieces)
+    for at, count, _ in row.counts:
+        end = at
+        while end < len(pieces) and _can_be_reps_of_list(pieces[end], known, first=end == at):
+            end += 1
+        if count.value > 1 and end - at == count.value:
+            for k in range(at, end):
+                what = pieces[k].what
+                if isinstance(what, Quantity) and what.role is None:
+                    pieces[k] = pieces[k]._replace(what=what._replace(role="reps"))
+    return row._replace(pieces=pieces)
+
+
+def _can_be_reps_of_list(piece: Piece, known: Known, *, first: bool) -> bool:
+    what = piece.what
+    if not isinstance(what, Quantity) or piece.led == "at" or not (first or piece.joint in _LIST_JOINTS):
+        return False
+    return what.role == "reps" or (what.role is None and known.reps_fit(what))
+
+
+def _led(element: Element, *, counted: bool, first: bool) -> Led:
+    if counted:
+        return "sets"
+    if not first:
+        return ""
+    if element.after_at:
+        return "at"
+    if element.after_for and element.next_to_name:
+        return "for"
+    return "got" if element.result else ""
+
+
+def _numbers(element: Element, known: Known) -> list[tuple[Quantity, str]]:
+    """Return the numbers of an element with their joints, each as far as it tells by itself what it is."""
+    if _is_range(element, known):
+        return []
+    quantities = [_timed(q, known) for q in element.quantities]
+    quantities, joints = pairs_of_dumbbells(quantities, list(element.joints), known)
+    numbers = list(zip(quantities, joints, strict=True))
+    if not known.hold:
+        # Beside reps, a time tells how long they took.
+        numbers = [(q, joint) for q, joint in numbers if q.role != "seconds"]
+    alone = len(element.quantities) == 1
+    return [(_typed(q, known, alone=alone), joint) for q, joint in numbers]
+
+
+def _timed(q: Quantity, known: Known) -> Quantity:
+    """Take "30s" for seconds on a hold, unless loads are per hand there, which makes it a pair or seconds."""
+    if q.role == "pair" and q.kind is None and known.hold and known.kind != "each":
+        return q._replace(role="seconds")
+    return q
+
+
+def _typed(q: Quantity, known: Known, *, alone: bool) -> Quantity:
+    if q.role is None and q.minus and (known.kind == "assist" or known.load_fits(q) is False):
+        return q._replace(role="load")
+    if alone and q.value == 0 and q.role is None:
+        # No load is nought.
+        return q._replace(role="reps")
+    return q
+
+
+def _is_range(element: Element, known: Known) -> bool:
+    """Return whether an element is no set but what was to be done: "8-10 reps"."""
+    if len(element.quantities) != 2 or element.joints[1] != "-":
+        return False
+    first, second = element.quantities
+    return (
+        first.role is None
+        and is_amount(second)
+        and first.value < second.value
+        and known.reps_fit(first)
+        and known.load_fits(first) is not True
+    )
+
+
+def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
+    """Yield the pieces, a load that is said in both units once, in the usual one: "80 kg (176 lb)"."""
+    waiting: Piece | None = None
+    for piece in pieces:
+        if waiting is not None and _is_load_again(waiting, piece):
+            if isinstance(piece.what, Quantity) and piece.what.unit == known.request.unit:
+                waiting = waiting._replace(what=piece.what)
+            continue
+        if waiting is not None:
+            yield waiting
+        waiting = piece
+    if waiting is not None:
+        yield waiting
+
+
+def _is_load_again(piece: Piece, following: Piece) -> bool:
+    first, second = piece.what, following.what
+    return isinstance(first, Quantity) and isinstance(second, Quantity) and same_mass(first, second)
