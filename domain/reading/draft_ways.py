@@ -8,7 +8,7 @@ from domain.reading.drafts import Draft, Source, whole
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
-from domain.reading.rule_two import is_neither, order_cost
+from domain.reading.rule_two import by_rule_two
 from domain.reading.way_costs import GOES_ON
 from domain.reading.ways import Said
 
@@ -68,13 +68,11 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
     order = story.order
     confirm = cut >= STRAINED
     if said.ordered is not None:
-        load, amount = said.ordered
         load_first = said.way[0] == "L"
-        more = order_cost(load, amount, known, load_first=load_first, settled=order)
-        assert isinstance(load.what, Quantity)  # noqa: S101 - bare pieces are numbers
-        confirm = confirm or (not order and is_neither(load, amount, known))
+        more, is_neither = by_rule_two(*said.ordered, known, load_first=load_first, settled=order)
         cost += more
-        order = order or ("" if confirm else "load first" if load_first else "reps first")
+        confirm = confirm or is_neither
+        order = order or ("" if is_neither else "load first" if load_first else "reps first")
     elif said.way.startswith("L"):
         order = "load first"
     load_of, drafts = _drafts(story, said)

@@ -11,7 +11,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from domain.reading.context import Known
-from domain.reading.draft_ways import Story, draft_of, told
+from domain.reading.draft_ways import Story, told
 from domain.reading.drafts import Draft
 from domain.reading.elements import Item
 from domain.reading.fold_beside import with_beside
@@ -19,7 +19,7 @@ from domain.reading.fold_changes import changed_rows
 from domain.reading.fold_counts import counted
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece, Row, row_of
-from domain.reading.quantities import MOST_SETS, Quantity
+from domain.reading.plain_sets import plain_sets
 from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
 from domain.reading.ways import LONGEST, said_in
 
@@ -53,30 +53,13 @@ class Weighed(NamedTuple):
 def fold(items: Sequence[Item], known: Known) -> list[Draft]:
     """Return the drafts of the sets that a group tells of, in order."""
     row = row_of(items, known)
-    if (plain := _plain_set(row, known)) is not None:
-        return with_beside([plain], items, row.beside)
+    if (plain := plain_sets(row, known)) is not None:
+        return with_beside(plain, items, row.beside)
     rows = changed_rows(row.pieces)
     best = min(
         (_weighed(row._replace(pieces=each), known, more) for each, more in rows), key=lambda w: w.cost
     )
     return with_beside(list(best.drafts), items, row.beside)
-
-
-def _plain_set(row: Row, known: Known) -> Draft | None:
-    """Return the set of a load and its reps of which nothing is in doubt: what most messages say."""
-    if len(row.pieces) != 2 or row.counts:
-        return None
-    load, amount = row.pieces
-    one, other = load.what, amount.what
-    if not (isinstance(one, Quantity) and isinstance(other, Quantity)) or amount.joint not in _TIES:
-        return None
-    if other.role is not None or one.role not in {None, "load"} or one.value <= MOST_SETS or known.is_body:
-        return None
-    settled = one.role == "load" and known.reps_fit(other)
-    return draft_of(one, amount) if settled or known.order(one, other) == "load first" else None
-
-
-_TIES = frozenset({"x", "for"})
 
 
 def _weighed(row: Row, known: Known, more: float) -> Weighed:

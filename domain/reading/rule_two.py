@@ -21,30 +21,26 @@ def order_of(first: Quantity, second: Quantity, known: Known) -> Order:
     return known.order(first, second)
 
 
-def order_cost(load: Piece, amount: Piece, known: Known, *, load_first: bool, settled: str) -> float:
-    """Return what it costs that of two bare numbers one is the load and the other the reps."""
+def by_rule_two(
+    load: Piece, amount: Piece, known: Known, *, load_first: bool, settled: str
+) -> tuple[float, bool]:
+    """Return what it costs that of two bare numbers one is the load and the other the reps.
+
+    With it whether that must be confirmed, as they are sensible in neither order.
+    """
     one, other = load.what, amount.what
     assert isinstance(one, Quantity) and isinstance(other, Quantity)  # noqa: S101, PT018 - bare pieces are numbers
     wanted = "load first" if load_first else "reps first"
     if settled:
         fits = 0.0 if known.reps_fit(other) or other.value % 1 else NO_REPS
-        return fits if settled == wanted else AGAINST_THE_ORDER + fits
+        return (fits if settled == wanted else AGAINST_THE_ORDER + fits), False
     order = order_of(one, other, known) if load_first else order_of(other, one, known)
     if order == "neither":
-        return ODD if known.reps_fit(other) else ODD + NO_REPS
+        return (ODD if known.reps_fit(other) else ODD + NO_REPS), True
     if order not in {wanted, "unclear"}:
-        return AGAINST_THE_ORDER
+        return AGAINST_THE_ORDER, False
     joint = amount.joint if load_first else load.joint
-    return MAY_BE_REPS if load_first and joint in _LOOSE and _may_be_reps(one, known) else 0.0
-
-
-def is_neither(load: Piece, amount: Piece, known: Known) -> bool:
-    """Return whether two bare numbers are sensible in neither order, so that they must be confirmed."""
-    one, other = load.what, amount.what
-    assert isinstance(one, Quantity) and isinstance(other, Quantity)  # noqa: S101, PT018 - bare pieces are numbers
-    if load.what.start < amount.what.start:
-        return order_of(one, other, known) == "neither"
-    return order_of(other, one, known) == "neither"
+    return (MAY_BE_REPS if load_first and joint in _LOOSE and _may_be_reps(one, known) else 0.0), False
 
 
 def _may_be_reps(q: Quantity, known: Known) -> bool:

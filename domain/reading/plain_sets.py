@@ -1,0 +1,49 @@
+"""The short way for what most messages say: loads with their reps, of which nothing is in doubt.
+
+"80 x 8", "80 kg 8 reps", "80x8, 80x7". All else is weighed (`fold.py`), which would give these just as well.
+"""
+
+from domain.reading.context import Known
+from domain.reading.draft_ways import draft_of, load_of
+from domain.reading.drafts import Draft
+from domain.reading.pieces import Piece, Row
+from domain.reading.quantities import MOST_SETS, Quantity
+
+_TIES = frozenset({"x", "for"})
+_BETWEEN_SAID = frozenset({"x", "for", "", ",", ":"})
+_BETWEEN_SETS = frozenset({",", "and", "then", "line", "stop", "gap", ""})
+
+
+def plain_sets(row: Row, known: Known) -> list[Draft] | None:
+    """Return the sets of a row of loads, each with its reps; None where anything must be weighed."""
+    pieces = row.pieces
+    if row.counts or not pieces or len(pieces) % 2:
+        return None
+    drafts: list[Draft] = []
+    for at in range(0, len(pieces), 2):
+        load, amount = pieces[at], pieces[at + 1]
+        if at and load.joint not in _BETWEEN_SETS:
+            return None
+        if not _is_plain(load, amount, known, settled=at > 0):
+            return None
+        drafts.append(draft_of(load_of(load), amount))
+    return drafts
+
+
+def _is_plain(load: Piece, amount: Piece, known: Known, *, settled: bool) -> bool:
+    """Return whether two numbers are a load and its reps, by their words or by the second rule."""
+    one, other = load.what, amount.what
+    if not isinstance(one, Quantity) or not isinstance(other, Quantity) or amount.led == "at":
+        return False
+    if other.role == "reps":
+        of_load = one.role == "load" or (one.role == "pair" and not known.hold)
+        return of_load and amount.joint in _BETWEEN_SAID
+    if other.role is not None or amount.joint not in _TIES:
+        return False
+    if one.role is not None:
+        return known.reps_fit(other) and (one.role == "load" or (one.role == "pair" and not known.hold))
+    if one.value <= MOST_SETS or known.is_body:
+        return False
+    if settled:
+        return known.reps_fit(other)
+    return known.order(one, other) == "load first"
