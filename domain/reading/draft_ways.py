@@ -4,7 +4,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from domain.reading.context import Known
-from domain.reading.drafts import Draft, Source, whole
+from domain.reading.drafts import Draft, Source, same_mass, whole
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
@@ -25,7 +25,9 @@ AGAIN = 1.0
 OF_A_SET = 1.0
 OFTEN = 0.5
 MAY_BE_LOAD = 0.8
+MAY_BE_LOAD_IN_LIST = 0.3
 MAY_BE_REPS_TOO = 0.4
+FAR_BELOW = 0.5
 """What it costs that a phrase which can be of the set before it is of another."""
 _OF_THE_SET = frozenset({"same all", "target", "target more", "target fewer"})
 
@@ -70,7 +72,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
     if said.ordered is not None:
         load_first = said.way[0] == "L"
         more, is_neither = by_rule_two(*said.ordered, known, load_first=load_first, settled=order)
-        cost += more
+        cost += more + (FAR_BELOW if _is_far_below(said.ordered[0], story.load) else 0.0)
         confirm = confirm or is_neither
         order = order or ("" if is_neither else "load first" if load_first else "reps first")
     elif said.way.startswith("L"):
@@ -79,6 +81,15 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
     if confirm:
         drafts = [draft._replace(confirm=True) for draft in drafts]
     return _with(story, cost, drafts, load_of, order)
+
+
+def _is_far_below(load: Piece, before: Source) -> bool:
+    """Return whether a load is no drop from the one before it, but a number of sets: "80 2x8, 1x6"."""
+    return (
+        isinstance(before, Quantity)
+        and isinstance(load.what, Quantity)
+        and load.what.value * 4 < before.value
+    )
 
 
 def _with(story: Story, cost: float, drafts: list[Draft], load: Source, order: str) -> Story:
@@ -183,7 +194,9 @@ def _no_further_reps(piece: Piece, q: Quantity, known: Known) -> float:
     """Return what it costs that a number out of the plan's range tells of more reps, and no next load."""
     if q.times:
         return OFTEN
-    return MAY_BE_LOAD if piece.bare and piece.joint not in {"/", "-"} and known.load_fits(q) else 0.0
+    if not piece.bare or not known.load_fits(q):
+        return 0.0
+    return MAY_BE_LOAD_IN_LIST if piece.joint in {"/", "-"} else MAY_BE_LOAD
 
 
 def _by_rule_ten(piece: Piece, known: Known) -> tuple[float, Draft]:
@@ -219,6 +232,9 @@ def _lone_load(story: Story, said: Said, known: Known, cut: float) -> Story:
     """Take a load whose reps are told later or must be asked."""
     piece = said.pieces[0]
     load = load_of(piece)
+    if isinstance(load, Quantity) and isinstance(story.load, Quantity) and same_mass(load, story.load):
+        # "80 kg x 8 (176 lb)" says the load again.
+        return _with(story, said.cost, [], story.load, story.order)
     cost = LONE_LOAD
     if piece.bare and isinstance(piece.what, Quantity) and not (piece.led == "at" and not piece.named):
         lone = known.lone(piece.what)

@@ -18,7 +18,7 @@ from domain.reading.fold_beside import with_beside
 from domain.reading.fold_changes import changed_rows
 from domain.reading.fold_counts import counted
 from domain.reading.phrases import Mark
-from domain.reading.pieces import Piece, Row, row_of
+from domain.reading.pieces import WHOLE_MARKS, Piece, Row, row_of
 from domain.reading.plain_sets import plain_sets
 from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
 from domain.reading.ways import LONGEST, said_in
@@ -33,6 +33,10 @@ _NO_SET = 4.0
 _HOPELESS = 2.5
 """What costs so much more than another way up to some piece is not carried on with."""
 MOST = 1e9
+
+
+_AHEAD = 0.8
+"""What it costs that "target hit" stands before the set that it remarks on."""
 
 
 class Stretch(NamedTuple):
@@ -106,7 +110,8 @@ def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeles
     for kept, remarks in _with_remarks(pieces):
         if not kept:
             for story in stories:
-                yield story._replace(cost=story.cost + remarks)
+                ahead = _ahead(pieces[0]) if not story.drafts else 0.0
+                yield story._replace(cost=story.cost + remarks + ahead)
             continue
         counting, costs = pieces, slots
         if len(kept) != len(pieces):
@@ -119,6 +124,10 @@ def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeles
                 going_on = told(story, said, known, cut)
                 if going_on is not None:
                     yield going_on._replace(cost=going_on.cost + remarks)
+
+
+def _ahead(piece: Piece) -> float:
+    return _AHEAD if isinstance(piece.what, Mark) and piece.what.kind in WHOLE_MARKS else 0.0
 
 
 def _across(pieces: Sequence[Piece], kept: Sequence[int], at: int) -> Piece:
@@ -139,6 +148,7 @@ def _with_remarks(pieces: Sequence[Piece]) -> Iterator[tuple[list[int], float]]:
     leave_out = [marks] if len(marks) == 1 or len(marks) > 3 else [marks, *([at] for at in marks)]
     for left_out in leave_out:
         cost = sum(REMARKS[what.kind] for at in left_out if isinstance(what := pieces[at].what, Mark))
+        cost += _ahead(pieces[0]) if left_out[0] == 0 else 0.0
         yield [at for at in everything if at not in left_out], cost
 
 

@@ -121,6 +121,10 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1
+    elif after in {"more", "further"} and message.text(end + 1) == "sets":
+        role, end = "sets", end + 2
+        if message.text(end) == "of":
+            end += 1
     elif (end_of_reps := _after_reps(message, end)) is not None:
         role, lowering, end = "reps", message.text(end_of_reps - 1) in NEGATIVE_WORDS, end_of_reps
     elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:

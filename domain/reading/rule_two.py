@@ -40,7 +40,8 @@ def by_rule_two(
     if order not in {wanted, "unclear"}:
         return AGAINST_THE_ORDER, False
     joint = amount.joint if load_first else load.joint
-    return (MAY_BE_REPS if load_first and joint in _LOOSE and _may_be_reps(one, known) else 0.0), False
+    first = one if load_first else other
+    return (MAY_BE_REPS if joint in _LOOSE and _may_be_reps(first, known) else 0.0), False
 
 
 def _may_be_reps(q: Quantity, known: Known) -> bool:
