@@ -148,8 +148,12 @@ def elements_of(
     name_tokens: set[int],
     pointers: dict[int, int],
     changes: set[int],
+    loads: set[int],
 ) -> list[Element]:
-    """Return the numbers of a message, joined where they are tightly joined."""
+    """Return the numbers of a message, joined where they are tightly joined.
+
+    `loads` are the tokens of phrases that say a load, which part the numbers around them: "80x8, same for 7".
+    """
     elements: list[Element] = []
     before: Quantity | None = None
     for quantity in quantities:
@@ -168,6 +172,8 @@ def elements_of(
                 joint = joint_between(message, before.end, quantity.start, blank)
                 if joint in {"/", "-"} and any(at in blank for at in between):
                     joint = "and"
+                if joint in TIGHT and any(at in loads for at in between):
+                    joint = ","
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"

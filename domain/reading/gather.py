@@ -86,6 +86,9 @@ _GROUP_MARKS = frozenset(
 )
 
 
+_SAYS_A_LOAD = frozenset({"same load", "up", "down", "body"})
+
+
 def gather(
     message: Message,
     named: Sequence[Named],
@@ -105,7 +108,8 @@ def gather(
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
     blank |= manner_of(message, name_tokens | blank)
-    elements = elements_of(message, quantities, blank, name_tokens, pointers, changes)
+    loads = {at for m in marks if m.kind in _SAYS_A_LOAD for at in range(m.start, m.end)}
+    elements = elements_of(message, quantities, blank, name_tokens, pointers, changes, loads)
     things: list[Named | Element | Mark] = [*named, *elements, *(m for m in marks if m.kind in _GROUP_MARKS)]
     things.sort(key=lambda t: t.start)
     join_marks(message, things, blank)

@@ -117,7 +117,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         value, role, minutes = value * 60 + over, "seconds", True
     elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
         role, end = "reps", end + 1
-    elif after in SET_WORDS:
+    elif after in SET_WORDS and not (after == "set" and value > 1 and message.value(end + 1) is not None):
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1

@@ -151,6 +151,7 @@ def _oddity(way: str, pieces: Sequence[Piece], known: Known) -> float:
 
 
 LATE_LOAD = 1.0
+OF_ALL_OR_LAST = 0.4
 
 
 def _load_after(way: str, pieces: Sequence[Piece], known: Known) -> float:
@@ -164,7 +165,9 @@ def _load_after(way: str, pieces: Sequence[Piece], known: Known) -> float:
     if load.bare and not said and way != "NAL":
         return LATE_LOAD
     # "20, then 12 with 5 kg": the load is of the last alone.
-    return LATE_LOAD * (known.is_body and any(p.joint == "then" for p in pieces[1:]))
+    if way == "NAL" or not known.is_body or not isinstance(load.what, Quantity):
+        return 0.0
+    return LATE_LOAD if any(p.joint == "then" for p in pieces[1:]) else OF_ALL_OR_LAST
 
 
 def _on_body(pieces: Sequence[Piece], known: Known) -> float:
