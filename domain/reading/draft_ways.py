@@ -1,69 +1,39 @@
 """What a stretch that is said in one way adds to the sets told so far."""
 
 from decimal import Decimal
-from typing import NamedTuple
 
 from domain.reading.context import Known
-from domain.reading.drafts import Draft, Source, same_mass, whole
+from domain.reading.drafts import Draft, Source, whole
+from domain.reading.lone_ways import list_of_reps, lone_amount, lone_load, so_often
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.rule_two import by_rule_two
-from domain.reading.way_costs import GOES_ON
+from domain.reading.story import Story, draft_of, grown, load_of
+from domain.reading.way_costs import PART, STRAINED
 from domain.reading.ways import Said
 
-PART = 0.2
-LONE_REPS = 0.4
-LONE_UNCLEAR = 0.9
-LONE_PHRASE = 0.8
-LONE_LOAD = 1.5
-AGAINST_RULE_TEN = 3.0
-"""What a number costs that stands alone, without the other half of its set."""
-
-
 AGAIN = 1.0
-OF_A_SET = 1.0
-OFTEN = 0.5
-MAY_BE_LOAD = 0.8
-MAY_BE_LOAD_IN_LIST = 0.3
-MAY_BE_REPS_TOO = 0.4
-FAR_BELOW = 0.5
 """What it costs that a phrase which can be of the set before it is of another."""
+FAR_BELOW = 0.5
 _OF_THE_SET = frozenset({"same all", "target", "target more", "target fewer"})
-
-
-STRAINED = 2.0
-"""What costs so much is read against a sign that binds, and must be confirmed."""
-
-
-class Story(NamedTuple):
-    """The sets told so far with what it costs to read them so.
-
-    `load` is the one told last, at which further reps are meant. `order` is how the first bare pair of a list
-    stands, which the others follow.
-    """
-
-    cost: float = 0.0
-    drafts: tuple[Draft, ...] = ()
-    load: Source = None
-    order: str = ""
 
 
 def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
     """Return the story with what a stretch says, None where it cannot go on so."""
     match said.way:
         case "A":
-            return _lone_amount(story, said, known, cut)
+            return lone_amount(story, said, known, cut)
         case "L":
-            return _lone_load(story, said, known, cut)
+            return lone_load(story, said, known, cut)
         case "N":
-            return _so_often(story, said)
+            return so_often(story, said)
         case "W":
             # "40 seconds, target met" tells of the set, and is no other one.
             told_already = story.drafts and isinstance(story.drafts[-1].amount, Quantity)
             cut += AGAIN if told_already and _kind(said.pieces[0]) in _OF_THE_SET else 0.0
         case _ if set(said.way) == {"A"}:
-            return _list(story, said, known, cut)
+            return list_of_reps(story, said, known, cut)
         case _:
             pass
     cost = said.cost + PART + cut
@@ -80,7 +50,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
     load_of, drafts = _drafts(story, said)
     if confirm:
         drafts = [draft._replace(confirm=True) for draft in drafts]
-    return _with(story, cost, drafts, load_of, order)
+    return grown(story, cost, drafts, load_of, order)
 
 
 def _is_far_below(load: Piece, before: Source) -> bool:
@@ -90,10 +60,6 @@ def _is_far_below(load: Piece, before: Source) -> bool:
         and isinstance(load.what, Quantity)
         and load.what.value * 4 < before.value
     )
-
-
-def _with(story: Story, cost: float, drafts: list[Draft], load: Source, order: str) -> Story:
-    return Story(story.cost + cost, (*story.drafts, *drafts), load, order)
 
 
 def _drafts(story: Story, said: Said) -> tuple[Source, list[Draft]]:
@@ -137,122 +103,3 @@ def _pointed_at(slots: list[tuple[str, Piece]]) -> tuple[Source, list[Draft]]:
 
 def _kind(piece: Piece) -> str:
     return piece.what.kind if isinstance(piece.what, Mark) else ""
-
-
-def load_of(piece: Piece) -> Source:
-    """Return where the load of a set comes from."""
-    what = piece.what
-    if isinstance(what, Quantity):
-        return what._replace(role="load", kind=what.kind or "each") if what.role == "pair" else what
-    if what.kind == "body":
-        return "body"
-    return "unknown" if what.kind in {"unknown load", "pin"} else what
-
-
-def draft_of(load: Source, piece: Piece) -> Draft:
-    """Return a set of reps, or of seconds, at a load."""
-    amount = piece.what
-    if isinstance(amount, Quantity) and amount.role == "pair":
-        amount = amount._replace(role="seconds")
-    start, end = piece.what.start, piece.what.end
-    lowering = isinstance(amount, Quantity) and amount.lowering
-    if isinstance(load, Quantity | Mark):
-        start, end = min(start, load.start), max(end, load.end)
-        lowering = lowering or (isinstance(load, Quantity) and load.lowering)
-    if isinstance(amount, Mark) and amount.kind == "unknown reps":
-        return Draft(load, None, start, end)
-    if isinstance(amount, Mark) and amount.kind == "failed on":
-        return Draft(load, amount, start, end, reps=int(amount.value or 1) - 1, to_failure=True)
-    return Draft(load, amount, start, end, lowering=lowering)
-
-
-def _lone_amount(story: Story, said: Said, known: Known, cut: float) -> Story:
-    """Take reps at the load told before, or where none was, those of the contract's tenth rule."""
-    piece = said.pieces[0]
-    if story.load is not None:
-        more = GOES_ON.get(piece.joint, 0.0) + (1.0 if piece.led == "at" else 0.0)
-        if piece.joint == "" and _may_be_reps_too(story.load, known):
-            more += MAY_BE_REPS_TOO
-        if isinstance(piece.what, Mark):
-            more += OF_A_SET
-        elif not known.in_range(piece.what):
-            more += _no_further_reps(piece, piece.what, known)
-        draft = draft_of(story.load, piece)._replace(confirm=more >= STRAINED)
-        return _with(story, said.cost + more, [draft], story.load, story.order)
-    cost, draft = _by_rule_ten(piece, known)
-    return _with(story, said.cost + cost + cut, [draft], None, story.order)
-
-
-def _may_be_reps_too(load: Source, known: Known) -> bool:
-    """Return whether the load may be the first of a list of reps: "8 8 7"."""
-    return (
-        isinstance(load, Quantity) and load.role is None and known.in_range(load) and not known.is_exact(load)
-    )
-
-
-def _no_further_reps(piece: Piece, q: Quantity, known: Known) -> float:
-    """Return what it costs that a number out of the plan's range tells of more reps, and no next load."""
-    if q.times:
-        return OFTEN
-    if not piece.bare or not known.load_fits(q):
-        return 0.0
-    return MAY_BE_LOAD_IN_LIST if piece.joint in {"/", "-"} else MAY_BE_LOAD
-
-
-def _by_rule_ten(piece: Piece, known: Known) -> tuple[float, Draft]:
-    """Return reps without a load, and what it costs to take a number alone for them."""
-    draft = draft_of(None, piece)
-    what = piece.what
-    if isinstance(what, Mark):
-        return LONE_PHRASE, draft
-    if not piece.bare or piece.led in {"for", "sets"} or not isinstance(what, Quantity):
-        return LONE_REPS, draft
-    match known.lone(what):
-        case "reps":
-            return LONE_REPS, draft
-        case "load":
-            return AGAINST_RULE_TEN, draft
-        case _:
-            other = Draft(what, None, what.start, what.end)
-            return LONE_UNCLEAR, draft._replace(unclear=(other,), confirm=True, bare=what.value)
-
-
-def _list(story: Story, said: Said, known: Known, cut: float) -> Story | None:
-    """Take reps that are told one after the other without a load: "25 22 19", "8, 7 and 6"."""
-    joints = [piece.joint for piece in said.pieces[1:]]
-    if story.load is not None or len({*joints[:-1]}) > 1 or joints[-1] not in {joints[0], "and"}:
-        return None
-    taken = [_by_rule_ten(piece, known) for piece in said.pieces]
-    in_range = all(isinstance(p.what, Quantity) and known.in_range(p.what) for p in said.pieces)
-    cost = said.cost + PART + (LONE_REPS if in_range else max(cost for cost, _ in taken))
-    return _with(story, cost + cut, [draft for _, draft in taken], None, story.order)
-
-
-def _lone_load(story: Story, said: Said, known: Known, cut: float) -> Story:
-    """Take a load whose reps are told later or must be asked."""
-    piece = said.pieces[0]
-    load = load_of(piece)
-    if isinstance(load, Quantity) and isinstance(story.load, Quantity) and same_mass(load, story.load):
-        # "80 kg x 8 (176 lb)" says the load again.
-        return _with(story, said.cost, [], story.load, story.order)
-    cost = LONE_LOAD
-    if piece.bare and isinstance(piece.what, Quantity) and not (piece.led == "at" and not piece.named):
-        lone = known.lone(piece.what)
-        cost = {"load": LONE_LOAD, "unclear": LONE_LOAD + 0.3, "reps": AGAINST_RULE_TEN}[lone]
-    spot = piece.what
-    draft = Draft(load, None, spot.start, spot.end)
-    return _with(story, said.cost + cost + cut, [draft], load, story.order)
-
-
-def _so_often(story: Story, said: Said) -> Story | None:
-    """Take "twice" after a set as how often it was done."""
-    piece = said.pieces[0]
-    what = piece.what
-    last = story.drafts[-1] if story.drafts else None
-    if last is None or not isinstance(what, Quantity) or not isinstance(last.amount, Quantity):
-        return None
-    if piece.joint not in {"", ",", "and", "x"}:
-        return None
-    # "x5, x4" tells of two sets.
-    cost = 0.1 + (0.6 if last.amount.times else 0.0)
-    return _with(story, cost, [last] * (whole(what.value) - 1), story.load, story.order)

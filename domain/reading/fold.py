@@ -11,7 +11,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from domain.reading.context import Known
-from domain.reading.draft_ways import Story, told
+from domain.reading.draft_ways import told
 from domain.reading.drafts import Draft
 from domain.reading.elements import Item
 from domain.reading.fold_beside import with_beside
@@ -20,6 +20,7 @@ from domain.reading.fold_counts import counted
 from domain.reading.phrases import Mark
 from domain.reading.pieces import WHOLE_MARKS, Piece, Row, row_of
 from domain.reading.plain_sets import plain_sets
+from domain.reading.story import Story
 from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
 from domain.reading.ways import LONGEST, said_in
 

@@ -4,10 +4,10 @@
 """
 
 from domain.reading.context import Known
-from domain.reading.draft_ways import draft_of, load_of
 from domain.reading.drafts import Draft
 from domain.reading.pieces import Piece, Row
 from domain.reading.quantities import MOST_SETS, Quantity
+from domain.reading.story import draft_of, load_of
 
 _TIES = frozenset({"x", "for"})
 _BETWEEN_SAID = frozenset({"x", "for", "", ",", ":"})

@@ -18,6 +18,10 @@ HALF_A_REP = 0.8
 AGAINST_A_WORD = 1.2
 MANY_SETS = 1.0
 ON_BODY = 1.0
+PART = 0.2
+"""What each further set or list costs, so that what can be said in one is not taken apart."""
+STRAINED = 2.0
+"""What costs so much is read against a sign that binds, and must be confirmed."""
 
 _ROLES = {"load": "L", "plates": "L", "reps": "A", "seconds": "A"}
 

@@ -1,0 +1,53 @@
+"""The sets told so far, and how a load and its reps become one more."""
+
+from typing import NamedTuple
+
+from domain.reading.drafts import Draft, Source
+from domain.reading.phrases import Mark
+from domain.reading.pieces import Piece
+from domain.reading.quantities import Quantity
+
+
+class Story(NamedTuple):
+    """The sets told so far with what it costs to read them so.
+
+    `load` is the one told last, at which further reps are meant. `order` is how the first bare pair of a list
+    stands, which the others follow.
+    """
+
+    cost: float = 0.0
+    drafts: tuple[Draft, ...] = ()
+    load: Source = None
+    order: str = ""
+
+
+def grown(story: Story, cost: float, drafts: list[Draft], load: Source, order: str) -> Story:
+    """Return the story with what is told next."""
+    return Story(story.cost + cost, (*story.drafts, *drafts), load, order)
+
+
+def load_of(piece: Piece) -> Source:
+    """Return where the load of a set comes from."""
+    what = piece.what
+    if isinstance(what, Quantity):
+        return what._replace(role="load", kind=what.kind or "each") if what.role == "pair" else what
+    if what.kind == "body":
+        return "body"
+    return "unknown" if what.kind in {"unknown load", "pin"} else what
+
+
+def draft_of(load: Source, piece: Piece) -> Draft:
+    """Return a set of reps, or of seconds, at a load."""
+    amount = piece.what
+    if isinstance(amount, Quantity) and amount.role == "pair":
+        amount = amount._replace(role="seconds")
+    start, end = piece.what.start, piece.what.end
+    lowering = isinstance(amount, Quantity) and amount.lowering
+    if isinstance(load, Quantity | Mark):
+        start, end = min(start, load.start), max(end, load.end)
+        lowering = lowering or (isinstance(load, Quantity) and load.lowering)
+    if isinstance(amount, Mark) and amount.kind == "unknown reps":
+        return Draft(load, None, start, end)
+    if isinstance(amount, Mark) and amount.kind == "failed on":
+        return Draft(load, amount, start, end, reps=int(amount.value or 1) - 1, to_failure=True)
+    return Draft(load, amount, start, end, lowering=lowering)
