@@ -10,6 +10,7 @@ from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.story import draft_of, load_of
 
 _TIES = frozenset({"x", "for"})
+_TIES_ALONE = _TIES | {""}
 _BETWEEN_SAID = frozenset({"x", "for", "", ",", ":"})
 _BETWEEN_SETS = frozenset({",", "and", "then", "line", "stop", "gap", ""})
 
@@ -24,13 +25,13 @@ def plain_sets(row: Row, known: Known) -> list[Draft] | None:
         load, amount = pieces[at], pieces[at + 1]
         if at and load.joint not in _BETWEEN_SETS:
             return None
-        if not _is_plain(load, amount, known, settled=at > 0):
+        if not _is_plain(load, amount, known, settled=at > 0, alone=len(pieces) == 2):
             return None
         drafts.append(draft_of(load_of(load), amount))
     return drafts
 
 
-def _is_plain(load: Piece, amount: Piece, known: Known, *, settled: bool) -> bool:
+def _is_plain(load: Piece, amount: Piece, known: Known, *, settled: bool, alone: bool) -> bool:
     """Return whether two numbers are a load and its reps, by their words or by the second rule."""
     one, other = load.what, amount.what
     if not isinstance(one, Quantity) or not isinstance(other, Quantity) or amount.led == "at":
@@ -38,7 +39,7 @@ def _is_plain(load: Piece, amount: Piece, known: Known, *, settled: bool) -> boo
     if other.role == "reps":
         of_load = one.role == "load" or (one.role == "pair" and not known.hold)
         return of_load and amount.joint in _BETWEEN_SAID
-    if other.role is not None or amount.joint not in _TIES:
+    if other.role is not None or amount.joint not in (_TIES if settled or not alone else _TIES_ALONE):
         return False
     if one.role is not None:
         return known.reps_fit(other) and (one.role == "load" or (one.role == "pair" and not known.hold))
