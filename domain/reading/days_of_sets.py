@@ -25,6 +25,8 @@ def training_days(
     wanted: Wanted,
 ) -> list[Day]:
     """Return the days that sets were done on, without those of plans and wishes."""
+    if not days:
+        return []
 
     def has_set(start: int, end: int) -> bool:
         return any(start <= q.start < end for q in quantities) or any(

@@ -5,6 +5,7 @@ lone
 bare number counts only where it is anchored: beside a name, after a verb of doing, or alone in its clause.
 """
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
@@ -18,7 +19,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
-from domain.reading.tokens import LINE, WORD
+from domain.reading.tokens import WORD
 from domain.reading.words import (
     BETWEEN,
     FILLERS,
@@ -159,8 +160,10 @@ def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
 
 def _is_doubtful(message: Message, group: Group) -> bool:
     """Return whether a question mark stands right after what was said: "80x8?"."""
-    if any(_is_one_or_other(message, item) for item in group.items):
+    if "or" in message.words and any(_is_one_or_other(message, item) for item in group.items):
         return True
+    if "?" not in message.words:
+        return False
     end = group.end
     while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
         end += 1
@@ -327,14 +330,9 @@ def _by_pointer(
 
 
 def _number_lines(message: Message, groups: list[Group]) -> None:
-    lines: list[int] = []
-    number = 0
-    for token in message.tokens:
-        lines.append(number)
-        if token.kind == LINE:
-            number += 1
+    breaks = message.places.get("\n", [])
     before = -1
     for group in groups:
-        group.line = lines[group.start] if lines else 0
+        group.line = bisect_left(breaks, group.start)
         group.first_on_line = group.line != before
         before = group.line

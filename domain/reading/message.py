@@ -12,9 +12,9 @@ from decimal import Decimal
 
 from domain.reading.numbers import with_number_words
 from domain.reading.spelling import with_safety_words
-from domain.reading.tokens import LINE, NUMBER, SIGN, WORD, Token, tokenise
+from domain.reading.tokens import NUMBER, WORD, Token, tokenise
 
-_STOPS = frozenset(".!?;")
+_STOPS = frozenset(".!?;\n")
 _PAUSES = frozenset(",:()[]")
 _JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "although", "though", "however"})
 
@@ -23,28 +23,21 @@ _JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "alt
 class Message:
     """The tokens of a message and where its sentences and clauses begin.
 
-    `line` is the plain line; `starts` the place in it of each token. `sentence` and `clause` number each
+    `said` are the texts of the tokens. `line` is the plain line; `starts` the place in it of each token,
+    `places` the tokens at which each of its words, signs and `#` stands. `sentence` and `clause` number each
     token's sentence and clause. `taken` has for each token what it became, "" where nothing did.
     """
 
     tokens: list[Token]
+    said: list[str]
     line: str
     starts: list[int]
+    places: dict[str, list[int]]
     words: frozenset[str]
     sentence: list[int]
     clause: list[int]
     taken: list[str] = field(default_factory=list)
     heard: list[tuple[int, int, str]] = field(default_factory=list)
-    _places: dict[str, list[int]] | None = None
-
-    @property
-    def places(self) -> dict[str, list[int]]:
-        """Where each word, sign and `#` of the plain line stands, as tokens."""
-        if self._places is None:
-            self._places = {}
-            for at, word in enumerate(self.line.split(" ")[:-1]):
-                self._places.setdefault(word, []).append(at)
-        return self._places
 
     def place(self, at: int) -> int:
         """Return where a token begins in the plain line; past its end for the token after the last."""
@@ -60,7 +53,7 @@ class Message:
 
     def text(self, at: int) -> str:
         """Return the text of a token, "" outside the message."""
-        return self.tokens[at].text if 0 <= at < len(self.tokens) else ""
+        return self.said[at] if 0 <= at < len(self.said) else ""
 
     def value(self, at: int) -> Decimal | None:
         """Return the number at a token, None where it is none."""
@@ -97,7 +90,7 @@ class Message:
 
     def texts(self, start: int, end: int) -> list[str]:
         """Return the texts of some tokens."""
-        return [t.text for t in self.tokens[start:end]]
+        return self.said[start:end]
 
 
 def _run(numbers: list[int], at: int) -> tuple[int, int]:
@@ -109,47 +102,48 @@ def _run(numbers: list[int], at: int) -> tuple[int, int]:
 def message_of(text: str) -> Message:
     """Return `text` as a message."""
     tokens = tokenise(text)
-    if "-" in text or max(text, default="") >= "\u2010":
+    if "-" in text or not text.isascii():
         tokens = list(_without_hyphens(tokens))
     tokens = with_number_words(with_safety_words(tokens))
-    pieces: list[str] = []
+    pieces = ["#" if token.kind == NUMBER else token.text for token in tokens]
+    places: dict[str, list[int]] = {}
     starts: list[int] = []
     sentence: list[int] = []
     clause: list[int] = []
     length = sentence_now = clause_now = 0
-    count = len(tokens)
-    for at, token in enumerate(tokens):
-        kind = token.kind
-        piece = "#" if kind == NUMBER else token.text
+    for at, piece in enumerate(pieces):
         if piece in _JOINTS:
             clause_now += 1
         sentence.append(sentence_now)
         clause.append(clause_now)
-        pieces.append(piece)
         starts.append(length)
         length += len(piece) + 1
-        if kind in {WORD, NUMBER}:
-            continue
-        if kind == LINE or (kind == SIGN and piece in _STOPS and not _is_abbreviation(tokens, at, count)):
-            sentence_now += 1
+        if piece in places:
+            places[piece].append(at)
+        else:
+            places[piece] = [at]
+        if piece in _PAUSES:
             clause_now += 1
-        elif kind == SIGN and piece in _PAUSES:
+        elif piece in _STOPS and not _is_abbreviation(tokens, at):
+            sentence_now += 1
             clause_now += 1
     return Message(
         tokens=tokens,
-        line="".join(f"{piece} " for piece in pieces),
+        said=[token.text for token in tokens],
+        line="".join([f"{piece} " for piece in pieces]),
         starts=starts,
-        words=frozenset(pieces),
+        places=places,
+        words=frozenset(places),
         sentence=sentence,
         clause=clause,
-        taken=[""] * count,
+        taken=[""] * len(tokens),
     )
 
 
-def _is_abbreviation(tokens: list[Token], at: int, count: int) -> bool:
+def _is_abbreviation(tokens: list[Token], at: int) -> bool:
     """Return whether a point stands inside a number or after a short unit, with more of the sentence to
     come."""
-    if tokens[at].text != "." or at + 1 >= count or at == 0:
+    if tokens[at].text != "." or at + 1 >= len(tokens) or at == 0:
         return False
     before, after = tokens[at - 1], tokens[at + 1]
     if after.glued and before.kind == NUMBER and after.kind == NUMBER:

@@ -52,7 +52,6 @@ class Names:
 
     def __init__(self, plan: tuple[str, ...], own: tuple[tuple[str, str], ...]) -> None:
         self._own = {tuple(name_words(word)): exercise for word, exercise in own}
-        self._own_first = {words[0] for words in self._own if words}
         self._meanings = Meanings(plan)
         self._spelling = Spelling(
             plan, (s for known in self._meanings.known for stems in known.stems for s in stems)
@@ -69,14 +68,13 @@ class Names:
             if token.kind != WORD or (message.taken[at] and message.taken[at] != "exercise"):
                 at += 1
                 continue
-            own = self._own_at(message, at) if token.text in self._own_first or self._own else None
+            own = self._own_at(message, at) if self._own else None
             if own is not None and not self._is_exact(message, at, own[0]):
                 found.append(Named(at, own[0], (own[1],), exact=True))
                 at = own[0]
                 continue
-            run, end = self._lettered(message, at)
-            stems = self._spelling.stems(token.text)
-            if not stems and not run:
+            run, end = self._lettered(message, at) if len(token.text) == 1 else ([], at)
+            if not run and not self._spelling.stems(token.text):
                 at += 1
                 continue
             while end < count and tokens[end].kind == WORD and not message.taken[end] and len(run) < 12:
@@ -94,13 +92,15 @@ class Names:
             if not (end == at + 1 and self._only_describes(message, at, hits)):
                 found.extend(hits)
             at = max(end, at + 1)
-        return self._not_told_already([self._with_place(message, one) for one in found])
+        if not message.words.isdisjoint(_DONE_ON):
+            found = [self._with_place(message, one) for one in found]
+        return self._not_told_already(found) if len(found) > 1 else found
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
-        """Return a bar named by a letter ("T-bar") as one word of a name, and where it ends; nothing where
-        there is none."""
+        """Return a bar named by the letter at a token ("T-bar") as one word of a name, and where it ends;
+        nothing where there is none."""
         word = message.text(at) + message.text(at + 1)
-        if len(message.text(at)) > 1 or message.text(at + 1) != "bar" or word not in vocabulary():
+        if message.text(at + 1) != "bar" or word not in vocabulary():
             return [], at
         return [(word, at + 1)], at + 2
 
@@ -140,13 +140,11 @@ class Names:
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""
-        beside_a_set = message.value(at - 1) is not None or message.text(at - 1) in _DESCRIBED_BY
+        if message.text(at) not in REP_ADJECTIVES:
+            return False
         planned = {k.name for k in self._meanings.known}
-        return (
-            message.text(at) in REP_ADJECTIVES
-            and beside_a_set
-            and not any(name in planned for n in hits for name in n.names)
-        )
+        beside_a_set = message.value(at - 1) is not None or message.text(at - 1) in _DESCRIBED_BY
+        return beside_a_set and not any(name in planned for n in hits for name in n.names)
 
     def _told_by_a_part(self, stem: str) -> tuple[str, ...]:
         """Return the one exercise of the plan that an implement, or the beginning of a word, tells; none
@@ -196,11 +194,12 @@ class Names:
     def _in_run(self, run: list[tuple[str, int]]) -> list[Named]:
         """Return the names in a run of words that all belong to names, the longest first from the left."""
         found: list[Named] = []
+        stems = [stem for stem, _ in run]
         at = 0
         left_over: list[str] = []
         while at < len(run):
             for length in range(min(_LONGEST + 2, len(run) - at), 0, -1):
-                window = joined(stem for stem, _ in run[at : at + length])
+                window = joined(stems[at : at + length])
                 hit = self._meanings.of(window)
                 if hit is None:
                     continue
@@ -227,7 +226,7 @@ class Names:
                 at += length
                 break
             else:
-                left_over.append(run[at][0])
+                left_over.append(stems[at])
                 at += 1
         return found
 

@@ -63,6 +63,7 @@ _ORDINALS = {
     )
 }
 """The end of a day of the month: "the twenty eighth"."""
+_LAST_OF_MONTH = 31
 _DAY_COMES_AFTER = words_of("the of till until from back")
 _TIMES = {"twice": 2, "thrice": 3}
 _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
@@ -90,8 +91,7 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
-        day = _TENS.get(token.text, 0) + _ORDINALS.get(_text(tokens, at + 1), 0)
-        if token.text in _TENS and _text(tokens, at + 1) in _ORDINALS and day <= 31 and _is_day(out):
+        if token.text in _TENS and (day := _day_of_month(tokens, at)) and _is_day(out):
             last = tokens[at + 1]
             out.append(
                 Token(NUMBER, token.text, token.start, last.end, token.glued, Decimal(day), spoken=True)
@@ -147,6 +147,13 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
         out.append(token)
         at += 1
     return out
+
+
+def _day_of_month(tokens: list[Token], at: int) -> int:
+    """Return the day that "twenty eighth" would be, 0 where it would be none."""
+    ordinal = _ORDINALS.get(_text(tokens, at + 1), 0)
+    day = _TENS[tokens[at].text] + ordinal
+    return day if ordinal and day <= _LAST_OF_MONTH else 0
 
 
 def _is_day(out: list[Token]) -> bool:

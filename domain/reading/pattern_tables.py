@@ -24,10 +24,14 @@ class Table(Generic[Meaning]):
 
     def find(self, message: Message) -> Iterator[tuple[Meaning, Found]]:
         """Return what is said, one pattern after the other."""
-        places = set(self._always)
-        for word in message.words & self._by_word.keys():
-            places.update(self._by_word[word])
-        for place in sorted(places):
+        said = message.words & self._by_word.keys()
+        if not said and not self._always:
+            return iter(())
+        places = self._always.union(*[self._by_word[word] for word in said])
+        return self._in_turn(message, sorted(places))
+
+    def _in_turn(self, message: Message, places: Iterable[int]) -> Iterator[tuple[Meaning, Found]]:
+        for place in places:
             pattern, meaning = self._rows[place]
             for found in pattern.find(message):
                 yield meaning, found

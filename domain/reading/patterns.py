@@ -20,15 +20,15 @@ the message, whatever is typed. Which words a pattern cannot do without is worke
 nothing is looked for where none of them is said.
 """
 
+import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from domain.reading.message import Message
 from domain.reading.pattern_parts import compiled
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """Where a pattern was found: the first token, the token after the last, and those of its named parts."""
 
     start: int
@@ -42,7 +42,7 @@ class Pattern:
     `needs` are words of which one must be said, None where it can be said with any.
     """
 
-    __slots__ = ("_begins", "_firsts", "_parts", "needs", "text")
+    __slots__ = ("_begins", "_firsts", "_is_unsaid", "_parts", "needs", "text")
 
     def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
@@ -51,60 +51,80 @@ class Pattern:
         self._firsts = made.firsts
         self._parts = tuple((name, name.partition("__")[0]) for name in made.regex.groupindex)
         self.needs = made.needs
+        self._is_unsaid = _never if made.needs is None else made.needs.isdisjoint
 
     def find(self, message: Message, start: int = 0, end: int | None = None) -> Iterator[Found]:
         """Return where the pattern stands among the tokens from `start` to before `end`, none within
         another."""
-        if self.needs is not None and message.words.isdisjoint(self.needs):
+        if self._is_unsaid(message.words):
             return _NOWHERE
         return self._find(message, start, len(message.tokens) if end is None else end)
 
     def first(self, message: Message, start: int = 0, end: int | None = None) -> Found | None:
         """Return the first place of the pattern, None where it is not said."""
-        if self.needs is not None and message.words.isdisjoint(self.needs):
+        if self._is_unsaid(message.words):
             return None
         return next(self._find(message, start, len(message.tokens) if end is None else end), None)
 
     def is_in(self, message: Message, start: int = 0, end: int | None = None) -> bool:
         """Return whether the pattern is said."""
-        return self.first(message, start, end) is not None
+        return not self._is_unsaid(message.words) and self.first(message, start, end) is not None
 
     def at(self, message: Message, start: int, end: int | None = None) -> Found | None:
         """Return the pattern where it begins right at the token `start`, None where it does not."""
-        if not 0 <= start < len(message.tokens):
+        if self._is_unsaid(message.words) or not 0 <= start < len(message.tokens):
             return None
-        return self._at(message, start, message.place(len(message.tokens) if end is None else end))
+        stop = len(message.line) if end is None else message.place(end)
+        match = self._begins.match(message.line, message.starts[start], stop)
+        return None if match is None else self._found(message, start, match)
 
     def _find(self, message: Message, start: int, end: int) -> Iterator[Found]:
         places = self._places(message, start, end)
-        stop = message.place(end) if places else 0
-        after = start
+        return self._in_turn(message, places, message.place(end)) if places else _NOWHERE
+
+    def _in_turn(self, message: Message, places: Sequence[int], stop: int) -> Iterator[Found]:
+        match_at, line, starts = self._begins.match, message.line, message.starts
+        after = -1
         for at in places:
-            if at >= after:
-                found = self._at(message, at, stop)
-                if found is not None:
-                    yield found
-                    after = max(found.end, at + 1)
+            if at < after:
+                continue
+            match = match_at(line, starts[at], stop)
+            if match is not None:
+                found = self._found(message, at, match)
+                yield found
+                after = found.end
 
     def _places(self, message: Message, start: int, end: int) -> Sequence[int]:
+        """Return the tokens at which the pattern can begin, in order."""
         if self._firsts is None:
             return range(start, end)
         said = self._firsts & message.words
         if not said:
             return ()
-        places = message.places
-        return sorted(at for word in said for at in places[word] if start <= at < end)
+        places = [at for word in said for at in message.places[word] if start <= at < end]
+        if len(said) > 1:
+            places.sort()
+        return places
 
-    def _at(self, message: Message, at: int, stop: int) -> Found | None:
-        match = self._begins.match(message.line, message.starts[at], stop)
-        if match is None:
-            return None
+    def _found(self, message: Message, at: int, match: re.Match[str]) -> Found:
         parts = {
             meaning: message.tokens_of(*match.span(name))
             for name, meaning in self._parts
             if match.start(name) >= 0
         }
         return Found(at, message.tokens_of(*match.span())[1], parts)
+
+
+def words_needed(*patterns: Pattern) -> frozenset[str]:
+    """Return words of which one must be said wherever any of the patterns is."""
+    needs = [pattern.needs for pattern in patterns if pattern.needs is not None]
+    if len(needs) < len(patterns):
+        raise ValueError("one of the patterns can be said in any words")
+    return frozenset().union(*needs)
+
+
+def _never(_words: frozenset[str]) -> bool:
+    return False
 
 
 _NOWHERE: Iterator[Found] = iter(())

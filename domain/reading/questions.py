@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from domain.reading.away import ails
 from domain.reading.message import Message
 from domain.reading.move_words import WEEKDAY
-from domain.reading.patterns import Found, Pattern
+from domain.reading.patterns import Found, Pattern, words_needed
 from domain.reading.question_words import (
     HELP,
     HELP_ALONE,
@@ -47,6 +47,8 @@ _UNASKED_TOPICS: tuple[tuple[Pattern, Want], ...] = (
     (PLAN, "show_plan"),
 )
 """What can be wanted without the form of a question."""
+_MAY_ASK = words_needed(*(pattern for pattern, _ in _UNASKED_TOPICS), REQUEST, WHAT_NOW) | {"?"}
+"""Words without which nothing is asked for in a sentence of its own."""
 _SENTENCE_ENDS = words_of(". ! ? ;") | {"\n"}
 _PAUSES = _SENTENCE_ENDS | {","}
 _MOVED = frozenset({"move", "pause", "skip_workout", "stop_messages"})
@@ -82,6 +84,8 @@ def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: li
             continue
         if topic is not None:
             wants.append(topic)
+    if message.words.isdisjoint(_MAY_ASK):
+        return
     for start, end in _sentences(message, done):
         topic = _Sentence(message, start, end).topic(moved=moved)
         if in_danger and topic in {None, "show_plan"} and WHAT_NOW.is_in(message, start, end):

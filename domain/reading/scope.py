@@ -67,8 +67,9 @@ def _mark_odd_decimals(message: Message) -> None:
     """Mark numbers to the hundredth that no plates add up to: "tomatoes are 3,20 now"."""
     for at in message.numbers(0, len(message.tokens)):
         value = message.value(at) or Decimal(0)
-        beside = {message.text(at - 1), message.text(at + 1)}
-        if value.as_tuple().exponent == _HUNDREDTHS and value % _SMALLEST_STEP and beside.isdisjoint(LIFTED):
+        if not value % _SMALLEST_STEP or value.as_tuple().exponent != _HUNDREDTHS:
+            continue
+        if LIFTED.isdisjoint((message.text(at - 1), message.text(at + 1))):
             message.take_numbers(at, at + 1, "a price")
 
 

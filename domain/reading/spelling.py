@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from rapidfuzz.distance import OSA
 
-from domain.reading.tokens import WORD, Token
+from domain.reading.tokens import Token
 from domain.reading.words import words_of
 
 _SAFETY_WORDS = words_of(
@@ -69,12 +69,14 @@ _BY_LETTER = {
 
 def with_safety_words(tokens: list[Token]) -> list[Token]:
     """Return the tokens, those that are mistyped words of danger put right; their places stay as typed."""
-    for at, token in enumerate(tokens):
-        if token.kind == WORD and len(token.text) > 2:
-            right = mended(token.text)
-            if right is not token.text:
-                tokens[at] = token._replace(text=right)
-    return tokens
+    said = [token.text for token in tokens]
+    right = list(map(mended, said))
+    if right == said:
+        return tokens
+    return [
+        token if token.text == word else token._replace(text=word)
+        for token, word in zip(tokens, right, strict=True)
+    ]
 
 
 @lru_cache(maxsize=8192)

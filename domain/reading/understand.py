@@ -66,7 +66,7 @@ def _read(request: Request, message: Message) -> Reading:
     pointers = find_pointers(message)
     marks = find_marks(message, named)
     unit = _unit_said(marks) or request.unit
-    ask_unit = any(mark.kind == "unit unknown" for mark in marks)
+    ask_unit = "unit unknown" in [mark.kind for mark in marks]
     if correcting:
         questions: list[tuple[int, int]] = []
         mark_old_numbers(message, request, named)
@@ -211,9 +211,11 @@ def _marked(marks: Iterable[Mark]) -> set[int]:
 
 def _unit_said(marks: Sequence[Mark]) -> Unit | None:
     """Return the unit that is said of all loads of the message, the last one said."""
-    units: dict[str, Unit] = {"all kg": "kg", "all lb": "lb"}
-    said = [units[mark.kind] for mark in marks if mark.kind in units]
+    said = [_UNITS[mark.kind] for mark in marks if mark.kind in _UNITS]
     return said[-1] if said else None
+
+
+_UNITS: dict[str, Unit] = {"all kg": "kg", "all lb": "lb"}
 
 
 _BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently tonight yesterday")
@@ -221,15 +223,17 @@ _BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently 
 
 def _is_weighed(message: Message, mark: Mark) -> bool:
     """Return whether the client tells what they weigh: "body weight this morning 64.2"."""
+    if mark.kind != "body":
+        return False
     at = mark.end
     while message.text(at) in _BEFORE_WEIGHT:
         at += 1
-    return mark.kind == "body" and message.taken[at : at + 1] == ["body weight"]
+    return message.taken[at : at + 1] == ["body weight"]
 
 
 def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quantity]:
     """Leave out plates that only explain a load that is said in numbers: "140 (so 3 plates a side)"."""
-    if not any(q.role == "plates" for q in quantities):
+    if "plates" not in [q.role for q in quantities]:
         return quantities
     kept: list[Quantity] = []
     for i, one in enumerate(quantities):
@@ -250,5 +254,7 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
     """Leave out the names inside questions, and those in what is no record."""
     inside = {at for s, e in questions for at in range(s, e)}
-    no_record = {"another's", "a plan", scope.THE_BODY}
-    return [n for n in named if n.start not in inside and message.taken[n.start] not in no_record]
+    return [n for n in named if n.start not in inside and message.taken[n.start] not in _NO_RECORD]
+
+
+_NO_RECORD = frozenset({"another's", "a plan", scope.THE_BODY})
