@@ -13,6 +13,9 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 
+OF_TESTS = {"__pycache__", ".hypothesis"}
+"""Folders that tests beside it may make; the demo is not let write the one and knows nothing of the other."""
+
 
 @dataclass(frozen=True)
 class Run:
@@ -49,7 +52,8 @@ def run_demo(folder: Path, *arguments: str) -> Run:
 
 def listing() -> set[str]:
     """Return the files of the two places where a run could leave something: its folder and the root."""
-    return {str(path) for path in (*ROOT.iterdir(), *(ROOT / "demo").rglob("*"))}
+    paths = (*ROOT.iterdir(), *(ROOT / "demo").rglob("*"))
+    return {str(path) for path in paths if OF_TESTS.isdisjoint(path.relative_to(ROOT).parts)}
 
 
 @pytest.fixture(scope="package")
