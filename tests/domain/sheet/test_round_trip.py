@@ -203,19 +203,9 @@ def programmes(draw: st.DrawFn) -> Programme:
     max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
 )
 @given(programmes())
-def test_a_programme_written_and_read_again_is_the_same(programme: Programme) -> None:
+def test_a_programme_written_and_read_again_is_the_same_and_is_written_the_same(programme: Programme) -> None:
     sheet = write_sheet(programme)
     result = read_sheet(sheet)
     assert result.faults == (), sheet
     assert result.programme == programme, sheet
-
-
-@settings(
-    max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
-)
-@given(programmes())
-def test_writing_is_settled_after_one_time(programme: Programme) -> None:
-    sheet = write_sheet(programme)
-    again = read_sheet(sheet).programme
-    assert again is not None
-    assert write_sheet(again) == sheet
+    assert write_sheet(result.programme) == sheet
