@@ -54,9 +54,14 @@ def can_be_sets(q: Quantity, known: Known) -> bool:
     if q.role is not None:
         return False
     fits = known.load_fits(q)
-    return (
-        fits is False or known.is_body or (fits is None and known.target is None and known.last is None)
-    ) and q.value <= MOST_BEFORE_X
+    return (fits is False or known.is_body or is_first_ever(q, known)) and q.value <= MOST_BEFORE_X
+
+
+def is_first_ever(q: Quantity, known: Known) -> bool:
+    """Return whether nothing tests a load, as there is no set to beat and no target: it comes first, then
+    the reps."""
+    nothing_known = known.target is None and known.last is None
+    return nothing_known and known.load_fits(q) is None and not known.is_body
 
 
 MOST_BEFORE_X = 10

@@ -13,7 +13,7 @@ from typing import NamedTuple
 from domain.reading.context import Known
 from domain.reading.pieces import Piece
 from domain.reading.quantities import FEW_SETS, Quantity
-from domain.reading.rule_two import can_be_sets
+from domain.reading.rule_two import can_be_sets, is_first_ever
 from domain.reading.way_costs import JOINS, ON_BODY, Costs
 
 MOST_IN_LIST = 12
@@ -113,7 +113,8 @@ def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
         return False
     match way:
         case "NA":
-            return can_be_sets(count, known)
+            amount_is_bare = pieces[way.index("A")].bare
+            return can_be_sets(count, known) and not (amount_is_bare and is_first_ever(count, known))
         case "AN":
             reps = pieces[0].what
             return (
