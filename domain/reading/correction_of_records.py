@@ -15,6 +15,7 @@ from domain.reading.correction_words import (
     NTH_SET,
     POINTING,
     SORRY,
+    UNIT_AFTER,
     VALUE_AFTER,
 )
 from domain.reading.days import Day
@@ -40,6 +41,7 @@ def is_of_what_is_recorded(
         or is_of_another_day(message, request, named, days)
         or is_said_again_of_another(message, request, named)
         or _is_sorry_of_a_record(message, request, named)
+        or _is_in_another_unit(message, request, named)
         or next(claims(message, request, named), None) is not None
     )
 
@@ -100,8 +102,18 @@ def _is_sorry_of_a_record(message: Message, request: Request, named: Sequence[Na
     """Return whether one is sorry for what was told of a recorded exercise: "sorry, rows were with 9s"."""
     if not SORRY.is_in(message) or len(named) != 1 or len(named[0].names) != 1:
         return False
-    recorded = any(one.exercise == named[0].names[0] for one in request.done)
-    return recorded and VALUE_AFTER.at(message, named[0].end) is not None
+    return _is_recorded(named[0], request) and VALUE_AFTER.at(message, named[0].end) is not None
+
+
+def _is_in_another_unit(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether a unit alone is said of a recorded exercise: "the rows were in pounds"."""
+    if not named or len(named[-1].names) != 1 or message.numbers(0, len(message.tokens)):
+        return False
+    return _is_recorded(named[-1], request) and UNIT_AFTER.at(message, named[-1].end) is not None
+
+
+def _is_recorded(name: Named, request: Request) -> bool:
+    return any(one.exercise == name.names[0] for one in request.done)
 
 
 def _is_of_a_recorded_day(

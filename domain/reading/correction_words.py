@@ -31,7 +31,7 @@ SIGN = Pattern(
     mean:(i mean)
     slip:{slip}
     sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
-    was:({thing} [_] {be} [{really}]* (#|_|+|-))
+    was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
     not:(not [the|a] #)
     change:((change|correct|fix|edit|put|switch) ..5 {to_this})
@@ -161,6 +161,13 @@ VALUE_AFTER = Pattern(
     only="[only|just|actually|really|with|at|for|the|in fact|all|both|done]*",
 )
 """A number said of an exercise right after its name: "were with 9s"."""
+UNIT_AFTER = Pattern(
+    "[set|sets|one|ones|today|earlier]* {be} [in|all|actually|really|meant]* {unit} ({over}|$)",
+    over=">(,|.|!|sorry|not)",
+    be="was|were|is|are|should be|shouldve been|should have been",
+    unit=_UNIT,
+)
+"""A unit said of an exercise right after its name: "were in pounds"."""
 ALL_FEW_ARE = Pattern("""
     all [_] n:# ..3 (were|was|are|be|been|say|read) [at|for|only|just|with|actually|done|the]* [+|-] #
 """)

@@ -33,8 +33,8 @@ _REP = words_of("rep reps repetition repetitions")
 
 _REPS_LEFT = Pattern(
     """
-    rir [of|was|:|=|about|around] n:# !(- #)
-    n:# rir !([of|was|:|=] #)
+    (rir|r i r) [of|was|:|=|about|around] n:# !(- #)
+    n:# (rir|r i r) !([of|was|:|=] #)
     n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand)
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
     n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
@@ -51,14 +51,14 @@ _LEFT = Pattern(
     elsewhere=words_of("side leg arm hand and to over on"),
 )
 _RPE = Pattern("""
-    @? rpe [of|was|:|=|about|around|@|at] rpe:# !(- #) [/ #]
-    @? rpe:# rpe !([of|was|:|=] #)
+    @? (rpe|r p e) [of|was|:|=|about|around|@|at] rpe:# !(- #) [/ #]
+    @? rpe:# (rpe|r p e) !([of|was|:|=] #)
 """)
 _FAILED_ON = Pattern(
     """
     !((lost|missed|dropped) # {rep}) {failed} [{where}]* [the|my] n:({which}) [rep|reps|one] {no_load}
-    n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] {went_wrong}
-    on the n:({late_ordinal}|# (st|nd|rd|th)) [rep|one] [,|i|it]* (failed|died|got stuck)
+    n:({late_ordinal}|# (st|nd|rd|th)) [{rep}|one] {went_wrong}
+    (on|at) the n:({late_ordinal}|# (st|nd|rd|th)) [{rep}|one] [,|i|it|have|had|just|then]* {went}
     """,
     failed="""
         failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|grinded out on
@@ -71,6 +71,7 @@ _FAILED_ON = Pattern(
         badly
     """,
     no_load="!({unit}|x|set|sets)",
+    went="failed|died|got stuck|gave up|collapsed|broke down|stopped >(.|,|$|'\\n')",
     went_wrong="""
         wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening
         just died|stalled

@@ -201,9 +201,10 @@ def _next_word(tokens: list[Token], at: int) -> str:
 
 
 def _one_is_number(tokens: list[Token], at: int) -> bool:
-    """Return whether "one" is a number here, and not "that one", "one arm", "one of them"."""
+    """Return whether "one" is a number here, and not "that one", "another one", "one arm", "one of
+    them"."""
     after = _text(tokens, at + 1)
-    return (
+    return _text(tokens, at - 1) != "another" and (
         _text(tokens, at) in _ARTICLES
         or after.removesuffix("s") in _ONE_COUNTS_BEFORE
         or (_text(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)

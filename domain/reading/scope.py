@@ -131,25 +131,29 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
             message.take_numbers(end, ahead, "a warm-up")
         else:
             first = _after_last(message, _THEN, clause_first, start)
-            message.take_numbers(_first_of_ramp(message, first), start, "a warm-up")
+            message.take_numbers(_first_of_ramp(message, first, start), start, "a warm-up")
 
 
-def _first_of_ramp(message: Message, start: int) -> int:
+def _first_of_ramp(message: Message, start: int, end: int) -> int:
     """Return where the lighter sets begin that led up to a warm-up set: "60x10, 80x5 (warm-up)"."""
     first, _ = message.sentence_span(start)
-    lightest = _load_at(message, start)
-    while start > first and lightest is not None:
-        before = message.clause_span(start - 1)[0]
-        load = _load_at(message, max(before, first))
-        if message.text(start - 1) != "," or load is None or load >= lightest:
+    lightest = _load_of(message, start, end)
+    while lightest is not None:
+        end = start
+        while end > first and message.text(end - 1) in _JOINTS:
+            end -= 1
+        if end in {start, first}:
             break
-        start, lightest = max(before, first), load
+        before = _after_last(message, _THEN, max(first, message.clause_span(end - 1)[0]), end)
+        load = _load_of(message, before, end)
+        if load is None or load >= lightest:
+            break
+        start, lightest = before, load
     return start
 
 
-def _load_at(message: Message, start: int) -> Decimal | None:
-    """Return the first number of a clause, None where it is no whole set."""
-    _, end = message.clause_span(start)
+def _load_of(message: Message, start: int, end: int) -> Decimal | None:
+    """Return the first number between two tokens, None where it is no whole set."""
     numbers = [at for at in message.numbers(start, end) if not message.taken[at]]
     return message.value(numbers[0]) if len(numbers) == 2 else None
 
@@ -157,6 +161,7 @@ def _load_at(message: Message, start: int) -> Decimal | None:
 _ALL_BEFORE = frozenset({"all", "both", "were"})
 """Words that make all that stands before them in a sentence a warm-up: "50x8, 65x4 all warm up"."""
 _THEN = frozenset({"and", "then", "&"})
+_JOINTS = _THEN | {","}
 
 
 def _end_of_warm_up(message: Message, start: int, last: int, named: Sequence[Named]) -> int:

@@ -57,6 +57,7 @@ _ALIASES = {
     "wut": "what",
     "skiped": "skipped",
     "dizzi": "dizzy",
+    "serie": "set",
 }
 """Slips that the rule below does not take."""
 _REPEATED = re.compile(r"([a-z])\1{2,}")

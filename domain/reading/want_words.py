@@ -43,7 +43,7 @@ UNDO = Pattern(
     accidentally (sent|logged|posted|recorded) (that|it|this)
     (didnt|did not) mean to (send|log|post|write|record|save) (that|it|this)
     (that|it) wasnt me|(that set|that one|the last (one|set)) never happened
-    {delete} [about|out] {the_last}
+    {delete} [about|out|again] {the_last}
     take {the_last_set} (back|off|out|away|down) !(to|from|on)
     take (back|off|out) {the_last_set}
     {it} (was|is) [_] {mistake}
