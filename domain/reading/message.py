@@ -130,7 +130,7 @@ def message_of(text: str) -> Message:
     return Message(
         tokens=tokens,
         said=[token.text for token in tokens],
-        line="".join([f"{piece} " for piece in pieces]),
+        line=" ".join([*pieces, ""]),
         starts=starts,
         places=places,
         words=frozenset(places),

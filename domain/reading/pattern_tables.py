@@ -12,7 +12,7 @@ Meaning = TypeVar("Meaning")
 class Table(Generic[Meaning]):
     """Patterns with what they mean, in the order in which they are looked for."""
 
-    __slots__ = ("_always", "_by_word", "_rows")
+    __slots__ = ("_always", "_by_word", "_rows", "_words")
 
     def __init__(self, rows: Iterable[tuple[Pattern, Meaning]]) -> None:
         self._rows = tuple(rows)
@@ -21,10 +21,11 @@ class Table(Generic[Meaning]):
         for place, (pattern, _) in enumerate(self._rows):
             for word in pattern.needs or ():
                 self._by_word.setdefault(word, []).append(place)
+        self._words = frozenset(self._by_word)
 
     def find(self, message: Message) -> Iterator[tuple[Meaning, Found]]:
         """Return what is said, one pattern after the other."""
-        said = message.words & self._by_word.keys()
+        said = message.words & self._words
         if not said and not self._always:
             return iter(())
         places = self._always.union(*[self._by_word[word] for word in said])

@@ -79,32 +79,31 @@ class Pattern:
         return None if match is None else self._found(message, start, match)
 
     def _find(self, message: Message, start: int, end: int) -> Iterator[Found]:
-        places = self._places(message, start, end)
-        return self._in_turn(message, places, message.place(end)) if places else _NOWHERE
+        places = self._places(message)
+        return self._in_turn(message, places, start, end) if places else _NOWHERE
 
-    def _in_turn(self, message: Message, places: Sequence[int], stop: int) -> Iterator[Found]:
+    def _in_turn(self, message: Message, places: Sequence[int], start: int, end: int) -> Iterator[Found]:
         match_at, line, starts = self._begins.match, message.line, message.starts
-        after = -1
+        stop = message.place(end)
         for at in places:
-            if at < after:
+            if at < start:
                 continue
+            if at >= end:
+                break
             match = match_at(line, starts[at], stop)
             if match is not None:
                 found = self._found(message, at, match)
                 yield found
-                after = found.end
+                start = found.end
 
-    def _places(self, message: Message, start: int, end: int) -> Sequence[int]:
+    def _places(self, message: Message) -> Sequence[int]:
         """Return the tokens at which the pattern can begin, in order."""
         if self._firsts is None:
-            return range(start, end)
+            return range(len(message.tokens))
         said = self._firsts & message.words
-        if not said:
-            return ()
-        places = [at for word in said for at in message.places[word] if start <= at < end]
-        if len(said) > 1:
-            places.sort()
-        return places
+        if len(said) == 1:
+            return message.places[next(iter(said))]
+        return sorted([at for word in said for at in message.places[word]])
 
     def _found(self, message: Message, at: int, match: re.Match[str]) -> Found:
         parts = {

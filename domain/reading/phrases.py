@@ -73,6 +73,8 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
         mark = _mark(message, rule, told)
         if mark is not None:
             found.append(mark)
+    if not found:
+        return found
     found.sort(key=lambda mark: mark.start - mark.end)
     used: set[int] = set()
     kept: list[Mark] = []

@@ -243,7 +243,7 @@ def _label_before(message: Message, at: int) -> Role | None:
     if message.value(place - 1) is not None or message.text(place - 1) in _OTHER_LABEL:
         return None
     label = message.text(place)
-    if message.text(at - 1) not in {":", "="} and label in SET_WORDS | {"rep", "repetition"}:
+    if message.text(at - 1) not in {":", "="} and label in _LABEL_WITH_SIGN:
         return None
     if label in {"weight", "load"}:
         return "load"
@@ -252,17 +252,20 @@ def _label_before(message: Message, at: int) -> Role | None:
     return "sets" if label in SET_WORDS and (message.value(at) or 0) <= MOST_SETS else None
 
 
+_LABEL_WITH_SIGN = SET_WORDS | {"rep", "repetition"}
+"""Words that name a number only with a sign between them: "sets: 3"."""
 _TELLS_LABEL = frozenset({":", "=", "was", "were", "is", "are"})
 _OTHER_LABEL = words_of("body my same last few more without no own any added extra with")
 
 
 def _is_more(message: Message, at: int) -> bool:
     """Return whether a bare number is of more reps: "short rest, then another two"."""
+    if message.text(at - 1) != "another":
+        return False
     value = message.value(at) or Decimal(0)
     after = message.text(at + 1)
     return (
-        message.text(at - 1) == "another"
-        and value % 1 == 0
+        value % 1 == 0
         and value <= _MOST_MORE
         and after not in _OF_ANOTHER_NUMBER
         and not is_counted(message, at + 1)
@@ -293,60 +296,48 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
     """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
     text = message.text
     end = q.end
-    if text(end) == "of" and text(end + 1) in {"help", "assistance", "assist", "support"}:
+    word, second, third = text(end), text(end + 1), text(end + 2)
+    if word == "of" and second in {"help", "assistance", "assist", "support"}:
         return q._replace(kind="assist", role=q.role or "load", end=end + 2)
-    if text(end) in {"assist", "assisted", "assistance", "help"} and q.role in {None, "load"}:
+    if word in {"assist", "assisted", "assistance", "help"} and q.role in {None, "load"}:
         return q._replace(kind="assist", role=q.role or "load", end=end + 1)
-    if text(end) in {"of", "off"} and text(end + 1) in {"added", "extra", "additional"}:
-        return q._replace(
-            kind="added", role=q.role or "load", end=end + 2 + (text(end + 2) in {"weight", "load"})
-        )
-    if text(end) in {"added", "additional"} and q.unit is not None:
+    if word in {"of", "off"} and second in {"added", "extra", "additional"}:
+        return q._replace(kind="added", role=q.role or "load", end=end + 2 + (third in {"weight", "load"}))
+    if word in {"added", "additional"} and q.unit is not None:
         return q._replace(kind="added", role="load", end=end + 1)
-    if text(end) == "extra" and q.unit is not None:
+    if word == "extra" and q.unit is not None:
         return q._replace(plus=True, role="load", end=end + 1)
-    if q.unit is not None and q.role == "load":
-        words = [text(i) for i in range(end, end + 5)]
-        near = set()
-        for word in words:
-            if word in {",", ".", "x", "for", "\n", ";", ":"} or word == "":
+    if q.unit is not None and q.role == "load" and message.has(_ON_TOP):
+        for near in message.texts(end, end + 5):
+            if near in {",", ".", "x", "for", "\n", ";", ":"}:
                 break
-            near.add(word)
-        if near & _ON_TOP:
-            return q._replace(kind="added")
+            if near in _ON_TOP:
+                return q._replace(kind="added")
     if q.role in {None, "load", "pair"}:
         if (
-            text(end) in {"in", "per", "each", "a", "every", "for", "/"}
-            and "hand" in {text(end + 1), text(end + 2)}
-            and (text(end + 1) == "hand" or text(end + 1) in {"each", "every", "either"})
+            word in {"in", "per", "each", "a", "every", "for", "/"}
+            and "hand" in {second, third}
+            and (second == "hand" or second in {"each", "every", "either"})
         ):
-            return q._replace(kind="each", role="load", end=end + (2 if text(end + 1) == "hand" else 3))
-        if text(end) in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (
+            return q._replace(kind="each", role="load", end=end + (2 if second == "hand" else 3))
+        if word in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (
             q.unit is not None or q.role == "pair"
         ):
             return q._replace(kind="each", role="load", end=end + 1)
-        if text(end) in {"pair"} or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
-            return q._replace(kind="each", role="load", end=end + (text(end) == "pair"))
+        if word == "pair" or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
+            return q._replace(kind="each", role="load", end=end + (word == "pair"))
         if (
-            text(end) in {"each", "ea", "apiece", "e"}
-            and text(end + 1) not in _EACH_LIMB
-            and text(end + 1) not in {"set", "time", "one"}
+            word in {"each", "ea", "apiece", "e"}
+            and second not in _EACH_LIMB
+            and second not in {"set", "time", "one"}
         ):
             return q._replace(each=True, end=end + 1)
-    if text(end) in {"a", "per", "each", "either", "every", "/"} and text(end + 1) in {"side", "sides"}:
+    if word in {"a", "per", "each", "either", "every", "/"} and second in {"side", "sides"}:
         return q._replace(a_side=True, end=end + 2)
-    if (
-        text(end) in {"on"}
-        and text(end + 1) in {"each", "either", "both", "every"}
-        and text(end + 2) in {"side", "sides"}
-    ):
+    if word == "on" and second in {"each", "either", "both", "every"} and third in {"side", "sides"}:
         return q._replace(a_side=True, end=end + 3)
-    if text(end) in {"each", "per", "a", "every", "/"} and text(end + 1) in _EACH_LIMB:
+    if word in {"each", "per", "a", "every", "/"} and second in _EACH_LIMB:
         return q._replace(each=True, role=q.role or "reps", end=end + 2)
-    if (
-        text(end) in {"on", "with"}
-        and text(end + 1) in {"each", "either", "both", "every"}
-        and text(end + 2) in _EACH_LIMB
-    ):
+    if word in {"on", "with"} and second in {"each", "either", "both", "every"} and third in _EACH_LIMB:
         return q._replace(each=True, role=q.role or "reps", end=end + 3)
     return q

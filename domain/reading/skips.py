@@ -39,12 +39,15 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
     """Return the names of the exercises that are left out."""
     if not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message):
         return []
+    skips, skipped_before = list(SKIP.find(message)), list(SKIPPED.find(message))
+    if not skips and not skipped_before:
+        return []
     named = [n for n in named if message.text(n.end) not in HURT and not _is_of_the_body(message, n)]
     found: list[Named] = []
-    for skip in SKIP.find(message):
+    for skip in skips:
         if skip.start not in in_question and message.taken[skip.start] in {"", "exercise"}:
             found.extend(_named_after(message, skip, named))
-    for skipped in SKIPPED.find(message):
+    for skipped in skipped_before:
         if skipped.start not in in_question:
             found.extend(_named_before(message, skipped, named, found))
     unique: list[Named] = []

@@ -51,13 +51,13 @@ def read(request: Request) -> Reading:
 
 
 def _read(request: Request, message: Message) -> Reading:
-    names = names_for(tuple(p.name for p in request.plan), tuple(request.own_names.items()))
+    names = names_for(tuple([p.name for p in request.plan]), tuple(request.own_names.items()))
     named = all_named = [n for n in names.find(message) if not is_greeting(message, n, request)]
     found_signs = signs(message)
     pain = find_pain(message, named)
     if found_signs:
         pain = danger_pain(message, found_signs, pain)
-    named = [n for n in named if not all(message.taken[at] for at in range(n.start, n.end))]
+    named = [n for n in named if not all(message.taken[n.start : n.end])]
     days = find_days(message)
     for day in days:
         message.take(day.start, day.end, "a day")
@@ -74,9 +74,7 @@ def _read(request: Request, message: Message) -> Reading:
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))
     marks = [
-        m
-        for m in marks
-        if not any(message.taken[at] in _DEAD for at in range(m.start, m.end)) and not _is_weighed(message, m)
+        m for m in marks if _DEAD.isdisjoint(message.taken[m.start : m.end]) and not _is_weighed(message, m)
     ]
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
