@@ -134,7 +134,8 @@ def _days(
         if is_denied(message, day):
             pointed = on if on in known else pointed
         elif not has_values:
-            fixed = on if fixed is None else fixed
+            # "What I sent today was from yesterday" begins with the day of sending.
+            fixed = on if fixed in {None, request.sent.date()} else fixed
         elif on in known:
             pointed = on
         elif message.text(day.start - 1) in {"from", "on"}:

@@ -55,7 +55,8 @@ def records_meant(
         or [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
     )
     return (
-        _last_few(message, done, pool)
+        _nth_exercise(message, request, pool, named=bool(said))
+        or _last_few(message, done, pool)
         or (_of_the_day(message, done, pool) if not said else [])
         or _nth(message, pool)
         or _all(message, pool)
@@ -143,6 +144,30 @@ def _nth(message: Message, pool: Sequence[TrainingSet]) -> list[TrainingSet]:
     found = NTH_SET.first(message)
     number = 0 if found is None else place_said(message, found)
     return [pool[number - 1]] if 1 <= number <= len(pool) else []
+
+
+def _nth_exercise(
+    message: Message, request: Request, pool: Sequence[TrainingSet], *, named: bool
+) -> list[TrainingSet]:
+    """Return "the second one" of a day on which each exercise had its only set."""
+    found = NTH_SET.first(message)
+    if found is None or named or place_said(message, found) <= len(pool):
+        return []
+    return [one] if (one := only_set_at(message, request, found)) is not None else []
+
+
+def only_set_at(message: Message, request: Request, found: Found) -> TrainingSet | None:
+    """Return the set of the last recorded day at a place, if "one" can only count what each exercise had.
+
+    A second set of an exercise that has two is no second exercise.
+    """
+    that_day = [one for one in request.done if one.on == request.done[-1].on]
+    number = place_said(message, found)
+    several = {p.name for p in request.plan if p.sets > 1}
+    once = len({one.exercise for one in that_day}) == len(that_day)
+    if not once or number > len(that_day) or that_day[-1].exercise in several:
+        return None
+    return that_day[number - 1] if "one" in message.texts(found.start, found.end) else None
 
 
 def _all(message: Message, pool: Sequence[TrainingSet]) -> list[TrainingSet]:

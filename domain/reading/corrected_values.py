@@ -99,6 +99,9 @@ def _one_value(
     if not q:
         return []
     only = q[0]
+    if holds and only.role == "pair" and one.load_kind != "each" and only.unit is None:
+        # "19s" is nineteen seconds where nothing is held in two hands.
+        return [_with_amount(one, only, known)]
     if only.role in {"load", "pair", "plates"}:
         return [_with_load(one, only, known)]
     if only.role in {"reps", "seconds"}:

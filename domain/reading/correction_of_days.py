@@ -12,17 +12,43 @@ from domain.reading.when import past_day
 from domain.reading.words import words_of
 
 _MOST_TOKENS = 18
-_FILLERS = "[actually|really|all|still|already|in fact|both|only|just|done|from|on|of|back|for|meant]*"
-_WAS = Pattern(f"(was|were|is|are|s|its|thats|been|be) {_FILLERS} $")
+_SENT_BEFORE = Pattern(
+    "[that|which|what] (i|ive|we) [just|only|already]* {sent} [you|to you|in|it|just]* [{then}]* >({was})",
+    sent="""
+        sent|send|logged|posted|wrote|typed|entered|reported|put|texted|recorded|submitted|gave you|messaged
+    """,
+    then="earlier|before|now|today|tonight|this morning|this afternoon|a minute ago|just now|there",
+    was="was|were|is|are|should|s",
+)
+"""What is said of a record between its name and the verb: "the bench that I just sent was Thursday"."""
+_WAS = Pattern(
+    "(was|were|is|are|s|its|thats|been|be) [{filler}]* $",
+    filler="""
+        actually|really|all|still|already|in fact|both|only|just|done|performed|completed|made
+        from|on|of|back|for|meant
+    """,
+)
 """Words right before the day that something was of."""
-_PUT = Pattern("(put|log|count|record|mark|file|book|save|enter) ..6 (under|on|to|for|as|into) [the|for]* $")
+_PUT = Pattern("""
+    (goes|belongs|(needs|has|ought) to go) (under|on|to|for|as|into) [the|for]* $
+    (put|log|count|record|mark|file|book|save|enter) ..6 (under|on|to|for|as|into) [the|for]* $
+""")
 """Words right before the day that something is to be put on."""
 _DID = Pattern("did ..5 $")
+_WRONG_DAY = Pattern("wrong (day|date|dates|days)|(day|date) (is|was|s) wrong")
 _SENT_LATE = Pattern("send~|sent|logg~|log|write|wrote|typed|typing|enter~|entry|forgot")
 """What makes "I did that yesterday" a word about the record."""
 _IT = words_of("that it this those they these all everything its thats them date day")
-_WHOLE = words_of("workout session training lot thing one ones set sets entry stuff bit part last")
+_WHOLE = words_of(
+    "workout session training numbers results lot thing one ones set sets entry stuff bit part last"
+)
 _POINTS = words_of("the that this whole entire todays last those these whole of my")
+LAST_TIME = Pattern(
+    "last !({entry}) _ [!({entry}) _] [!({entry}) _] >({was})",
+    entry="set|sets|one|ones|entry|record|message|two|three|few|exercise|part|bit|#",
+    was="was|were|is|must|would|s",
+)
+"""A training before this one: "my last bench was Monday" tells nothing of today's."""
 _DENIES = words_of("not than of")
 """Words before the day that is not the right one: "not today", "rather than today", "instead of today"."""
 WHOLE_DAY = Pattern(
@@ -31,8 +57,9 @@ WHOLE_DAY = Pattern(
     [the|this|that|todays]* (whole|entire) (workout|session|training|lot|thing|day)
     (the|this|that|todays) (workout|session|training) {was}
     all the? (sets|exercises)|(both|all) exercises
+    (the|those|these|my) (sets|numbers|results|records|entries|lifts|exercises) ..6 {was}
 """,
-    was="was|were|is|should|belongs",
+    was="was|were|is|are|should|belongs|belong",
 )
 """All that is recorded of a day."""
 
@@ -65,6 +92,8 @@ def _says_of_record(message: Message, day: Day, named: Sequence[Named], *, denie
     start = max(0, day.start - 8)
     if message.text(day.end) in {"that", "when", "too", "also"} or "too" in message.words:
         return False
+    if _WRONG_DAY.is_in(message):
+        return True
     was = _WAS.first(message, start, day.start)
     if was is not None:
         return _is_subject(message, was.start, named)
@@ -80,7 +109,10 @@ def _says_of_record(message: Message, day: Day, named: Sequence[Named], *, denie
 
 def _is_subject(message: Message, end: int, named: Sequence[Named]) -> bool:
     """Return whether a recorded exercise, or a word that points at what is recorded, stands before a verb."""
-    at = end - 1
+    sent = next((f for f in _SENT_BEFORE.find(message, 0, end + 1) if f.end == end), None)
+    if sent is not None and message.text(sent.start) == "what":
+        return True
+    at = (end if sent is None else sent.start) - 1
     if message.text(end) in {"its", "thats"}:
         return True
     if message.text(at) in {"s"}:
@@ -89,7 +121,7 @@ def _is_subject(message: Message, end: int, named: Sequence[Named]) -> bool:
         at -= 1
     if message.text(at) in {"to", "has"}:
         at -= 2
-    if message.text(at) in {"workout", "session", "training"} and message.text(at - 1) == "last":
+    if LAST_TIME.is_in(message, max(0, at - 4), end + 1):
         return False
     while at >= 0 and message.text(at) in _WHOLE and message.text(at) not in _IT:
         at -= 1

@@ -6,8 +6,9 @@ Which recorded set it means, and what is put in its place, is decided elsewhere.
 from collections.abc import Sequence
 from decimal import Decimal
 
-from domain.reading.corrected_records import place_said
+from domain.reading.corrected_records import only_set_at, place_said
 from domain.reading.correction_claims import claims
+from domain.reading.correction_of_days import LAST_TIME
 from domain.reading.correction_of_records import is_of_what_is_recorded
 from domain.reading.correction_words import (
     ALL_FEW,
@@ -134,7 +135,7 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
         return True
     if first in _DAYS:
-        return len(message.tokens) - sign.end <= 6
+        return len(message.tokens) - sign.end <= 6 and not LAST_TIME.is_in(message, sign.start, sign.end)
     name = next((n for n in named if n.start in {at, sign.end}), None)
     if name is None or name.weak or message.text(sign.start) not in _POINTS_AT_ONE:
         return False
@@ -146,7 +147,9 @@ def _is_of_no_record(message: Message, request: Request, named: Sequence[Named])
     found = NTH_SET.first(message)
     names = {name for n in named for name in n.names} or {request.done[-1].exercise}
     count = sum(1 for one in request.done if one.exercise in names)
-    return found is not None and place_said(message, found) > count
+    if found is None or place_said(message, found) <= count:
+        return False
+    return bool(named) or only_set_at(message, request, found) is None
 
 
 _NO_VALUE = words_of("years days weeks minutes min mins hours hrs degrees of %")

@@ -87,7 +87,8 @@ DAY_OF_MONTH = Pattern(
 """,
     ending=ENDINGS,
     before=words_of(
-        """on till til until from for of back by since to away through was that send sent log report post"""
+        """on till til until from for of back by since to away through was that send sent log report post
+        be under dated is were"""
     ),
 )
 IN_NUMBERS = Pattern("""
