@@ -20,6 +20,7 @@ from domain.reading.fold_counts import counted
 from domain.reading.phrases import Mark
 from domain.reading.pieces import WHOLE_MARKS, Piece, Row, row_of
 from domain.reading.plain_sets import plain_sets
+from domain.reading.quantities import Quantity
 from domain.reading.story import Story
 from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
 from domain.reading.ways import LONGEST, said_in
@@ -34,6 +35,8 @@ _NO_SET = 4.0
 _HOPELESS = 2.5
 """What costs so much more than another way up to some piece is not carried on with."""
 MOST = 1e9
+MOST_WEIGHED = 60
+"""So many numbers and phrases are weighed in one group; with more, every number is asked about."""
 
 
 _AHEAD = 0.8
@@ -60,11 +63,17 @@ def fold(items: Sequence[Item], known: Known) -> list[Draft]:
     row = row_of(items, known)
     if (plain := plain_sets(row, known)) is not None:
         return with_beside(plain, items, row.beside)
+    if len(row.pieces) > MOST_WEIGHED:
+        return [_unweighed(piece.what) for piece in row.pieces if isinstance(piece.what, Quantity)]
     rows = changed_rows(row.pieces)
     best = min(
         (_weighed(row._replace(pieces=each), known, more) for each, more in rows), key=lambda w: w.cost
     )
     return with_beside(list(best.drafts), items, row.beside)
+
+
+def _unweighed(q: Quantity) -> Draft:
+    return Draft(None, q, q.start, q.end, confirm=True)
 
 
 def _weighed(row: Row, known: Known, more: float) -> Weighed:
