@@ -35,6 +35,8 @@ def with_values(
             return opened(one, request, ("load",), drop_load=True)
     if unit is not None:
         one = replace(one, unit=unit)
+    if not about and len(elements) == 1 and _is_the_load_already(one, elements[0]):
+        about = "amount"
     candidates: list[TrainingSet] = []
     for element in elements:
         outcome = _one_value(one, element, old, known, about)
@@ -114,6 +116,12 @@ def _one_value(
             return [as_amount]
         case _:
             return [as_load, as_amount]
+
+
+def _is_the_load_already(one: TrainingSet, element: Element) -> bool:
+    """Return whether just one number is said, and is recorded as the load: it can only put the reps right."""
+    values = [q.value for q in element.quantities]
+    return values == [one.load] and one.load <= MOST_REPS and one.load != one.amount
 
 
 def _told_by_old(one: TrainingSet, old: set[Decimal]) -> str:

@@ -25,6 +25,7 @@ SIGN = Pattern(
     """
     make:(make (that|it|those|them) [a|an] >(#|_|+|-))
     slip:(make the last [one|set] [a|an] >(#|_|+|-))
+    make:(^ [{opening}]* {called} >(# [{counted}] [please|pls|thanks|coach|then|tbh|sorry|.|!|,]* $))
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
     slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell)))
@@ -49,8 +50,19 @@ SIGN = Pattern(
         wrong (number|exercise|weight|reps|load|name|one|unit|day|date)|got (that|it) wrong
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
+    opening="""
+        well|ok|okay|hmm|actually|no|nah|so|um|eh|,|you|can|could|please|pls|just|better|thinking about it
+        on reflection
+    """,
+    called="""
+        (id|i would|i d|lets|let us|ill|we can) (call|count|say|put|log|make) [it|that|this] [as|a|an|at]
+        (call|count|put|log|record|only count|just count) [it|that|this] [as|a|an|at|down as]
+        (say|go with|more like|better say)
+    """,
+    counted="{unit}|rep|reps|s|sec|secs|seconds",
     thing=_THING,
     be=_BE,
+    unit=_UNIT,
     really="actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all|both|in",
     to_this="(to|into|with|as|from) (#|_)",
     it_was="""
@@ -201,5 +213,9 @@ UNIT_FIXED = Pattern(
 """A unit that puts the recorded one right, and one that is denied."""
 WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)")
 """That the load was recorded wrong."""
-WRONG_AMOUNT = Pattern("(wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)\nmiscounted")
+WRONG_AMOUNT = Pattern("""
+    (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)
+    miscounted
+    (only|just) (count|counting) #
+""")
 """That the reps or the seconds were recorded wrong."""

@@ -214,7 +214,7 @@ COMMON = words_of(
     picked piece place plan plane planned plans planning plate plates play please plenty point pool press
     pressed pressure pretty price print problem proper proud program pump pumped push pushed pushing put
     quad queue quick quiet quite rain raise raised rather ready real really reason record relax repeat
-    reply rest rested resting right rise rose round rough run rush rushed safe said same sand saturday
+    reply rest rested resting right rise rose round rough run rush rushed safe said say same sand saturday
     save says scale school score seat second seem seems send sent series serious set sets share sharp
     sheet shift short should shoulders show shower sick side sight sign since single sleep slept slow
     slower small smart smooth some something song soon sore sorry sort space spare speed spent spin split
@@ -232,7 +232,7 @@ COMMON = words_of(
     reserve reserved crunchy lying laying trying tall talking heated seated seats retired hamper hamster
     hammered reversed retention attention intention mention session tension pension dies lies ties tried
     fries cries flights fly lunging prose pulse pushes pills pull pulled shrug shrugged thirst blanket
-    planks sling bringing swings bridged fridge ridge dead died deadline deadly curly girls early hurl
+    planks sling bringing swings swingy bridged fridge ridge dead died deadline deadly curly girls early hurl
     nasty extent extend extended exit rows pair pairs chair chairs stair share floor flour tour door poor
     squash squeeze squeezed square squares quit trap trip strips craps wraps preaching teacher teachers
     creature scull skill skills crusher crushed cushion narrow arrow marrow tomato barbecue barber bars

@@ -16,6 +16,7 @@ from domain.reading.exercise_words import COMMON
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
@@ -101,7 +102,7 @@ def gather(
     all_count: bool = False,
 ) -> list[Group]:
     """Return the groups of the message, in order; with `all_count` no lone number is left out."""
-    named = [n for n in named if not (n.weak and _is_no_name(message, n))]
+    named = [n for n in named if not (n.weak and _is_no_name(message, n)) and not _is_a_moment(message, n)]
     named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
     named = [n for n in named if n.start not in counted]
@@ -152,6 +153,16 @@ def _is_no_name(message: Message, name: Named) -> bool:
     return mine and not heads and (bool(name.names) or message.value(name.end) is None)
 
 
+def _is_a_moment(message: Message, name: Named) -> bool:
+    """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
+    return (
+        name.end - name.start == 1
+        and message.text(name.start) in {"hang", "hold"}
+        and message.text(name.end) == "on"
+        and message.text(name.end + 1) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
+    )
+
+
 def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
     """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
     between = message.texts(before.end, name.start)
@@ -167,7 +178,12 @@ def _is_doubtful(message: Message, group: Group) -> bool:
     end = group.end
     while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
         end += 1
-    return bool(group.items) and message.text(end) == "?"
+    # "142.5? No, I mean 140": what was asked is answered in the same breath.
+    answered = _ANSWER.at(message, end + 1) is not None
+    return bool(group.items) and message.text(end) == "?" and not answered
+
+
+_ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
 
 
 def _is_one_or_other(message: Message, item: Element | Mark) -> bool:

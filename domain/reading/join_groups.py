@@ -1,6 +1,7 @@
 """Groups that belong together: a load and its reps in two sentences, a phrase after the set it speaks of."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from domain.reading.context import MOST_REPS
 from domain.reading.gather import Group
@@ -25,12 +26,23 @@ def _goes_on(before: Group, group: Group) -> bool:
         return True
     if not before.items:
         return False
+    before = _changed(before)
     if all(isinstance(i, Mark) and i.kind not in _WHOLE for i in group.items):
         return True
     amount_before = _only_amount(before) or _only_bare(before)
     if _only_unknown_load(group):
         return amount_before
     return group.pointer is None and not group.again and _completes(before, group)
+
+
+def _changed(group: Group) -> Group:
+    """Return a group with a lone number that was changed in one breath as what it was changed to."""
+    said = [isinstance(i, Mark) and i.kind == "change" for i in group.items]
+    if said != [False, True, False] or any(
+        not isinstance(i, Mark) and len(i.quantities) > 1 for i in group.items
+    ):
+        return group
+    return replace(group, items=group.items[2:])
 
 
 def _completes(before: Group, group: Group) -> bool:

@@ -13,6 +13,7 @@ from domain.reading.words import words_of
 _NO = words_of("no noo nooo noooo")
 _SURE = Pattern(
     """
+    (hang|hold) on [a (sec|second|moment|minute)] >(,|.|-|!|no|wait|it)
     {no}|nope|nah|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|rather
     make that|make it|scratch that|scrap that|should be|should say
@@ -20,9 +21,30 @@ _SURE = Pattern(
     no=_NO,
 )
 """What takes back what was said before."""
+_COUNTED = Pattern(
+    """
+    {wish} (call|count|make|put|log) [it|that|this|them|those|him] [as|a|an|at|down] >({amount})
+    (call|count) (it|that|this|them|those|the last [one|set]) [as|a|an|at|for] >({amount})
+    {wish} (say|go with|count|only count|just count|record|take) >({amount})
+    (only|just) (count|counting|counted|counts|call|put|log|record) [it|that]* >({amount})
+    counts as >({amount})
+    say >({amount})
+    (last|final) [#] [rep|reps|one|ones|couple|few] [{be}] ..4 ,? (so|put) [{only}]* >({amount})
+    # (of (them|those|these|which)|were|was) ..5 ,? so [{only}]* >({amount})
+    """,
+    wish="id|i would|i d|lets|let us|ill|i ll|we can|you can|please|pls|better|i guess|shall we",
+    only="put|only|just|log|(call|make) (it|that)|count (it|that) as|thats|that is|its|it s|really|id say",
+    be="was|were|wasnt|werent|got|looked|felt",
+    amount="""
+        # !(rpe|rir|sets|set|min~|sec|secs|hour~|more|left|out|/|in (the|reserve)|x|kg each|%|st|nd|rd|th)
+    """,
+)
+"""What counts of the set just told: "15 but the last 2 were ugly, so call it 13"."""
+_OF_SOMETHING_ELSE = words_of("min mins minute minutes hour hours days weeks heart weigh weighed weight")
+"""Words before it that make what is counted no reps."""
 _BESIDE = Pattern(
     """
-    ugh|er|erm|uh|um|hmm|eh|err|argh|lol|haha|hang on|hold on|or rather|in fact|more like|only|just
+    ugh|er|erm|uh|um|hmm|eh|err|argh|lol|haha|or rather|in fact|more like|only|just
     it was|that was|was|i did|i got|its|it is|thats|for|at|with|x
     ,|-|:|.|*
     i? [only|actually|really]* had # [{unit}] on [the bar|it]
@@ -36,10 +58,11 @@ _FARTHEST = 8
 
 def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     """Add the places where the client changes their mind within the message."""
-    if not _SURE.is_in(message):
+    counted = [(f.start, f.end) for f in _COUNTED.find(message) if _follows_a_set(message, f.start)]
+    if not counted and not _SURE.is_in(message):
         return marks
     added: list[Mark] = []
-    for start, end in _changes(message):
+    for start, end in (*counted, *_changes(message)):
         number_before = any(
             message.value(at) is not None and not message.taken[at]
             for at in range(max(0, start - _FARTHEST), start)
@@ -51,6 +74,14 @@ def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
         return marks
     spans = {at for m in added for at in range(m.start - 6, m.end)}
     return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
+
+
+def _follows_a_set(message: Message, start: int) -> bool:
+    """Return whether a load and reps stand before; "80 for, say, 8" has but one number yet."""
+    first = max(0, start - 2 * _FARTHEST)
+    if not _OF_SOMETHING_ELSE.isdisjoint(message.texts(max(0, start - _FARTHEST), start)):
+        return False
+    return sum(message.value(at) is not None and not message.taken[at] for at in range(first, start)) > 1
 
 
 def _changes(message: Message) -> Iterator[tuple[int, int]]:
