@@ -9,7 +9,7 @@ from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.rule_two import by_rule_two
-from domain.reading.story import Story, draft_of, grown, load_of
+from domain.reading.story import Next, Story, draft_of, load_of
 from domain.reading.way_costs import PART, STRAINED
 from domain.reading.ways import Said
 
@@ -19,7 +19,7 @@ FAR_BELOW = 0.5
 _OF_THE_SET = frozenset({"same all", "target", "target more", "target fewer"})
 
 
-def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
+def told(story: Story, said: Said, known: Known, cut: float) -> Next | None:
     """Return the story with what a stretch says, None where it cannot go on so."""
     match said.way:
         case "A":
@@ -32,7 +32,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
             # "40 seconds, target met" tells of the set, and is no other one.
             told_already = story.drafts and isinstance(story.drafts[-1].amount, Quantity)
             cut += AGAIN if told_already and _kind(said.pieces[0]) in _OF_THE_SET else 0.0
-        case _ if set(said.way) == {"A"}:
+        case _ if said.is_list:
             return list_of_reps(story, said, known, cut)
         case _:
             pass
@@ -47,10 +47,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Story | None:
         order = order or ("" if is_neither else "load first" if load_first else "reps first")
     elif said.way.startswith("L"):
         order = "load first"
-    load_of, drafts = _drafts(story, said)
-    if confirm:
-        drafts = [draft._replace(confirm=True) for draft in drafts]
-    return grown(story, cost, drafts, load_of, order)
+    return Next(story.cost + cost, story, lambda: _drafts(story, said, confirm=confirm), order)
 
 
 def _is_far_below(load: Piece, before: Source) -> bool:
@@ -62,11 +59,15 @@ def _is_far_below(load: Piece, before: Source) -> bool:
     )
 
 
-def _drafts(story: Story, said: Said) -> tuple[Source, list[Draft]]:
-    """Return the load of a stretch and its drafts."""
+def _drafts(story: Story, said: Said, *, confirm: bool) -> tuple[list[Draft], Source]:
+    """Return the drafts of a stretch and its load."""
     slots = list(zip(said.way, said.pieces, strict=True))
-    if "W" in said.way:
-        return _pointed_at(slots)
+    load, drafts = _pointed_at(slots) if "W" in said.way else _load_and_reps(story, said, slots)
+    return [draft._replace(confirm=True) for draft in drafts] if confirm else drafts, load
+
+
+def _load_and_reps(story: Story, said: Said, slots: list[tuple[str, Piece]]) -> tuple[Source, list[Draft]]:
+    """Return the load of a stretch and its drafts."""
     load: Source = next((load_of(piece) for slot, piece in slots if slot == "L"), None)
     if "L" not in said.way:
         load = story.load

@@ -7,12 +7,14 @@ differs must be confirmed. The outcome of each set is a `Draft`. Nothing is reco
 """
 
 from collections.abc import Iterator, Sequence
+from functools import partial
 from itertools import pairwise
+from operator import itemgetter
 from typing import NamedTuple
 
 from domain.reading.context import Known
 from domain.reading.draft_ways import told
-from domain.reading.drafts import Draft
+from domain.reading.drafts import Draft, Source
 from domain.reading.elements import Item
 from domain.reading.fold_beside import with_beside
 from domain.reading.fold_changes import changed_rows
@@ -21,8 +23,9 @@ from domain.reading.phrases import Mark
 from domain.reading.pieces import WHOLE_MARKS, Piece, Row, row_of
 from domain.reading.plain_sets import plain_sets
 from domain.reading.quantities import Quantity
-from domain.reading.story import Story
-from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, slots_of
+from domain.reading.same_sets import asked, same_sets
+from domain.reading.story import Next, Story
+from domain.reading.way_costs import AFTER_PHRASE, CUT, REMARKS, Costs, lone_cost, slots_of
 from domain.reading.ways import LONGEST, said_in
 
 NEAR = 0.25
@@ -87,19 +90,22 @@ def _weighed(row: Row, known: Known, more: float) -> Weighed:
         ways.append(Weighed(story.cost + cost + _NO_SET * (not drafts) + more, tuple(drafts)))
     ways.sort(key=lambda way: way.cost)
     best = ways[0]
-    rival = next((way for way in ways[1:] if not _same(way.drafts, best.drafts, known)), None)
+    rival = next((way for way in ways[1:] if not same_sets(way.drafts, best.drafts, known)), None)
     if rival is None or rival.cost - best.cost >= NEAR:
         return best
-    return best._replace(drafts=tuple(_asked(best.drafts, rival.drafts, known)))
+    return best._replace(drafts=tuple(asked(best.drafts, rival.drafts, known)))
 
 
 def _stories(pieces: Sequence[Piece], known: Known) -> list[Story]:
     """Return the cheapest ways to tell all the pieces."""
     slots = [slots_of(piece, known) for piece in pieces]
+    for costs, piece in zip(slots, pieces, strict=True):
+        if "A" in costs:
+            costs["alone"] = lone_cost(piece, known)
     cuts = [0.0, *(_cut(before, piece) for before, piece in pairwise(pieces))]
     upto: list[list[Story]] = [[Story()]]
     for end in range(1, len(pieces) + 1):
-        found: list[Story] = []
+        found: list[Next] = []
         for start in range(max(0, end - LONGEST), end):
             stretch = Stretch(pieces[start:end], slots[start:end], cuts[start])
             hopeless = min((story.cost for story in found), default=MOST) + _HOPELESS
@@ -114,14 +120,14 @@ def _cut(before: Piece, piece: Piece) -> float:
     return min(cost, AFTER_PHRASE) if isinstance(before.what, Mark) else cost
 
 
-def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeless: float) -> Iterator[Story]:
+def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeless: float) -> Iterator[Next]:
     """Yield the stories that go on with a stretch, said in any way, its phrases counted or only remarks."""
     pieces, slots, cut = stretch
     for kept, remarks in _with_remarks(pieces):
         if not kept:
             for story in stories:
                 ahead = _ahead(pieces[0]) if not story.drafts else 0.0
-                yield story._replace(cost=story.cost + remarks + ahead)
+                yield Next(story.cost + remarks + ahead, story, partial(_nothing, story), story.order)
             continue
         counting, costs = pieces, slots
         if len(kept) != len(pieces):
@@ -130,10 +136,14 @@ def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeles
         for said in said_in(counting, costs, known):
             for story in stories:
                 if story.cost + said.cost + remarks > hopeless:
-                    continue
+                    break
                 going_on = told(story, said, known, cut)
                 if going_on is not None:
-                    yield going_on._replace(cost=going_on.cost + remarks)
+                    yield going_on._replace(cost=going_on.cost + remarks) if remarks else going_on
+
+
+def _nothing(story: Story) -> tuple[list[Draft], Source]:
+    return [], story.load
 
 
 def _ahead(piece: Piece) -> float:
@@ -162,39 +172,15 @@ def _with_remarks(pieces: Sequence[Piece]) -> Iterator[tuple[list[int], float]]:
         yield [at for at in everything if at not in left_out], cost
 
 
-def _cheapest(stories: list[Story], known: Known) -> list[Story]:
-    stories.sort(key=lambda story: story.cost)
+def _cheapest(ways: list[Next], known: Known) -> list[Story]:
+    ways.sort(key=itemgetter(0))
     kept: list[Story] = []
-    for story in stories:
-        if not any(_same(story.drafts, other.drafts, known) and story.load == other.load for other in kept):
+    for way in ways:
+        story = way.told()
+        if not any(
+            same_sets(story.drafts, other.drafts, known) and story.load == other.load for other in kept
+        ):
             kept.append(story)
             if len(kept) == _KEPT:
                 break
     return kept
-
-
-def _same(some: Sequence[Draft], others: Sequence[Draft], known: Known) -> bool:
-    """Return whether two ways give the same sets."""
-    return len(some) == len(others) and all(
-        a is b or (a.amount == b.amount and (a.load == b.load or _both_body(a, b, known)))
-        for a, b in zip(some, others, strict=True)
-    )
-
-
-def _both_body(a: Draft, b: Draft, known: Known) -> bool:
-    """Return whether both are done with body weight, said of the one and meant of the other."""
-    if {a.load, b.load} != {None, "body"}:
-        return False
-    base = known.load_for_reps()
-    return base is not None and base.load_kind == "body"
-
-
-def _asked(drafts: Sequence[Draft], rivals: Sequence[Draft], known: Known) -> Iterator[Draft]:
-    """Yield the drafts, to be confirmed where they may be the rivals as well."""
-    for at, draft in enumerate(drafts):
-        if len(drafts) != len(rivals):
-            yield draft._replace(confirm=True)
-        elif _same([draft], [rivals[at]], known):
-            yield draft
-        else:
-            yield draft._replace(confirm=True, unclear=(*draft.unclear, rivals[at]))

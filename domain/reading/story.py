@@ -1,5 +1,6 @@
 """The sets told so far, and how a load and its reps become one more."""
 
+from collections.abc import Callable
 from typing import NamedTuple
 
 from domain.reading.drafts import Draft, Source
@@ -21,9 +22,22 @@ class Story(NamedTuple):
     order: str = ""
 
 
-def grown(story: Story, cost: float, drafts: list[Draft], load: Source, order: str) -> Story:
-    """Return the story with what is told next."""
-    return Story(story.cost + cost, (*story.drafts, *drafts), load, order)
+Telling = Callable[[], tuple[list[Draft], Source]]
+"""Gives the sets that are told next, and the load told last."""
+
+
+class Next(NamedTuple):
+    """A story with what may be told next, and what it costs in all; the sets are only made once asked for."""
+
+    cost: float
+    story: Story
+    tell: Telling
+    order: str
+
+    def told(self) -> Story:
+        """Return the story with the sets that are told next."""
+        drafts, load = self.tell()
+        return Story(self.cost, (*self.story.drafts, *drafts), load, self.order)
 
 
 def load_of(piece: Piece) -> Source:

@@ -20,6 +20,11 @@ MANY_SETS = 1.0
 ON_BODY = 1.0
 PART = 0.2
 """What each further set or list costs, so that what can be said in one is not taken apart."""
+LONE_REPS = 0.4
+LONE_UNCLEAR = 0.9
+LONE_PHRASE = 0.8
+AGAINST_RULE_TEN = 3.0
+"""What reps cost that stand alone, without a load."""
 STRAINED = 2.0
 """What costs so much is read against a sign that binds, and must be confirmed."""
 
@@ -97,6 +102,16 @@ def amount_cost(q: Quantity, known: Known) -> float:
     return (
         HALF_A_REP if q.value % 1 == Decimal("0.5") and q.value <= MOST_HALF and not known.hold else NO_REPS
     )
+
+
+def lone_cost(piece: Piece, known: Known) -> float:
+    """Return what it costs to take a number alone for reps, by the contract's tenth rule."""
+    what = piece.what
+    if isinstance(what, Mark):
+        return LONE_PHRASE
+    if not piece.bare or piece.led in {"for", "sets"}:
+        return LONE_REPS
+    return {"reps": LONE_REPS, "load": AGAINST_RULE_TEN, "unclear": LONE_UNCLEAR}[known.lone(what)]
 
 
 MOST_HALF = 30

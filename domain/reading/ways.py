@@ -14,7 +14,8 @@ from domain.reading.context import Known
 from domain.reading.pieces import Piece
 from domain.reading.quantities import FEW_SETS, Quantity
 from domain.reading.rule_two import can_be_sets, is_first_ever
-from domain.reading.way_costs import JOINS, ON_BODY, Costs
+from domain.reading.way_costs import JOINS, LONE_REPS, PART, Costs
+from domain.reading.way_oddities import oddity
 
 MOST_IN_LIST = 12
 """So many reps are taken for one list before their load; later ones go on from the load told before."""
@@ -37,7 +38,7 @@ _SHORT = (
     "LAE",  # 80 x 8 @ 9
     "LAX",  # 80 x 8 on bench 2, with 5 kg to spare
 )
-_LISTS = ("A" * length for length in range(3, MOST_IN_LIST + 1))
+LISTS = frozenset("A" * length for length in range(3, MOST_IN_LIST + 1))
 _LISTS_AT = ("A" * length + "L" for length in range(2, MOST_IN_LIST + 1))
 
 
@@ -45,7 +46,7 @@ def _by_length(ways: Sequence[str]) -> dict[int, tuple[str, ...]]:
     return {n: tuple(w for w in ways if len(w) == n) for n in {len(w) for w in ways}}
 
 
-WAYS = _by_length([*_SHORT, *_LISTS, *_LISTS_AT])
+WAYS = _by_length([*_SHORT, *sorted(LISTS), *_LISTS_AT])
 LONGEST = max(WAYS)
 
 
@@ -53,12 +54,19 @@ class Said(NamedTuple):
     """A stretch of pieces said in one way, and what that costs apart from the order of bare numbers.
 
     `ordered` holds the load and the reps of which only the contract's second rule tells which is which.
+    `lone` is what reps cost more where they have no load.
     """
 
     way: str
     pieces: tuple[Piece, ...]
     cost: float
     ordered: tuple[Piece, Piece] | None = None
+    lone: float = 0.0
+
+    @property
+    def is_list(self) -> bool:
+        """Whether only reps are said, several of them."""
+        return len(self.pieces) > 2 and self.way[-1] == "A" and self.way in LISTS
 
 
 def said_in(pieces: Sequence[Piece], slots: Sequence[Costs], known: Known) -> Iterator[Said]:
@@ -69,14 +77,23 @@ def said_in(pieces: Sequence[Piece], slots: Sequence[Costs], known: Known) -> It
         cost = _joined(way, pieces)
         if cost is None or not _is_allowed(way, pieces, known):
             continue
-        cost += _oddity(way, pieces, known)
+        cost += oddity(way, pieces, known)
         if _is_unordered(way, pieces):
             first, second = pieces[0], pieces[1]
             cost += sum(costs[slot] for slot, costs in zip(way[2:], slots[2:], strict=True))
             yield Said(way, tuple(pieces), cost, (first, second) if way[0] == "L" else (second, first))
         else:
             cost += sum(costs[slot] for slot, costs in zip(way, slots, strict=True))
-            yield Said(way, tuple(pieces), cost)
+            lone = _lone(way, pieces, slots, known) if way[0] == "A" == way[-1] else 0.0
+            yield Said(way, tuple(pieces), cost, lone=lone)
+
+
+def _lone(way: str, pieces: Sequence[Piece], slots: Sequence[Costs], known: Known) -> float:
+    """Return what it costs that reps have no load."""
+    if way == "A":
+        return slots[0]["alone"]
+    in_range = all(isinstance(p.what, Quantity) and known.in_range(p.what) for p in pieces)
+    return PART + (LONE_REPS if in_range else max(costs["alone"] for costs in slots))
 
 
 def _joined(way: str, pieces: Sequence[Piece]) -> float | None:
@@ -106,6 +123,8 @@ def _is_unordered(way: str, pieces: Sequence[Piece]) -> bool:
 
 def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
     """Return whether numbers of sets can be meant: "3x12" alone only where 3 is no load."""
+    if way in LISTS:
+        return len({p.joint for p in pieces[1:-1]}) == 1 and pieces[-1].joint in {pieces[1].joint, "and"}
     if "N" not in way:
         return True
     count = pieces[way.index("N")].what
@@ -128,62 +147,3 @@ def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
             return known.load_fits(count) is not True or pieces[2].joint != "x" or count.value <= FEW_SETS
         case _:
             return True
-
-
-_TIGHT_THREE = ("x", "x")
-
-
-def _oddity(way: str, pieces: Sequence[Piece], known: Known) -> float:
-    """Return what a way costs for itself: "80x3x8" is three sets of eight only if the range says so."""
-    if way in {"LAN", "LNA"} and tuple(p.joint for p in pieces[1:]) == _TIGHT_THREE:
-        reps = pieces[way.index("A")].what
-        out_of_range = known.plan is not None and isinstance(reps, Quantity) and not known.in_range(reps)
-        return 0.5 * out_of_range
-    if way in {"LA", "AL"} and pieces[0].bare and pieces[1].bare and pieces[1].led != "at":
-        if known.is_body:
-            return _on_body(pieces, known)
-        return _sets_of_two(pieces, known) if way == "AL" and pieces[1].joint == "x" else 0.0
-    if way == "NA":
-        reps = pieces[1].what
-        return 0.0 if isinstance(reps, Quantity) and (known.in_range(reps) or known.plan is None) else 0.3
-    if way.endswith("AL"):
-        return _load_after(way, pieces, known)
-    return 0.0
-
-
-LATE_LOAD = 1.0
-OF_ALL_OR_LAST = 0.4
-
-
-def _load_after(way: str, pieces: Sequence[Piece], known: Known) -> float:
-    """Return what it costs that a load is told after its reps."""
-    load = pieces[-1]
-    said = load.led == "at" or load.joint in {"@", "at"}
-    if way == "AL":
-        # "24s for 36s" on a hold
-        both_pairs = all(isinstance(p.what, Quantity) and p.what.role == "pair" for p in pieces)
-        return LATE_LOAD * (both_pairs and not said)
-    if load.bare and not said and way != "NAL":
-        return LATE_LOAD
-    # "20, then 12 with 5 kg": the load is of the last alone.
-    if way == "NAL" or not known.is_body or not isinstance(load.what, Quantity):
-        return 0.0
-    return LATE_LOAD if any(p.joint == "then" for p in pieces[1:]) else OF_ALL_OR_LAST
-
-
-def _on_body(pieces: Sequence[Piece], known: Known) -> float:
-    """Return what it costs that one of two bare numbers is a load where body weight is usual."""
-    first, second = pieces[0].what, pieces[1]
-    assert isinstance(first, Quantity)  # noqa: S101 - bare pieces are numbers
-    if second.joint == "x":
-        return ON_BODY if can_be_sets(first, known) else 0.0
-    return 0.0 if second.joint in {"for", "at", "@"} else ON_BODY
-
-
-def _sets_of_two(pieces: Sequence[Piece], known: Known) -> float:
-    """Return what it costs that "3 x 24" is three reps at 24, and no sets."""
-    first = pieces[0].what
-    assert isinstance(first, Quantity)  # noqa: S101 - bare pieces are numbers
-    if not can_be_sets(first, known):
-        return 0.0
-    return 0.0 if known.in_range(first) else 0.5
