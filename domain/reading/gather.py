@@ -294,11 +294,18 @@ def _spread(
 ) -> None:
     """Give each of several names said in one go its own set: "squats and bench: 95x7, 77.5x7"."""
     items = owned[last]
+    of_all = [i for i in items if isinstance(i, Mark) and i.kind in _OF_EACH]
     chain = [last]
     while (
         chain[0] > 1 and not owned[chain[0] - 1] and _chained(message, names[chain[0] - 1], names[chain[0]])
     ):
         chain.insert(0, chain[0] - 1)
+    if len(chain) > 1 and of_all and len(of_all) == len(items):
+        again = {name.names for k, name in enumerate(names) if name is not None and k not in chain}
+        for k in chain[:-1]:
+            name = names[k]
+            owned[k] = list(items) if name is not None and name.names not in again else []
+        return
     sizes = {len(i.quantities) if isinstance(i, Element) else 0 for i in items}
     if len(chain) < 2 or len(items) != len(chain) or len(sizes) != 1 or 0 in sizes:
         return
@@ -306,6 +313,10 @@ def _spread(
     if all(word in {":", "-", "today", "were", "was", "at", "with", "for", "both", "="} for word in lead):
         for k, item in zip(chain, items, strict=True):
             owned[k] = [item]
+
+
+_OF_EACH = frozenset({"target", "same all", "more reps", "fewer reps", "target more", "target fewer"})
+"""What a whole set is told by, of each of several names: "bench and row exactly as planned"."""
 
 
 def _chained(message: Message, name: Named | None, following: Named | None) -> bool:

@@ -26,6 +26,7 @@ from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Pain, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
+from domain.reading.scores import score_spans
 from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
 from domain.reading.tokens import LONGEST
@@ -58,6 +59,8 @@ def _read(request: Request, message: Message) -> Reading:
     if found_signs:
         pain = danger_pain(message, found_signs, pain)
     named = [n for n in named if not all(message.taken[n.start : n.end])]
+    for start, end in score_spans(message):
+        message.take(start, end, "an effort")
     days = find_days(message)
     for day in days:
         message.take(day.start, day.end, "a day")

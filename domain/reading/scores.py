@@ -1,0 +1,52 @@
+"""Scores out of ten, which look like a day or like reps: "session 7/10, coffee 9/10"."""
+
+from domain.reading.day_words import FULL_SET
+from domain.reading.message import Message
+from domain.reading.patterns import Found, Pattern
+
+_SCORED = """
+    energy|mood|effort|motivation|stress|sleep|difficulty|enjoyment|form|fun|rating|rated|rate|felt|feeling
+    feels|tiredness|fatigue|soreness|overall|recovery|pump|focus|technique|vibe|vibes|music|playlist|coffee
+    food|lunch|dinner|breakfast|weather|hunger|appetite|nutrition|performance|confidence|readiness|score
+    give it|(gave|giving) it|intensity
+"""
+_BETWEEN = (
+    "[was|is|were|of|like|a|an|about|at|level|:|=|today|maybe|gets|got|around|solid|probably|quality|-|,]*"
+)
+_SCORE = Pattern(
+    """
+    ({scored}) {between} n:# (/|out of) ten:#
+    {scored_so} {between} n:# / ten:# >({ends})
+    n:# / ten:# (session|workout|day|pump|effort|mood|energy|sleep|music|playlist|vibe|vibes|training)
+    """,
+    scored=_SCORED,
+    scored_so="session|workout|training|gym|day",
+    between=_BETWEEN,
+    ends=",|.|!|and|but|overall|tbh|'\\n'|;|')'|$",
+)
+_ANOTHER = Pattern("[,|.|and|;|!|but|&|the|my|'\\n']* _ [was|is|gets|got|:]* n:# / ten:#")
+"""A score right after another."""
+_SO = frozenset({"session", "workout", "training", "gym", "day"})
+"""What can have a date as well, so that a set must stand before it."""
+
+
+def score_spans(message: Message) -> list[tuple[int, int]]:
+    """Return where scores out of ten are said."""
+    if "/" not in message.words and "out" not in message.words:
+        return []
+    spans: list[tuple[int, int]] = []
+    for found in _SCORE.find(message):
+        if not _is_out_of_ten(message, found):
+            continue
+        if message.text(found.start) in _SO and not FULL_SET.is_in(message, 0, found.start):
+            continue
+        spans.append((found.start, found.end))
+        following = _ANOTHER.at(message, found.end)
+        if following is not None and _is_out_of_ten(message, following):
+            spans.append((following.start, following.end))
+    return spans
+
+
+def _is_out_of_ten(message: Message, found: Found) -> bool:
+    score, ten = (message.value(found.parts[part][0]) for part in ("n", "ten"))
+    return ten == 10 and score is not None and score <= 10
