@@ -174,6 +174,8 @@ def elements_of(
                     joint = "and"
                 if joint in TIGHT and any(at in loads for at in between):
                     joint = ","
+        if joint == "gap" and before is not None and _is_range(message, elements[-1], quantity):
+            joint = "-"
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
@@ -195,6 +197,15 @@ def elements_of(
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+def _is_range(message: Message, element: Element, following: Quantity) -> bool:
+    """Return whether "to" joins a number to the reps that were hoped for: "80 x 6 to 8", "6 to 8 reps"."""
+    low = element.quantities[-1]
+    if following.start - low.end != 1 or message.text(low.end) != "to" or low.role is not None:
+        return False
+    of_reps = following.role == "reps" or element.joints[-1] in {"x", "for"}
+    return of_reps and low.value < following.value and message.text(low.start - 1) != "from"
 
 
 def join_marks(message: Message, things: list[Named | Element | Mark], blank: set[int]) -> None:

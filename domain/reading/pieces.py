@@ -11,7 +11,7 @@ from domain.reading.context import Known
 from domain.reading.drafts import is_amount, pairs_of_dumbbells, same_mass
 from domain.reading.elements import Element, Item
 from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
+from domain.reading.quantities import FEW_SETS, MOST_SETS, Quantity
 
 Led = Literal["at", "for", "got", "sets", ""]
 """The word that leads to a number: "with 80", "rows for 7", "got 9", "3 sets of 8"."""
@@ -24,6 +24,7 @@ WHOLE_MARKS = frozenset(
 _SAYS_SOMETHING = LOAD_MARKS | AMOUNT_MARKS | WHOLE_MARKS
 
 
+_TIES = frozenset({"x", "for", ""})
 _LIST_JOINTS = frozenset({"", ",", "and", "/", "then", "-"})
 
 
@@ -66,7 +67,9 @@ def row_of(items: Sequence[Item], known: Known) -> Row:
             else:
                 row.beside.append(item)
             continue
-        for at, (q, joint) in enumerate(_numbers(item, known)):
+        numbers = _numbers(item, known)
+        hoped_for = _range_of_reps(numbers, known)
+        for at, (q, joint) in enumerate(numbers[:-2] if hoped_for is not None else numbers):
             if q.role == "sets":
                 row.counts.append((len(row.pieces), q, joint))
                 counted, held = True, joint
@@ -80,6 +83,9 @@ def row_of(items: Sequence[Item], known: Known) -> Row:
             across = held if counted and joint == "" else joint
             row.pieces.append(Piece(q, between, across, led, item.next_to_name))
             after_mark = counted = False
+        if hoped_for is not None:
+            row.pieces.append(Piece(hoped_for, numbers[-2][1], numbers[-2][1]))
+            after_mark = True
     row = row._replace(pieces=list(_with_one_load(row.pieces, known)))
     return _with_reps_of_sets(row, known) if row.counts else row
 
@@ -128,8 +134,40 @@ def _numbers(element: Element, known: Known) -> list[tuple[Quantity, str]]:
     if not known.hold:
         # Beside reps, a time tells how long they took.
         numbers = [(q, joint) for q, joint in numbers if q.role != "seconds"]
+    numbers = _with_list(numbers, known)
     alone = len(element.quantities) == 1
     return [(_typed(q, known, alone=alone), joint) for q, joint in numbers]
+
+
+def _range_of_reps(numbers: Sequence[tuple[Quantity, str]], known: Known) -> Mark | None:
+    """Return a range after a load as reps that are not known: "60 x 10-12" is what was to be done."""
+    if len(numbers) != 3 or numbers[1][1] not in _TIES or numbers[2][1] != "-":
+        return None
+    (load, _), (low, _), (high, _) = numbers
+    if load.role not in {None, "load", "pair"} or low.role is not None or high.role not in {None, "reps"}:
+        return None
+    if low.value >= high.value or not known.reps_fit(low) or not known.reps_fit(high):
+        return None
+    return Mark("unknown reps", low.start, high.end)
+
+
+def _with_list(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[Quantity, str]]:
+    """Take "80 x8 x7 x6" for a list of reps at one load; two of them only where no such number of sets is."""
+    if len(numbers) < 3 or any(joint != "x" for _, joint in numbers[1:]):
+        return numbers
+    reps = [q for q, _ in numbers[1:]]
+    if any(q.role not in {None, "reps"} or not known.reps_fit(q) for q in reps):
+        return numbers
+    load = numbers[0][0]
+    if load.role not in {None, "load", "pair"} or (load.role is None and load.value <= MOST_SETS):
+        return numbers
+    if len(reps) == 2 and not reps[0].value > reps[1].value > max(FEW_SETS, _sets_planned(known)):
+        return numbers
+    return [*numbers[:2], *((q, "/") for q, _ in numbers[2:])]
+
+
+def _sets_planned(known: Known) -> int:
+    return known.plan.sets if known.plan is not None else 0
 
 
 def _timed(q: Quantity, known: Known) -> Quantity:
