@@ -83,6 +83,7 @@ WITH_MONTH = Pattern(
 DAY_OF_MONTH = Pattern(
     """
     {before} the # {ending}
+    (report|log|date|results|session|workout|training|day) ,? the # {ending}
     ^ the # {ending} >(:|,|'\n'|#|_ #)
 """,
     ending=ENDINGS,

@@ -115,7 +115,15 @@ def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day that comes instead: "Friday instead"."""
     if "instead" not in message.words:
         return None
-    return next((d for d in coming if "instead" in message.texts(*message.sentence_span(d.start))), None)
+    told_apart = day_of_set_not_today(message, coming)
+    return next(
+        (
+            d
+            for d in coming
+            if d is not told_apart and "instead" in message.texts(*message.sentence_span(d.start))
+        ),
+        None,
+    )
 
 
 def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:

@@ -33,6 +33,35 @@ _ALL = Pattern("(all|both|everything) [on|from|of|for] $")
 """What a clause begins with that says nothing but the day: "all on Monday"."""
 
 
+_ALL_DONE = Pattern(
+    """
+    (managed|did|finished|completed|done|nailed|smashed|got through) ..2 {the_lot}
+    got {the_lot} (done|in|finished)
+    (this|that|it|these|those|they) [one|all|workout|session]* (happened|took place)
+    (had|found|made) [the|some|a bit of|enough]* time
+    (managed|made) (it|to make it) (in|to the gym|there)
+    (got|squeezed|fitted|fit|snuck|managed|made) (one|it|this|that|these|them|a quick one|something) (in|done)
+    {was} [such|really|quite|pretty]* (a|an) [really|pretty|very]* {kind} (one|session|workout)
+    {was} (leg|upper|lower|push|pull|arm|back|chest|full body|gym|training|lifting) day
+    """,
+    the_lot="""
+        the lot|everything|it all|all of it|the whole (thing|lot)|all [the] (sets|exercises)
+        every (set|exercise)
+    """,
+    was="was|were",
+    kind="""
+        good|bad|great|solid|rough|decent|strong|weak|short|quick|long|hard|tough|heavy|light|proper|nice|better
+    """,
+)
+"""What a client says of a day on which all of the training was done."""
+_CHORES = words_of("house household chores groceries laundry dishes homework taxes")
+_ELSE = (
+    ACTIVITIES
+    | _CHORES
+    | words_of("off rest travel recovery sick ill house home job kids around wet dirty wrong")
+)
+
+
 def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
     """Return whether a day is said of the training.
 
@@ -40,6 +69,8 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     """
     before = message.text(day.start - 1)
     compared = message.text(day.start - 2) if before == "on" else before
+    if message.text(day.start) in {"for", "from"}:
+        before = message.text(day.start)
     if compared in _NOT_OF_A_SET:
         return False
     start, end = message.clause_span(day.start)
@@ -47,10 +78,32 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     after = message.text(day.end)
     if words & _SORE and (before in {"from", "of"} or after == "s"):
         return False
+    if before == "from" and _is_left_over(message, day, has_name=has_set(start, day.start)):
+        return False
     if not _OF_THE_TRAINING.isdisjoint({before, after}) or before in {"for", "from"}:
         return True
     heads = message.text(end - 1) == ":" and day.start - start <= 2
     return heads or looks_back(message, day) or _is_of_its_clause(message, day, start, end, has_set)
+
+
+_LEFT_OVER = words_of(
+    """recovered recovering recovery bruise bruised home back fatigue fatigued flu cold cough jetlag blister
+    blisters leftovers program programme plan rule bug burnt sunburn drained battered wiped
+    knackered beat wrecked dead cramp cramps scratch cut injury"""
+)
+"""What a client still has or got back from, some day: "the bruise from Tuesday"."""
+
+
+def _is_left_over(message: Message, day: Day, *, has_name: bool) -> bool:
+    """Return whether something else than the training is from a day, or goes on from it.
+
+    Beside an exercise only the word right before counts: "back squat from Tuesday".
+    """
+    at = day.start - (message.text(day.start) != "from")
+    before = message.texts(max(0, at - 1 if has_name else at - 3), at)
+    if not _OF_THE_TRAINING.isdisjoint(before):
+        return False
+    return not _LEFT_OVER.isdisjoint(before) or message.text(day.end) in {"on", "onwards", "onward"}
 
 
 def _is_of_its_clause(
@@ -66,12 +119,18 @@ def _is_of_its_clause(
         return False
     if has_set(start, end):
         return True
+    if _ALL_DONE.is_in(message, start, end) and _tells_of_nothing_else(message, start, stop):
+        return True
     others = {*message.texts(start, day.start), *message.texts(day.end, stop)}
     if all(word in _HEADER_WORDS or not word.isalpha() for word in others):
         return True
     if others <= _FEELINGS and (start == 0 or message.text(start - 1) in {"\n", ","}):
         return True
-    return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES)
+    return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES) and _CHORES.isdisjoint(others)
+
+
+def _tells_of_nothing_else(message: Message, start: int, end: int) -> bool:
+    return _ELSE.isdisjoint(message.texts(start, end)) and not SOMEBODY_ELSE.is_in(message, start, end)
 
 
 def looks_back(message: Message, day: Day) -> bool:
