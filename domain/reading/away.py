@@ -8,6 +8,8 @@ from domain.reading.away_words import (
     AILS,
     AWAY,
     BUSY,
+    CAUGHT_IT,
+    I_WILL,
     ILL,
     LENGTH,
     LOOSE,
@@ -97,7 +99,11 @@ def _with_dates_before(first: int, days: Sequence[Day]) -> int:
 
 def _is_ill(message: Message) -> bool:
     """Return whether the client is ill; to feel sick beside a sign of danger is no flu."""
-    return ILL.is_in(message) and not (ails(message) or NOT_ILL.is_in(message) or OTHER_ILL.is_in(message))
+    told = list(ILL.find(message))
+    if I_WILL.is_in(message):
+        told = [found for found in told if "ill" not in message.texts(found.start, found.end)]
+    is_ill = (told and not OTHER_ILL.is_in(message)) or CAUGHT_IT.is_in(message)
+    return bool(is_ill) and not (ails(message) or NOT_ILL.is_in(message))
 
 
 def is_anothers(message: Message, first: int, start: int, word: str) -> bool:

@@ -26,6 +26,16 @@ LENGTH = Pattern(
 )
 """How long a pause takes: "for 2 weeks"."""
 
+_BAD = words_of(
+    "the a an some really this that his her their bad nasty awful horrible proper stinking rotten full blown"
+)
+_ILLNESS = """
+    flu|lurgy|grippe|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature|temp of #
+    migraine attack|shingles|chickenpox|chicken pox|shivers|chills|laryngitis|glandular fever
+    bug|stomach bug|tummy bug|sickness bug|virus|norovirus|gastro|food poisoning
+    infection|chest infection|throat infection|sinus infection|bronchitis|tonsillitis|pneumonia
+"""
+
 ILL = Pattern(
     """
     {have} [{bad}]* {illness}
@@ -48,15 +58,10 @@ ILL = Pattern(
     have="""
         got|have|ive|has|having|with|w|down with|came down with|coming down with|still|fighting
         caught|catched|picked up|hit by|struck by|knocked out by|floored by|suffering from
-        tested positive for|laid up with
+        tested positive for|laid up with|(gave|given|giving) me
     """,
-    bad=words_of("the a an some really this that bad nasty awful horrible proper stinking rotten full blown"),
-    illness="""
-        flu|lurgy|grippe|man flu|stomach flu|covid|corona|cold|head cold|fever|temperature
-        migraine attack|shingles
-        bug|stomach bug|tummy bug|sickness bug|virus|norovirus|gastro|food poisoning
-        infection|chest infection|throat infection|sinus infection|bronchitis|tonsillitis|pneumonia
-    """,
+    bad=_BAD,
+    illness=_ILLNESS,
     feel="""
         im|i am|was|been|i feel|feel|feeling|woke up|fell|fallen|got
         still|really|quite|so|pretty|too|totally
@@ -81,22 +86,49 @@ NOT_ILL = Pattern(
     cold (in|out|outside|here)|with a cold '?'
     (sick|ill) (at|just|from) (the (thought|sight)|thinking|watching)
     sick (pump|session|workout|set|gains|pr|track|tune|beat)
+    """
+)
+"""Ill no longer, or not at all: "sick of burpees"."""
+
+I_WILL = Pattern(
+    """
     ill - _
     ill [now|still|just|also] (do|go|try|be|train|get|have|take|send|let|see|skip|move|come|start)
     ill [now|still|just|also] (add|use|write|keep|make|finish)
     """
 )
-"""Ill no longer, or not at all: "sick of burpees", "ill do it later"."""
+"""No illness: "ill do it later"."""
 
-_ANOTHER = PERSON_WORDS | words_of("baby child toddler family girl boy twins dog cat children")
+CAUGHT_IT = Pattern(
+    """
+    ({illness}) ....9 ((so have|and so do) i|me too|i (have|got|caught) it|ive (got|caught) it)
+    ({illness}) ....9 (caught up with|got|hit|caught|floored|flattened|found|laid|knocked) me
+    ({illness}) ....9 (gave|given|passed) it [on] to me
+    (i (have|got|caught) it (too|also|now|as well)|ive (got|caught) it) ....9 ({illness})
+    """,
+    illness=_ILLNESS,
+)
+"""The client is ill of what another had: "the bug my kids had has caught up with me"."""
+
+_ANOTHER = PERSON_WORDS | words_of(
+    """baby child toddler family girl boy twins dog cat children one youngest eldest oldest little half bairn
+    nipper everybody team office"""
+)
+_CALLED = words_of("mate mates bro boss man dude buddy pal guys guy lads lad chap one half little trainer")
+"""People as whom the coach is spoken to, and words that alone are nobody."""
 OTHER_ILL = Pattern(
     """
     (my|our|the|his|her) [_] {another} {other_is}
-    {kin} [is|has|are|got|s] (sick|ill|unwell|poorly|[the|a] (flu|covid|fever)|in [the] hospital)
+    {kin} [is|has|are|got|s|off|down|both|all]* (sick|ill|unwell|poorly|feverish|in [the] hospital)
+    {kin} ..4 (has|have|got|with|caught) [{bad}]* ({illness})
+    <!(i) has [got] [{bad}]* ({illness})
+    (one|youngest|eldest|oldest) [is|s|has been|been]* (sick|ill|unwell|poorly)
     """,
     another=_ANOTHER | {word + "s" for word in _ANOTHER},
     other_is=words_of("is are has have had gets getting got was were caught s sick ill been came threw with"),
-    kin=words_of("kid kids baby child daughter son dog wife husband mum mom dad brother sister gran"),
+    kin=frozenset(word + s for word in _ANOTHER - _CALLED for s in ("", "s")),
+    bad=_BAD,
+    illness=_ILLNESS,
 )
 """Another person is the one who is ill."""
 

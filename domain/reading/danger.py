@@ -38,6 +38,7 @@ from domain.reading.danger_discounts import (
 )
 from domain.reading.danger_phrases import CANNOT_USE, PHRASES
 from domain.reading.danger_words import (
+    ALL_TURNS,
     CHEST,
     CHEST_STRONG,
     DIZZY,
@@ -105,7 +106,8 @@ def _told(message: Message) -> Iterator[_Told]:
             yield from _told_near(message, near)
     for sign, told in PHRASES.find(message):
         yield _Told(sign, told.start, told.end, (told.start,))
-    if message.has(HEART) and message.has(HEART_ODD) and message.has(DIZZY):
+    odd = message.has(HEART) and message.has(HEART_ODD)
+    if odd and (message.has(DIZZY) or ALL_TURNS.is_in(message)):
         yield from _told_near(message, Near("heart", HEART, HEART_ODD, 5))
     if message.has(POPS):
         yield from _told_pop(message)
@@ -179,7 +181,7 @@ def _is_asked_in_general(message: Message, first: int, last: int) -> bool:
     return (
         ASKS_IN_GENERAL.at(message, first) is not None
         and not IN_GENERAL.isdisjoint(words)
-        and ME.isdisjoint(words)
+        and ME.isdisjoint(message.words)
     )
 
 

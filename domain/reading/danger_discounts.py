@@ -129,8 +129,12 @@ THOUGHT_OF = Pattern("""
     asked:(you asked)
 """)
 """What is only thought or read of; after "you asked" comes what is told."""
-ASKS_IN_GENERAL = Pattern("does|do|can|could|why (do|does)|how (common|often)|is it (true|common)")
-IN_GENERAL = words_of("happen happens common cause people everyone anyone often")
+ASKS_IN_GENERAL = Pattern(
+    "does|do|can|could|why (do|does)|how (common|often)|is it (true|common)|(is|are) ~ing"
+)
+IN_GENERAL = words_of(
+    "happen happens common cause people everyone anyone often start starting beginners beginner newbies"
+)
 """Words of a question that is of nobody, where it does not speak of the client."""
 ME = words_of("i my ive im me mine myself")
 SPEAKS_OF_ME = Pattern("""

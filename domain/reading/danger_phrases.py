@@ -101,7 +101,8 @@ _FAINT = Pattern(
     {feel} [a|very|so|really|bit|quite|little]* faint
     faint (feeling|and|after|during|on|in|at|spell)
     [so|that|too] {dizzy} that? i? (fell|almost fell|nearly fell|almost went|had to (lie|sit|hold)|collapsed)
-    {dizzy} ....3 (fell over|fell down|fell to|on the floor|collapsed)
+    {dizzy} ....3 (fell over|fell down|fell to|on the floor|collapsed|hit the (floor|deck|ground|mat))
+    ({dizzy}|wobbly|grey) ....6 (catch|caught) me
     {dizzy} ....3 (almost|nearly) (fell|dropped|went|down|collapsed)
     saw stars and ..3 (fell|fall|keel|keeled|keeling|down|over)
 """,
@@ -110,7 +111,9 @@ _FAINT = Pattern(
 )
 _EYES_WENT_DARK = Pattern(
     """
-    everything (faded|went fuzzy|got dark|went grey|grey)
+    everything (faded|went fuzzy|got dark|went grey|grey|went [all] (white|blurry|dim|hazy))
+    vision ....4 (black|dark|grey|white)|vision [was|is|started|kept]* (closing|closed|narrowing|narrowed)
+    (before|in front of) [my|the] eyes ..3 (black|dark)|(black|dark) (before|in front of) the? eyes
     tunnel vision|eyes (went|go|got|turned|became|were) (black|dark)
     (went|going|everything|vision|all|became|became all|was|turned|gone) ..1 (black|dark) ....3 {at_once}
     black (before|in front of) my eyes
@@ -155,6 +158,7 @@ _NUMB = Pattern(
     (arm|leg|hand|foot) ....8 no (feeling|sensation) !(of|for|like|that)
     feel nothing ..1 (in|on) {my} {limb}
     (dont|cant|cannot|no) (feel|feeling) [anything|nothing] between my legs
+    {part} [has|is|s|just|completely]* (went|gone|goes|going|stays|feels) dead ....9 {lasting}
     {limb} ..1 (is|are|fell|went|has fallen) asleep ....6 (since|day|days|hour|hours|still|week|weeks)
     (cant|cannot|dont|couldnt) ..1 feel (my|the|one) [left|right|whole] side
     numb (between|around) my (legs|groin|saddle|crotch|buttocks)
@@ -163,11 +167,13 @@ _NUMB = Pattern(
     my=_MY,
     limb=_LIMB,
     any_more="any more|anymore|at all|since|properly",
+    part="hand|foot|arm|leg|finger|fingers|thumb|toes",
+    lasting="since|still|stays|stayed|hour|hours|day|days|morning|week",
     hardly="no|little|less|hardly any|barely any|lost|losing|loss of|without|zero",
 )
 _NO_CONTROL = Pattern(
     """
-    (lost|losing|lose|loss of|no) ..1 control (of|over|in) {my} {limb}
+    (lost|losing|lose|loss of|no|dont have|do not have|havent got) ..1 control (of|over|in) {my} {limb}
     {cannot} ..1 (move|control|lift|raise) (my|the|one|his) ..1 {whole_limb}
     {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|hanging)
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
@@ -194,11 +200,16 @@ _LIMB_DRAGS = Pattern("""
     (dragging|drag) my ..1 (foot|leg)
     (keep|keeps) (flopping|dropping|dragging)
 """)
-_STROKE = Pattern("""
+_STROKE = Pattern(
+    """
     (face|mouth|eye) ....3 (droopy|drooping|droops|hanging)
-    slurred speech|speech [is|was|got] slurred
+    slurred speech|(speech|words) [is|was|were|got|went|came out|all]* (slurred|funny|jumbled|garbled)
+    {cannot} (see (out of|with|on) (one|my) [left|right]* (eye|side)|find (my|the) words|speak properly)
+    (went|gone|going) blind (in|on) (one|my)|lost [the] (sight|vision) (in|on) (one|my)
     (having|have|think|like) ..3 a stroke !(of)
-""")
+    """,
+    cannot=_CANNOT,
+)
 
 _BLADDER = Pattern(
     """
@@ -211,7 +222,8 @@ _BLADDER = Pattern(
     ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
     {cannot} ..1 (tell|feel|notice) (when|if|that) ..3 (bladder|toilet|pee|wee)
     (pee|urine|wee) (ran|runs|came|comes|running|coming) ..2 (down|out)
-    (leak|leaking|leaked) ..1 (urine|pee|wee)
+    (leak|leaking|leaked) ..1 (urine|pee|wee)|i [also|just|keep|kept|even|have]* (leak|leaked|leaking)
+    (didnt|did not|dont|couldnt|never) [quite|even] make it to the (toilet|loo|bathroom|restroom|lavatory)
     incontinent|incontinence
 """,
     cannot=_CANNOT,

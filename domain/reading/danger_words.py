@@ -7,6 +7,7 @@ Fixed turns of phrase are next door.
 from dataclasses import dataclass
 from typing import Literal
 
+from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 Sign = Literal[
@@ -61,6 +62,14 @@ HEART_ODD = words_of(
     jumping jumps stumbling stumbles stumbled irregular irregularly crazy wild mad weird weirdly funny
     hammering galloping thumping thumped beating beats bananas over flipping uneven odd strange"""
 )
+ALL_TURNS = Pattern(
+    """
+    (everything|all|room|world|gym|floor|head) [just|is|was|in]* (turns|turned|turning) !(out|up|into)
+    (everything|all|room|world|gym|floor|head) [just|is|was]* (spun|swims|swimming|swam)
+    (everything|room|world|gym|floor|head) (goes|went|going) round|(see|seeing|saw|seen) stars
+    """
+)
+"""Dizziness in everyday words."""
 WEAK = words_of("weak weakness weaker strength power powerless drop drops dropping dropped grip hold")
 TINGLING = words_of("tingling tingly tingles tingle tingled prickling prickles prickly needles ants")
 DRINKS = words_of("cola coke tea coffee port")

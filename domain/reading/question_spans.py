@@ -7,6 +7,7 @@ from domain.reading.words import words_of
 _OPENS = Pattern(
     """
     (^|<({before})) !({verb} #) {opening} >({about})
+    (^|<({before})) {by_itself}
     (^|<({before})) (tell|ask|let) [the|my] coach
 """,
     before=words_of(
@@ -21,6 +22,15 @@ _OPENS = Pattern(
         what if?|whats|wats|how|hows|why|when|which|who|where|if|whether
         any (tips|advice|idea|ideas|thoughts|chance)
     """,
+    by_itself="""
+        worth [me|us|it|just|still]* ~ing
+        (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too))
+        {choice} ...7 or !(so|something|more)
+    """,
+    choice=words_of(
+        """deload stick stay keep push drop go going straps belt heavier lighter rest wait swap stop more less
+        higher lower"""
+    ),
     about=words_of(
         """i we you u it its that this the these those my your there they he she anyone s # a an any one
         is are was were do does did should can could would have to if of for on

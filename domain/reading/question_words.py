@@ -106,10 +106,12 @@ PLAN = Pattern(
     """
     (whats|what [is|am i|do i|are we|r we|else [is|do i]]) still? ..2 {left}
     (which|what) {exercise} ..4 {due}
-    what (should|shall|do|am|must|can|will) (i|we) [{have_to}|be] {train} [{when} ..8] >('?'|$)
+    what (should|shall|do|am|must|can|will) still? (i|we) still? [{have_to}|be] {train} [{when} ..8] >('?'|$)
     (whats|what (is|was|are|were)) [the|my|todays|this weeks] {target}
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}
-    what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next)
+    what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next|after)
+    (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for
+    (send|tell|show|give) [to] me what (i|we) [still] (must|should|shall|{have_to}) {train}
     what have (i|we) [got|on|to do]* (today|tonight|tomorrow|left|next)|^ next '?' $
     what {weight} (for|on) _ ..2 (today|tonight|next|now)
     [i] forgot what (comes|is|was) (next|after)|[i] (cant find|lost|deleted) (my|the) {plan}
@@ -128,7 +130,8 @@ PLAN = Pattern(
     """,
     left="""
         left|next|remaining|missing|outstanding|today|due|planned|the plan|scheduled|coming up|to do
-        on today|up (next|today)|for today|doing (today|tonight)|after (that|this)
+        on today|up (next|today|first)|for today|doing (today|tonight)|after (that|this)
+        first !(aid)|on for (me|today|tonight)
         on (todays|my|the) (plan|menu|list|cards|agenda|programme|program|schedule)
     """,
     exercise=words_of(

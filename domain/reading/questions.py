@@ -57,6 +57,7 @@ _ASKING = words_of("do did would will can could should what")
 _ASKING_YOU = words_of("can could would will")
 _YOU = words_of("you u someone")
 _ASKS_WHAT = words_of("what which how why when")
+_WORTH = words_of("worth reckon think")
 _BEING = words_of("is was are")
 _THIS = words_of("that this it he she")
 
@@ -72,6 +73,7 @@ def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: li
         return
     in_danger = ails(message) or ("pain" in message.taken and NOW_WHAT.is_in(message))
     moved = not _MOVED.isdisjoint(wants)
+    polite = bool(wants)
     done = _answered(message)
     for start, end in asked:
         if start >= end or not done.isdisjoint(range(start, end)):
@@ -87,7 +89,7 @@ def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: li
     if message.words.isdisjoint(_MAY_ASK):
         return
     for start, end in _sentences(message, done):
-        topic = _Sentence(message, start, end).topic(moved=moved)
+        topic = _Sentence(message, start, end).topic(moved=moved, polite=polite)
         if in_danger and topic in {None, "show_plan"} and WHAT_NOW.is_in(message, start, end):
             topic = "ask_coach"
         if topic is not None:
@@ -139,7 +141,7 @@ class _Sentence:
         self._end = end
         self._ends_asking = message.text(end - 1) == "?"
 
-    def topic(self, *, moved: bool) -> Want | None:
+    def topic(self, *, moved: bool, polite: bool = False) -> Want | None:
         """Return what is asked for, None where nothing is."""
         for pattern, want in _UNASKED_TOPICS:
             found = self._first(pattern)
@@ -149,7 +151,9 @@ class _Sentence:
             return None
         request = self._first(REQUEST)
         if request is not None and not NOT_REQUEST.is_in(self._message, request.start, self._end):
-            for_coach = self._is_for_coach(request.start, moved=moved) and self._first(UNDO) is None
+            for_coach = (
+                self._is_for_coach(request.start, moved=moved, polite=polite) and self._first(UNDO) is None
+            )
             return "ask_coach" if for_coach else None
         return "ask_coach" if self._ends_asking and self._is_of_training() else None
 
@@ -163,7 +167,7 @@ class _Sentence:
         """Return whether a token begins the sentence, or comes after a greeting or a pause."""
         return at == self._start or self._message.text(at - 1) in BEFORE_A_REQUEST
 
-    def _is_for_coach(self, at: int, *, moved: bool) -> bool:
+    def _is_for_coach(self, at: int, *, moved: bool, polite: bool) -> bool:
         """Return whether what sounds like a request is one that the coach must hear of."""
         message = self._message
         words = message.texts(at, self._end)
@@ -172,6 +176,10 @@ class _Sentence:
         opening, second = message.text(at), message.text(at + 1)
         if opening in _BEING:
             return self._ends_asking or (opening == "is" and second in _THIS)
+        if opening == "if" and polite:
+            return False
+        if opening in _WORTH:
+            return self._ends_asking
         if opening in _ASKING:
             if message.text(self._start) in _ASKS_WHAT:
                 return True

@@ -29,6 +29,9 @@ REQUEST = Pattern(
     (tell|ask|message for|let|pass on to) [the|my] coach
     i (have|got|had|ve got) (a|an|one|another|some) (question|questions|request|worry|concern)
     {is_it} ....3 '?'
+    worth [me|us|it|just|still]* ~ing
+    (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too)) ....9 '?'
+    {choice} ...7 or ...7 '?'
     what (should|would|do|can|could|shall|must) (i|you|we)
     should (i|we|it|that|the|my)
     """,
@@ -71,8 +74,12 @@ REQUEST = Pattern(
     is_it="""
         too (heavy|light|much|little|fast|slow|low|many|few)|normal|thoughts|agree|ok like that|ok|okay
         good or bad|yes or no|right way|(good|bad) idea|worth it|any alternative|alternative|alternatives
-        advice|tips|suggestion|suggestions|ideas
+        advice|tips|suggestion|suggestions|ideas|next (time|week|session|block|month)
     """,
+    choice=words_of(
+        """deload stick stay keep push drop go going straps belt heavier lighter rest wait swap stop more less
+        higher lower"""
+    ),
 )
 
 NOT_REQUEST = Pattern(
@@ -99,7 +106,7 @@ NUMBER_ASKED = Pattern("# [rep|reps|kg|kgs|lb|lbs|kilo|kilos|pound|pounds|today|
 OF_TRAINING = words_of(
     """i my me it heavy form set sets rep reps weight normal ok okay pain rest day days squat squats bench row
     rows deadlift deadlifts press curl curls knee knees back shoulder exercise training should why how what
-    can"""
+    can deload heavier lighter belt straps programme program block worth"""
 )
 """Words beside which a question is one for the coach."""
 

@@ -23,7 +23,7 @@ SKIP = Pattern(
         omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
         nix|nixed|axe|axed|forgot [to do]|forgotten|dodging|dodged|swerving|swerved|bottled|bottling
-        (chickened|wimped|copped) out of|renounce [to|on]|renouncing
+        (bin|binned|binning) off?|(chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,
     not_done="""
         (didnt|did not) (get|make it to|come to|even do|have {enough} for)
@@ -45,7 +45,7 @@ SKIP = Pattern(
     """,
     get_to="""
         get (to|round to|around to)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
-        squeeze in|come to|make it to
+        squeeze in|come to|make [it to]
     """,
     not_to_be_had="broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use",
 )
@@ -72,6 +72,16 @@ NOT_SKIPPED = Pattern(
     "(dont|never|didnt|not|wont|without|no) [want to|wanna|like to|gonna|to|be] (skip~|miss~|leav~ out|drop~)"
 )
 SURELY_SKIPPED = words_of("skipped skipping skiped skiping")
+NEARLY_SKIPPED = Pattern(
+    """
+    (nearly|almost) ..1 {skipped}
+    {inclined} ..3 {skip} ....9 but [i|then|still|in the end|,]* (did|got|managed|went|made|dragged|pushed)
+    """,
+    skipped="(skipped|missed|bailed on|binned|ditched|dropped|left out)",
+    inclined="tempted|wanted|inclined|gonna|going to|about to|thinking|thought|considered",
+    skip="skip|skipping|miss|missing|bail on|bailing on|bin|binning|ditch|ditching|leave out|leaving out",
+)
+"""What was nearly left out, and done after all."""
 
 TAKES_BACK = words_of(
     """skip skips skipped skipping skippin skiped leave leaving left gave giving pass passed passing miss
@@ -83,7 +93,7 @@ IT = words_of("that it this them those these")
 BETWEEN = words_of(
     """the my all of on doing any out to today tonight those these them both remaining rest with a set sets
     second third last final , : put down left got even also again just now some one two more time for -
-    other is are was were be being so gotta had have only please been completely entirely totally
+    other either is are was were be being so gotta had have only please been completely entirely totally
     finally then and it that machine thing stuff i we ive"""
 )
 """Small words between what leaves out and the name of the exercise."""

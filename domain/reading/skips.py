@@ -5,10 +5,11 @@ from collections.abc import Sequence
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Found
+from domain.reading.patterns import Found, Pattern
 from domain.reading.skip_words import (
     BETWEEN,
     IT,
+    NEARLY_SKIPPED,
     NOT_SKIPPED,
     SKIP,
     SKIPPED,
@@ -27,6 +28,12 @@ _AFTER_NO = words_of("today tonight or and , . !") | {""}
 _OUT = words_of("out today")
 _APART = words_of("out away off aside")
 
+_TOLD_OF = Pattern(
+    "[{place}] (is|was|are|were|has|had|s|looks|look|free|full|taken|busy|broken|occupied|hurts|hurt)",
+    place=words_of("bar bars machine machines rack racks station stand bench area corner platform cable"),
+)
+"""What makes the name after a comma begin a sentence of its own: "skip the hang, pull up bar is taken"."""
+
 FARTHEST_NAME = 6
 """How many tokens after the words for leaving out the name of the exercise can begin."""
 FARTHEST_BEFORE = 4
@@ -39,7 +46,10 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
     """Return the names of the exercises that are left out."""
     if not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message):
         return []
-    skips, skipped_before = list(SKIP.find(message)), list(SKIPPED.find(message))
+    nearly = {at for near in NEARLY_SKIPPED.find(message) for at in range(near.start, near.end)}
+    skips, skipped_before = (
+        [found for found in pattern.find(message) if found.start not in nearly] for pattern in (SKIP, SKIPPED)
+    )
     if not skips and not skipped_before:
         return []
     named = [n for n in named if message.text(n.end) not in HURT and not _is_of_the_body(message, n)]
@@ -91,6 +101,8 @@ def _chain(message: Message, named: Sequence[Named]) -> list[Named]:
     for following in named[1:]:
         between = message.texts(chain[-1].end, following.start)
         if not between or not _AND_MY.issuperset(between) or _followed_by_set(message, following):
+            break
+        if between == [","] and _TOLD_OF.at(message, following.end) is not None:
             break
         chain.append(following)
     return chain

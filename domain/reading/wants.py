@@ -10,7 +10,7 @@ from domain.reading.moves import find_move
 from domain.reading.naming import Named
 from domain.reading.questions import find_questions
 from domain.reading.request import Slot, Want
-from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TODAY_WORDS
+from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TAKES_BACK, TODAY_WORDS
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
     STOP,
@@ -20,12 +20,18 @@ from domain.reading.wanted import Wanted
 from domain.reading.words import words_of
 
 _WHOLE = words_of("today tonight gym workout session")
+_ALL = words_of("all every any")
+_BOTH = _ALL | words_of("both either neither")
+_POINTS = words_of("it that this one today tonight")
+"""Words by which the exercise just left out is pointed at: "so skipping that today"."""
 _OF_AN_EXERCISE = words_of("it this the that drop miss do")
 _MOVES_WEIGHT = words_of("lift go train come training lifting")
 _A_WEIGHT = words_of("my a the it anything more that past below any heavier lower higher deeper faster for")
 _CANNOT = words_of("never not didnt cant couldnt wont dont did will can")
 _IT = words_of("it go come lift")
 _TO_TRAIN = words_of("today tonight gym training tomorrow")
+_ELSEWHERE = words_of("toilet loo bathroom restroom lavatory end top last final")
+"""Where one can fail to come to besides the gym."""
 _NOT_UNDONE = words_of("dont didnt cant never not")
 _HAS_TO = words_of("have had need going want got decided forced able ok possible like")
 
@@ -47,8 +53,8 @@ def find_wants(
 
     for name in exercises_left_out(message, named, in_question):
         used.append(name)
-        if len(name.names) == 1:
-            skips.append(name.names[0])
+        if len(name.names) == 1 or _means_all(message, name):
+            skips.extend(name.names)
         elif name.names or not name.weak:
             asks.append("exercise")
     if skips:
@@ -75,6 +81,12 @@ def find_wants(
     )
 
 
+def _means_all(message: Message, name: Named) -> bool:
+    """Return whether all exercises that a name fits are meant: "both calf raises"."""
+    before = message.texts(max(0, name.start - 3), name.start)
+    return bool(name.names) and not (_BOTH if len(name.names) == 2 else _ALL).isdisjoint(before)
+
+
 def _leaves_out_workout(
     message: Message,
     named: Sequence[Named],
@@ -94,6 +106,8 @@ def _leaves_out_workout(
         if is_anothers(message, message.clause_span(start)[0], start, message.text(start)):
             continue
         if message.texts(start, end) == ["not", "today"] and "yesterday" in message.texts(start - 2, start):
+            continue
+        if skips and message.text(start) in TAKES_BACK and _POINTS.issuperset(message.texts(start + 1, end)):
             continue
         if skips and (not message.has(_WHOLE) or message.texts(start, end) == ["not", "today"]):
             continue
@@ -116,6 +130,12 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
         return False
     vague = opening in _CANNOT and last in _IT and words[-2:] != ["make", "it"]
     if vague and _TO_TRAIN.isdisjoint(message.texts(end, end + 4)):
+        return False
+    if (
+        words[-2:] == ["make", "it"]
+        and after == "to"
+        and not _ELSEWHERE.isdisjoint(message.texts(end, end + 3))
+    ):
         return False
     to_skip = opening.startswith(("skip", "miss")) and message.text(start - 1) == "to"
     if to_skip and message.text(start - 2) not in _HAS_TO:
