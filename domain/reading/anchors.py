@@ -152,7 +152,9 @@ _CLOSE = (
     | words_of(
         """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
         machine
-    total also there says -> > | * weight weighed using loaded today be been as well warm topped out"""
+    total also there says -> > | * weight weighed using loaded today be been as well warm topped out
+    set sets round top best main working work back off heavy drop dropset dropsets drops strip super giant
+    cluster amrap"""
     )
 )
 
@@ -171,6 +173,8 @@ def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool 
         if token.text in {".", "!", "?", ";"} or (of and token.text == ","):
             return False
         if token.kind == NUMBER:
+            if message.taken[at] == "a set's number":
+                continue
             return False
         if (
             token.text in _CLOSE

@@ -107,6 +107,18 @@ _PACE = (
             seconds=_SECONDS,
         ),
     ),
+    Other(
+        "a comparison",
+        Pattern(
+            """
+            (thats|its|that is|it is|which is|this is) [a|about|like|already|even]* # [{count}] {more}
+            """,
+            count=words_of(
+                "rep reps repetition repetitions sec secs second seconds s kg kgs kilo kilos lb lbs"
+            ),
+            more=words_of("more less fewer better up down longer heavier"),
+        ),
+    ),
     Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(
         "some of those told",
@@ -172,11 +184,14 @@ _WHICH_SETS = (
         "a set's number",
         Pattern(
             """
-            <!(#|first|second|third|last|final|next|top|best|back) (set|sets|round|rounds) # >({goes_on})
-            set # >(#)
-            <!(#) sets # >(#)
+            <!(#|first|second|third|last|final|next|top|best|back|{sort}) (set|sets|round|rounds) # >({goes_on})
+            <!(top|best|last|final|first|{sort}) set # >(#)
+            <!(#|{sort}) sets # >(#)
             # (st|nd|rd|th)
             """,
+            sort=words_of(
+                "drop dropped strip down off super giant cluster working work heavy light easy hard"
+            ),
             goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",
         ),
     ),

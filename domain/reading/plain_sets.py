@@ -3,6 +3,8 @@
 "80 x 8", "80 kg 8 reps", "80x8, 80x7". All else is weighed (`fold.py`), which would give these just as well.
 """
 
+from collections.abc import Sequence
+
 from domain.reading.context import Known
 from domain.reading.drafts import Draft
 from domain.reading.pieces import Piece, Row
@@ -10,6 +12,7 @@ from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.story import draft_of, load_of
 
 _TIES = frozenset({"x", "for"})
+_TWO_PAIRS = 4
 _TIES_ALONE = _TIES | {""}
 _BETWEEN_SAID = frozenset({"x", "for", "", ",", ":"})
 _BETWEEN_SETS = frozenset({",", "and", "then", "line", "stop", "gap", ""})
@@ -20,6 +23,10 @@ def plain_sets(row: Row, known: Known) -> list[Draft] | None:
     pieces = row.pieces
     if row.counts or not pieces or len(pieces) % 2:
         return None
+    if _goes_in_pairs(pieces, known):
+        return [
+            draft_of(load_of(load), amount) for load, amount in zip(pieces[::2], pieces[1::2], strict=True)
+        ]
     drafts: list[Draft] = []
     for at in range(0, len(pieces), 2):
         load, amount = pieces[at], pieces[at + 1]
@@ -29,6 +36,27 @@ def plain_sets(row: Row, known: Known) -> list[Draft] | None:
             return None
         drafts.append(draft_of(load_of(load), amount))
     return drafts
+
+
+def _goes_in_pairs(pieces: Sequence[Piece], known: Known) -> bool:
+    """Return whether bare numbers are loads and reps by turns, however light: "80 6 60 8 40 12".
+
+    The first two settle the order, and no load of the row could be reps of it.
+    """
+    if len(pieces) < _TWO_PAIRS or known.is_body or known.hold:
+        return False
+    if any(not p.bare or p.led == "at" for p in pieces) or any(p.joint != "" for p in pieces[1::2]):
+        return False
+    if any(p.joint not in _BETWEEN_SETS | {"/"} for p in pieces[2::2]):
+        return False
+    loads = [p.what for p in pieces[::2] if isinstance(p.what, Quantity)]
+    reps = [p.what for p in pieces[1::2] if isinstance(p.what, Quantity)]
+    most = max(q.value for q in reps)
+    return (
+        known.order(loads[0], reps[0]) == "load first"
+        and all(known.reps_fit(q) for q in reps)
+        and min(q.value for q in loads) > max(most, MOST_SETS)
+    )
 
 
 def _is_plain(load: Piece, amount: Piece, known: Known, *, settled: bool, alone: bool) -> bool:
