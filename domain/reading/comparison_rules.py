@@ -104,6 +104,8 @@ _ON_TARGET = Pattern(
     wholly="exactly|just|precisely|all|everything|went|done|done exactly",
     planned="planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for",
 )
+_REMARKS_ON = words_of("thats its is")
+"""Words after which a comparison only remarks on what was told: "95x7, thats 2 more than before"."""
 _MORE_REPS = Pattern(
     """
     (beat|bettered|topped|beaten|improved) _ ..4 by n:# [{reps}]
@@ -194,10 +196,10 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         within=(0, MOST_MORE),
         whole=True,
         beside=True,
-        not_after=words_of("no not even"),
+        not_after=words_of("no not even") | _REMARKS_ON,
         otherwise=Decimal(1),
     ),
-    Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True),
+    Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True, not_after=_REMARKS_ON),
     Rule("same load", _SAME_LOAD),
     Rule("same all", _SAME_SET),
     Rule("same again", _SAME_AGAIN),

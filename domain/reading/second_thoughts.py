@@ -28,7 +28,7 @@ _COUNTED = Pattern(
     {wish} (say|go with|count|only count|just count|record|take) >({amount})
     (only|just) (count|counting|counted|counts|call|put|log|record) [it|that]* >({amount})
     counts as >({amount})
-    say >({amount})
+    <(,|.|so|but|well|or|-|id|lets) say >({amount})
     (last|final) [#] [rep|reps|one|ones|couple|few] [{be}] ..4 ,? (so|put) [{only}]* >({amount})
     # (of (them|those|these|which)|were|was) ..5 ,? so [{only}]* >({amount})
     """,
@@ -40,7 +40,9 @@ _COUNTED = Pattern(
     """,
 )
 """What counts of the set just told: "15 but the last 2 were ugly, so call it 13"."""
-_OF_SOMETHING_ELSE = words_of("min mins minute minutes hour hours days weeks heart weigh weighed weight")
+_OF_SOMETHING_ELSE = words_of(
+    "min mins minute minutes hour hours days weeks heart weigh weighed weight scale scales"
+)
 """Words before it that make what is counted no reps."""
 _BESIDE = Pattern(
     """
