@@ -26,8 +26,8 @@ _CLAIM = Pattern(
     planner=words_of("coach trainer plan program programme sheet he she they"),
     once="[had|have|just|accidentally|first|mistakenly|wrongly|probably|stupidly|originally|earlier]*",
     told="""
-        said|say|says|wrote|write|put|typed|told you|told|entered|logged|recorded|noted|texted|sent|sent you
-        reported|saved|gave you|claimed
+        said|say|says|wrote|write|written|put|typed|told you|told|entered|logged|recorded|noted|texted|sent
+        sent you|reported|saved|gave you|claimed
     """,
     what="[you|it|that|them|down|me|as|at|was|were|in|for|by mistake|by accident|coach|earlier|before|set]*",
     unit=_UNIT,

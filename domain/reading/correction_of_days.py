@@ -36,6 +36,10 @@ _PUT = Pattern("""
 """Words right before the day that something is to be put on."""
 _DID = Pattern("did ..5 $")
 _WRONG_DAY = Pattern("wrong (day|date|dates|days)|(day|date) (is|was|s) wrong")
+_ONLY_THAT = words_of("i we trained lifted did it was that sorry no actually oh wait oops on from , ! .")
+"""What stands before a day that is told and nothing else: "I trained last night, not today"."""
+_TRAINED = words_of("trained lifted did was")
+"""Words of what is past: "Monday, not today" alone may be a wish."""
 _SENT_LATE = Pattern("send~|sent|logg~|log|write|wrote|typed|typing|enter~|entry|forgot")
 """What makes "I did that yesterday" a word about the record."""
 _IT = words_of("that it this those they these all everything its thats them date day")
@@ -98,6 +102,10 @@ def _says_of_record(message: Message, day: Day, named: Sequence[Named], *, denie
     if was is not None:
         return _is_subject(message, was.start, named)
     if _PUT.is_in(message, start, day.start):
+        return True
+    before = message.texts(0, day.start)
+    is_past = day.kind == "offset" or not _TRAINED.isdisjoint(before)
+    if denied and is_past and _ONLY_THAT.issuperset(before):
         return True
     did = _DID.is_in(message, start, day.start)
     if did and (denied or _SENT_LATE.is_in(message)):

@@ -25,6 +25,9 @@ SIGN = Pattern(
     """
     make:(make (that|it|those|them) [a|an] >(#|_|+|-))
     slip:(make the last [one|set] [a|an] >(#|_|+|-))
+    make:(^ (scratch|scrap|strike|forget) that ,? [it was|it s|only|just|,]* >(# [{counted}] $))
+    slip:((correct|right) [one|number|weight|load|reps|value]* (is|was|should be) >(#))
+    slip:(should of (be|been) >(#|_))
     make:(^ [{opening}]* {called} >(# [{counted}] [please|pls|thanks|coach|then|tbh|sorry|.|!|,]* $))
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
