@@ -184,8 +184,8 @@ _WHICH_SETS = (
         "a set's number",
         Pattern(
             """
-            <!(#|first|second|third|last|final|next|top|best|back|{sort}) (set|sets|round|rounds) # >({goes_on})
-            <!(top|best|last|final|first|{sort}) set # >(#)
+            <!(#|first|second|third|next|back|{sort}) (set|sets|round|rounds) # >({goes_on})
+            <!(first|{sort}) set # >(#)
             <!(#|{sort}) sets # >(#)
             # (st|nd|rd|th)
             """,
