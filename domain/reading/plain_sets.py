@@ -51,11 +51,12 @@ def _goes_in_pairs(pieces: Sequence[Piece], known: Known) -> bool:
         return False
     loads = [p.what for p in pieces[::2] if isinstance(p.what, Quantity)]
     reps = [p.what for p in pieces[1::2] if isinstance(p.what, Quantity)]
-    most = max(q.value for q in reps)
+    lightest = min(q.value for q in loads)
     return (
         known.order(loads[0], reps[0]) == "load first"
         and all(known.reps_fit(q) for q in reps)
-        and min(q.value for q in loads) > max(most, MOST_SETS)
+        and lightest > MOST_SETS
+        and lightest > max(q.value for q in reps)
     )
 
 
