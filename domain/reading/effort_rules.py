@@ -47,6 +47,7 @@ _REPS_LEFT = Pattern(
 _LEFT = Pattern(
     """
     n:# [rep|reps|repetition|repetitions|more] left [in me|in the tank] !({elsewhere}|[,] right)
+    n:# [rep|reps|repetition|repetitions|more] left >(on (all|both|each|every))
     """,
     elsewhere=words_of("side leg arm hand and to over on"),
 )
@@ -88,6 +89,7 @@ _NO_FAILURE = Pattern(
     (no|not|not to|not quite to|not at|never reached) {to} {failure}
     (didnt|did not|wasnt|havent|dont|never) ..3 {failure}
     not failed
+    (none|neither) [of|them|those|these|sets|was|were|taken|went|actually]* to? {to} {failure}
     stopped [_] short [of [_] (failure|failing)]
     (stop|stopping) [_] short of [_] (failure|failing)
     """,

@@ -5,7 +5,7 @@ how the load is counted.
 from collections.abc import Sequence
 
 from domain.reading.drafts import Draft
-from domain.reading.elements import Item
+from domain.reading.elements import Element, Item
 from domain.reading.lowering import is_lowering, stretch_of
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
@@ -21,15 +21,27 @@ def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mar
             at = _stands_by(drafts, item)
             is_before = item.start < _place(drafts[at])
             drafts[at] = _failed(drafts[at], int(item.value or 1) - 1, is_before=is_before)
-    every = any(mark.kind == "every set" for mark in beside)
+    all_sets: list[Mark | Quantity] = [mark for mark in beside if mark.kind == "every set"]
+    all_sets += [q for item in items if isinstance(item, Element) for q in item.quantities if _is_of_all(q)]
     for mark in beside:
         if mark.kind == "each hand":
             drafts = [_each_hand(draft) for draft in drafts]
             continue
         last = _stands_by(drafts, mark)
-        for at in range(len(drafts)) if every else (last,):
-            drafts[at] = _with_effort(drafts[at], mark, is_last=at == last)
+        is_of_all = any(_stand_together(mark, all_of_them) for all_of_them in all_sets)
+        for at in range(len(drafts)) if is_of_all else (last,):
+            drafts[at] = _with_effort(drafts[at], mark, is_last=is_of_all or at == last)
     return drafts
+
+
+def _is_of_all(q: Quantity) -> bool:
+    return q.role == "sets" and q.each
+
+
+def _stand_together(mark: Mark, other: Mark | Quantity) -> bool:
+    """Return whether no more than a comma stands between two phrases: "each set, the last to failure" does
+    not say that of all sets."""
+    return max(mark.start - other.end, other.start - mark.end) <= 1
 
 
 def _stands_by(drafts: Sequence[Draft], mark: Mark) -> int:

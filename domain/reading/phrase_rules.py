@@ -95,9 +95,19 @@ _PIN = Pattern(
     """,
     th=words_of("st nd rd th"),
 )
-_EVERY_SET = Pattern("""
-    (all|each|every) [of (them|these)|set|sets|one|time] >((to|till|until) (failure|fail))
-""")
+_EVERY_SET = Pattern(
+    """
+    {every} [{of_them}|one] [{linked}]* >({effort})
+    [on|for|in|across] (both|all|each|every) (sets|set|time|rounds)
+    <({left}) (on|for|in|across|with) [all] {every} [{of_them}|one] (>(,|.|!|;|and|'\n')|$)
+    <({left}) {every} (>(,|.|!|;|'\n')|$)
+    """,
+    every="both|all|each|every",
+    of_them="[of] [the] (them|these|those|set|sets|time|times|rounds)",
+    linked="at|with|w|had|were|was|about|around|=|:|felt like|still|left|-|@",
+    effort="to? (failure|fail)|(till|until) (failure|fail)|rpe|rir|# [rep|reps|more]* (in|left|rir)",
+    left=words_of("tank reserve left failure fail me hand"),
+)
 
 _LOAD_RULES: tuple[Rule, ...] = (
     Rule("each hand", _EACH_HAND),

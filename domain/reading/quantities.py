@@ -31,7 +31,10 @@ FEW_SETS = 6
 
 
 class Quantity(NamedTuple):
-    """A number of the message with the words that tell what it is, from token `start` to before `end`."""
+    """A number of the message with the words that tell what it is, from token `start` to before `end`.
+
+    `each` tells of a load that it is in each hand, and of a number of sets that all of them are spoken of.
+    """
 
     value: Decimal
     start: int
@@ -166,6 +169,10 @@ def _quantity(message: Message, at: int) -> Quantity:
         and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
     ):
         role, times = "reps", True
+    if role is None and before == "all" and _ALL_SETS.at(message, at) is not None:
+        role = "sets"
+    if role == "sets" and (before == "all" or tokens[at].text == "both"):
+        each = True
     if role is None and (_is_more(message, at) or _is_of_a_set(message, at)):
         role = "reps"
     if role is None and (label := _label_before(message, at)) is not None:
@@ -272,6 +279,10 @@ def _is_more(message: Message, at: int) -> bool:
     )
 
 
+_ALL_SETS = Pattern(
+    "# [with|at|@|had|were|was|still|left]* (to (failure|fail)|rpe|rir|# ..2 (tank|left|reserve))"
+)
+"""What follows on "all" where a number is one of sets: "100x5x3, all three with 2 in the tank"."""
 _MOST_MORE = 30
 _ON_THE_BAR = Pattern("on (the|my) (bar|barbell|stack|belt|sled|pin)")
 
