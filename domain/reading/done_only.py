@@ -25,11 +25,11 @@ _DONE_ALONE = Pattern(
         hi|well
     """,
     done="done|finished|completed|complete|did it|done it|did them|did that",
-    after="it|now|coach|that|one|set|thanks|!|,|.|with that",
+    after="it|now|coach|that|one|set|thanks|!|,|.|(with|w) (that|it|this one)",
 )
 _SMALL = FILLERS | words_of(
     """with finished completed nailed smashed crushed complete were are both off ticked through sorted though
-    tho but then again sorry unfortunately anyway"""
+    tho but then again sorry unfortunately anyway w thats"""
 )
 """Words that say nothing more beside the name of an exercise that is done."""
 

@@ -51,6 +51,8 @@ _LEFT = Pattern(
     """,
     elsewhere=words_of("side leg arm hand and to over on"),
 )
+_WITH = Pattern("(w|with) ['/'] n:# [left|more|spare|to spare] (>(,|.|!|;|and|then|'\n'|#)|$)")
+"""After a whole set, few reps that it is said to be "with" are those left: "80x8 w 1"."""
 _RPE = Pattern("""
     @? (rpe|r p e) [of|was|:|=|about|around|@|at] rpe:# !(- #) [/ #]
     @? rpe:# (rpe|r p e) !([of|was|:|=] #)
@@ -170,6 +172,7 @@ _FAILED_AT = Pattern(
 EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
     Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
+    Rule("rir", _WITH, within=(0, 4), whole=True, after_set=True),
     Rule("rir", _RPE, within=(0, 10), beside=True),
     Rule("failed on", _FAILED_ON, within=(1, 50)),
     Rule("no failure", _NO_FAILURE),

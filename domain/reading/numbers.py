@@ -67,6 +67,9 @@ _LAST_OF_MONTH = 31
 _DAY_COMES_AFTER = words_of("the of till until from back")
 _TIMES = {"twice": 2, "thrice": 3}
 _FEW_REPS = {"single": 1, "double": 2, "triple": 3}
+_SETS_OF_FEW = {f"{word}s": reps for word, reps in _FEW_REPS.items()}
+_MOST_SETS_OF_FEW = 10
+_LEAST_LOAD = 20
 _BEGIN = frozenset({*_UNITS, *_TEENS, *_TENS, *_PLURALS, "hundred", "dozen"})
 _ONE_COUNTS_BEFORE = words_of(
     """rep repetition kg kilo lb set negative second minute min more fewer less hundred short x in over above
@@ -76,7 +79,7 @@ _ONE_COUNTS_AFTER = frozenset({"for", "x", "times", "rir", "by"})
 _HALF = frozenset({"half", "1/2"})
 _MAY_CHANGE = (
     _BEGIN
-    | {*_TIMES, *_FEW_REPS, "both", "minute"}
+    | {*_TIMES, *_FEW_REPS, *_SETS_OF_FEW, "both", "minute"}
     | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
 )
 _ARTICLES = frozenset({"a", "an"})
@@ -123,10 +126,17 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             out.append(Token(WORD, "times", token.end - 1, token.end, glued=True))
             at += 1
             continue
+        elif token.kind == WORD and token.text in _SETS_OF_FEW and _is_of_sets(tokens, at, out):
+            reps = Decimal(_SETS_OF_FEW[token.text])
+            out.append(Token(WORD, "sets", token.start, token.start + 1, glued=False))
+            out.append(token._replace(kind=NUMBER, value=reps, spoken=True, glued=False))
+            out.append(Token(WORD, "reps", token.end - 1, token.end, glued=True))
+            at += 1
+            continue
         elif (
             token.kind == WORD
             and token.text in _FEW_REPS
-            and _is_after_load(out)
+            and (_is_after_load(out) or _is_before_load(tokens, at + 1))
             and _next_word(tokens, at) not in _LIMB
         ):
             out.append(token._replace(kind=NUMBER, value=Decimal(_FEW_REPS[token.text]), spoken=True))
@@ -188,6 +198,25 @@ def _is_after_load(out: list[Token]) -> bool:
         at -= 1
     value = out[at].value if at >= 0 else None
     return value is not None and value >= 20
+
+
+def _is_before_load(tokens: list[Token], at: int) -> bool:
+    """Return whether a load follows right after: "a triple at 105", "heavy single 115"."""
+    if _text(tokens, at) in {"at", "@", "with", "w"}:
+        at += 1
+    value = tokens[at].value if at < len(tokens) else None
+    return value is not None and value >= _LEAST_LOAD
+
+
+def _is_of_sets(tokens: list[Token], at: int, out: list[Token]) -> bool:
+    """Return whether a number of sets stands right before, and a load beside: "3 singles at 90"."""
+    place = len(out) - 1
+    while place >= 0 and out[place].text in {"heavy", "easy", "hard", "solid", "good", "clean", "more"}:
+        place -= 1
+    value = out[place].value if place >= 0 else None
+    if value is None or value % 1 or not 1 < value <= _MOST_SETS_OF_FEW:
+        return False
+    return _is_before_load(tokens, at + 1) or _is_after_load(out[:place])
 
 
 def _text(tokens: list[Token], at: int) -> str:

@@ -63,6 +63,8 @@ class Rule(NamedTuple):
     """Whether its number must be a whole one."""
     beside: bool = False
     """Whether its number is one beside the set's own, before which no "x" or "for" stands."""
+    after_set: bool = False
+    """Whether a load with its reps must stand right before."""
     otherwise: Decimal | None = None
     """Its number where none is said."""
 

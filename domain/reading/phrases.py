@@ -100,6 +100,8 @@ def _mark(message: Message, rule: Rule, told: Found) -> Mark | None:
         return None
     if rule.beside and _is_number_of_set(message, rule, start, value):
         return None
+    if rule.after_set and not _is_after_set(message, start):
+        return None
     if rule.goes_on is not None and unit is None and not _goes_on(message, end, rule.goes_on):
         return None
     from_last = not _COUNTED_BACK.isdisjoint(message.texts(start, end))
@@ -142,11 +144,21 @@ def _is_number_of_set(message: Message, rule: Rule, start: int, value: Decimal |
     if message.value(start) is None:
         return False
     before = message.text(start - 1)
-    if rule.kind == "rir" and before == "@":
+    if rule.kind == "rir" and (before == "@" or (before == "/" and message.text(start - 2) == "w")):
         return False
     return before in _BEFORE_NUMBER_OF_SET or (
         message.value(start - 1) is not None and (value or 0) > _MOST_BESIDE_NUMBER
     )
+
+
+def _is_after_set(message: Message, start: int) -> bool:
+    """Return whether a load and its reps stand right before a place: "80x8", "80 kg for 8", "80 8"."""
+    if message.value(start - 1) is None:
+        return False
+    at = start - 2
+    if message.text(at) in {"x", "*", "for", "/"}:
+        at -= 1
+    return message.value(at) is not None or (message.text(at) in _UNITS and message.value(at - 1) is not None)
 
 
 def _goes_on(message: Message, end: int, words: frozenset[str]) -> bool:
