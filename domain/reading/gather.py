@@ -146,6 +146,8 @@ def _is_no_name(message: Message, name: Named) -> bool:
     """Return whether a weak name is something else here: "my chest", "three in a row"."""
     if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
         return True
+    if message.texts(name.start - 2, name.start) == ["of", "a"] or _is_a_limb(message, name):
+        return True
     if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
         return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
@@ -161,6 +163,16 @@ def _is_a_moment(message: Message, name: Named) -> bool:
         and message.text(name.end) == "on"
         and message.text(name.end + 1) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
     )
+
+
+def _is_a_limb(message: Message, name: Named) -> bool:
+    """Return whether a word of a name is one side of the body here: "right arm 13, left arm 11"."""
+    one_word = name.end == name.start + 1
+    return one_word and message.text(name.start) in _LIMBS and message.text(name.start - 1) in _SIDES
+
+
+_LIMBS = frozenset({"arm", "leg", "side", "hand"})
+_SIDES = frozenset({"left", "right"})
 
 
 def _tells_the_order(message: Message, before: Named, name: Named) -> bool:

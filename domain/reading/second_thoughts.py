@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
+from domain.reading.tokens import WORD
 from domain.reading.words import words_of
 
 _NO = words_of("no noo nooo noooo")
@@ -65,11 +66,11 @@ def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
         return marks
     added: list[Mark] = []
     for start, end in (*counted, *_changes(message)):
-        number_before = any(
-            message.value(at) is not None and not message.taken[at]
-            for at in range(max(0, start - _FARTHEST), start)
-        )
-        if number_before:
+        before = message.numbers(max(0, start - _FARTHEST), start)
+        if before and message.taken[before[-1]] == "pain":
+            # "my knee was sore, say five. No, four": no set is changed.
+            message.take_numbers(end, end + 1, "pain")
+        elif any(not message.taken[at] for at in before):
             number_within = any(message.value(at) is not None for at in range(start, end))
             added.append(Mark("change", start if number_within else end - 1, end))
     if not added:
@@ -86,13 +87,31 @@ def _follows_a_set(message: Message, start: int) -> bool:
     return sum(message.value(at) is not None and not message.taken[at] for at in range(first, start)) > 1
 
 
+def _is_number_of(message: Message, at: int) -> bool:
+    """Return whether "no" is short for the number of something: "coffee no 4"."""
+    before = message.tokens[at - 1] if at else None
+    return (
+        before is not None
+        and message.text(at) == "no"
+        and message.value(at + 1) is not None
+        and before.kind == WORD
+        and before.text not in _BEFORE_NO
+    )
+
+
+_BEFORE_NO = words_of(
+    """kg kgs kilo kilos lb lbs pound pounds s sec secs second seconds rep reps times each x for at or and but
+    then oh ah eh er um uh hmm hm ugh argh wait sorry actually oops well on th st nd rd lol haha"""
+)
+
+
 def _changes(message: Message) -> Iterator[tuple[int, int]]:
     """Yield where words of a second thought stand side by side, right before a number."""
     at = 0
     while at < len(message.tokens):
         start, end, sure = at, at, False
         while True:
-            sure_one = _SURE.at(message, end)
+            sure_one = None if _is_number_of(message, end) else _SURE.at(message, end)
             told = sure_one or _BESIDE.at(message, end)
             if told is None:
                 break
