@@ -156,6 +156,7 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
             message.text(at) in UNTIL and (message.text(at) != "to" or _goes_to(message, at, d.start))
             for at in range(max(0, d.start - 4), d.end)
         )
+        or not _BACK.isdisjoint(message.texts(max(0, d.start - 6), d.start))
     ]
     for day in cued:
         on = coming_day(day, sent)

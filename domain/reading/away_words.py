@@ -154,6 +154,8 @@ AWAY = Pattern(
     vacation (till|til|until|from|for)
     (surgery|operation) ..6 (week|weeks|day|days|month|months|until|till)
     injured ..4 (until|till|for # weeks)
+    (all|this|next|whole) week [,|.|so|and|means]* {no_training}
+    in [a|the] (plaster|cast|sling) !(of)|on crutches
     """,
     away="""
         away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
@@ -211,7 +213,8 @@ OPEN = Pattern(
     "{open}",
     open=words_of(
         """week weeks day days month months fortnight holiday holidays vacation leave break pause hold trip
-        until till til abroad travelling traveling away surgery town honeymoon country closed shut"""
+        until till til abroad travelling traveling away surgery town honeymoon country closed shut plaster
+        cast sling crutches"""
     ),
 )
 """Words of an absence that is one even without a day of return."""

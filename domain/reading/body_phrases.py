@@ -9,15 +9,21 @@ TROUBLES_ME = Pattern(
     (is|are|was|were|been|being) [really|absolutely] giving me ..2 {trouble}
     (gives|gave|giving) me [some|a lot of|a bit of] {trouble}
     (acting|playing|flared|flaring) up
+    (make|makes|making|made|give|gives|giving) me? ..2 (problem|problems|trouble|issues)
     (bothers|hurts|stings|killing|bugging) me !(softly)
 """,
-    complaining="acting up|playing up|complaining|in agony|unhappy|screaming",
+    complaining="""
+        acting up|playing up|complaining|in agony|unhappy|screaming|moaning|whinging|protesting|sulking
+    """,
     trouble=words_of("trouble grief bother jip gyp"),
+)
+_JOINT = words_of(
+    "elbow elbows knee knees wrist wrists shoulder shoulders hip hips neck back ankle ankles thumb thumbs"
 )
 WENT = Pattern(
     """
     (something|it) [has|had] {went} >(me? (in|at|on|around|behind|under|near|deep))
-    a (pull|pop|snap|tear|tweak|crunch|strain|stab) >((in|at|behind|under|near) (my|the))
+    a (pull|pop|snap|tear|tweak|crunch|strain|stab|twang|ping) >((in|at|behind|under|near) (my|the))
     my [lower|upper] (back|neck|knee|shoulder|hip) [just|has|have] {gave_way} >({where_it_went})
     felt (my|the|something) ..2 (pull|tear|pop|snap|tweak|give)
     (twisted|turned|rolled|jammed) >({mine} (ankle|ankles))
@@ -26,6 +32,12 @@ WENT = Pattern(
     locked up >((my|the) {mine} (back|neck|knee|shoulder|hip))
     have it? bad >((at|in|on) (my|the))
     (in|at) the ....3 it has pulled
+    {part} (went|goes) >((ping|twang|pop|snap|crack|crunch) !(....6 {harmless}))
+    (tennis|golfers|runners|jumpers|swimmers|frozen) >(elbow|elbows|knee|knees|shoulder|shoulders)
+    {joint} {very} [does|do|did] (dont|doesnt|didnt|isnt|arent|wasnt|not) >({very} {pleased} !(me|you))
+    {joint} >(moaning|complaining|protesting|whinging|sulking|screaming)
+    {joint} (is|are|was|were|s) [really|still]* >(on fire)
+    (broke|broken|fractured) >((my|a) [left|right|big|little]* {bone})
 """,
     went=words_of(
         """pull pulls go went give gave tear tore snap snapped pop popped pinch twinge strain tweak crunch
@@ -34,6 +46,14 @@ WENT = Pattern(
     gave_way="went out?|gone|gave (out|way)|is out|locked up",
     mine="[my|the|left|right|lower|upper]*",
     where_it_went="on|in|at|during|again|when|.|,|!|$",
+    part=words_of(
+        "hamstring hammy quad calf bicep groin knee shoulder elbow wrist ankle hip neck back glute"
+    ),
+    joint=_JOINT,
+    very="[is|are|was|were|really|still|just|all|too|very|so|at|exactly]*",
+    pleased="(like|love|enjoy|agree|happy|pleased|loving)",
+    harmless="(no pain|painless|not hurt|doesnt hurt|didnt hurt|fine|nothing)",
+    bone=words_of("wrist arm leg ankle foot toe finger thumb hand rib ribs collarbone elbow"),
 )
 """Something went somewhere; what tells it ends with the word by which it hurts."""
 
@@ -108,11 +128,12 @@ SOMEBODY_ELSE = Pattern(
     (my|the|a|another|our) [other|old] {of_the_trade}
     (client|clients|member|members) (before|after|next|beside|behind)
     coach (at|of|in) (the|another)
-    he|she|his|her|hers|their|theyre|shes|hes|they
+    <!({joint}) (he|she)|his|her|hers|their|theyre|shes|hes|they
     cat|cats|dog|dogs|horse
 """,
     person=PERSON_WORDS,
     persons=_SEVERAL,
+    joint=_JOINT,
     kin=words_of("mum mom dad wife husband hubby son daughter brother sister gran kid kids partner"),
     of_the_trade=words_of("coach client clients patient teacher pupil"),
 )

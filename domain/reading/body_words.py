@@ -198,7 +198,7 @@ HURT = words_of(
     injured injury agony inflamed niggle niggles niggling niggly jabbing torn tore shooting bothering
     headache headaches migraine backache flared flaring tendinitis tendonitis dislocated nagging unhappy
     ow ouch ouchie stabby stinging stings sting painfully seized spasm spasms spasming bruised pinchy
-    cricked crick irritated jarred splints fasciitis sciatica stubbed"""
+    cricked crick irritated jarred splints fasciitis sciatica stubbed ouchy"""
 )
 NEEDS_PART = words_of(
     """sharp pinch pinches pinched pinching tweaked tweak tweaks tweaking strained strain straining pulled
@@ -206,12 +206,12 @@ NEEDS_PART = words_of(
     shooting bothering stab stabs stabbing stabbed flared flaring nagging dislocated twinge twinges
     twinged twingey niggle niggles niggling niggly jabbing agony hurted unhappy straining ow ouch ouchie
     stabby stinging stings sting seized spasm spasms spasming bruised painfully pinchy cricked crick
-    irritated jarred splints fasciitis sciatica stubbed"""
+    irritated jarred splints fasciitis sciatica stubbed ouchy"""
 )
 """Words that tell of pain only beside a part of the body."""
 ACHE = words_of(
     """ache aches achy aching ached achey sore soreness stiff stiffness stiffened tender clicks clicking
-    clicky clicked grumpy cranky creaky screaming grumbling grumbly"""
+    clicky clicked grumpy cranky creaky screaming grumbling grumbly dodgy iffy"""
 )
 """Words that tell of pain in a joint, the neck or the back; in a muscle only with a score."""
 CLICKS = frozenset({"clicks", "clicking", "clicky", "clicked", "creaky"})

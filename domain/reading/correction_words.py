@@ -31,7 +31,7 @@ SIGN = Pattern(
     make:(^ [{opening}]* {called} >(# [{counted}] [please|pls|thanks|coach|then|tbh|sorry|.|!|,]* $))
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
-    slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell)))
+    slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell|squat|lift|hit|use|press|start|get)))
     mean:(i mean)
     slip:{slip}
     sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))

@@ -215,7 +215,7 @@ COMMON = words_of(
     pressed pressure pretty price print problem proper proud program pump pumped push pushed pushing put
     quad queue quick quiet quite rain raise raised rather ready real really reason record relax repeat
     reply rest rested resting right rise rose round rough run rush rushed safe said say same sand saturday
-    save says scale school score seat second seem seems send sent series serious set sets share sharp
+    save says scale school scrap score seat second seem seems send sent series serious set sets share sharp
     sheet shift short should shoulders show shower sick side sight sign since single sleep slept slow
     slower small smart smooth some something song soon sore sorry sort space spare speed spent spin split
     spot squad stage stair stairs stand start started stay step steps stick stiff still stock stone stood

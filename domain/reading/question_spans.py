@@ -23,6 +23,7 @@ _OPENS = Pattern(
         any (tips|advice|idea|ideas|thoughts|chance)
     """,
     by_itself="""
+        thoughts (on|about)
         worth [me|us|it|just|still]* ~ing
         (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too))
         {choice} ...7 or !(so|something|more)
@@ -47,7 +48,7 @@ _ASKS = Pattern(
     isnt|why|whats|any|whether|(tell|ask|let) [the|my] coach
     what !(a|an|(i|we) did)
     how !(a|an|i|we)
-    (should|shall|can|could) !({doing}|feel)
+    (should|shall|can|could) !({doing}|feel|you believe)
     (is|are|am|does) (it|that|this|i|my|the|there|these|those|they|we)
     (will|would|was|were|did) (it|that|this|i) (be|have|ok|okay|bad|wrong|normal|matter)
     (will|would) you (be|have)

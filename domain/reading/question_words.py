@@ -57,6 +57,7 @@ HISTORY = Pattern(
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
     show {history}
     (show|send|give|tell|see|view|look at|pull up|list) ..2 (my|the|me|all) ..3 {log}
+    list my ..2 {sessions}
     how {have_i} ..4 {got_on} !(right|wrong)
     (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
     ^ my last (workout|session) [please|'?'] $|show my _ [_] $
@@ -90,6 +91,7 @@ HISTORY = Pattern(
         got on|getting on|progress~|improv~|develop~|look~|come along|coming along|changed
         going|gone|doing|done|trending|moving
     """,
+    sessions="sessions|workouts|sets|lifts|trainings",
     my_log="[my] (progress|history|stats)|my (numbers|log|bests|prs|pbs)",
     about=words_of("for on of chart graph this last over please pls so"),
     did=words_of("did lifted used got had managed"),
@@ -124,7 +126,7 @@ PLAN = Pattern(
     (whats|what is) it today|what was (it|next|the plan) (again|today)
     remind me (whats|what (is|am i|i am|i should|i have|im doing|to do|i need))
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
-    (what now|now what) >('?'|$)
+    (what now|now what|and now) >('?'|$)|(which|what) is next|anything after _ ..2 '?'
     (have|get) (todays|tomorrows|the) {plan} [again|please|pls|,]* ('?'|$)
     what to (beat|do today|do next)|what comes (next|after)
     """,
@@ -154,7 +156,7 @@ PLAN = Pattern(
     the_plan=words_of("plan workout list exercises target targets"),
     weight=words_of("weight weights load number numbers reps"),
     have_to="(need|have|supposed|meant|going) to",
-    beat="beat|hit|aim for|go for|do|use|lift|get",
+    beat="beat|hit|aim for|go for|do|use|lift|get|squat|bench|deadlift|row|press|curl",
     to_do="left|do i|today|remaining|to (do|go)|are (there|on)|should|for",
     show="show|send|give|tell|see|list|resend|repeat",
     different=words_of("a an another less more"),

@@ -15,7 +15,7 @@ REQUEST = Pattern(
     (do|dont|would|did) (you|u) {think}
     (not|im not|unsure|wasnt|am not) [{quite}] (sure|certain) {whether}
     unsure (if|whether|about|how)
-    (wondering|curious) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
+    (wondering|curious|wondered) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
     (dont|do not|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
     no idea (if|whether|why !(but (it|that|i) felt)|how to|what to do)
     (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
@@ -24,11 +24,13 @@ REQUEST = Pattern(
     why am i not|(id|i would) prefer _ ..3 instead|is # ..3 (ok|okay|enough|too)
     a? word with you|what am i doing wrong|when (can|could|should) i|(id|wanna|want to) {swap} _ ..3 for
     would ...6 be (ok|okay|alright|better|fine|possible|too (much|heavy|light))
+    help me ..1 (with|fix|sort|improve|get)|(id|i would) (rather|prefer to) (do|use|have|try|start|swap)
     form check|(check|look at) my (form|technique|squat|bench|deadlift|video|vid)
     (question|quick question|qq|q) (for|about|:|on|-|,|re)
     (tell|ask|message for|let|pass on to) [the|my] coach
     i (have|got|had|ve got) (a|an|one|another|some) (question|questions|request|worry|concern)
     {is_it} ....3 '?'
+    thoughts (on|about) ....9 '?'
     worth [me|us|it|just|still]* ~ing
     (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too)) ....9 '?'
     {choice} ...7 or ...7 '?'

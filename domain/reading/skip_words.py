@@ -9,6 +9,7 @@ SKIP = Pattern(
     plainly:(skip|skipped|skipping)
     ended:(drop|dropped|dropping|cut out?|could not ({get_to}|use)|couldnt manage)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
+    ended:((so|and|then) i (left|leave) !(it|that|this|those|them|these|....8 (out|off|away|before)))
     {left_out}|{not_done}|{not_up_to}|{all_but}
     (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
     today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
@@ -104,7 +105,7 @@ SKIP_WORKOUT = Pattern(
     no {workout_time} [for me|possible|session]* [today|tonight|this (morning|evening)|tomorrow]
     {skip} [the|my|this|our|on|out|out on|all of]* ({workout}|{rest}) [{today}]*
     (taking|take|need|having|took) {a_day} off? today?
-    (today|tonight) i? {cannot} (come|train|make it|go|do it|be there)
+    (today|tonight) i? {cannot} to? (come|train|make it|go|do it|be there)
     (come|go|train|can|will|do|make|manage) (today|tonight|tomorrow) [_] not [{to_train}]*
     (giving|give|gave) {this_workout} a miss
     sit (today|tonight|this one|it) out
@@ -133,7 +134,7 @@ SKIP_WORKOUT = Pattern(
         (do|finish) [any of] the {remaining}
         get to the gym|get (there|in|out|away)|be (there|in|training|coming|at the gym)
         the gym
-        train|training !(with|hard|harder|heavier|heavy|heavily|{beside_training})
+        train|training !(with|without|hard|harder|heavier|heavy|heavily|{beside_training})
         come [in]|coming|go|going|lift|lifting|workout|work out|working out
     """,
     beside_training=words_of("partner partners buddy mate shoes gloves plan"),
@@ -165,7 +166,8 @@ SKIP_WORKOUT = Pattern(
     not_today="""
         (todays|today is) [a] (no (from|for) me|no go|no)
         today (isnt|is not|wont be|not) (happening|possible|going to happen|gonna happen)
-        not [happening] (today|tonight)|not feeling it today|(cant|wont|couldnt) today
+        not [happening|gonna happen|going to happen] (today|tonight)|not feeling it today
+        (cant|wont|couldnt) today|(^|<(i|im|am|,|.)) not coming [in|sorry]* >(.|!|,|$)
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
         (gym|gyms) (is|was) (closed|shut|locked) !(on|until|till|at)
@@ -186,5 +188,5 @@ SAYS_WORKOUT = words_of(
 
 TODAY_WORDS = words_of(
     """today tonight todays tonights it gym train training workout session this morning evening make day
-    come tomorrow go yesterday lift skip skipping rest remaining"""
+    come coming tomorrow go yesterday lift skip skipping rest remaining"""
 )

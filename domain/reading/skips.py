@@ -19,7 +19,7 @@ from domain.reading.skip_words import (
 from domain.reading.words import words_of
 
 _AND = words_of("and , the &")
-_AND_MY = _AND | words_of("or nor n plus also my")
+_AND_MY = _AND | words_of("or nor no n plus also my both all either")
 _BEFORE_A_NUMBER = words_of("at for with : - was x")
 _NO_SET = words_of("because min mins minutes")
 _TODAY = words_of("today tonight")

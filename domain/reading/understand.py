@@ -83,6 +83,9 @@ def _read(request: Request, message: Message) -> Reading:
     named = [n for n in named if n not in wanted.used_names]
     marks = with_changes(message, marks)
     quantities = _without_plates(message, lower_of_sides(message, find_quantities(message, _marked(marks))))
+    if undo is not None:
+        # "Sent twice" counts how often, and no reps.
+        quantities = [q for q in quantities if not undo[0] <= q.start < undo[1]]
     exercises = Exercises(request, unit)
     today = exercises.day(request.sent.date())
     groups = gather(

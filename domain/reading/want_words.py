@@ -38,6 +38,7 @@ UNDO = Pattern(
     undo !(my {worn}) [that|it|the last [one|set]|last|please]
     get rid of {the_last}
     {sent} [it|that|this|the last one] (twice|double|by accident)
+    sent [it|that|this]* # [times] $
     (delete|remove|cancel) (one|the duplicate) [.|!] $
     duplicate , {delete}|^ disregard [please|pls] [.|!] $
     accidentally (sent|logged|posted|recorded) (that|it|this)

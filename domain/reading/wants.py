@@ -26,7 +26,9 @@ _POINTS = words_of("it that this one today tonight")
 """Words by which the exercise just left out is pointed at: "so skipping that today"."""
 _OF_AN_EXERCISE = words_of("it this the that drop miss do")
 _MOVES_WEIGHT = words_of("lift go train come training lifting")
-_A_WEIGHT = words_of("my a the it anything more that past below any heavier lower higher deeper faster for")
+_A_WEIGHT = words_of(
+    "without my a the it anything more that past below any heavier lower higher deeper faster for"
+)
 _CANNOT = words_of("never not didnt cant couldnt wont dont did will can")
 _IT = words_of("it go come lift")
 _TO_TRAIN = words_of("today tonight gym training tomorrow")
