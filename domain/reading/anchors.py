@@ -208,7 +208,7 @@ def _is_anchored(
         if not joints & {"x", "for", "@", "at", ":"} and all(
             q.role in {"pair", "plates"} for q in quantities
         ):
-            return element.next_to_name and len(quantities) == 1
+            return element.next_to_name
         if joints & {"x", "for", "@", "at", ":"} or any(q.role is not None for q in quantities):
             return not (joints == {"-"} and _is_range(quantities))
         if joints == {"-"} and _is_range(quantities):
@@ -272,7 +272,12 @@ def _is_anchored(
             and not _begins(things, i + 1, element.end)
         ):
             return False
-        return ends_here(message, element.end) or element.joints[0] != "," or len(quantities) > 1
+        return (
+            ends_here(message, element.end)
+            or element.joints[0] != ","
+            or len(quantities) > 1
+            or _begins(things, i + 1, element.end)
+        )
     if (
         isinstance(before, Mark)
         and before.kind in PROVIDERS

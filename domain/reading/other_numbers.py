@@ -80,7 +80,9 @@ _MEASURES = (
     Other(
         "a price",
         Pattern(
-            "# {money}\n(€|'$'|£) #",
+            "# {money}\n(€|'$'|£) #\n{paid} [me|us|about|around|only|just|them|was|is|like]* # !({lifted})",
+            paid=words_of("paid cost costs charged charge spent"),
+            lifted=LIFTED,
             money=words_of(
                 "€ $ £ euro euros eur usd dollar dollars bucks quid pence cents chf francs pln kr"
             ),
@@ -167,6 +169,22 @@ _PEOPLE_AND_THINGS = (
         ),
     ),
     Other(
+        "a game",
+        Pattern(
+            """
+            # [-] (a [-] side|aside) {game}
+            ({plays}) [some|a game of|at|in|a|of|the]* # [-] (a [-] side|aside)
+            """,
+            game=words_of(
+                """football footy soccer hockey rugby netball game match tournament league last yesterday
+                tonight this today earlier on after before with"""
+            ),
+            plays=words_of("play played playing plays had game match did"),
+        ),
+        least=5,
+        most=11,
+    ),
+    Other(
         "so many of so many",
         Pattern("(grandson~|granddaughter~|son~|daughter~|kid~|nephew~|niece~|boy~|girl~) '(' # ')'"),
     ),
@@ -177,6 +195,10 @@ _BODY_WEIGHT = (
         "body weight",
         Pattern(
             """
+            {weighed} {leads} # [{mass}] {when} {then} {moved} {by} {much} !({of_a_set})
+            # [{mass}] [on|in] the? (scale|scales) {when} {then} {moved} {by} {much} !({of_a_set})
+            {weighed} {leads} # [{mass}] {when} {then} # [{mass}] (down|up) !(for)
+            (lost|gained|put on) {about} # [,|.|and|so|now|i]* {weighed} {leads} # [{mass}]
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
             weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)
             (lost|gained|lose|gain|put on) {about} # {mass}
@@ -184,6 +206,12 @@ _BODY_WEIGHT = (
             # {mass} ({body}|of me)
             (down|up) {about} # {mass} {since}
             """,
+            when="[this|on|the|scale|scales|morning|today|now|am|yesterday|evening|first thing]*",
+            then="[,|.|!|;|'('|-|and|so|that is|thats|its|which is|im|i am]*",
+            by="[about|another|almost|nearly|by|a|nother|only|just]*",
+            moved="down|up|lost|gained",
+            much="(# [{mass}]|half a {mass})",
+            of_a_set="x|for|*|@|rep|reps|/",
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
                 weight (is|was|today|this morning)
@@ -205,10 +233,15 @@ _BODY_WEIGHT = (
         "a body weight",
         Pattern(
             """
+            {body} [is|was|at|:]* # [{mass}] {when} {then} {moved} {by} (# [{mass}]|half a {mass})
             {body} # [{mass}] (this (morning|am|evening)|today|now|currently|before breakfast|on the scale)
             {body} # [{mass}] >(.|;|'\n')
             """,
             body="body weight|bodyweight|bw",
+            when="[this|morning|today|now|am|yesterday|evening]*",
+            then="[,|.|!|;|'('|-|and|so|thats|its]*",
+            moved="down|up|lost|gained",
+            by="[about|another|almost|nearly|by|only|just]*",
             mass=MASS,
         ),
         least=40,

@@ -10,7 +10,7 @@ _DOES = words_of(
     warmed counted counts says said thinks"""
 )
 _ALSO_DOES = words_of(
-    """just with at doing make loaded tried benching lifting squatting squat deadlifting deadlift bench
+    """just with doing make loaded tried benching lifting squatting deadlifting
     hitting presses pressing pulls pulling curling rowed rows rowing repping dipped smashed maxed casually
     warming owns cranked banged swears claims reckons bet thrusted lunged dipped planked suggests
     suggested recommends recommended wants told tells"""
@@ -27,7 +27,8 @@ _WHAT_I_DID = Pattern(
     "(i|ive) [just|only|actually|then|still] (did|got|managed|made|hit|done|do|stayed|kept)"
 )
 _SOMEBODY = Pattern(
-    "[{whose} ..2] {person} ....6 verb:({does}|{also_does})",
+    "[{whose} ..2] {person} ....6 verb:(at >(#)|<!(,) {lifts}|{does}|{also_does})",
+    lifts=words_of("bench squat deadlift"),
     whose=words_of("my our the a some this that another one his her your"),
     person=PERSON_WORDS,
     does=_DOES,

@@ -44,6 +44,14 @@ _UNIT_UNKNOWN = Pattern(
     """,
     unit=UNIT,
 )
+_ODD_UNIT = Pattern(
+    """
+    [it] [{says}] n:# (pood|poods)
+    [it] {says} n:# (stone|stones|st)
+    """,
+    says="(says|reads|marked|labelled|labeled|written|stamped) [as|at|about|on it|:]*",
+)
+"""Units that stand on old weights; a body's own weight in stones is more than any of them."""
 _LOAD_UNKNOWN = Pattern(
     """
     ({unsure}) ..4 (weight|heavy|load|kilos|kg|lbs|pounds) [(it|that|this) (was|is|were)|was|is]
@@ -114,6 +122,7 @@ _LOAD_RULES: tuple[Rule, ...] = (
     Rule("lowering", _LOWERING),
     Rule("body", _BODY, not_before=words_of("+ plus")),
     Rule("unit unknown", _UNIT_UNKNOWN),
+    Rule("unit unknown", _ODD_UNIT, within=(0, 6)),
     Rule("unknown load", _LOAD_UNKNOWN),
     Rule("unknown reps", REPS_UNKNOWN),
     Rule("all kg", _ALL_KG),

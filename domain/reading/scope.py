@@ -15,6 +15,7 @@ from domain.reading.pattern_tables import Table
 from domain.reading.question_spans import questions_in
 from domain.reading.scope_words import (
     AGAINST,
+    FIGURE,
     FIRST,
     HISTORY,
     NOW,
@@ -42,6 +43,9 @@ def mark_what_is_no_record(
     """
     for found in ON_THE_CHEST.find(message):
         message.take(found.start, found.end, THE_BODY)
+    for found in FIGURE.find(message):
+        if "pain" not in message.taken[found.start : found.end]:
+            message.take(found.start, found.end, THE_BODY)
     questions = [(start, end) for start, end in questions_in(message) if start not in known]
     for start, end in questions:
         message.take(start, end, "a question")

@@ -79,3 +79,18 @@ ON_THE_CHEST = Pattern("""
     chest (felt|feels|up|was|is)
 """)
 """The chest as the place where a bar comes to, or how it feels."""
+
+FIGURE = Pattern(
+    """
+    [and|with] [my] {limp} {parts}
+    [and|with] [my|the] {parts} {state} {spent} !(lift~|hang~|bug~|press~|curl~|#)
+    """,
+    limp=words_of("noodle noodly jelly dead spaghetti rubber rubbery wobbly jello floppy wet useless"),
+    parts=words_of("arm arms leg legs hand hands forearm forearms biceps triceps quads shoulders glutes"),
+    state="[are|is|were|was|feel|felt|feels|like|all|of|made|turned|to|into|now|just|totally|absolutely|so]*",
+    spent="""
+        noodle|noodles|jelly|spaghetti|rubber|jello|lead|mush|cooked|fried|toast|gone|shot|dead
+        screaming [at me]|on fire|killing me|burning|given up|wobbly|finished
+    """,
+)
+"""How spent a limb is, in a figure of speech: its words name no exercise, and count nothing."""

@@ -16,7 +16,9 @@ REP_WORDS = words_of(
 SET_WORDS = frozenset({"set", "sets", "series", "rounds"})
 SECOND_WORDS = frozenset({"sec", "secs", "second", "seconds", "sek", "secounds", "secnds"})
 MINUTE_WORDS = frozenset({"min", "mins", "minute", "minutes"})
-NEGATIVE_WORDS = frozenset({"negative", "negatives", "negs", "neg", "eccentrics", "eccentric", "lowerings"})
+NEGATIVE_WORDS = frozenset(
+    {"negative", "negatives", "negs", "neg", "eccentrics", "eccentric", "lowerings", "lowers"}
+)
 TIMES_SIGNS = frozenset({"x", "*", "by", "times"})
 AT_WORDS = frozenset({"@", "at", "with", "w", "using", "holding"})
 FOR_WORDS = frozenset({"for", "fr", "got", "did", "managed", "getting", "made"})
