@@ -51,6 +51,11 @@ _LEFT = Pattern(
     """,
     elsewhere=words_of("side leg arm hand and to over on"),
 )
+_RIR_BY_SET = Pattern("rir [of|was|were|:|=]* # [,|/|and] n:# [[,|/|and] #] [[,|/|and] #] (>(,|.|;|'\n')|$)")
+_RPE_BY_SET = Pattern(
+    "rpe [of|was|were|:|=]* # (,|and|then) n:# [[,|and|then]* #] [[,|and|then]* #] (>(.|;|'\n')|$)"
+)
+"""An effort for each set: which is of which is not worked out, and none of its numbers is a set."""
 _WITH = Pattern("(w|with) ['/'] n:# [left|more|spare|to spare] (>(,|.|!|;|and|then|'\n'|#)|$)")
 """After a whole set, few reps that it is said to be "with" are those left: "80x8 w 1"."""
 _RPE = Pattern("""
@@ -172,6 +177,8 @@ _FAILED_AT = Pattern(
 EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
     Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
+    Rule("no set", _RIR_BY_SET, within=(0, 5)),
+    Rule("no set", _RPE_BY_SET, within=(5, 10)),
     Rule("rir", _WITH, within=(0, 4), whole=True, after_set=True),
     Rule("rir", _RPE, within=(0, 10), beside=True),
     Rule("failed on", _FAILED_ON, within=(1, 50)),

@@ -87,6 +87,7 @@ REPS_UNKNOWN = Pattern("""
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
 """)
+_REPS_BETWEEN = Pattern("[somewhere] between # and n:# [reps] !({unit})", unit=UNIT)
 _ALL_IN = """
     ({all}) [is|are|was|were|the weights|of (them|it|these|those)]* in? {unit}
     <!(#) (in|its|thats|theyre) {unit} !(_ unit)
@@ -125,6 +126,7 @@ _LOAD_RULES: tuple[Rule, ...] = (
     Rule("unit unknown", _ODD_UNIT, within=(0, 6)),
     Rule("unknown load", _LOAD_UNKNOWN),
     Rule("unknown reps", REPS_UNKNOWN),
+    Rule("unknown reps", _REPS_BETWEEN, within=(2, 50)),
     Rule("all kg", _ALL_KG),
     Rule("all lb", _ALL_LB),
     Rule("pin", _PIN),

@@ -30,6 +30,7 @@ from domain.reading.request_words import (
     OF_TRAINING,
     REQUEST,
     TO_TALK,
+    WONDERED_AT,
 )
 from domain.reading.want_words import STOP, UNDO
 from domain.reading.words import words_of
@@ -200,5 +201,6 @@ class _Sentence:
             self._end - self._start > 1
             and not OF_TRAINING.isdisjoint(self._message.texts(self._start, self._end))
             and self._first(NUMBER_ASKED) is None
+            and self._first(WONDERED_AT) is None
             and self._first(SMALL_TALK) is None
         )

@@ -123,3 +123,12 @@ BEFORE_A_REQUEST = words_of(
     yo quick question ps wait hmm still"""
 )
 """What may stand before a request at the beginning of its sentence."""
+
+WONDERED_AT = Pattern(
+    """
+    <!(what|which) (says|reads|marked|labelled|stamped) [as|about|with]* # [{unit}] ...4 ['?']* $
+    (it|its|everything|all|they|theyre) [is|are|was|were|all|only]* in (pounds|lbs|kg|kilos|stone) ['?']* $
+    """,
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds stone stones st pood"),
+)
+"""What an old weight says on it, told with question marks: the client wonders, and asks nobody."""

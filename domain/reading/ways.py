@@ -136,6 +136,8 @@ def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
             return can_be_sets(count, known) and not (amount_is_bare and is_first_ever(count, known))
         case "AN":
             reps = pieces[0].what
+            if known.hold and pieces[1].joint == "x" and count.value <= FEW_SETS:
+                return isinstance(reps, Quantity) and reps.role == "seconds"
             return (
                 count.times and isinstance(reps, Quantity) and (reps.role == "reps" or known.in_range(reps))
             )
