@@ -203,7 +203,7 @@ COMMON = words_of(
     fall falls fast feel feels feet felt fight final finally find fine finish first floors flies follow
     food foot form forward found four frame free fresh friday friend friends frozen front full gave
     getting girl give given giving goals goes going gone good grab great green grim grip gripping group
-    grow guess gym half hand hands happy hard have having head heal health heard heart heavy held hello
+    grow guess gym half hand hands happy hard have having head heal health heard heart heavy held hello hung
     help here higher hill hold holding home hope hours house hungry idea injury inside into just keep kept
     kids kill kind knew know known large last late later lately laugh laundry lazy learn least leave left
     less light like line list little live lives load loads long look looks lose loss lost lots love lower

@@ -12,11 +12,7 @@ from domain.reading.gather import Group
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.request import Request
-from domain.reading.words import words_of
 from domain.units import Unit
-
-_HELD = words_of("hung held lasted survived endured")
-"""Verbs of holding on, which name no other exercise."""
 
 
 @dataclass(slots=True)
@@ -71,15 +67,11 @@ class Exercises:
         counted in another way than the exercise's, or one that only fits another exercise, has to
         be asked about.
         """
+        if group.unknown_word is not None:
+            return None
         known = self.known(exercise, day)
         quantities = [q for i in group.items if not isinstance(i, Mark) for q in i.quantities]
         left = [p for p in self.request.plan if day.counts.get(p.name, 0) < p.sets]
-        if group.unknown_word in _HELD:
-            hung = [p.name for p in left if p.of == "seconds" and "hang" in p.name.lower()]
-            if group.unknown_word == "hung" and len(hung) == 1:
-                return hung[0]
-        elif group.unknown_word is not None:
-            return None
         lowering = any(q.lowering for q in quantities) or any(
             isinstance(i, Mark) and i.kind == "lowering" for i in group.items
         )
