@@ -20,9 +20,6 @@ _FAIL_WORDS = words_of("failed fail failing died stuck missed dropped rep lost s
 _NO_YEAR_AFTER = words_of("x for : /")
 _NO_DAY_AFTER = words_of("x / @ * times pain")
 _NO_DAY_BEFORE = words_of("x reps kg lb lbs @ / sets")
-_BEFORE_SCORE = words_of("rpe effort felt feels like a energy mood difficulty intensity")
-_AFTER_SCORE = words_of("hard tough effort difficulty intensity energy tired session day easy pain")
-"""Words beside "8/10" that make it a score and no day."""
 
 
 def is_day_and_month(day: int, month: int) -> bool:
@@ -133,8 +130,6 @@ def _are_day_and_month(message: Message, start: int, end: int, numbers: tuple[in
     if not (is_day_and_month(first, second) or is_day_and_month(second, first)):
         return False
     if before in _NO_DAY_AFTER or after in _NO_DAY_BEFORE:
-        return False
-    if second == 10 and (before in _BEFORE_SCORE or after in _AFTER_SCORE):
         return False
     if before == "for" and message.value(start - 2) is not None:
         return False

@@ -143,18 +143,7 @@ _PACE = (
 _EFFORTS = (
     Other(
         "an effort",
-        Pattern(
-            """
-            rpe # (/|out of) n:#
-            {score} [was|is|of|like|a|about|at|level|score|:|=|today|maybe]* # (/|out of|of) #
-            # (/|out of) # {scored}
-            """,
-            score=words_of(
-                """energy mood effort motivation stress sleep difficulty enjoyment form fun rating rated felt
-                feeling feels tiredness fatigue soreness"""
-            ),
-            scored=words_of("effort energy difficulty intensity mood motivation hard tired"),
-        ),
+        Pattern("rpe # (/|out of) n:#"),
     ),
 )
 

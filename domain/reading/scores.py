@@ -1,4 +1,6 @@
-"""Scores out of ten, which look like a day or like reps: "session 7/10, coffee 9/10"."""
+"""Scores out of ten, or of five, which look like a day or like reps: "session 7/10, coffee 9/10"."""
+
+from decimal import Decimal
 
 from domain.reading.day_words import FULL_SET
 from domain.reading.message import Message
@@ -15,38 +17,45 @@ _BETWEEN = (
 )
 _SCORE = Pattern(
     """
-    ({scored}) {between} n:# (/|out of) ten:#
-    {scored_so} {between} n:# / ten:# >({ends})
-    n:# / ten:# (session|workout|day|pump|effort|mood|energy|sleep|music|playlist|vibe|vibes|training)
+    ({scored}) {between} n:# (/|out of|of) most:#
+    {scored_so} {between} n:# / most:# >({ends})
+    n:# (/|out of) most:# ({scored_before})
     """,
     scored=_SCORED,
     scored_so="session|workout|training|gym|day",
+    scored_before="""
+        session|workout|day|pump|effort|mood|energy|sleep|music|playlist|vibe|vibes|training|difficulty
+        intensity|motivation|hard|tough|easy|tired
+    """,
     between=_BETWEEN,
     ends=",|.|!|and|but|overall|tbh|'\\n'|;|')'|$",
 )
-_ANOTHER = Pattern("[,|.|and|;|!|but|&|the|my|'\\n']* _ [was|is|gets|got|:]* n:# / ten:#")
+_ANOTHER = Pattern("[,|.|and|;|!|but|&|the|my|'\\n']* _ [was|is|gets|got|:]* n:# / most:#")
 """A score right after another."""
 _SO = frozenset({"session", "workout", "training", "gym", "day"})
 """What can have a date as well, so that a set must stand before it."""
+_MOST = frozenset({Decimal(5), Decimal(10), Decimal(100)})
+"""The scores that others are out of."""
+_OUT_OF = frozenset({"/", "of"})
 
 
 def score_spans(message: Message) -> list[tuple[int, int]]:
-    """Return where scores out of ten are said."""
-    if "/" not in message.words and "out" not in message.words:
+    """Return where scores are said."""
+    if message.words.isdisjoint(_OUT_OF):
         return []
     spans: list[tuple[int, int]] = []
     for found in _SCORE.find(message):
-        if not _is_out_of_ten(message, found):
+        if not _is_a_score(message, found):
             continue
         if message.text(found.start) in _SO and not FULL_SET.is_in(message, 0, found.start):
             continue
         spans.append((found.start, found.end))
         following = _ANOTHER.at(message, found.end)
-        if following is not None and _is_out_of_ten(message, following):
+        if following is not None and _is_a_score(message, following):
             spans.append((following.start, following.end))
     return spans
 
 
-def _is_out_of_ten(message: Message, found: Found) -> bool:
-    score, ten = (message.value(found.parts[part][0]) for part in ("n", "ten"))
-    return ten == 10 and score is not None and score <= 10
+def _is_a_score(message: Message, found: Found) -> bool:
+    score, most = (message.value(found.parts[part][0]) for part in ("n", "most"))
+    return score is not None and most in _MOST and score <= most
