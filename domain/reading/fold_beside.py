@@ -30,7 +30,7 @@ def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mar
         last = _stands_by(drafts, mark)
         is_of_all = any(_stand_together(mark, all_of_them) for all_of_them in all_sets)
         for at in range(len(drafts)) if is_of_all else (last,):
-            drafts[at] = _with_effort(drafts[at], mark, is_last=is_of_all or at == last)
+            drafts[at] = _with_effort(drafts[at], mark)
     return drafts
 
 
@@ -54,12 +54,12 @@ def _place(draft: Draft) -> int:
     return draft.amount.start if draft.amount is not None else draft.start
 
 
-def _with_effort(draft: Draft, mark: Mark, *, is_last: bool) -> Draft:
+def _with_effort(draft: Draft, mark: Mark) -> Draft:
     if mark.kind == "failure":
         return draft._replace(to_failure=True)
-    if mark.kind == "no failure" and is_last:
+    if mark.kind == "no failure":
         return draft._replace(to_failure=False)
-    if mark.kind == "rir" and is_last:
+    if mark.kind == "rir":
         return draft._replace(rir=mark.value)
     return draft
 
