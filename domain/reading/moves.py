@@ -20,7 +20,7 @@ _NEEDS_WORKOUT = words_of("move put")
 """Words that are a move beside the day, or beside the word for the workout."""
 _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
-_NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot")
+_NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
 _HOMES = words_of("houses house flat home")
 _NOT_COMING = words_of("since from due after before yesterday by")
 _BACK = words_of("back until till away")
@@ -146,7 +146,9 @@ def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day on which the client will train: "doing it tomorrow"."""
     for will in WILL_TRAIN.find(message):
         start, end = will.start, will.end
-        if message.text(start - 1) in _ASKS_WHETHER:
+        if message.text(start - 1) in _ASKS_WHETHER or not _NOT_MOVED.isdisjoint(
+            message.texts(max(0, start - 1), end)
+        ):
             continue
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]
