@@ -53,6 +53,12 @@ class PlanLine(Frozen):
     held_for: str | None = None
     """The place that hurts, where the exercise is on hold; such a line has no target."""
     find_first_load: bool = False
+    first_time: bool = False
+    """There is something to aim for, though it was never done before."""
+    warm_up: tuple[tuple[TrainingSet, ...], ...] = ()
+    """The warm-up sets to do before this line, an exercise each, in the order to do them in."""
+    caution: str | None = None
+    """A place that hurts, for which another exercise is on hold, where this one loads it as well."""
 
 
 class Plan(Frozen):
@@ -85,6 +91,8 @@ class VerdictPart(Frozen):
     """It hurts: nothing is said that would spur the client on."""
     eased: bool = False
     """The load had been taken down for this one: a deload, or the way back after pain."""
+    caution: str | None = None
+    """A place that hurts, for which another exercise is on hold, where this one loads it as well."""
     reason: dict[str, Any] = Field(default_factory=dict)
 
 
@@ -236,6 +244,8 @@ Topic = Literal[
     "still aside",
     "written down",
     "question dropped",
+    "warm-up",
+    "warm-up noted",
     "rest day",
     "moved away",
     "not in it",

@@ -5,15 +5,16 @@ from collections.abc import Iterable
 from bot.markup import bold, escape
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
-from bot.wording.reader import Reader, day_words, listed, set_words
+from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
 from domain.parts import Topic
 
 HELP = (
     "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
     "«yesterday: squat 100x5».\n"
     "Put something right: «make that 9», «undo», or edit your message.\n"
-    "Also: «what's next?», «history of rows», «skip dips today», «can't today», «move it to Thursday», "
-    "«away till the 14th», «I'm back», «remind me at 7», «I use pounds», «I'm in Lisbon».\n"
+    "Also: «what's next?», «how do I warm up?», «history of rows», «skip dips today», «can't today», "
+    "«move it to Thursday», «away till the 14th», «I'm back», «remind me at 7», «I use pounds», "
+    "«I'm in Lisbon».\n"
     "If something hurts, say so. A question for your coach: just ask it.\n"
 )
 
@@ -103,6 +104,20 @@ def _review(facts: Facts, _reader: Reader) -> str:
     return f"That was round {facts['rounds']}. Looking back: {found}."
 
 
+def _warm_up(facts: Facts, _reader: Reader) -> str:
+    ramps = [tuple(SET.validate_python(each) for each in ramp) for ramp in facts["ramps"]]
+    lines = [f"{escape(ramp[0].exercise)}: {ramp_words(ramp)}" for ramp in ramps]
+    head = f"Warm-up for {bold(str(facts['workout']))}"
+    said = [f"{head}, easy sets in this order:" if len(lines) > 1 else f"{head}:", *lines] if lines else []
+    if facts["to_find"]:
+        said.append(f"{escape(listed(facts['to_find']))}: the way up to a first load is the warm-up.")
+    if facts["others"]:
+        said.append(f"{escape(listed(facts['others']))}: a few easy reps of it are enough.")
+    if not said:
+        return "Nothing is left that needs a warm-up."
+    return "\n".join([*said, "Warm-up sets are no record: send me only the hard ones."])
+
+
 CLIENT_WORDS: dict[Topic, Words] = {
     "no file wanted": "I read files only from coaches. Type your sets as you would say them: «80 x 8».",
     "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
@@ -154,6 +169,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "All right, I ask no further, and record nothing of it."
         + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
     ),
+    "warm-up": _warm_up,
+    "warm-up noted": "Good. Warm-up sets are no record; send me the hard ones.",
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
     "still aside": _still_aside,
     "fine again": _fine_again,

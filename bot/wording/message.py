@@ -7,7 +7,14 @@ from bot.wording.notices import notice_words
 from bot.wording.questions import question_words
 from bot.wording.reader import Reader
 from bot.wording.safety import safety_words, urgent_words
-from bot.wording.training import nudge_words, plan_words, reminder_words, target_words, verdict_words
+from bot.wording.training import (
+    caution_beside,
+    nudge_words,
+    plan_words,
+    reminder_words,
+    target_words,
+    verdict_words,
+)
 from domain.parts import (
     AlertPart,
     Digest,
@@ -41,7 +48,7 @@ def part_words(part: Part, reader: Reader) -> str:
         case Plan():
             return plan_words(part)
         case VerdictPart():
-            return verdict_words(part)
+            return verdict_words(part) + caution_beside(part)
         case TargetPart():
             return target_words(part)
         case Question():

@@ -92,6 +92,14 @@ def sets_words(sets: tuple[TrainingSet, ...]) -> str:
     return "; ".join(set_words(each) for each in sets)
 
 
+def ramp_words(ramp: tuple[TrainingSet, ...]) -> str:
+    """Say the warm-up sets of one exercise; how their load is counted is said once."""
+    first, *others = ramp
+    if first.load_kind == "body":
+        return f"{set_words(first)} with body weight alone"
+    return ", ".join([set_words(first), *(f"{number(each.load)} × {each.reps}" for each in others)])
+
+
 def plates_words(plates: tuple[Decimal, ...] | None) -> str:
     """Say the plates for each side of the bar; empty where there are none to say."""
     if plates is None:

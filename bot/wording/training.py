@@ -4,6 +4,7 @@ from bot.markup import bold, escape
 from bot.wording.reader import (
     day_words,
     plates_words,
+    ramp_words,
     set_words,
     sets_words,
 )
@@ -34,18 +35,30 @@ def plan_words(part: Plan) -> str:
 
 
 FIRST_LOAD = (
-    "Where it is the first time: start light, add a little from set to set, and stop at the first load that "
-    "is hard for the reps."
+    "To find a first load: begin far too light rather than too heavy, form first. Rest, add a little, and "
+    "stop at the first that is hard for the reps with clean form; in doubt, well short of it. Send me that "
+    "set."
+)
+FIRST_AIM = (
+    "What you do for the first time: clean reps only, and stop well short when in doubt. Fewer is fine; your "
+    "result puts the next aim right."
 )
 
 
 def plan_advice(part: Plan) -> list[str]:
     """Say once for the whole plan what several of its lines need."""
-    advice = [FIRST_LOAD] if any(line.find_first_load for line in part.lines) else []
+    advice = []
+    if any(line.find_first_load for line in part.lines):
+        advice.append(FIRST_LOAD)
+    elif any(line.first_time for line in part.lines):
+        advice.append(FIRST_AIM)
+    warmed = [{ramp[0].exercise for ramp in line.warm_up} for line in part.lines]
     for first, line in enumerate(part.lines, start=1):
         if line.straight_into_next and not line.held_for:
+            no_rest = f"No rest between {first} and {first + 1}"
+            is_said = any(line.exercise in each for each in warmed)
             advice.append(
-                f"No rest between {first} and {first + 1}: warm up for {first + 1} first, then for {first}."
+                f"{no_rest}." if is_said else f"{no_rest}: warm up for {first + 1} first, then for {first}."
             )
     return advice
 
@@ -61,13 +74,36 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         details.append(f"set aside because {because(line.held_for)}; leave it until your coach puts it back")
     elif line.target is not None:
         plates = plates_words(line.plates_per_side)
-        details.append(f"aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
+        first = "first time: " if line.first_time else ""
+        details.append(f"{first}aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
     elif line.find_first_load:
         details.append("first time: find your load")
     if line.to_beat is not None and not line.held_for:
         details.append(f"last time {set_words(line.to_beat)}")
+    details.extend(warm_up_words(line))
+    if line.caution:
+        details.append(caution_words(line.caution))
     details.extend(escape(cue) for cue in line.cues)
     return "\n".join([head, *(f"    {detail}" for detail in details)])
+
+
+def warm_up_words(line: PlanLine) -> list[str]:
+    """Say the ramps before a line: its own, or those of all that are done without rest, in their order."""
+    own = [ramp[0].exercise for ramp in line.warm_up] == [line.exercise]
+    return [
+        f"{'then' if place else 'warm up'}: {'' if own else f'{escape(ramp[0].exercise)} '}{ramp_words(ramp)}"
+        for place, ramp in enumerate(line.warm_up)
+    ]
+
+
+def caution_words(where: str) -> str:
+    """Say that an exercise loads a place for which another is on hold."""
+    return f"it loads your {escape(where)} too: leave it as soon as you feel it there"
+
+
+def caution_beside(part: VerdictPart) -> str:
+    """Say beside a verdict that the exercise loads a place that hurts; empty where there is none."""
+    return f"\n{caution_words(part.caution).capitalize()}." if part.caution else ""
 
 
 def because(where: str) -> str:

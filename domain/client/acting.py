@@ -11,6 +11,7 @@ from domain.client.recording import correct, enter, record, supersede
 from domain.client.understanding import known, says_a_day
 from domain.client.unfinished import ask_about, ask_again
 from domain.client.wants import do
+from domain.client.warming import is_of_warm_up
 from domain.courtesies import is_courtesy
 from domain.reading import Reading, Want
 from domain.sets import TrainingSet, is_within_reason
@@ -80,7 +81,9 @@ def dated(reading: Reading) -> tuple[TrainingSet, ...]:
 def answer_nothing(draft: Draft, text: str) -> None:
     """Answer a message in which there was nothing to do."""
     letters = [sign for sign in text if sign.isalpha()]
-    if any(sign.isdigit() for sign in text):
+    if is_of_warm_up(text):
+        draft.notice("warm-up noted")
+    elif any(sign.isdigit() for sign in text):
         draft.notice("no set found")
     elif is_courtesy(text):
         draft.notice("heard")

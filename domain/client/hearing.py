@@ -19,6 +19,7 @@ from domain.client.settings import take_setting
 from domain.client.stalls import IT_HURTS
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
+from domain.client.warming import take_warm_up
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -107,7 +108,7 @@ def hear_words(draft: Draft, text: str) -> None:
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
         return
-    if not hurts and take_setting(draft, text):
+    if not hurts and (take_setting(draft, text) or take_warm_up(draft, text, reading)):
         return
     act_on(draft, reading, text, draft.message)
     if draft.is_empty and not fine_again(draft, reading, text) and not answer_coach(draft, text):

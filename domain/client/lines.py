@@ -146,6 +146,18 @@ def hold_on(state: ClientState, exercise: str) -> ExerciseHold | None:
     return None
 
 
+def caution_for(state: ClientState, exercise: str, instead_of: str | None = None) -> str | None:
+    """Return a place that hurts and that `exercise`, which is not held, loads too; None where there is none.
+
+    What the sheet means to be done `instead_of` the held exercise is meant to spare that place.
+    """
+    spared = {hold.where for hold in state.holds if hold.exercise == instead_of}
+    if hold_on(state, exercise) is not None:
+        return None
+    places = (hold.where for hold in state.holds if hold.where not in spared)
+    return next((where for where in places if loads_place(exercise, where)), None)
+
+
 def swapped(state: ClientState, prescription: Prescription) -> Alternative | None:
     """Return the alternative that the coach has put in place of the prescribed exercise."""
     for swap in state.memory.swaps:

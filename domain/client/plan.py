@@ -6,7 +6,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.client.exposures import history, last_set_of, moment, set_to_beat
-from domain.client.lines import Line, is_left_out, left_out, lines_of, sets_left
+from domain.client.lines import Line, caution_for, is_left_out, left_out, lines_of, sets_left
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
@@ -16,6 +16,7 @@ from domain.sets import TrainingSet
 from domain.state import ClientState
 from domain.target import NoTarget, Target, next_target
 from domain.units import to_kg
+from domain.warm_up import Ramp, ToDo, ramps
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,13 +109,26 @@ def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | 
         if not is_left_out(line, out)
         and (line.held is not None or record is None or sets_left(state, record, line))
     ]
+    planned = tuple(
+        plan_line(state, workout, line, on, record, paired=is_paired(line, lines, kept)) for line in kept
+    )
+    before = warm_ups(state, planned, on)
     return Plan(
         workout=workout,
         on=on,
         lines=tuple(
-            plan_line(state, workout, line, on, record, paired=is_paired(line, lines, kept)) for line in kept
+            line.model_copy(update={"warm_up": each}) for line, each in zip(planned, before, strict=True)
         ),
     )
+
+
+def warm_ups(
+    state: ClientState, lines: Sequence[PlanLine], on: date, *, every: bool = False
+) -> tuple[tuple[Ramp, ...], ...]:
+    """Return the ramps to do before each of `lines` on the day `on`: those worth their time, or `every`."""
+    to_do = [ToDo(line.target, into_next=line.straight_into_next, begun=line.done > 0) for line in lines]
+    done = [entry.set for entry in state.entries if entry.set.on == on]
+    return ramps(to_do, state.client.equipment, done, every=every)
 
 
 def is_paired(line: Line, lines: Sequence[Line], kept: Sequence[Line]) -> bool:
@@ -148,6 +162,8 @@ def plan_line(
         instead_of=line.instead_of,
         held_for=line.held.where if line.held else None,
         find_first_load=line.held is None and aim is None and not done,
+        first_time=aim is not None and not is_ahead.past and not done,
+        caution=caution_for(state, line.exercise, line.instead_of) if line.held is None else None,
     )
 
 

@@ -6,7 +6,7 @@ from itertools import chain, repeat
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
-from domain.client.lines import Line, hold_on, is_of, line_named
+from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
 from domain.client.plan import body_mass_kg, days_away, easing_of, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
@@ -224,6 +224,9 @@ def answer(
             reason=reason_of(verdict.reason),
             eased=easing_of(draft.state, exercise, earlier) is not None,
             on_target=line is not None and was_aimed_for(draft, line, earlier, verdict.set),
+            caution=None
+            if corrected or len(now.sets) > len(recorded)
+            else caution_for(draft.state, exercise, line.instead_of if line else None),
         )
     )
     if line is None or line.held is not None:
