@@ -9,7 +9,9 @@ from typing import Annotated, Any, Literal
 
 from pydantic import Field
 
+from domain import comparison, target_reasons
 from domain.actions import Action
+from domain.comparison import Comparison
 from domain.frozen import Frozen
 from domain.journal import AlertReason
 from domain.programme import Range
@@ -33,6 +35,9 @@ Slot = Literal[
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, whether a sheet is right, which client is meant."""
 
+VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
+TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
+
 
 class PlanLine(Frozen):
     """One exercise of today's workout: what to aim for, what to beat, and how."""
@@ -46,6 +51,10 @@ class PlanLine(Frozen):
     stop_short: int | None = None
     straight_into_next: bool = False
     target: TrainingSet | None = None
+    reason: TargetReason | None = None
+    """Why that is the target."""
+    lighter: bool = False
+    """Whether its load is less than the last one."""
     to_beat: TrainingSet | None = None
     plates_per_side: tuple[Decimal, ...] | None = None
     cues: tuple[str, ...] = ()
@@ -93,7 +102,9 @@ class VerdictPart(Frozen):
     """The load had been taken down for this one: a deload, or the way back after pain."""
     caution: str | None = None
     """A place that hurts, for which another exercise is on hold, where this one loads it as well."""
-    reason: dict[str, Any] = Field(default_factory=dict)
+    reason: VerdictReason | None = None
+    in_order: tuple[Comparison, ...] = ()
+    """Set against set in the order done, as far as both sides have them."""
 
 
 class TargetPart(Frozen):
@@ -113,7 +124,9 @@ class TargetPart(Frozen):
     lowering_only: bool = False
     plates_per_side: tuple[Decimal, ...] | None = None
     expected: int | None = None
-    reason: dict[str, Any] = Field(default_factory=dict)
+    lighter: bool = False
+    """Whether the load is less than the last one."""
+    reason: TargetReason | None = None
 
 
 class Question(Frozen):

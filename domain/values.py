@@ -10,9 +10,3 @@ _ANYTHING: TypeAdapter[Any] = TypeAdapter(Any)
 def facts_of(value: object) -> Any:
     """Return `value` (a frozen dataclass, a model, a number, a date …) as plain JSON; Decimals as text."""
     return _ANYTHING.dump_python(value, mode="json")
-
-
-def reason_of(value: object) -> dict[str, Any]:
-    """Return a reason (a frozen dataclass) as plain JSON, with the name of its rule under `rule`."""
-    facts = facts_of(value)
-    return {"rule": type(value).__name__, **(facts if isinstance(facts, dict) else {})}

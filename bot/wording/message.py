@@ -13,8 +13,8 @@ from bot.wording.training import (
     plan_words,
     reminder_words,
     target_words,
-    verdict_words,
 )
+from bot.wording.verdict import verdict_words
 from domain.parts import (
     AlertPart,
     Digest,

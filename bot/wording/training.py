@@ -1,13 +1,9 @@
-"""Words for the plan, the verdict and the target."""
+"""Words for the plan and the target."""
 
 from bot.markup import bold, escape
-from bot.wording.reader import (
-    day_words,
-    plates_words,
-    ramp_words,
-    set_words,
-    sets_words,
-)
+from bot.wording.reader import day_words, plates_words, ramp_words, set_words
+from bot.wording.reasons import aim_note
+from domain import target_reasons as aims
 from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
 from domain.sets import TrainingSet
 
@@ -76,6 +72,9 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         plates = plates_words(line.plates_per_side)
         first = "first time: " if line.first_time else ""
         details.append(f"{first}aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
+        note = aim_note(line.reason, line.target, lighter=line.lighter)
+        if note:
+            details.append(note[0].lower() + note[1:].rstrip("."))
     elif line.find_first_load:
         details.append("first time: find your load")
     if line.to_beat is not None and not line.held_for:
@@ -135,57 +134,6 @@ def range_words(line: PlanLine) -> str:
     return sets + amount + effort
 
 
-def verdict_words(part: VerdictPart) -> str:
-    """Echo the sets just recorded and say whether they beat last time."""
-    echo = sets_words(part.recorded) if part.recorded else set_words(part.set)
-    head = f"{bold(part.exercise)}: {echo}."
-    if part.on is not None:
-        head = f"{bold(part.exercise)}, {day_words(part.on)}: {echo}."
-    if part.corrected:
-        head = f"Put right. {head}"
-    if part.held or (part.result == "first" and part.sets_before):
-        return head
-    before = f" ({set_words(part.before)})" if part.before is not None else ""
-    match part.result:
-        case "beat":
-            said = f"Beat last time{before}{margin_words(part)}."
-            if part.personal_best:
-                said += " Your best ever."
-        case "level":
-            said = f"Level with last time{before}{margin_words(part)}."
-            if part.on_target:
-                said += " Just what there was to aim for."
-        case "below" if part.eased:
-            said = f"Lighter than last time{before}, on purpose."
-        case "below":
-            said = f"Below last time{before}{margin_words(part)}."
-        case "first":
-            said = "First one of its kind: that is the mark to beat."
-        case "not comparable":
-            said = f"Too far from last time{before} to compare the two fairly."
-            if part.on_target:
-                said += " But just what there was to aim for."
-    return f"{head}\n{said}"
-
-
-def margin_words(part: VerdictPart) -> str:
-    """Say by how much, where that is plain."""
-    difference = part.reason.get("difference")
-    match part.reason.get("rule"):
-        case "same load" if part.result != "level" and isinstance(difference, int):
-            many = abs(difference)
-            unit = "second" if part.set.seconds is not None else "rep"
-            return f" by {many} {unit}{'' if many == 1 else 's'}"
-        case "load and amount":
-            return ", with more load" if part.result == "beat" else ", with less load"
-        case "by estimated 1RM":
-            return ", load and reps taken together"
-        case "by endurance":
-            return ", load and time taken together"
-        case _:
-            return ""
-
-
 def target_words(part: TargetPart) -> str:
     """Say what to aim for."""
     aim = TrainingSet(
@@ -199,6 +147,19 @@ def target_words(part: TargetPart) -> str:
     )
     plates = plates_words(part.plates_per_side)
     when = "Next set" if part.when == "next set" else "Next time"
-    fewer = part.expected is not None and part.expected < aim.amount
-    expect = f" Expect about {part.expected} at the new load." if fewer else ""
-    return f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + f".{expect}"
+    said = f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + "."
+    if part.when == "next set":
+        return said
+    notes = [aim_note(part.reason, aim, lighter=part.lighter), fewer_words(part, aim)]
+    return " ".join([said, *(note for note in notes if note)])
+
+
+def fewer_words(part: TargetPart, aim: TrainingSet) -> str:
+    """Say that a new load brings fewer reps, and how few where that is fewer than what is aimed for."""
+    if part.expected is not None and part.expected < aim.amount:
+        return f"Expect about {part.expected} at the new load."
+    match part.reason:
+        case aims.AddLoad(done=done) | aims.MuchTooLight(done=done) if aim.amount < done:
+            return f"{'Less time is' if part.seconds is not None else 'Fewer reps are'} normal at a new load."
+        case _:
+            return ""

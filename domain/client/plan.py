@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from domain.client.exposures import history, last_set_of, moment, set_to_beat
 from domain.client.lines import Line, caution_for, is_left_out, left_out, lines_of, sets_left
+from domain.comparison import extra_kg
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
@@ -27,7 +28,12 @@ class Ahead:
     """
 
     past: tuple[Exposure, ...]
-    target: TrainingSet | None
+    aim: Target | NoTarget
+
+    @property
+    def target(self) -> TrainingSet | None:
+        """What to aim for as a set, where there is something."""
+        return self.aim.as_set() if isinstance(self.aim, Target) else None
 
     @property
     def to_beat(self) -> TrainingSet | None:
@@ -38,8 +44,7 @@ class Ahead:
 def ahead(state: ClientState, workout: str, line: Line, on: date, record: WorkoutRecord | None) -> Ahead:
     """Return what to aim for in `line` on the day `on`, in the workout `record` where it has begun."""
     past = history(state, workout, line.exercise, before=record)
-    aim = target_for(state, line, past, days_away=days_away(state, on, record))
-    return Ahead(past, aim.as_set() if isinstance(aim, Target) else None)
+    return Ahead(past, target_for(state, line, past, days_away=days_away(state, on, record)))
 
 
 def target_for(
@@ -156,6 +161,8 @@ def plan_line(
         stop_short=prescription.stop_short,
         straight_into_next=paired,
         target=aim,
+        reason=is_ahead.aim.reason if isinstance(is_ahead.aim, Target) else None,
+        lighter=aim is not None and is_lighter(aim, is_ahead.past),
         to_beat=is_ahead.to_beat,
         plates_per_side=plates_for(state, aim),
         cues=prescription.cues,
@@ -165,6 +172,11 @@ def plan_line(
         first_time=aim is not None and not is_ahead.past and not done,
         caution=caution_for(state, line.exercise, line.instead_of) if line.held is None else None,
     )
+
+
+def is_lighter(aim: TrainingSet, past: Sequence[Exposure]) -> bool:
+    """Return whether the load of `aim` is less than that of the last exposure's heaviest set."""
+    return bool(past) and extra_kg(aim) < extra_kg(set_to_beat(past[-1]))
 
 
 def plates_for(state: ClientState, aim: TrainingSet | None) -> tuple[Decimal, ...] | None:

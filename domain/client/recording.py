@@ -8,7 +8,7 @@ from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import body_mass_kg, days_away, easing_of, plates_for, target_for
+from domain.client.plan import body_mass_kg, days_away, easing_of, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
 from domain.client.workouts import best_fit, close, day_told_of, workout_for
@@ -20,7 +20,7 @@ from domain.outcome import Recorded, TakenBack, WorkoutKept
 from domain.parts import TargetPart, VerdictPart
 from domain.sets import TrainingSet
 from domain.target import Target
-from domain.values import facts_of, reason_of
+from domain.values import facts_of
 from domain.verdict import judge
 
 UNDOES = 12
@@ -221,7 +221,8 @@ def answer(
             corrected=corrected,
             personal_best=verdict.personal_best,
             held=hold_on(draft.state, exercise) is not None,
-            reason=reason_of(verdict.reason),
+            reason=verdict.reason,
+            in_order=verdict.in_order,
             eased=easing_of(draft.state, exercise, earlier) is not None,
             on_target=line is not None and was_aimed_for(draft, line, earlier, verdict.set),
             caution=None
@@ -287,7 +288,8 @@ def aim_for(
             lowering_only=aim.lowering_only,
             plates_per_side=plates_for(draft.state, aim),
             expected=target.expected,
-            reason=reason_of(target.reason),
+            lighter=is_lighter(aim, past),
+            reason=target.reason,
         )
     )
 

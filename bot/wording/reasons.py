@@ -1,0 +1,304 @@
+"""Why a verdict and a target are what they are, in one plain line each.
+
+Every reason of `domain.comparison` and `domain.target_reasons` has its words here, and nowhere else.
+"""
+
+from decimal import Decimal
+from typing import assert_never
+
+from bot.markup import escape
+from bot.wording.reader import NO_BREAK, number, reps_words
+from bot.wording.safety import place_words
+from domain import comparison as compared
+from domain import target_reasons as aims
+from domain.comparison import Result
+from domain.explanation import Aimed
+from domain.programme import Range
+from domain.sets import TrainingSet
+from domain.strength import tested_reps
+from domain.target import NoTarget, Target
+from domain.units import Unit, convert
+
+SO: dict[Result, str] = {
+    "beat": "so a beat",
+    "level": "so level",
+    "below": "so below",
+    "first": "so the first",
+    "not comparable": "so I do not call it",
+}
+
+
+def verdict_because(
+    result: Result, now: TrainingSet, before: TrainingSet | None, reason: compared.Reason
+) -> str:
+    """Say by which rule and on which numbers `now` was judged against `before`, in one clause."""
+    so = SO[result]
+    if before is None:
+        return "nothing of its kind came before, so this is the mark to beat"
+    match reason:
+        case compared.FirstOfKind():
+            return "nothing of its kind came before, so this is the mark to beat"
+        case compared.SameLoad(difference=difference):
+            return f"the same load and {more_words(difference, now)}, {so}"
+        case compared.LoadAndAmount(difference=difference):
+            return f"{load_change(now, before)} and {more_words(difference, now)}, {so}"
+        case compared.ByEstimate():
+            return by_estimate(result, now, before, reason)
+        case compared.ByEndurance(least_ratio=least, greatest_ratio=greatest):
+            return f"by published endurance times, {strength_words(least, greatest)}, {so}"
+        case compared.UpTheLadder():
+            return f"full reps, where last time they were lowering-only, {so}"
+        case compared.OutsideTested(lowest=lowest, highest=highest):
+            measure = "seconds" if now.seconds is not None else "reps"
+            return (
+                f"{traded_words(now, before)}; what weighs one against the other was tested from {lowest} "
+                f"to {highest} {measure} only, {so}"
+            )
+        case compared.CountedDifferently():
+            return f"one is counted {counted_words(now)}, the other {counted_words(before)}, {so}"
+        case compared.BodyMassUnknown():
+            return (
+                f"{traded_words(now, before)}; the body is part of the load, and without body weight known "
+                f"the two cannot be weighed, {so}"
+            )
+        case compared.NoRelation():
+            return f"{traded_words(now, before)}; of lowering-only reps nothing tells which is more, {so}"
+        case compared.NoRep():
+            return (
+                "not one full rep either time, so level" if result == "level" else f"not one full rep, {so}"
+            )
+        case _:
+            assert_never(reason)
+
+
+def by_estimate(result: Result, now: TrainingSet, before: TrainingSet, reason: compared.ByEstimate) -> str:
+    """Say what both sets are worth for one rep, and how that decides."""
+    unit = now.unit
+    mine, theirs = in_unit(reason.now_kg, unit), in_unit(reason.before_kg, unit)
+    worth = f"worth {number(mine)} against {number(theirs)}{NO_BREAK}{unit} for one rep"
+    highest = tested_reps(reason.equation)[-1]
+    counted = (
+        f", where more than {highest} reps count as {highest}"
+        if max(now.amount, before.amount) > highest
+        else ""
+    )
+    body = ", the body's share in it" if now.load_kind not in ("total", "each") else ""
+    if result == "level":
+        one_rep = in_unit(reason.one_rep_kg, unit)
+        rest = f"a difference smaller than a rep is worth ({number(one_rep)}{NO_BREAK}{unit}), so level"
+    else:
+        rest = SO[result]
+    return f"by the usual estimate{body}{counted}, {worth}; {rest}"
+
+
+def in_unit(kg: float, unit: Unit) -> Decimal:
+    """Return an estimated load in the unit, to a tenth."""
+    return round(convert(Decimal(str(kg)), "kg", unit), 1)
+
+
+def strength_words(least: float, greatest: float) -> str:
+    """Say between which bounds strength has changed."""
+    low, high = round(100 * (least - 1)), round(100 * (greatest - 1))
+    if low == high:
+        return f"{percent_words(low)} strength"
+    return f"between {percent_words(low)} and {percent_words(high)} strength"
+
+
+def percent_words(percent: int) -> str:
+    """Say a change in percent, with its direction."""
+    return f"{abs(percent)}% {'less' if percent < 0 else 'more'}"
+
+
+def traded_words(now: TrainingSet, before: TrainingSet) -> str:
+    """Say the plain facts of two sets of which one has more load and the other more reps."""
+    difference = now.amount - before.amount
+    joint = "but" if difference else "and"
+    return f"{load_change(now, before)} {joint} {more_words(difference, now)}"
+
+
+def more_words(difference: int, done: TrainingSet) -> str:
+    """Say a difference in reps or seconds: "2 reps more", "a rep fewer"."""
+    if difference == 0:
+        return "as long" if done.seconds is not None else "as many reps"
+    many = abs(difference)
+    if done.seconds is not None:
+        return f"{many}{NO_BREAK}s {'more' if difference > 0 else 'less'}"
+    return f"{reps_words(many)} {'more' if difference > 0 else 'fewer'}"
+
+
+def load_change(now: TrainingSet, before: TrainingSet) -> str:
+    """Say by how much the load has changed, in the unit of the set of now."""
+    if now.load_kind == before.load_kind == "assist":
+        change = convert(before.load, before.unit, now.unit) - now.load
+        return f"{mass_words(change, now.unit)} {'less' if change > 0 else 'more'} help"
+    change = convert(compared.extra_kg(now) - compared.extra_kg(before), "kg", now.unit)
+    each = " in each hand" if now.load_kind == "each" else ""
+    return f"{mass_words(change, now.unit)} {'more' if change > 0 else 'less'}{each}"
+
+
+def mass_words(mass: Decimal, unit: Unit) -> str:
+    """Say a mass without its sign, to hundredths."""
+    return f"{number(round(abs(mass), 2))}{NO_BREAK}{unit}"
+
+
+def counted_words(done: TrainingSet) -> str:
+    """Say how the load of a set is counted."""
+    match done.load_kind:
+        case "total":
+            return "as the whole load"
+        case "each":
+            return "per hand"
+        case "added" | "assist" | "body":
+            return "from body weight"
+        case _:
+            assert_never(done.load_kind)
+
+
+def target_because(aimed: Aimed) -> str:
+    """Say why the target is what it is, or why there is none, in one clause."""
+    target = aimed.target
+    if isinstance(target, NoTarget):
+        return none_because(target.reason, aimed)
+    return aim_because(target, aimed)
+
+
+def none_because(reason: aims.NoTargetReason, aimed: Aimed) -> str:
+    """Say why nothing is aimed for."""
+    match reason:
+        case aims.Held():
+            where, side = aimed.hurts or ("other", None)
+            why = "it hurt" if where == "other" else f"of your {place_words(where, side)}"
+            return (
+                f"on hold because {why}: whether it can be loaded again is for your coach and a qualified "
+                "professional (a doctor or a physiotherapist)"
+            )
+        case aims.FirstTime():
+            return (
+                "it is the first time, so there is no load to reckon from: start light and work up to one "
+                "that is hard for the reps"
+            )
+        case aims.OtherNotDone(exercise=exercise):
+            return f"the sheet reckons it from {escape(exercise)}, which has not been done yet"
+        case _:
+            assert_never(reason)
+
+
+def aim_because(target: Target, aimed: Aimed) -> str:
+    """Say by which rule a target follows from the last set."""
+    reason, span = target.reason, range_span(aimed.range)
+    low, high = aimed.range.low, aimed.range.high
+    holds = target.seconds is not None
+    measure = "seconds" if holds else "reps"
+    match reason:
+        case aims.OneMore(done=done):
+            more = "a tenth longer" if holds else "one rep more"
+            inside = f"{amount(done, holds=holds)} is inside {span}" if low <= done <= high else "last time"
+            if inside == "last time":
+                return f"last time it was {amount(done, holds=holds)}: {more} at the same load"
+            return f"{inside}, so the same load and {more}"
+        case aims.AddLoad(done=done, ready=ready, percent=percent, by_sheet=by_sheet):
+            step = step_words(target, aimed.last, percent)
+            reached = (
+                f"{amount(done, holds=holds)} reached the top of {span}"
+                if ready == high
+                else f"{amount(done, holds=holds)} reached {ready}, where the sheet adds load"
+            )
+            how = "what the sheet adds" if by_sheet else "the smallest step up that fits"
+            return f"{reached}, so {how}{step}" + expected_words(target)
+        case aims.MuchTooLight(done=done, percent=percent, capped=capped):
+            step = step_words(target, aimed.last, percent)
+            how = "as great a step as is taken at once" if capped else "the load for the middle of it"
+            return f"{amount(done, holds=holds)} is far above {span}, so {how}{step}" + expected_words(target)
+        case aims.MoreFirst(next_load=following, percent=percent, until=until):
+            return (
+                f"the next load, {mass_words(following, target.unit)}, is {number(percent)}% more, too great "
+                f"a step: first {measure} up to {until} at this one"
+            )
+        case aims.NothingHeavier():
+            if target.load_kind == "body":
+                return f"the sheet adds no load here, so more {measure}"
+            return f"there is nothing heavier to load, so more {measure}"
+        case aims.OtherSets(least=least, ready=ready):
+            return (
+                f"the best set has reached {ready}, the weakest {least}: all come up to {ready} before load"
+            )
+        case aims.BackIntoRange(done=done):
+            return f"{amount(done, holds=holds)} is under {span}: the same load once more, back up to it"
+        case aims.LowerLoad(running=running):
+            times = "the first time" if running == 1 else f"{times_words(running)} running"
+            return f"under {span} {times}, so a load for the middle of it" + expected_words(target)
+        case aims.DownTheLadder(done=done, below=below):
+            return f"{reps_words(done)} of {below} to go on with full ones, so lowering-only reps first"
+        case aims.UpTheLadder(done=done, up_to=up_to):
+            return f"{done} lowering-only reps, and the sheet asks for {up_to}: full reps again"
+        case aims.Relative(exercise=exercise, other_load=other_load):
+            last = mass_words(other_load, target.unit)
+            return f"the sheet reckons the load from {escape(exercise)}, last {last}"
+        case aims.Eased(factor=factor, days_away=days_away):
+            share = f"{number(100 * factor)}% of the last load at most, to be built back from there"
+            why = f"after {days_away} days away" if days_away is not None else "taken down on purpose"
+            return f"{why}: {share}"
+        case aims.FirstWithBody():
+            return f"the first time with body weight, so the bottom of {span}"
+        case _:
+            assert_never(reason)
+
+
+def times_words(times: int) -> str:
+    """Say how often."""
+    return {1: "once", 2: "twice"}.get(times, f"{times} times")
+
+
+def amount(done: int, *, holds: bool) -> str:
+    """Say a number of reps or seconds."""
+    return f"{done}{NO_BREAK}s" if holds else reps_words(done)
+
+
+def range_span(span: Range) -> str:
+    """Say a range: "6-8", or "30-60 s" of a hold."""
+    said = f"{span.low}" if span.low == span.high else f"{span.low}–{span.high}"
+    return f"{said}{NO_BREAK}s" if span.of == "seconds" else said
+
+
+def step_words(target: Target, last: TrainingSet | None, percent: float | None) -> str:
+    """Say how great the step to a target is: ", 2.5 kg (3%)"; nothing where that is not known."""
+    if last is None:
+        return ""
+    of = "" if percent is None else f" ({number(round(percent, 1))}%)"
+    return f", {load_change(target.as_set(), last)}{of}"
+
+
+def expected_words(target: Target) -> str:
+    """Say how many are to be expected at a new load, where that is known."""
+    if target.expected is None:
+        return ""
+    return f"; about {amount(target.expected, holds=target.seconds is not None)} are to be expected there"
+
+
+def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: bool) -> str:
+    """Say in a few words why an aim goes down, stays or leaps; nothing where it goes on as usual."""
+    match reason:
+        case aims.MuchTooLight():
+            return "The last load was much too light."
+        case aims.MoreFirst(next_load=following, percent=percent):
+            more = "Longer" if aim.seconds is not None else "More reps"
+            return f"{more} first: {mass_words(following, aim.unit)} would be a step of {round(percent)}%."
+        case aims.OtherSets(ready=ready):
+            return f"All sets up to {ready} first, then more load."
+        case aims.BackIntoRange(low=low):
+            return f"Up to {low} first, the bottom of the range."
+        case aims.LowerLoad(low=low, running=running):
+            times = "" if running == 1 else f" {times_words(running)} running"
+            return f"Under {low}{times}, so lighter."
+        case aims.DownTheLadder(below=below):
+            return f"Fewer than {below} full reps, so lowering-only ones for a time."
+        case aims.UpTheLadder():
+            return "Full reps again."
+        case aims.Relative(exercise=exercise):
+            return f"Lighter, as it goes by your last {escape(exercise)}." if lighter else ""
+        case aims.Eased():
+            return "Lighter on purpose, to build back from there."
+        case None | aims.OneMore() | aims.AddLoad() | aims.NothingHeavier() | aims.FirstWithBody():
+            return ""
+        case _:
+            assert_never(reason)
