@@ -9,13 +9,15 @@ from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.rule_two import by_rule_two
-from domain.reading.story import Next, Story, draft_of, load_of
+from domain.reading.story import Habit, Next, Story, draft_of, load_of, looseness_of
 from domain.reading.way_costs import PART, STRAINED
 from domain.reading.ways import Said
 
 AGAIN = 1.0
 """What it costs that a phrase which can be of the set before it is of another."""
 FAR_BELOW = 0.5
+LOOSER = 0.7
+"""What it costs that a set is told unlike the first, its load tied more loosely: "10s: 14, 13, 11"."""
 _OF_THE_SET = frozenset({"same all", "target", "target more", "target fewer"})
 
 
@@ -37,7 +39,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Next | None:
         case _:
             pass
     cost = said.cost + PART + cut
-    order = story.order
+    order = story.habit.order if story.habit else ""
     confirm = cut >= STRAINED
     if said.ordered is not None:
         load_first = said.way[0] == "L"
@@ -47,7 +49,32 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Next | None:
         order = order or ("" if is_neither else "load first" if load_first else "reps first")
     elif said.way.startswith("L"):
         order = "load first"
-    return Next(story.cost + cost, story, lambda: _drafts(story, said, confirm=confirm), order)
+    looseness = _looseness(said)
+    if story.habit is None:
+        habit = Habit(order) if looseness is None else Habit(order, looseness)
+    else:
+        habit = story.habit._replace(order=order)
+        cost += _unlike(said, story.habit, story.load, looseness)
+    return Next(story.cost + cost, story, lambda: _drafts(story, said, confirm=confirm), habit)
+
+
+def _unlike(said: Said, habit: Habit, load: Source, looseness: int | None) -> float:
+    """Return what it costs that a stretch is said in another way than the first set was."""
+    bare_load = any(piece.bare for slot, piece in zip(said.way, said.pieces, strict=True) if slot == "L")
+    if looseness is not None and looseness > habit.looseness and bare_load:
+        return LOOSER
+    # "10x12 6x10" with the reps first is no six sets, and "7.5x8, 5x7" a drop set.
+    follows = habit.order == "reps first" or (habit.order and not _is_far_below(said.pieces[0], load))
+    return LOOSER if said.way == "NA" and follows else 0.0
+
+
+def _looseness(said: Said) -> int | None:
+    """Return how loosely a load is tied to its reps in a stretch; None where it is not told beside them."""
+    at = next((i for i in range(len(said.way) - 1) if set(said.way[i : i + 2]) == {"L", "A"}), None)
+    if at is None:
+        return None
+    load = said.pieces[at if said.way[at] == "L" else at + 1]
+    return looseness_of(load, said.pieces[at + 1])
 
 
 def _is_far_below(load: Piece, before: Source) -> bool:

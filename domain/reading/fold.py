@@ -127,7 +127,7 @@ def _told_from(stories: Sequence[Story], stretch: Stretch, known: Known, hopeles
         if not kept:
             for story in stories:
                 ahead = _ahead(pieces[0]) if not story.drafts else 0.0
-                yield Next(story.cost + remarks + ahead, story, partial(_nothing, story), story.order)
+                yield Next(story.cost + remarks + ahead, story, partial(_nothing, story), story.habit)
             continue
         counting, costs = pieces, slots
         if len(kept) != len(pieces):

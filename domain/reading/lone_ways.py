@@ -14,6 +14,8 @@ from domain.reading.ways import Said
 LONE_LOAD = 1.5
 """What a load costs that stands alone, without its reps."""
 
+LIKE_THE_LAST = 4
+"""Reps that differ by no more from those of the set before go on a list."""
 OF_A_SET = 1.0
 OFTEN = 0.5
 MAY_BE_LOAD = 0.8
@@ -33,16 +35,16 @@ def lone_amount(story: Story, said: Said, known: Known, cut: float) -> Next:
         if isinstance(piece.what, Mark):
             more += OF_A_SET
         elif not known.in_range(piece.what):
-            more += _no_further_reps(piece, piece.what, known)
+            more += _no_further_reps(piece, piece.what, story, known)
         strained = more >= STRAINED
         return Next(
             story.cost + (said.cost + more),
             story,
             lambda: ([draft_of(load, piece)._replace(confirm=strained)], load),
-            story.order,
+            story.habit,
         )
     cost = story.cost + (said.cost + said.lone + cut)
-    return Next(cost, story, lambda: ([_by_rule_ten(piece, said.lone)], None), story.order)
+    return Next(cost, story, lambda: ([_by_rule_ten(piece, said.lone)], None), story.habit)
 
 
 def _may_be_reps_too(load: Source, known: Known) -> bool:
@@ -52,13 +54,20 @@ def _may_be_reps_too(load: Source, known: Known) -> bool:
     )
 
 
-def _no_further_reps(piece: Piece, q: Quantity, known: Known) -> float:
+def _no_further_reps(piece: Piece, q: Quantity, story: Story, known: Known) -> float:
     """Return what it costs that a number out of the plan's range tells of more reps, and no next load."""
     if q.times:
         return OFTEN
     if not piece.bare or not known.load_fits(q):
         return 0.0
-    return MAY_BE_LOAD_IN_LIST if piece.joint in {"/", "-"} else MAY_BE_LOAD
+    before = story.drafts[-1].amount if story.drafts else None
+    goes_on = (
+        story.habit is not None
+        and story.habit.looseness == 0
+        and isinstance(before, Quantity)
+        and abs(before.value - q.value) <= LIKE_THE_LAST
+    )
+    return MAY_BE_LOAD_IN_LIST if goes_on or piece.joint in {"/", "-"} else MAY_BE_LOAD
 
 
 def _by_rule_ten(piece: Piece, cost: float) -> Draft:
@@ -79,7 +88,7 @@ def list_of_reps(story: Story, said: Said, known: Known, cut: float) -> Next | N
         story.cost + (said.cost + said.lone + cut),
         story,
         lambda: ([_by_rule_ten(piece, lone_cost(piece, known)) for piece in said.pieces], None),
-        story.order,
+        story.habit,
     )
 
 
@@ -89,7 +98,7 @@ def lone_load(story: Story, said: Said, known: Known, cut: float) -> Next:
     load = load_of(piece)
     if isinstance(load, Quantity) and isinstance(story.load, Quantity) and same_mass(load, story.load):
         # "80 kg x 8 (176 lb)" says the load again.
-        return Next(story.cost + said.cost, story, lambda: ([], story.load), story.order)
+        return Next(story.cost + said.cost, story, lambda: ([], story.load), story.habit)
     cost = LONE_LOAD
     if piece.bare and isinstance(piece.what, Quantity) and not (piece.led == "at" and not piece.named):
         lone = known.lone(piece.what)
@@ -99,7 +108,7 @@ def lone_load(story: Story, said: Said, known: Known, cut: float) -> Next:
         story.cost + (said.cost + cost + cut),
         story,
         lambda: ([Draft(load, None, spot.start, spot.end)], load),
-        story.order,
+        story.habit,
     )
 
 
@@ -115,4 +124,4 @@ def so_often(story: Story, said: Said) -> Next | None:
     # "x5, x4" tells of two sets.
     cost = 0.1 + (0.6 if last.amount.times else 0.0)
     again = [last] * (whole(what.value) - 1)
-    return Next(story.cost + cost, story, lambda: (again, story.load), story.order)
+    return Next(story.cost + cost, story, lambda: (again, story.load), story.habit)

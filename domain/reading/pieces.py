@@ -25,6 +25,7 @@ _SAYS_SOMETHING = LOAD_MARKS | AMOUNT_MARKS | WHOLE_MARKS
 
 
 _TIES = frozenset({"x", "for", ""})
+_LOAD_AND_LIST = 4
 _LIST_JOINTS = frozenset({"", ",", "and", "/", "then", "-"})
 
 
@@ -152,7 +153,12 @@ def _range_of_reps(numbers: Sequence[tuple[Quantity, str]], known: Known) -> Mar
 
 
 def _with_list(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[Quantity, str]]:
-    """Take "80 x8 x7 x6" for a list of reps at one load; two of them only where no such number of sets is."""
+    """Take "80 x8 x7 x6" for a list of reps at one load; two of them only where no such number of sets is.
+
+    "20 x 16/14/13" is one load whatever its reps are.
+    """
+    if _is_told_of_one_load(numbers, known):
+        return [*numbers[:1], *((q._replace(role="reps"), joint) for q, joint in numbers[1:])]
     if len(numbers) < 3 or any(joint != "x" for _, joint in numbers[1:]):
         return numbers
     reps = [q for q, _ in numbers[1:]]
@@ -164,6 +170,16 @@ def _with_list(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[
     if len(reps) == 2 and not reps[0].value > reps[1].value > max(FEW_SETS, _sets_planned(known)):
         return numbers
     return [*numbers[:2], *((q, "/") for q, _ in numbers[2:])]
+
+
+def _is_told_of_one_load(numbers: Sequence[tuple[Quantity, str]], known: Known) -> bool:
+    """Return whether a list of reps stands after one load by its signs: "20 x 16/14/13"."""
+    if len(numbers) < _LOAD_AND_LIST or numbers[1][1] not in _TIES | {":"}:
+        return False
+    if any(joint != "/" for _, joint in numbers[2:]) or numbers[0][0].role is not None or known.hold:
+        return False
+    reps = [q for q, _ in numbers[1:]]
+    return all(q.role is None and known.reps_fit(q) for q in reps) and known.load_fits(numbers[0][0]) is True
 
 
 def _sets_planned(known: Known) -> int:

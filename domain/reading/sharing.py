@@ -208,15 +208,23 @@ def _is_lone(item: Item, what: Literal["load", "amount"]) -> bool:
     return role in {"reps", "seconds", None}
 
 
+def _is_said_load(item: Element) -> bool:
+    """Return whether a lone number is a load by a word, a sign or its unit."""
+    return _is_lone(item, "load") or (item.after_at and _is_lone(item, "amount"))
+
+
 def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
     """Return whether what stands before a name and what stands after it make one set."""
     if isinstance(lead[-1], Element) and [q.role for q in lead[-1].quantities] == ["sets"]:
         return True
     if _can_be_sets(lead[-1]) and tail and isinstance(tail[0], Element) and tail[0].after_at:
         return len(tail[0].quantities) == 1
+    first = next((i for i in tail if _gives(i)), None)
+    if isinstance(first, Element) and _is_said_load(first) and all(_is_lone(i, "amount") for i in lead):
+        # "8, 8 and 7 on the press with 30s"
+        return True
     if len(lead) > 2 or not isinstance(lead[-1], Element) or len(lead[-1].quantities) > 1:
         return False
-    first = next((i for i in tail if _gives(i)), None)
     if isinstance(first, Mark):
         return True
     return (

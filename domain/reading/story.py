@@ -9,17 +9,39 @@ from domain.reading.pieces import Piece
 from domain.reading.quantities import Quantity
 
 
+class Habit(NamedTuple):
+    """How the first load and its reps are told, which those after them follow.
+
+    `order` is how the first bare pair stands, "" where none was told; `looseness` how loosely the first load
+    is tied to its reps: 0 by a sign or a word, or its unit tells that it is one, 1 side by side, 2 by a comma
+    or the like.
+    """
+
+    order: str = ""
+    looseness: int = 2
+
+
+_TIGHT = frozenset({"x", "for", "@", "at", ":"})
+
+
+def looseness_of(load: Piece, tied: Piece) -> int:
+    """Return how loosely a load is tied to its reps, the later one of which is `tied`: see `Habit`."""
+    if tied.joint in _TIGHT or "at" in (load.led, tied.led) or not load.bare:
+        return 0
+    return 1 if tied.joint in {"", "-", "/"} else 2
+
+
 class Story(NamedTuple):
     """The sets told so far with what it costs to read them so.
 
-    `load` is the one told last, at which further reps are meant. `order` is how the first bare pair of a list
-    stands, which the others follow.
+    `load` is the one told last, at which further reps are meant. `habit` is None before the first load that
+    has its reps.
     """
 
     cost: float = 0.0
     drafts: tuple[Draft, ...] = ()
     load: Source = None
-    order: str = ""
+    habit: Habit | None = None
 
 
 Telling = Callable[[], tuple[list[Draft], Source]]
@@ -32,12 +54,12 @@ class Next(NamedTuple):
     cost: float
     story: Story
     tell: Telling
-    order: str
+    habit: Habit | None
 
     def told(self) -> Story:
         """Return the story with the sets that are told next."""
         drafts, load = self.tell()
-        return Story(self.cost, (*self.story.drafts, *drafts), load, self.order)
+        return Story(self.cost, (*self.story.drafts, *drafts), load, self.habit)
 
 
 def load_of(piece: Piece) -> Source:

@@ -1,13 +1,14 @@
 """Laws of the reading: ways of writing, small talk, units, case and spaces make no difference to a clear
 set."""
 
+from dataclasses import replace
 from decimal import Decimal
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from domain.reading import read
-from tests.domain.reading.build import PLAN, request, short
+from domain.reading import Planned, read
+from tests.domain.reading.build import PLAN, one, request, short
 
 LOADS = st.integers(100, 256).map(lambda halves: Decimal(halves) / 2)  # 50 to 128 kg, sensible beside 80
 REPS = st.integers(1, 15)
@@ -127,6 +128,46 @@ def test_a_set_keeps_how_its_load_is_counted_however_it_is_written(
     assert not found.asks
 
 
+LIGHT_LISTS = (
+    "{load}{unit}: {a}, {b}, {c}",
+    "{load}{unit} {a}, {b}, {c}",
+    "{load}{unit} {a}/{b}/{c}",
+    "{load}{unit} x {a}, {b} and {c}",
+    "{load}{unit} for {a}, {b}, {c}",
+    "{load}{unit} - {a}, {b}, {c}",
+    "{load}{unit} {a} then {b} then {c}",
+    "{load}{unit}, {a} {b} {c} reps",
+    "{a}, {b} and {c} with {load}{unit}",
+    "{a}/{b}/{c} @ {load}{unit}",
+    "{a}, {b}, {c} reps with {load}{unit}",
+    "3 sets with {load}{unit}: {a}, {b}, {c}",
+)
+RAISES = Planned("Dumbbell lateral raise", 10, 15, "reps", 3, "each")
+
+
+@given(
+    st.integers(9, 14),
+    st.integers(10, 16),
+    st.integers(0, 2),
+    st.integers(0, 2),
+    st.sampled_from(LIGHT_LISTS),
+    st.sampled_from(("kg", " kg", "s")),
+    st.sampled_from(("{}", "raises {}", "{} on the lateral raises", "lateral raises: {}", "{} on raises")),
+)
+@settings(max_examples=300, deadline=None)
+def test_of_a_list_at_one_light_load_no_reps_are_taken_for_a_load(
+    load: int, first: int, less: int, still_less: int, way: str, unit: str, around: str
+) -> None:
+    a, b, c = first, first - less, first - less - still_less
+    text = around.format(way.format(load=load, unit=unit, a=a, b=b, c=c))
+    target = {RAISES.name: one(RAISES.name, "11", 12, kind="each")}
+    found = read(replace(request(text, plan=(RAISES, *PLAN)), target=target))
+    assert [short(each) for each in found.sets] == [
+        (RAISES.name, Decimal(load), reps) for reps in (a, b, c)
+    ], text
+    assert not found.asks
+
+
 @given(
     st.integers(20, 59),
     st.sampled_from(
@@ -203,6 +244,6 @@ def test_any_text_is_read_without_an_exception_and_no_number_is_invented(text: s
 @settings(max_examples=300, deadline=None)
 def test_a_set_has_numbers_that_were_said_or_pointed_at(words: list[str]) -> None:
     found = read(request(" ".join(words)))
-    for one in found.sets:
-        assert one.load in {Decimal(80), Decimal(8), Decimal(10), Decimal(26), Decimal(0)}
-        assert (one.reps if one.seconds is None else one.seconds) in {0, 8, 80, 45}
+    for each in found.sets:
+        assert each.load in {Decimal(80), Decimal(8), Decimal(10), Decimal(26), Decimal(0)}
+        assert (each.reps if each.seconds is None else each.seconds) in {0, 8, 80, 45}
