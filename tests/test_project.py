@@ -31,7 +31,8 @@ def own_files() -> Iterator[Path]:
     folders = [ROOT / name for name in (*ROOMS, ".ci", ".setup")]
     paths = [*ROOT.glob("*.*"), *(path for folder in folders for path in folder.rglob("*"))]
     for path in paths:
-        if path.is_file() and path.name != ".git" and path.suffix in TEXTS and "__pycache__" not in path.parts:
+        is_ours = path.name != ".git" and "__pycache__" not in path.parts
+        if is_ours and path.is_file() and path.suffix in TEXTS:
             yield path.relative_to(ROOT)
 
 
