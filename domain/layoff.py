@@ -6,10 +6,19 @@ What is published is how much strength is lost, not how much load to take off: t
 lost about 10% in the squat in four (Häkkinen & Komi 1985, quoted); beyond that losses grow with the length of
 the break and over 65 years of age (Bosquet 2013, Scand J Med Sci Sports 23:e140-9). A break of two weeks and
 more calls for upper limits during the first two to four weeks back (CSCCa and NSCA 2019, Strength Cond J
-41(3):1-23). So the first load is lower than the loss alone would make it; the way back is double progression.
+41(3):1-23). So the first load is lower than the loss alone would make it. The way back then goes in steps no
+greater than any other raise, up to what was done before; ten weeks away are regained within five of training
+(Halonen 2024, quoted).
 """
 
+from collections.abc import Sequence
+from datetime import date
 from decimal import Decimal
+from itertools import pairwise
+
+from domain.comparison import extra_kg
+from domain.exposure import Exposure
+from domain.sets import TrainingSet
 
 _WEEK = 7
 
@@ -22,6 +31,9 @@ FIRST_LOAD: tuple[tuple[int, Decimal], ...] = (
 )
 """From so many days away on, the share of the last load to begin with; the longest break first."""
 
+AFTER_ILLNESS = Decimal("0.90")
+"""The share of the last load to begin with after an illness, however short: the project's own rule too."""
+
 
 def share_after(days_away: int) -> Decimal | None:
     """Return the share of the last load to begin with after so many days away; None below 14: no break.
@@ -29,3 +41,34 @@ def share_after(days_away: int) -> Decimal | None:
     Days that the schedule leaves between two workouts of a kind anyway are not days away.
     """
     return next((share for days, share in FIRST_LOAD if days_away >= days), None)
+
+
+def longest_break(trained: Sequence[date], since: date, until: date) -> int:
+    """Return the most days in a row without training from the day `since` to the day `until`.
+
+    `trained` are the days of training in order. What was done last before a break is begun lighter after it,
+    be it some workouts later.
+    """
+    days = [since, *(day for day in trained if since < day < until), max(since, until)]
+    return max((later - day).days for day, later in pairwise(days))
+
+
+def built_back_to(past: Sequence[Exposure], lightened: Sequence[bool]) -> TrainingSet | None:
+    """Return the set that the client is still on the way back to, None where there is no such way.
+
+    `past` are exposures of one kind, oldest first; `lightened` says of each whether it was to be lighter
+    because of a break before it. The way ends as soon as as much is done as before.
+    """
+    wanted: TrainingSet | None = None
+    for (before, now), is_lightened in zip(pairwise(past), lightened[1:], strict=True):
+        if is_lightened:
+            best = _heaviest(before)
+            wanted = best if wanted is None or extra_kg(best) > extra_kg(wanted) else wanted
+        done = _heaviest(now)
+        if wanted is not None and (extra_kg(done), done.amount) >= (extra_kg(wanted), wanted.amount):
+            wanted = None
+    return wanted
+
+
+def _heaviest(exposure: Exposure) -> TrainingSet:
+    return max(exposure.counting, key=lambda each: (extra_kg(each), each.amount))

@@ -83,6 +83,7 @@ class Plans(Frozen):
     paused: bool = False
     paused_until: date | None = None
     reminders_off: bool = False
+    ill_on: date | None = None
 
 
 class Easing(Frozen):
@@ -153,12 +154,18 @@ class ClientMemory(Frozen):
     """After a warning sign there is no training until the coach lets it go on."""
     paused: bool = False
     paused_until: date | None = None
+    ill_on: date | None = None
+    """The last day on which the client has told of being ill, and could not train because of it."""
     reminders_off: bool = False
     last_reported_at: datetime | None = None
     easings: tuple[Easing, ...] = ()
     swaps: tuple[Swap, ...] = ()
     quiet: tuple[Quiet, ...] = ()
     reviewed_round: int = 0
+
+    def ill_since(self, trained: date | None) -> date | None:
+        """Return the day of which the client told of being ill, unless the last training was later."""
+        return None if self.ill_on is None or (trained is not None and trained > self.ill_on) else self.ill_on
 
 
 class CoachMemory(Frozen):

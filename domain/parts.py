@@ -68,6 +68,8 @@ class PlanLine(Frozen):
     """The warm-up sets to do before this line, an exercise each, in the order to do them in."""
     caution: str | None = None
     """A place that hurts, for which another exercise is on hold, where this one loads it as well."""
+    back_to: TrainingSet | None = None
+    """What was done before a break, as long as it is being built back to."""
 
 
 class Plan(Frozen):
@@ -127,6 +129,8 @@ class TargetPart(Frozen):
     lighter: bool = False
     """Whether the load is less than the last one."""
     reason: TargetReason | None = None
+    back_to: TrainingSet | None = None
+    """What was done before a break, as long as it is being built back to."""
 
 
 class Question(Frozen):
@@ -199,6 +203,8 @@ class ClientLine(Frozen):
     open_alerts: tuple[tuple[AlertReason, str | None], ...] = ()
     held: tuple[str, ...] = ()
     paused: bool = False
+    ill_on: date | None = None
+    """When the client told of being ill, where there was no training since."""
 
 
 class Digest(Frozen):
@@ -259,6 +265,7 @@ Topic = Literal[
     "question dropped",
     "warm-up",
     "warm-up noted",
+    "get well",
     "rest day",
     "moved away",
     "not in it",

@@ -22,6 +22,7 @@ from domain.sets import TrainingSet
 from domain.target_reasons import (
     AddLoad,
     BackIntoRange,
+    BuildBack,
     LowerLoad,
     MoreFirst,
     MuchTooLight,
@@ -68,6 +69,41 @@ def double_progression(past: tuple[Exposure, ...], prescription: Prescription, l
     if best.amount >= prescription.range.low:
         return Aim(here, min(a_little_more(best), ready), OneMore(best.amount))
     return _below(past, best, prescription, loading)
+
+
+def raise_back(
+    last: Exposure, wanted: TrainingSet, prescription: Prescription, loading: Loading
+) -> Aim | None:
+    """Return the next step back up to the set `wanted` from before a break; None where there is none.
+
+    What is being regained comes back faster than it came, and the aims on the way are no test: at the middle
+    of the range the load goes up a step each time, at the top of it by up to 10%, but never above the old
+    load. Where the sheet says by how much, or the last set was hard, it is double progression as ever.
+    """
+    best = best_of(last.counting, loading.body)
+    here, there = loading.of(best), loading.of(wanted)
+    rule = prescription.add_load
+    is_hard = best.to_failure is True or best.rir == 0 or best.amount < prescription.range.middle
+    if (
+        best.lowering_only
+        or best.seconds is not None
+        or is_hard
+        or (rule is not None and rule.by is not None)
+    ):
+        return None
+    step = smallest_raise(here, loading)
+    if step is None:
+        return None
+    most = MOST_RAISE if best.amount >= prescription.range.high else loading.step(here, step)
+    most = min(most, loading.step(here, there)) + _ROUNDING
+    within = list(takewhile(lambda load: loading.step(here, load) <= most, loading.heavier(here)))
+    if not within:
+        return None
+    return Aim(
+        within[-1],
+        prescription.range.middle,
+        BuildBack(best.amount, there.amount, _percent(here, within[-1], loading)),
+    )
 
 
 def ready_at(prescription: Prescription) -> int:

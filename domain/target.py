@@ -13,10 +13,10 @@ from domain.comparison import Body, best_of
 from domain.equipment import Equipment
 from domain.exercises import Exercise
 from domain.exposure import Exposure
-from domain.layoff import share_after
+from domain.layoff import AFTER_ILLNESS, share_after
 from domain.loading import Load, Loading
 from domain.programme import Ladder, Prescription, RelativeLoad
-from domain.progression import Aim, a_little_more, aim_at, double_progression
+from domain.progression import Aim, a_little_more, aim_at, double_progression, raise_back
 from domain.sets import LoadKind, TrainingSet
 from domain.target_reasons import (
     DownTheLadder,
@@ -79,13 +79,16 @@ def next_target(
     held: bool = False,
     easing: Decimal | None = None,
     days_away: int = 0,
+    ill: bool = False,
+    back_to: TrainingSet | None = None,
 ) -> Target | NoTarget:
     """Return what to aim for in `prescription` after `history`, or why nothing can be aimed for.
 
     `history` holds exposures of this exercise in this workout, oldest first. `exercise` is what the catalogue
     says of it. `last_of_other` is the last set of the exercise that the load is reckoned from. `held`: on
     hold because of pain. `easing` is the share of the last load (0 to 1) that a deload asks for, `days_away`
-    how long the client has been away from training or from this exercise; the lower load of the two holds.
+    how long the client has been away from training since the last exposure, `ill` whether because of an
+    illness; the lowest load of all holds. `back_to` is what is being built back to after such a break.
     """
     name = prescription.exercise
     if held:
@@ -99,7 +102,7 @@ def next_target(
     )
     is_hold = prescription.range.of == "seconds"
     past = tuple(each for each in history if each.is_hold == is_hold)
-    eased = _easing(easing, days_away)
+    eased = _easing(easing, days_away, ill=ill)
 
     if prescription.load_from is not None:
         if last_of_other is None:
@@ -120,6 +123,9 @@ def next_target(
         alike = tuple(each for each in past if each.lowering_only == prescription.lowering_only)
     if not alike:
         return _first_time(prescription, unit)
+    back = None if back_to is None else raise_back(alike[-1], back_to, prescription, loading)
+    if back is not None:
+        return _target(prescription, back, unit)
     return _target(prescription, double_progression(alike, prescription, loading), unit)
 
 
@@ -168,12 +174,15 @@ def _relative(
     return Aim(load, amount, reason, expected)
 
 
-def _easing(asked: Decimal | None, days_away: int) -> Eased | None:
-    """Return the lower share of the load of the one asked for and the one that time away calls for."""
+def _easing(asked: Decimal | None, days_away: int, *, ill: bool) -> Eased | None:
+    """Return the lowest share of the load: of the one asked for, and of those that a break calls for."""
     after = share_after(days_away)
-    if asked is not None and asked < 1 and (after is None or asked <= after):
-        return Eased(asked)
-    return None if after is None else Eased(after, days_away)
+    shares = [
+        Eased(asked) if asked is not None and asked < 1 else None,
+        Eased(AFTER_ILLNESS, after_illness=True) if ill else None,
+        None if after is None else Eased(after, days_away, after_illness=ill),
+    ]
+    return min(filter(None, shares), key=lambda each: each.factor, default=None)
 
 
 def _eased(last: Exposure, easing: Eased, prescription: Prescription, loading: Loading) -> Aim:

@@ -117,11 +117,25 @@ class Relative:
 
 @dataclass(frozen=True, slots=True)
 class Eased:
-    """The load is `factor` of the last one, because of a deload, or of `days_away` where that is said."""
+    """The load is `factor` of the last one: after `days_away` where that is said, or `after_illness`.
+
+    With neither, it is a deload.
+    """
 
     factor: Decimal
     days_away: int | None = None
+    after_illness: bool = False
     rule: Literal["eased"] = "eased"
+
+
+@dataclass(frozen=True, slots=True)
+class BuildBack:
+    """After a break begun lighter, so many `percent` (where known) of the way back up to `wanted`."""
+
+    done: int
+    wanted: Decimal
+    percent: float | None
+    rule: Literal["build back"] = "build back"
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,6 +158,7 @@ TargetReason = (
     | UpTheLadder
     | Relative
     | Eased
+    | BuildBack
     | FirstWithBody
 )
 

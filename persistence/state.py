@@ -231,6 +231,7 @@ def _client_line(
         open_alerts=tuple(alerts.get(client.number, ())),
         held=tuple(held.get(client.number, ())),
         paused=memory.paused,
+        ill_on=memory.ill_since(client.last_workout),
     )
 
 

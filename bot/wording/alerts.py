@@ -105,6 +105,10 @@ def review_words(part: AlertPart) -> str:
         f"Review of {bold(part.client)} after {rounds} rounds: {found}, "
         f"{gain:+.1f}% a round over all exercises together."
     )
+    breaks = [f"{evidence['weeks_away']} weeks away"] if evidence.get("weeks_away") else []
+    breaks += ["an illness"] if evidence.get("was_ill") else []
+    if breaks:
+        text += f" That is with {listed(breaks)} in between."
     if not evidence.get("risen") and evidence.get("switch_to"):
         text += f"\nThe sheet then goes to {bold(str(evidence['switch_to']))}."
         if not evidence.get("can_switch"):
@@ -161,13 +165,15 @@ def _when(line: ClientLine) -> tuple[bool, date, str]:
 def client_words(line: ClientLine, today: date) -> str:
     """Say one client's next and last workout."""
     if line.paused:
-        coming = "paused"
+        coming = "paused, ill" if line.ill_on else "paused"
     elif line.due_on is None:
         coming = "nothing planned"
     elif line.due_on < today:
         coming = f"due since {day_words(line.due_on)}"
     else:
         coming = f"trains {day_words(line.due_on, today)}"
+    if line.ill_on and not line.paused:
+        coming += " (was ill, begins lighter)"
     last = f", last {day_words(line.last_workout, today)}" if line.last_workout else ""
     held = f"; aside: {escape(listed(line.held))}" if line.held else ""
     programme = f" ({escape(line.programme)})" if line.programme else ""

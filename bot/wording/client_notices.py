@@ -170,6 +170,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
         + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
     ),
     "warm-up": _warm_up,
+    "get well": "Get well first: no training with a fever, or with pain, tightness or short breath in the "
+    "chest. If you are unsure, ask a doctor. Once you are back, we begin lighter.",
     "warm-up noted": "Good. Warm-up sets are no record; send me the hard ones.",
     "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
     "still aside": _still_aside,

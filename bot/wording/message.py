@@ -8,6 +8,7 @@ from bot.wording.questions import question_words
 from bot.wording.reader import Reader
 from bot.wording.safety import safety_words, urgent_words
 from bot.wording.training import (
+    back_to_words,
     caution_beside,
     nudge_words,
     plan_words,
@@ -50,7 +51,7 @@ def part_words(part: Part, reader: Reader) -> str:
         case VerdictPart():
             return verdict_words(part) + caution_beside(part)
         case TargetPart():
-            return target_words(part)
+            return target_words(part) + back_to_words(part)
         case Question():
             return question_words(part)
         case Safety():

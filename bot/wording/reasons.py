@@ -234,10 +234,16 @@ def aim_because(target: Target, aimed: Aimed) -> str:
         case aims.Relative(exercise=exercise, other_load=other_load):
             last = mass_words(other_load, target.unit)
             return f"the sheet reckons the load from {escape(exercise)}, last {last}"
-        case aims.Eased(factor=factor, days_away=days_away):
+        case aims.Eased(factor=factor, days_away=days_away, after_illness=ill):
             share = f"{number(100 * factor)}% of the last load at most, to be built back from there"
-            why = f"after {days_away} days away" if days_away is not None else "taken down on purpose"
-            return f"{why}: {share}"
+            away = f"after {days_away} days away" if days_away is not None else "taken down on purpose"
+            return f"{'after an illness' if ill else away}: {share}"
+        case aims.BuildBack(done=done, wanted=wanted, percent=percent):
+            step = step_words(target, aimed.last, percent)
+            return (
+                f"{amount(done, holds=holds)} done, so a step up{step}: building back to "
+                f"{mass_words(wanted, target.unit)}, the load from before the break"
+            )
         case aims.FirstWithBody():
             return f"the first time with body weight, so the bottom of {span}"
         case _:
@@ -299,6 +305,8 @@ def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: boo
         case aims.Eased():
             return "Lighter on purpose, to build back from there."
         case None | aims.OneMore() | aims.AddLoad() | aims.NothingHeavier() | aims.FirstWithBody():
+            return ""
+        case aims.BuildBack():
             return ""
         case _:
             assert_never(reason)

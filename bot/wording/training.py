@@ -1,7 +1,7 @@
 """Words for the plan and the target."""
 
 from bot.markup import bold, escape
-from bot.wording.reader import day_words, plates_words, ramp_words, set_words
+from bot.wording.reader import day_words, number, plates_words, ramp_words, set_words
 from bot.wording.reasons import aim_note
 from domain import target_reasons as aims
 from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
@@ -43,7 +43,7 @@ FIRST_AIM = (
 
 def plan_advice(part: Plan) -> list[str]:
     """Say once for the whole plan what several of its lines need."""
-    advice = []
+    advice = break_words(part)
     if any(line.find_first_load for line in part.lines):
         advice.append(FIRST_LOAD)
     elif any(line.first_time for line in part.lines):
@@ -73,17 +73,58 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         first = "first time: " if line.first_time else ""
         details.append(f"{first}aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
         note = aim_note(line.reason, line.target, lighter=line.lighter)
-        if note:
+        if note and after_break(line) is None:
             details.append(note[0].lower() + note[1:].rstrip("."))
     elif line.find_first_load:
         details.append("first time: find your load")
     if line.to_beat is not None and not line.held_for:
         details.append(f"last time {set_words(line.to_beat)}")
+    if line.back_to is not None and line.target is not None and line.back_to.load != line.target.load:
+        details.append(f"building back to {set_words(line.back_to)}")
     details.extend(warm_up_words(line))
     if line.caution:
         details.append(caution_words(line.caution))
     details.extend(escape(cue) for cue in line.cues)
     return "\n".join([head, *(f"    {detail}" for detail in details)])
+
+
+def after_break(line: PlanLine) -> aims.Eased | None:
+    """Return why a line is lighter, where it is because of a break, as all of the workout is."""
+    reason = line.reason
+    if isinstance(reason, aims.Eased) and (reason.days_away is not None or reason.after_illness):
+        return reason
+    return None
+
+
+NOT_YET = "Not yet if you still have a fever or trouble in the chest; if you are unsure, ask a doctor first."
+
+
+def break_words(part: Plan) -> list[str]:
+    """Say why the workout is lighter after a break, and how it goes on; nothing where it is not."""
+    eased = [reason for line in part.lines if (reason := after_break(line)) is not None]
+    if not eased:
+        return []
+    lightest = min(eased, key=lambda each: each.factor)
+    less = f"about {number(100 * (1 - lightest.factor))}% lighter"
+    how = (
+        "Stop at the number given, well short of failure, however easy it is. Next time it goes up again, "
+        "step by step, until you are back where you were."
+    )
+    if lightest.after_illness:
+        return [
+            f"You were ill, so it all begins {less}, on purpose. {how} {NOT_YET}",
+        ]
+    weeks = (lightest.days_away or 0) // 7
+    return [f"After {weeks} weeks away it all begins {less}, on purpose. {how}"]
+
+
+def back_to_words(part: TargetPart) -> str:
+    """Say beside a target what is being built back to after a break; empty where there is nothing."""
+    if part.back_to is None:
+        return ""
+    if (part.load, part.load_kind) == (part.back_to.load, part.back_to.load_kind):
+        return " That is the load from before the break."
+    return f" Building back to {set_words(part.back_to)}."
 
 
 def warm_up_words(line: PlanLine) -> list[str]:
@@ -122,7 +163,7 @@ def range_words(line: PlanLine) -> str:
     if line.done:
         left = line.sets - line.done
         sets = f"{left} more {'set' if left == 1 else 'sets'} of "
-    match line.stop_short:
+    match line.stop_short if after_break(line) is None else None:
         case None:
             effort = ""
         case 0:

@@ -33,7 +33,7 @@ def verdict_words(part: VerdictPart) -> str:
             said = f"Level with last time{before}{margin_words(part)}."
             if part.on_target:
                 said += " Just what there was to aim for."
-        case "below" if part.eased:
+        case "below" | "not comparable" if part.eased:
             said = f"Lighter than last time{before}, on purpose."
         case "below":
             said = f"Below last time{before}{margin_words(part)}."

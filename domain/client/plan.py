@@ -5,13 +5,14 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from domain.client.exposures import history, last_set_of, moment, set_to_beat
+from domain.client.exposures import history, last_set_of, set_to_beat
 from domain.client.lines import Line, caution_for, is_left_out, left_out, lines_of, sets_left
 from domain.comparison import extra_kg
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
+from domain.layoff import built_back_to, longest_break, share_after
 from domain.parts import Plan, PlanLine
 from domain.sets import TrainingSet
 from domain.state import ClientState
@@ -29,10 +30,12 @@ class Ahead:
 
     past: tuple[Exposure, ...]
     aim: Target | NoTarget
+    back_to: TrainingSet | None = None
+    """What was done before a break, as long as it is being built back to."""
 
     @property
     def target(self) -> TrainingSet | None:
-        """What to aim for as a set, where there is something."""
+        """What is aimed for, where there is anything."""
         return self.aim.as_set() if isinstance(self.aim, Target) else None
 
     @property
@@ -44,16 +47,13 @@ class Ahead:
 def ahead(state: ClientState, workout: str, line: Line, on: date, record: WorkoutRecord | None) -> Ahead:
     """Return what to aim for in `line` on the day `on`, in the workout `record` where it has begun."""
     past = history(state, workout, line.exercise, before=record)
-    return Ahead(past, target_for(state, line, past, days_away=days_away(state, on, record)))
+    return Ahead(
+        past, target_for(state, line, past, on if record is None else record.on), back_to(state, past)
+    )
 
 
-def target_for(
-    state: ClientState, line: Line, past: tuple[Exposure, ...], *, days_away: int = 0
-) -> Target | NoTarget:
-    """Return what to aim for in `line` after the exposures `past` of its kind.
-
-    `days_away` are the days since the client last trained at all: after some weeks it begins lighter.
-    """
+def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...], on: date) -> Target | NoTarget:
+    """Return what to aim for in `line` on the day `on`, after the exposures `past` of its kind."""
     client, prescription = state.client, line.prescription
     relative = prescription.load_from
     return next_target(
@@ -66,7 +66,9 @@ def target_for(
         last_of_other=last_set_of(state, relative.exercise) if relative else None,
         held=line.held is not None,
         easing=easing_of(state, line.exercise, past),
-        days_away=days_away,
+        days_away=days_away(state, past, on),
+        ill=was_ill(state, past),
+        back_to=back_to(state, past),
     )
 
 
@@ -87,18 +89,27 @@ def body_mass_kg(state: ClientState) -> Decimal | None:
     return None if client.body_mass is None else to_kg(client.body_mass, client.unit)
 
 
-def days_away(state: ClientState, on: date, record: WorkoutRecord | None = None) -> int:
-    """Return how many days the client had been away from training: 0 for who never has trained.
+def days_away(state: ClientState, past: Sequence[Exposure], on: date) -> int:
+    """Return for how many days in a row there was no training between the last of `past` and the day `on`."""
+    if not past:
+        return 0
+    trained = [each.on for each in state.workouts if each.state in {"open", "done"}]
+    return longest_break(trained, past[-1].on, on)
 
-    They are counted up to the workout `record` where that has begun, else up to the day `on`.
-    """
-    trained = [
-        each.on
-        for each in state.workouts
-        if each.state in {"open", "done"}
-        and (each.on <= on if record is None else moment(each) < moment(record))
+
+def was_ill(state: ClientState, past: Sequence[Exposure]) -> bool:
+    """Return whether the client has been ill since the last of `past`, or on its day."""
+    return bool(past) and state.memory.ill_since(past[-1].on) is not None
+
+
+def back_to(state: ClientState, past: Sequence[Exposure]) -> TrainingSet | None:
+    """Return what was done before time away or an illness, as long as it is being built back to."""
+    lightened = [
+        (was_ill(state, past[:at]) and not was_ill(state, past[: at + 1]))
+        or share_after(days_away(state, past[:at], each.on)) is not None
+        for at, each in enumerate(past)
     ]
-    return ((on if record is None else record.on) - trained[-1]).days if trained else 0
+    return built_back_to(past, lightened)
 
 
 def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | None = None) -> Plan:
@@ -170,6 +181,7 @@ def plan_line(
         held_for=line.held.where if line.held else None,
         find_first_load=line.held is None and aim is None and not done,
         first_time=aim is not None and not is_ahead.past and not done,
+        back_to=is_ahead.back_to if aim is not None else None,
         caution=caution_for(state, line.exercise, line.instead_of) if line.held is None else None,
     )
 

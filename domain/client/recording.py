@@ -8,10 +8,11 @@ from domain.client.draft import Draft
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import body_mass_kg, days_away, easing_of, is_lighter, plates_for, target_for
+from domain.client.plan import back_to, body_mass_kg, easing_of, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
 from domain.client.workouts import best_fit, close, day_told_of, workout_for
+from domain.comparison import extra_kg
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
@@ -19,7 +20,8 @@ from domain.memory import PutRight
 from domain.outcome import Recorded, TakenBack, WorkoutKept
 from domain.parts import TargetPart, VerdictPart
 from domain.sets import TrainingSet
-from domain.target import Target
+from domain.target import NoTarget, Target
+from domain.target_reasons import Eased
 from domain.values import facts_of
 from domain.verdict import judge
 
@@ -209,6 +211,7 @@ def answer(
     )
     on = recorded[-1].on
     line = line_named(draft.state, workout.name, exercise)
+    aimed = target_for(draft.state, line, earlier, workout.on) if line is not None and earlier else None
     draft.say(
         VerdictPart(
             exercise=exercise,
@@ -223,8 +226,8 @@ def answer(
             held=hold_on(draft.state, exercise) is not None,
             reason=verdict.reason,
             in_order=verdict.in_order,
-            eased=easing_of(draft.state, exercise, earlier) is not None,
-            on_target=line is not None and was_aimed_for(draft, line, earlier, verdict.set),
+            eased=is_eased(draft, exercise, earlier, aimed) and was_lighter(verdict.set, verdict.before),
+            on_target=isinstance(aimed, Target) and is_at_least(verdict.set, aimed.as_set()),
             caution=None
             if corrected or len(now.sets) > len(recorded)
             else caution_for(draft.state, exercise, line.instead_of if line else None),
@@ -238,12 +241,25 @@ def answer(
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
 
 
-def was_aimed_for(draft: Draft, line: Line, earlier: tuple[Exposure, ...], done: TrainingSet) -> bool:
-    """Return whether `done` is what was to be aimed for after the exposures `earlier`, or more."""
-    target = target_for(draft.state, line, earlier) if earlier else None
-    if not isinstance(target, Target):
+def is_eased(
+    draft: Draft, exercise: str, earlier: tuple[Exposure, ...], aimed: Target | NoTarget | None
+) -> bool:
+    """Return whether it was to be lighter than the last of `earlier`: for a deload, or after a break."""
+    if easing_of(draft.state, exercise, earlier) is not None:
+        return True
+    return isinstance(aimed, Target) and isinstance(aimed.reason, Eased)
+
+
+def was_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
+    """Return whether less was put on than `before`, or at the same load fewer reps or seconds were done."""
+    if before is None:
         return False
-    aim = target.as_set()
+    less = extra_kg(done) - extra_kg(before)
+    return less < 0 or (less == 0 and done.load_kind == "body" and done.amount < before.amount)
+
+
+def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
+    """Return whether `done` is what was to be aimed for, or more."""
     alike = (aim.load_kind, aim.lowering_only) == (done.load_kind, done.lowering_only)
     return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
 
@@ -269,8 +285,7 @@ def aim_for(
 
     Who has `just_done` a set with another load today goes an own way, and is not sent back in the middle.
     """
-    away = days_away(draft.state, draft.today, in_workout) if in_workout else 0
-    target = target_for(draft.state, line, past, days_away=away)
+    target = target_for(draft.state, line, past, in_workout.on if in_workout else draft.today)
     if not isinstance(target, Target):
         return
     aim = target.as_set()
@@ -290,6 +305,7 @@ def aim_for(
             expected=target.expected,
             lighter=is_lighter(aim, past),
             reason=target.reason,
+            back_to=back_to(draft.state, past),
         )
     )
 

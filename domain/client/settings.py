@@ -37,6 +37,15 @@ _BACK = re.compile(
 )
 _BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
 """What says so only for somebody who was away, or has stopped the reminders."""
+_WELL = re.compile(
+    r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
+    r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
+    r"(?:better|well|fine|healthy|recovered|fit|ok|good)(?: again| now)+|"
+    r"(?:(?:i'm|im|i am|i have|i've) )?(?:fully |completely )?recovered(?: from .{1,20})?|"
+    r"(?:(?:i'm|im|i am) )?(?:back |now )*(?:over|after) (?:the|my) (?:flu|cold|bug|covid|virus|illness)|"
+    r"(?:the |my )?(?:flu|cold|fever|covid|bug|virus) (?:is|has|is all|was) (?:over|gone|passed))"
+)
+"""What says so for somebody who was ill."""
 
 
 def take_setting(draft: Draft, text: str) -> bool:
@@ -46,7 +55,12 @@ def take_setting(draft: Draft, text: str) -> bool:
     if len(said) > 80:
         return False
     is_away = draft.memory.paused or draft.memory.reminders_off
-    if _BACK.fullmatch(said) or (is_away and _BACK_FROM.fullmatch(said)):
+    is_ill = draft.memory.paused and draft.memory.ill_on is not None
+    if (
+        _BACK.fullmatch(said)
+        or (is_away and _BACK_FROM.fullmatch(said))
+        or (is_ill and _WELL.fullmatch(said))
+    ):
         come_back(draft)
         return True
     if found := _HOUR.fullmatch(said):

@@ -10,6 +10,7 @@ from domain.client.remedies import next_programme
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
+from domain.layoff import longest_break, share_after
 from domain.memory import Quiet
 from domain.parts import Notice, Safety
 from domain.stall import Stall, find_stall, review
@@ -124,7 +125,13 @@ def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> Non
         return
     evidence = {**facts_of(found), "switch_to": stored.programme.review.switch_to}
     evidence["can_switch"] = next_programme(draft.state) is not None
-    if draft.message:
+    away = longest_break([record.on for record in closed], since, draft.today)
+    was_away = share_after(away) is not None
+    was_ill = draft.memory.ill_on is not None and draft.memory.ill_on >= since
+    evidence |= {"weeks_away": away // 7} if was_away else {}
+    evidence |= {"was_ill": True} if was_ill else {}
+    if draft.message and not (was_away or was_ill):
         # Unasked, the client is not told: the coach decides on it, and the day may have had its messages.
+        # Nor is who comes back from a break told of a loss that was to be expected.
         draft.notice("review", risen=found.risen, rounds=rounds)
     draft.alert("review", None, evidence)

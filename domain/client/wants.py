@@ -23,8 +23,11 @@ from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
 from domain.incoming import ReplyTo
 from domain.journal import Entry
-from domain.reading import Reading, Want
+from domain.reading import Reading, Want, speaks_of_illness
 from domain.values import facts_of
+
+KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout"})
+"""What is wanted of who cannot train, be it for an illness: how the training begins again depends on that."""
 
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
@@ -57,6 +60,9 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             draft.notice("reminders off")
         case "correct":
             pass
+    if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
+        draft.remember(ill_on=draft.today)
+        draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)
 

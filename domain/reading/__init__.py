@@ -1,6 +1,7 @@
 """Reading clients' messages: free text in, what it means out. Pure; nothing here records or replies."""
 
 from domain.reading.answering import answer, days_meant, is_lone_number
+from domain.reading.away import speaks_of_illness
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
 
@@ -19,4 +20,5 @@ __all__ = [
     "days_meant",
     "is_lone_number",
     "read",
+    "speaks_of_illness",
 ]

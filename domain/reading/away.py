@@ -24,8 +24,9 @@ from domain.reading.away_words import (
 )
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.days import Day
-from domain.reading.message import Message
+from domain.reading.message import Message, message_of
 from domain.reading.patterns import Found
+from domain.reading.tokens import LONGEST
 from domain.reading.wanted import Wanted
 from domain.reading.when import coming_day
 from domain.reading.words import words_of
@@ -104,6 +105,12 @@ def _is_ill(message: Message) -> bool:
         told = [found for found in told if "ill" not in message.texts(found.start, found.end)]
     is_ill = (told and not OTHER_ILL.is_in(message)) or CAUGHT_IT.is_in(message)
     return bool(is_ill) and not (ails(message) or NOT_ILL.is_in(message))
+
+
+def speaks_of_illness(text: str) -> bool:
+    """Return whether the words say that the client is ill: what a pause is for, which no reading tells."""
+    message = message_of(text[:LONGEST])
+    return bool(message.tokens) and _is_ill(message)
 
 
 def is_anothers(message: Message, first: int, start: int, word: str) -> bool:

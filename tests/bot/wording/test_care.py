@@ -1,13 +1,18 @@
 """What must be said, and what must never be, where something hurts."""
 
 import re
+from datetime import date
+from decimal import Decimal
 
 import pytest
 
 from bot.markup import plain
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
-from domain.parts import AlertPart, Part, Safety, Urgent
+from domain.parts import AlertPart, Notice, Part, Plan, PlanLine, Safety, Urgent
+from domain.programme import Range
+from domain.sets import TrainingSet
+from domain.target_reasons import Eased
 
 CLIENT = Reader("Noor", "Europe/Amsterdam", "kg")
 COACH = Reader("Mara", "Europe/Lisbon", "kg", is_coach=True)
@@ -55,6 +60,24 @@ def test_a_stall_comes_to_the_coach_with_the_caution() -> None:
     said = words(Safety(where=None, exercise="Goblet squat"), COACH)
     assert "pain or joint trouble" in said
     assert "qualified professional" in said
+
+
+def test_after_an_illness_fever_and_chest_come_before_any_load() -> None:
+    line = PlanLine(
+        exercise="Row",
+        range=Range(low=6, high=8),
+        stop_short=0,
+        target=TrainingSet("Row", Decimal(70), "kg", "total", reps=7),
+        reason=Eased(Decimal("0.9"), after_illness=True),
+    )
+    said = words(Plan(workout="Pull", on=date(2026, 3, 2), lines=(line,)), CLIENT)
+    for text in (said, words(Notice(topic="get well"), CLIENT)):
+        assert "fever" in text
+        assert "chest" in text
+        assert "ask a doctor" in text
+        assert not NEVER.search(text)
+    assert "about 10% lighter, on purpose" in said
+    assert "to failure" not in said
 
 
 def test_what_a_client_typed_cannot_become_markup() -> None:
