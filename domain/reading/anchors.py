@@ -15,6 +15,9 @@ from domain.reading.words import (
     BETWEEN,
     FILLERS,
     FOR_WORDS,
+    KG_WORDS,
+    LB_WORDS,
+    LOAD_NOUNS,
     RESULT_VERBS,
     TIMES_SIGNS,
     words_of,
@@ -242,12 +245,11 @@ def _is_anchored(
         if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
             return True
     if first.role == "reps":
-        if (
-            first.times
-            and message.text(first.end - 1) == "times"
-            and not _is_told_here(message, element, things)
-        ):
-            return _alone(message, element, blank)
+        if first.times and message.text(first.end - 1) == "times":
+            if _is_of_something_else(message, element, things):
+                return False
+            if not _is_told_here(message, element, things):
+                return _alone(message, element, blank)
         return (
             named
             or _alone(message, element, blank)
@@ -305,6 +307,30 @@ def _is_anchored(
         element.after_at = element.after_at and not stopped
         return True
     return _alone(message, element, blank)
+
+
+def _is_of_something_else(
+    message: Message, element: Element, things: Sequence[Named | Element | Mark]
+) -> bool:
+    """Return whether a number of times tells how often something happened that is no rep: "fainted twice"."""
+    at = element.start - 1
+    if at < 0 or message.tokens[at].kind != WORD or any(t.end == element.start for t in things):
+        return False
+    return message.text(at) not in _COUNTS_REPS
+
+
+_COUNTS_REPS = (
+    FILLERS
+    | BETWEEN
+    | RESULT_VERBS
+    | AT_WORDS
+    | FOR_WORDS
+    | LOAD_NOUNS
+    | KG_WORDS
+    | LB_WORDS
+    | words_of("went worked performed executed nailed repeated repeat succeeded go do doing possible bent")
+)
+"""Words before a number of times that leave it one of reps."""
 
 
 def _amount_follows(things: Sequence[Named | Element | Mark], i: int) -> bool:

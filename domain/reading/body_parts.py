@@ -3,9 +3,20 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from domain.reading.body_words import HURT, LONGEST_PART, MIDDLE, NOT_TWO, PART_FIRST, PARTS, PLURALS
+from domain.reading.body_words import (
+    GEAR,
+    HURT,
+    LONGEST_PART,
+    MIDDLE,
+    NOT_TWO,
+    ONE_OF_EACH,
+    PART_FIRST,
+    PARTS,
+    PLURALS,
+)
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
 from domain.reading.request import Place, Side
 from domain.reading.tokens import Token
 from domain.reading.words import words_of
@@ -14,6 +25,8 @@ _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lf
 
 _AFTER_BACK_AGAIN = words_of("on in from to at home off soon tomorrow squat squats extension extensions by")
 """Words after "back" that make it a return or an exercise, unless "my" or "the" stands before it."""
+_BACK_OF = Pattern("back of [my|the|his|her|your|left|right|both]* {part}", part=PART_FIRST - {"back"})
+"""The back of another part, which is that part."""
 _BEFORE_BACK = words_of("my the mid middle whole left right a your no of sore stiff bad")
 _AFTER_BACK = words_of(
     """pain pains hurts hurt ache aches is was feels felt still stiff sore issues issue trouble twinge spasm
@@ -83,10 +96,16 @@ def _part_at(message: Message, at: int, inside: set[int]) -> Part | None:
     return None
 
 
+def is_of_gear(message: Message, part: Part) -> bool:
+    """Return whether a part only tells where something is worn: "knee sleeves", "wrist straps"."""
+    return message.text(part.end) in GEAR
+
+
 def _without_is(token: Token) -> str:
-    """Return a word without the "s" of "is": "knee's sore"."""
+    """Return a word without the "s" of "is": "knee's sore", "my necks stiff"."""
     text = token.text
-    return text[:-1] if text.endswith("s") and token.end - token.start == len(text) + 1 else text
+    has_sign = token.end - token.start == len(text) + 1
+    return text[:-1] if text in ONE_OF_EACH or (has_sign and text.endswith("s")) else text
 
 
 def _is_body_back(message: Message, at: int) -> bool:
@@ -94,6 +113,8 @@ def _is_body_back(message: Message, at: int) -> bool:
     before, after = message.text(at - 1), message.text(at + 1)
     if message.text(at) == "backs" and before != "the":
         return True
+    if _BACK_OF.at(message, at) is not None:
+        return False
     if after in _AFTER_BACK_AGAIN and before not in {"my", "the"}:
         return False
     return before in _BEFORE_BACK or after in _AFTER_BACK

@@ -3,15 +3,20 @@
 from domain.reading.patterns import Pattern
 from domain.reading.words import PERSON_WORDS, words_of
 
+_VERY = """[
+    really|absolutely|actually|literally|honestly|proper|properly|fully|totally|still|just|kinda|lowkey
+    low key|a bit|a little|always|now|also|pretty|quite|so
+]*"""
 TROUBLES_ME = Pattern(
     """
-    (is|are|was|were|been|being) [really|absolutely] ((killing|bothering|bugging) me|{complaining})
-    (is|are|was|were|been|being) [really|absolutely] giving me ..2 {trouble}
+    (is|are|was|were|been|being) {very} ((killing|bothering|bugging) me|{complaining})
+    (is|are|was|were|been|being) {very} giving me ..2 {trouble}
     (gives|gave|giving) me [some|a lot of|a bit of] {trouble}
     (acting|playing|flared|flaring) up
     (make|makes|making|made|give|gives|giving) me? ..2 (problem|problems|trouble|issues)
-    (bothers|hurts|stings|killing|bugging) me !(softly)
+    (bothers|hurts|stings|killing|kills|kill|bugging|bugs|bother) me !(softly)
 """,
+    very=_VERY,
     complaining="""
         acting up|playing up|complaining|in agony|unhappy|screaming|moaning|whinging|protesting|sulking
     """,
@@ -95,7 +100,8 @@ FIGURES = Pattern(
     (doesnt|dont|didnt|wouldnt|cant|wont|never) hurt to|wouldnt hurt
     hurts to (look|watch|see|say|admit|think|leave|miss|pay)
     hurting for !(a|#|days|weeks|months|ages|some|about|over)
-    {deeds} (is|are|were|was|r) killing me|screaming (at|kids)
+    {deeds} (is|are|were|was|r) {very} killing me|{deeds} {very} (kill|kills|bother|bothers) me
+    screaming (at|kids)
 
     pulled (it|this|that) off|pulled (through|out|up|over|an all)
     swollen (head|ego)
@@ -106,6 +112,7 @@ FIGURES = Pattern(
     pinch (me|of|grip|hold)|plate (pinch|pinches|pinching|pinched)|at a pinch
     strained (relationship|voice)
 """,
+    very=_VERY,
     great="[absolute|total|real|right|royal|huge|proper]",
     where_it_is=words_of("here there when near under behind around"),
     task=words_of("park set get load find book carry clean log type reach sort"),

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
-from domain.reading.body_parts import Part
+from domain.reading.body_parts import Part, is_of_gear
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
@@ -14,23 +14,30 @@ _SCORE = Pattern(
     [# (-|to|or)] score:# ({out_of}|/|on|auf) (ten|ten:#)
     (pain|ache|soreness|hurt|hurts) [{leading_to}]* [{leading_to}]* told:# !({counted}) [{out_of} #]
     {about} [a|an|at|about] alone:# >({ending})
+    {i_would} {put_at} [a|an|at|as|about|like|around|maybe|solid|only]* alone:# >({ending})
     (level|score|scale) [of|is|was|:|a] score:#
-    , [a|an] alone:# (perhaps|maybe|probably|or so|i guess|id say|tops)
+    , [a|an] alone:# ({i_would} {think}|perhaps|maybe|probably|or so|ish|i guess|tops|if that|at most)
     a score:# (on|out) [of (ten|ten:#)]
 """,
     out_of="out of|from|of|over",
     leading_to="""
         level|score|scale|intensity|rated|rating|was|is|at|of|about|around|maybe|like|a|an|:|=|now|roughly|,
-        just|only|probably|down|up|to|went|between # and
+        just|only|probably|down|up|to|went|between # and|somewhere|round|out of (ten|#)
     """,
     counted="""
         kg|kgs|lb|lbs|rep|reps|x|set|sets|time|times|day|days|week|weeks|sec|min|year|years|s|for|and #|/|@
     """,
     about="""
-        maybe|about|around|say|roughly|probably|perhaps|like|id say|id call it|a? solid|rate it|give it
-        only|just|call it
+        maybe|about|around|say|roughly|probably|perhaps|like|rate it|give it|only|just|call it
+        a? (solid|good|strong|firm|bad|light|mild|small|low|high|decent|proper)
     """,
-    ending=".|,|!|')'|;|'\n'|$|or|at (most|worst)|now|when|on (the|a)|i|though|but|and",
+    i_would="i|id|i d|i would|i should|id have to|ill|i will|would",
+    put_at="""
+        say|think|guess|reckon|suppose|call it|go with|go for|put (it|that|this) at|score it|mark it
+        (rate|give) (it|that|this)
+    """,
+    think="say|think|guess|reckon|suppose|believe",
+    ending=".|,|!|')'|;|'\n'|$|or|ish|at (most|worst)|now|when|on (the|a)|i|though|but|and",
 )
 """Scores; one that is "told" comes after the word of pain, and one that is "alone" counts only after it."""
 _TO_SCORE = words_of(
@@ -83,7 +90,7 @@ def take_score(message: Message, at: int) -> None:
 def score_later(message: Message, part: Part) -> int:
     """Return where a score out of ten stands later in the sentence of a part; past the end without one."""
     _, last = message.sentence_span(part.start)
-    for at in range(part.end, min(last, part.end + _FARTHEST)):
+    for at in range(part.end, min(last, part.end + _FARTHEST) if not is_of_gear(message, part) else 0):
         if message.text(at) in {"/", "out"}:
             ten = message.value(at + 1 if message.text(at) == "/" else at + 2)
             score = message.value(at - 1)

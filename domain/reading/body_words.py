@@ -57,16 +57,6 @@ PARTS: dict[tuple[str, ...], Place] = {
     ("bottom", "of", "my", "back"): "lower back",
     ("base", "of", "my", "back"): "lower back",
     ("base", "of", "my", "spine"): "lower back",
-    ("back", "of", "my", "knee"): "knee",
-    ("back", "of", "the", "knee"): "knee",
-    ("back", "of", "my", "left", "knee"): "knee",
-    ("back", "of", "my", "right", "knee"): "knee",
-    ("back", "of", "my", "thigh"): "thigh",
-    ("back", "of", "my", "neck"): "neck",
-    ("back", "of", "the", "neck"): "neck",
-    ("back", "of", "my", "head"): "head",
-    ("back", "of", "the", "head"): "head",
-    ("back", "of", "my", "shoulder"): "shoulder",
     ("back",): "back",
     ("backache",): "back",
     ("spine",): "back",
@@ -186,6 +176,13 @@ PLURALS = words_of(
     thighs quads quadriceps hamstrings hammies knees kneecaps calves calfs shins ankles feet heels toes
     arms legs adductors traps lats pecs knuckles"""
 )
+ONE_OF_EACH = words_of("necks backs spines stomachs chests groins")
+"""Parts of which everybody has one, with the "s" of "is" or "has" and no sign before it: "my necks stiff"."""
+GEAR = words_of(
+    """sleeve sleeves wrap wraps strap straps brace pad pads support supports guard guards warmer warmers
+    weights band bands belt monitor"""
+)
+"""What is worn on a part; what is said of it is not said of the part."""
 NOT_TWO = frozenset(
     {"fingers", "toes", "traps", "lats", "pecs", "knuckles", "biceps", "triceps", "quadriceps"}
 )

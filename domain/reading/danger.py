@@ -5,12 +5,12 @@ the answer is yes: the bot then tells the client to stop and to call for help, w
 The words themselves are next door; here stands how they are found, and how they are discounted.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
 
 from domain.reading.body_denials import is_answered_no, is_long_past
-from domain.reading.body_parts import find_parts
+from domain.reading.body_parts import Part, find_parts, is_of_gear
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.body_words import JOKE_WORDS
 from domain.reading.danger_discounts import (
@@ -42,6 +42,7 @@ from domain.reading.danger_words import (
     CHEST,
     CHEST_STRONG,
     DIZZY,
+    DRINKING,
     DRINKS,
     HEART,
     HEART_ODD,
@@ -54,6 +55,7 @@ from domain.reading.danger_words import (
 from domain.reading.message import Message
 from domain.reading.patterns import Found
 from domain.reading.request import Pain
+from domain.reading.words import words_of
 
 _PLACES = frozenset().union(*(near.places for near in NEARS))
 MOST_TOLD = 60
@@ -136,16 +138,29 @@ def _told_near(message: Message, near: Near) -> Iterator[_Told]:
 def _told_pop(message: Message) -> Iterator[_Told]:
     """Yield a pop of a part of the body that then cannot be used, in either order."""
     useless = {message.sentence[cannot.start] for cannot in CANNOT_USE.find(message)}
-    if not useless or not find_parts(message, ()):
+    parts = [part for part in find_parts(message, ()) if not is_of_gear(message, part)] if useless else []
+    if not parts:
         return
     for at, token in enumerate(message.tokens):
         here = message.sentence[at]
         if (
             token.text in POPS
             and not useless.isdisjoint((here - 1, here, here + 1))
-            and not _popped_in(message, at)
+            and (_is_of_a_part(message, at, parts) or not _popped_in(message, at))
         ):
             yield _Told("pop", at, at + 1, (at,))
+
+
+def _is_of_a_part(message: Message, at: int, parts: Sequence[Part]) -> bool:
+    """Return whether it is a part of the body that popped: "my knee popped on squats", "knee went pop"."""
+    return any(part.end <= at and _WENT.issuperset(message.texts(part.end, at)) for part in parts)
+
+
+_WENT = words_of(
+    """just has have had then suddenly went goes gone go made makes gave gives it a an that literally actually
+    kind kinda of sort sorta like and totally fully proper loud big joint really all"""
+)
+"""What may stand between a part of the body and its pop."""
 
 
 def _popped_in(message: Message, at: int) -> bool:
@@ -205,7 +220,8 @@ def _is_drink(message: Message, told: _Told) -> bool:
     between = message.texts(told.start + 1, told.end - 1)
     if message.text(told.start) in DRINKS:
         return len(between) > 1
-    return not DRINKS.isdisjoint(between[:1])
+    drunk = message.text(told.end - 1) in DRINKS and not DRINKING.isdisjoint(between)
+    return drunk or not DRINKS.isdisjoint(between[:1])
 
 
 def _is_denied(message: Message, at: int) -> bool:

@@ -51,7 +51,7 @@ COLD_SWEAT = words_of("sweat sweats sweating sweaty sweated sick jaw arm faint")
 SERIOUS = Pattern("""
     not (funny|joking|a joke)|no joke
     seriously|serious|worried|scared
-    still|since|hour|hours|yesterday|day|days|now
+    still|since|hour|hours|yesterday|<!(leg|legs|push|pull|arm|back|chest|upper|lower|squat|gym) day|days|now
 """)
 """Words that take the joke out of a sign."""
 LASTING = Pattern("since|day|days|week|weeks|still|yesterday|(hour|hours) (now|later)|does not wake")
@@ -64,11 +64,12 @@ _ASLEEP = """
 _STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
 _WORK = "what a (pump|session|workout|set|day)"
-_JOY = "(from|with|of) (excitement|joy)"
+_JOY = "(from|with|of) [all|the|pure|sheer]* (excitement|joy|happiness|love|nerves)|in love"
 _TIED = "(wraps|straps|sleeves|belt|shoes) [were|was|is|are] ..1 tight"
 _FIGURE_WAYS: dict[Sign, str] = {
     "chest": """
-        off my chest|treasure chest|just kidding
+        off my chest|treasure chest|just kidding|chest out|peer pressure
+        (pressure|pressures) [is|was] on (for|,|.|!|lol|now|$)
         heart attack when
         (nearly|almost) ..1 a? heart attack
         (hurt|hurts) ..1 (seeing|to see|to watch|watching)
@@ -82,7 +83,7 @@ _FIGURE_WAYS: dict[Sign, str] = {
         breathing (exercise|technique|pattern|cue)|brace|bracing
     """,
     "faint": "{asleep}|{fun}|{joy}|needle|cheese|faint (hope|idea|memory|line|smell)",
-    "heart": "{fun}",
+    "heart": "{fun}|{joy}",
     "head": "headache to|{fun}",
     "numb": """
         {asleep}|{fun}|{work}|{tied}|sat on
@@ -91,7 +92,10 @@ _FIGURE_WAYS: dict[Sign, str] = {
     "tingling": "excit~|{fun}",
     "control": "{fun}",
     "pop": "{fun}",
-    "urine": "kidding",
+    "urine": """
+        kidding|dark (outside|out|when|already|by|chocolate|roast|night|nights|morning|mornings|evening)
+        (got|gets|getting) dark (early|so|at|by|already|now|,|.|$)
+    """,
     "bladder": "{fun}|(nearly|almost) ....4 (when|because)",
 }
 FIGURES = {

@@ -41,7 +41,7 @@ _NO_BREATH = Pattern(
     air hunger
     breathing that? (wont|doesnt|does not|will not|isnt) ..1 {calmer}
     (breath|breathing) [is|was|gets] ..1 short
-    (breath|air) (goes|went|is going|is) (away|gone)
+    (breath|air) (goes|went|is going|is|stayed|stays) (away|gone)
     (short|shortness) of (breath|air)
     (no|bad|too little|so little|little|not enough|hardly any|barely any) air !(con|conditioning)
     breathless that? i? (cant|couldnt|had to|have to|cannot)
@@ -78,11 +78,13 @@ _BREATHLESS_AT_REST = Pattern(
 
 _FAINTED = Pattern(
     """
-    fainted|fainting|(keeled|keeling) over|lost consciousness|unconscious|syncope|(greyed|greying|grey) out
+    fainted|fainting|(keeled|keeling) over|lost [the|my|all] consciousness|unconscious|syncope
+    (greyed|greying|grey) out
     (pass|passed|passing|passes) [clean|right|completely|straight] out !(flyers|the|leaflets)
     swooned|saw [only|just|everything] black !(_ _)
     saw black (for|and|before|when|during|at|on)
-    found myself [sitting|lying|back|flat]* ....2 (floor|ground|deck)
+    found myself [sitting|lying|back|flat]* ....2 (floor|ground|deck|carpet|mat|rug|tiles|grass)
+    (had|having|have) [a|another|one of|my|those|these|bit of]* funny (turn|turns|spell|spells)
     blacked out !(the|my|a)
     (black|blacking) out !(the|my|a|curtains|blinds)
     had a [short|brief|little] blackout
@@ -90,11 +92,15 @@ _FAINTED = Pattern(
     (i|ive|almost|nearly|just) collapsed
     collapsed (in|at|after|during|on the (floor|ground|platform|gym))
     collapse in the (shower|gym|changing)
-    (was|been) (gone|away|out) for (a|some|a few|#) ..1 {moments}
+    (was|been) (gone|away|out) for [like|about|maybe|around|only|just|roughly]* (a|some|a few|#) ..1 {moments}
+    i was (short|shortly|briefly|quickly) (gone|away|out) !(to|for|from|with|of|on|at|in|shopping|buying)
+    i [just|then|nearly|almost|also]* (went|dropped|fell|keeled|hit) [down] like a ..1 {heavy_thing}
+    grey (around|round|at) the edges
     (nearly|almost) went out (during|on|at|in|mid)
     out cold !(water)
 """,
     moments=words_of("moment moments second seconds sec secs minute minutes"),
+    heavy_thing=words_of("sack stone tree log brick bricks plank"),
 )
 _FAINT = Pattern(
     """
@@ -123,7 +129,7 @@ _EYES_WENT_DARK = Pattern(
     at_once=words_of("eyes vision moment second seconds sec standing stood me"),
 )
 _CAME_TO = Pattern("""
-    (people|they|someone|somebody|partner|spotter|he|she) ..3 (wake|woke|waking) me
+    (people|they|someone|somebody|partner|spotter|he|she) ..3 (wake|woke|waking|waked) me
     woke up? on the !(sofa|couch|bed|wrong|right|plane|train|bus) _
     (woke up|came to|came round|came around) ....5 (floor|ground|deck)
     next thing i (know|knew|remember) ....7 (floor|ground|deck|ceiling)
@@ -137,6 +143,8 @@ _HEAD_AT_ONCE = Pattern(
     head ....6 (splitting|bursting) (open|apart)
     head ....6 (splitting|bursting) ....3 (sudden|suddenly)
     head ..1 (hurt|hurts) ....4 (extremely|suddenly|terribly|like never|never had)
+    from one (second|moment|minute) to the (other|next) ....5 (headache|headaches|head pain)
+    head ....5 (split|splits|burst|bursts) (open|apart)
     head ..3 (exploded|exploding|explode|explodes) ....6 (pain|headache|sudden|suddenly)
     (head pain|pain ..2 (in|of|at) ....4 head) ....8 {nowhere}
     (headache|headaches|migraine) ....8 {like_a_blow}
@@ -146,7 +154,7 @@ _HEAD_AT_ONCE = Pattern(
     nowhere="nowhere|suddenly|sudden|worst|thunderclap|explosion|never before",
     like_a_blow="""
         like never before|like a (bomb|hammer|bolt|lightning|flash|knife|blow)
-        in (one|a) (second|moment|instant)
+        in (one|a) (second|moment|instant)|from one (second|moment|minute) to the (other|next)
     """,
 )
 
@@ -154,6 +162,8 @@ _NUMB = Pattern(
     """
     {cannot} ..1 feel [anything in] {my} {limb}
     (do not|dont|did not|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
+    {limb} i {no_more_feel} feel [it|them|nothing]* {any_more}
+    {limb} i ({cannot}|no more) ..1 feel !(like|the|a)
     {hardly} more? ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
     (arm|leg|hand|foot) ....8 no (feeling|sensation) !(of|for|like|that)
     feel nothing ..1 (in|on) {my} {limb}
@@ -166,7 +176,8 @@ _NUMB = Pattern(
     cannot=_CANNOT,
     my=_MY,
     limb=_LIMB,
-    any_more="any more|anymore|at all|since|properly",
+    no_more_feel="do not|dont|did not|didnt|not",
+    any_more="any more|anymore|at all|since|properly|right",
     part="hand|foot|arm|leg|finger|fingers|thumb|toes",
     lasting="since|still|stays|stayed|hour|hours|day|days|morning|week",
     hardly="no|little|less|hardly any|barely any|lost|losing|loss of|without|zero",
@@ -179,7 +190,8 @@ _NO_CONTROL = Pattern(
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
     {limb} ....4 ({will_not}|wouldnt|would not) move !({what_is_moved})
     {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying|listen)
-    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do what i (tell|want|say)
+    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do (what|as) i (tell|want|say)
+    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do as (its|it is|it was|theyre) told
     {limb} ....6 ({will_not}|dont|do not) (close|open|respond|react)
     {limb} ....4 (did not|didnt|not) (react|respond)
     {limb} ....6 {cannot} control (it|them)
@@ -231,10 +243,11 @@ _BLADDER = Pattern(
 _DARK_URINE = Pattern(
     """
     passing (dark|brown|blood|red)
-    (my water|water i pass|water i passed) (is|was|looks|looked) ....3 (dark|brown|tea|cola|coke|black|red)
+    (my water|water i pass|water i passed) ({looks}) ....3 (dark|brown|tea|cola|coke|black|red)
     (urine|pee|wee) ..2 (look|looks|looked|is|was) like [a|the|some]* !({usual}) _
     (urine|pee|wee) ..2 (is|was|looks|looked) !({usual}) _ (coloured|colored|colour|color)
 """,
+    looks="is|was|s|has been|had been|has|looks|looked|went|gone|turned|came out|comes out|became",
     usual="clear|water|straw|normal|usual|always|before|yellow|lemonade|apple|pale|light|that|this|it|i|a|lot",
 )
 
@@ -263,12 +276,16 @@ CANNOT_USE = Pattern(
     """
     {cannot} ..3 {use}
     ({will_not}) (go up|bend|move|straighten|lift|take ..1 weight)
-    no weight (on|through|possible)
+    can [the|my|it|this|that|left|right]* ..1 not ..2 {use}
+    ({gives}) ....6 (stand|step|walk|weight|load|put)
+    (when|whenever|as soon as|every time|if) i ....5 (stand|step|walk|weight|load|put) ....6 ({gives})
+    no weight (on|through|thru|in|possible)
     cant ..3 (straight|stretch)
     cant at all
 """,
     cannot=_CANNOT,
     will_not=_WILL_NOT,
+    gives="buckles|buckled|buckling|gives (way|out)|giving (way|out)|gave way|folds|collapses",
     use=words_of(
         """walk stand bear put move bend straighten lift raise load step extend weight turn use flex grip
         rotate"""

@@ -38,7 +38,7 @@ CHEST_SOFT = words_of(
     """tight squeeze squeezed heavy heaviness stab ache aches aching burning burn burns presses pressed
     sharp cramp cramping sitting standing elephant stone lies band twinge twinges tighten tightens
     tightened tightening vice vise clamp clamped rope brick choking suffocating compressed constricted
-    squashed crushed"""
+    squashed crushed killing kills"""
 )
 """Feelings in the chest that hard training gives as well: none beside words of training."""
 LIMBS = words_of(
@@ -55,16 +55,26 @@ NOT_OBEYING = words_of(
     """hangs dangles limp paralysed paralyzed lame obey obeying obeys drags dragging flops flopping slaps
     slapping unresponsive"""
 )
-DIZZY = words_of("dizzy dizziness lightheaded giddy woozy spinning spins spots headed faint swaying")
-HEART = words_of("heart heartbeat pulse")
+DIZZY = words_of(
+    """dizzy dizziness lightheaded lightheadedness giddy giddiness headedness woozy
+    spinning spins spots headed faint
+    fainting swaying swimming unsteady wobbly blurry"""
+)
+HEART = words_of("heart hearts heartbeat heartbeats pulse ticker")
 HEART_ODD = words_of(
     """racing raced races pounding pounded skipping skips skipped flutter fluttering flutters fluttered
     jumping jumps stumbling stumbles stumbled irregular irregularly crazy wild mad weird weirdly funny
-    hammering galloping thumping thumped beating beats bananas over flipping uneven odd strange"""
+    hammering galloping thumping thumped beating beats bananas over flipping uneven odd strange strangely
+    mental flop flops flopping flopped flip flips flipped somersault somersaults backflips fish thud
+    thudding thuds missing missed pounds jumpy jumped haywire bonkers nuts berserk bouncing lurch lurches
+    lurching lurched drumming dancing trembling twitching stuttering stutters misfiring fibrillating
+    fluttery oddly erratic erratically throat stops stopped rhythm arrhythmia extra
+    clappers dozen drum drums hammer jackhammer"""
 )
 ALL_TURNS = Pattern(
     """
     (everything|all|room|world|gym|floor|head) [just|is|was|in]* (turns|turned|turning) !(out|up|into)
+    (everything|room|world|gym|floor) [just|is|was|went|got|goes|all]* (swimmy|wobbly|sideways|tilting)
     (everything|all|room|world|gym|floor|head) [just|is|was]* (spun|swims|swimming|swam)
     (everything|room|world|gym|floor|head) (goes|went|going) round|(see|seeing|saw|seen) stars
     """
@@ -74,6 +84,8 @@ WEAK = words_of("weak weakness weaker strength power powerless drop drops droppi
 TINGLING = words_of("tingling tingly tingles tingle tingled prickling prickles prickly needles ants")
 DRINKS = words_of("cola coke tea coffee port")
 """Drinks whose colour the urine has; before the word for it they must stand right beside it."""
+DRINKING = words_of("with after from drinking drank drink cup cups much all this every need needed before")
+"""Words between by which such a drink is one that the client had."""
 DARK = words_of(
     """dark brown cola coke tea red black blood bloody rusty coffee brownish reddish darker rust maroon
     port"""

@@ -35,13 +35,16 @@ _REPS_LEFT = Pattern(
     """
     (rir|r i r) [of|was|:|=|about|around] n:# !(- #)
     n:# (rir|r i r) !([of|was|:|=] #)
-    n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand)
+    n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand|bank)
+    n:# [[good|more|full] {rep}] (to spare|up my sleeve)
+    {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
     n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
     n:# [{rep}] (short of|away from|before|shy of|off) (failure|failing)
     reserve of? n:#
     """,
     rep=_REP,
+    fuel="gas|juice|fuel|room|enough|strength",
     would="would have|wouldve|could have|couldve|were|was|would have been|wouldve been|might have",
 )
 _LEFT = Pattern(
@@ -81,8 +84,8 @@ _FAILED_ON = Pattern(
     no_load="!({unit}|x|set|sets)",
     went="failed|died|got stuck|gave up|collapsed|broke down|stopped >(.|,|$|'\\n')",
     went_wrong="""
-        wouldnt go|didnt go|failed|didnt move|wouldnt move|got stuck|died|was a fail|wasnt happening
-        just died|stalled
+        (wouldnt|didnt|would not|did not|was not to) (go|move|come|budge|happen) [up]|failed|got stuck
+        [just|then] died|was a fail|(wasnt|was not) (happening|there)|stalled|had no chance
     """,
     rep=_REP,
     which="{ordinal}|# (st|nd|rd|th)|[rep|number] #",
@@ -110,23 +113,60 @@ _FAILURE = Pattern(
     failed [the|after|then|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
     nothing was? left [in the tank|in me|over]
     nothing more in (me|the tank)
-    nothing in the tank|empty tank|tank was? empty
-    (couldnt|could not|cant) [_] ({squeeze}) out? {another} [rep|reps|one|#]
+    nothing in the tank|empty tank|tank was? empty|(emptied|drained) (the|my) tank
+    {cannot} [_] ({squeeze}) out? {another} [rep|reps|one|#]
     (not|no) another rep [in me]
-    (not|no) (another|#) rep more
+    (not|no) (another|#|a single) rep more
+    not (one|a single|#|another) [rep] more (possible|in me|was|would|went|>(,|.|!|$))
+    (until|till|til|unto) [i|we|it|there|just|really|literally|simply]* {the_end}
+    to [complete|total|utter|the point of]* (exhaustion|my limit)
+    no [more] (gas|juice|fuel|strength) left|no more (gas|juice|fuel) [in] (>(,|.|!|$|the tank|me))
+    (everything|all) i had [in me|in the tank|left] (>(,|.|!|$)) | gave it (everything|all i had)
     all out|no more reps in me|went to the limit|absolute max
     <!(grip) gave out
     """,
     utter=words_of("complete total full absolute true muscle muscular technical"),
-    squeeze="do|get|have done|manage|squeeze out|squeeze",
+    squeeze="[have] (do|done|get|got|gotten|make|made|manage|managed|lift|lifted|squeezed|squeeze) out?",
+    the_end="""
+        nothing ..2 (going|goes|went|moved|moves|worked|works|left|possible|there|in me)
+        (had|was|got) nothing [more|left]* (>(,|.|!|$)|in (me|the tank))
+        nothing ..1 (>(,|.|!|$))
+        (the|my) ..2 (said|says) (no|stop|enough|nope) !(to|more sets)
+        the? (wheels|wheel) (fell|came) off
+        (went|goes|could go|would go|was going|moved|worked) (no (more|longer|further)|not (more|anymore))
+        {cannot} [do|get|manage|squeeze|out|go|on]* {no_more}
+        exhaustion|exhausted|collapse|collapsed|collapsing|(the|my) (limit|absolute end)
+        (dropped|failed|gave out)
+    """,
+    cannot="cant|cannot|couldnt|could not|can no|could no",
+    no_more="(any more|anymore|more|no more|longer|another|one more|it|>(,|.|!|$))",
     another="another|one more|a single more|any more|anymore|# more|more|a th|a #",
 )
+_CANNOT = "couldnt|could not|cant|cannot"
+_WOULD_NOT = "wouldnt|didnt|did not|would not|wasnt|refused to|wont|doesnt|never"
+_TRIED = """
+    <!(#|kg|kgs|lb|lbs|kilos|it|that) (tried|attempted|went for|had a go at|attempt at) [for|the|a|with]*
+"""
+_WHERE = "[(on|at|for|in) [the|my] ..2|_]"
+_LIFT_IT = "(move|moved|budge|shift|lift|press|pull|get|do|stand|go|come|unrack)"
+_AND_NOT = f"""
+    [,|.|-|and|but|it|i|that|was|just|then|absolutely|completely|sadly|only|so]*
+    (no|nope|nah|missed|failed|no (chance|luck|go|way)|not (a|even|happening|once|one)|nothing|pinned me
+    |({_CANNOT}|{_WOULD_NOT}) [even|really|at all|quite]* {_LIFT_IT})
+    !(on|at (rep|#)|(#|the #) (st|nd|rd|th)|the last)
+"""
+"""What makes a load that was tried one that was not lifted."""
 _NOTHING_LIFTED = Pattern(
     """
     {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
     <!(x|for|#) n:# [u:{unit}] {so} {would_not} {even} {budge}
     <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_it}
+    <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} ({lift_it}) [at all|even]* {ends}
+    <!(x|for|#) n:# [u:{unit}] i [just|really|absolutely|simply]* {cannot} {even} {move} [at all|up]* {alone}
     <!(x|for|#) n:# [u:{unit}] {so} (stayed|glued|stapled|bolted|nailed|stuck) {there}
+    <!(x|for|#) n:# [u:{unit}] {so} (went|came) down [and|but|it|then]* (stayed|never|didnt|would|wouldnt|not)
+    <!(x|for|#) n:# [u:{unit}] [just|completely|totally|absolutely|then]* ({pinned}) me
+    {tried} n:# u:{unit} !(x|for) >({where} {and_not})
     n:# [u:{unit}] but? (it|that) (came|went|moved) (not|nowhere|never) ..2 (floor|rack|chest|up)
     <!(x|for|#) n:# [u:{unit}] ..3 , but? i? just? {cannot} even? {shift} it (>(,|.|!)|$)
     missed [the|a] n:# u:{unit} !(for|x)
@@ -150,14 +190,25 @@ _NOTHING_LIFTED = Pattern(
     off_it="(off|from|up from|past|out of) [the|my] (floor|ground|chest|rack|pins|bottom|hole) {no_number}",
     no_number="!([,|so|=|thats]* # !(x|for|*|@|/|#|{unit}))",
     there="(on|to) (the|my) (floor|ground|chest|rack|pins)",
-    would_not="wouldnt|didnt|did not|would not|wasnt|refused to|wont|doesnt|never",
+    would_not=_WOULD_NOT,
     budge="""
-        move|moved|budge|budged|moving|budging|go up|went up|go anywhere|come up|came up
+        move|moved|budge|budged|shift|shifted|moving|budging|go up|went up|go anywhere|come up|came up
         [come|came|get|got|break|broke] [up|off|from|out of]* [the|my] (floor|ground|chest|rack|pins|bottom)
         (leave|left|break|broke) (the|my) (floor|ground|chest|rack)
     """,
-    cannot="couldnt|could not|cant|cannot",
+    cannot=_CANNOT,
+    ends="(>(,|.|!|;|then|so|but|and|$|'\n'))",
+    tried=_TRIED,
+    pinned="pinned|stapled|buried|flattened",
+    where=_WHERE,
+    and_not=_AND_NOT,
     shift=words_of("move budge shift"),
+    move=words_of("move budge shift lift press pull push unrack raise"),
+    lift_it="""
+        (move|budge|shift|lift|press|pull|push|squat|bench|unrack|raise|stand) it [up|out|off|once]
+        stand up with it|get it (up|out|moving|going)|(get|come|stand) up [with it|again]
+    """,
+    alone="!(the|my|a|any|it|anything|anyone|on|to|after|afterwards|for|from|more|another|well|this|that|house|_)",
     unit=UNIT,
 )
 
@@ -167,7 +218,15 @@ _FAILED_AT = Pattern(
     """
     (failed|fail|failing|missed) [at|on|with|the|a|my]* n:# [u:{unit}] {no_reps}
     n:# [u:{unit}] ,? {no_chance} (>(,|.|!|'\n'|then|but|so)|$)
+    <!(x|for|#) n:# [u:{unit}] [,|but|and|then|i|so|just]* (failed|missed|lost) (it|that [one]) {ends}
+    <!(x|for|#) n:# [u:{unit}] [,|but|and]* {not_once}
+    {tried} n:# !(x|for|{unit}|st|nd|rd|th|rep|reps) >({where} {and_not})
     """,
+    ends="(>(,|.|!|then|so)|$)",
+    not_once="(not even (one|once|a single) [rep]|not (one|a single) rep|not once)",
+    tried=_TRIED,
+    where=_WHERE,
+    and_not=_AND_NOT,
     unit=UNIT,
     no_reps="!(x|for|/|rep|reps|th|st|nd|rd|s|sec|secs|second|seconds|#)",
     no_chance="no (chance|luck|go|way)|nope|not a chance|not happening|didnt happen|wasnt happening",

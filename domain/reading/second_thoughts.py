@@ -65,7 +65,11 @@ def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     if not counted and not _SURE.is_in(message):
         return marks
     added: list[Mark] = []
+    missed = [mark.end for mark in marks if mark.kind == "zero"]
     for start, end in (*counted, *_changes(message)):
+        if any(start in range(at, at + _FARTHEST) for at in missed):
+            # "Tried 90, nope. 80x7" tells of two sets.
+            continue
         before = message.numbers(max(0, start - _FARTHEST), start)
         if before and message.taken[before[-1]] == "pain":
             # "my knee was sore, say five. No, four": no set is changed.

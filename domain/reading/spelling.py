@@ -58,8 +58,9 @@ _ALIASES = {
     "skiped": "skipped",
     "dizzi": "dizzy",
     "serie": "set",
+    **dict.fromkeys(("outta", "outa", "outof"), "out of"),
 }
-"""Slips that the rule below does not take."""
+"""Slips that the rule below does not take; some are two words written as one."""
 _REPEATED = re.compile(r"([a-z])\1{2,}")
 _LONG = _SAFETY_WORDS | _KEY_WORDS
 _ALL = _LONG | _SHORT_SAFETY_WORDS | _SHORT_KEY_WORDS
@@ -74,10 +75,16 @@ def with_safety_words(tokens: list[Token]) -> list[Token]:
     right = list(map(mended, said))
     if right == said:
         return tokens
-    return [
-        token if token.text == word else token._replace(text=word)
-        for token, word in zip(tokens, right, strict=True)
-    ]
+    put_right: list[Token] = []
+    for token, word in zip(tokens, right, strict=True):
+        if token.text == word:
+            put_right.append(token)
+            continue
+        first, _, second = word.partition(" ")
+        put_right.append(token._replace(text=first))
+        if second:
+            put_right.append(token._replace(text=second, start=token.end - 1, glued=True))
+    return put_right
 
 
 @lru_cache(maxsize=8192)
