@@ -15,9 +15,6 @@ from domain.reading.words import (
     BETWEEN,
     FILLERS,
     FOR_WORDS,
-    KG_WORDS,
-    LB_WORDS,
-    LOAD_NOUNS,
     RESULT_VERBS,
     TIMES_SIGNS,
     words_of,
@@ -231,7 +228,23 @@ def _is_anchored(
         and is_counted(message, element.end)
         and not _begins(things, i + 1, element.end)
     ):
+        if len(quantities) == 1 and first.role in {None, "reps"}:
+            element.only_by_name = not _is_told(message, element, kept, things, i, blank)
         return True
+    return _is_told(message, element, kept, things, i, blank)
+
+
+def _is_told(
+    message: Message,
+    element: Element,
+    kept: list[Named | Element | Mark],
+    things: list[Named | Element | Mark],
+    i: int,
+    blank: set[int],
+) -> bool:
+    """Return whether a lone number is told of, whatever name stands beside it."""
+    quantities = element.quantities
+    first = quantities[0]
     sentence = message.sentence[element.start]
     beside = [t for t in things if t is not element and message.sentence[t.start] == sentence]
     named = any(isinstance(t, Named) for t in beside)
@@ -245,11 +258,12 @@ def _is_anchored(
         if any(isinstance(t, Mark) and t.kind in PROVIDERS | {"failed on"} for t in beside):
             return True
     if first.role == "reps":
-        if first.times and message.text(first.end - 1) == "times":
-            if _is_of_something_else(message, element, things):
-                return False
-            if not _is_told_here(message, element, things):
-                return _alone(message, element, blank)
+        if (
+            first.times
+            and message.text(first.end - 1) == "times"
+            and not _is_told_here(message, element, things, blank)
+        ):
+            return _alone(message, element, blank)
         return (
             named
             or _alone(message, element, blank)
@@ -309,41 +323,22 @@ def _is_anchored(
     return _alone(message, element, blank)
 
 
-def _is_of_something_else(
-    message: Message, element: Element, things: Sequence[Named | Element | Mark]
-) -> bool:
-    """Return whether a number of times tells how often something happened that is no rep: "fainted twice"."""
-    at = element.start - 1
-    if at < 0 or message.tokens[at].kind != WORD or any(t.end == element.start for t in things):
-        return False
-    return message.text(at) not in _COUNTS_REPS
-
-
-_COUNTS_REPS = (
-    FILLERS
-    | BETWEEN
-    | RESULT_VERBS
-    | AT_WORDS
-    | FOR_WORDS
-    | LOAD_NOUNS
-    | KG_WORDS
-    | LB_WORDS
-    | words_of("went worked performed executed nailed repeated repeat succeeded go do doing possible bent")
-)
-"""Words before a number of times that leave it one of reps."""
-
-
 def _amount_follows(things: Sequence[Named | Element | Mark], i: int) -> bool:
     """Return whether the next thing is a number that can be the reps of a load."""
     following = things[i + 1] if i + 1 < len(things) else None
     return isinstance(following, Element) and following.quantities[0].role in {None, "reps"}
 
 
-def _is_told_here(message: Message, element: Element, things: Sequence[Named | Element | Mark]) -> bool:
-    """Return whether an exercise or another number stands in the clause of a number of times."""
+def _is_told_here(
+    message: Message, element: Element, things: Sequence[Named | Element | Mark], blank: set[int]
+) -> bool:
+    """Return whether an exercise or another number stands by a number of times, in its clause."""
     start, end = message.clause_span(element.start)
     return any(
-        start <= t.start < end and t is not element and not (isinstance(t, Mark) and t.kind not in PROVIDERS)
+        start <= t.start < end
+        and t is not element
+        and not (isinstance(t, Mark) and t.kind not in PROVIDERS)
+        and _close(message, min(t.end, element.end), max(t.start, element.start), blank)
         for t in things
     )
 

@@ -115,7 +115,10 @@ _LED = Pattern("(with|w|using|at|@|for|on|holding) ['/'] [the|my|a|two|pair|of|s
 def has_moved_to(message: Message, at: int) -> bool:
     """Return whether a number is told to be the next load: "dropped to 135"."""
     start, _ = message.clause_span(at)
-    return any(found.end == at for found in _MOVED_TO.find(message, start, at + 1))
+    return any(
+        found.end == at and not (found.start > start and is_counted(message, found.start - 1))
+        for found in _MOVED_TO.find(message, start, at + 1)
+    )
 
 
 def is_led(message: Message, at: int) -> bool:

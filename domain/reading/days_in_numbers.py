@@ -123,10 +123,15 @@ def _with_year(message: Message, start: int, numbers: tuple[int, ...]) -> Said |
     return "numbers", (numbers[0], numbers[1], year if year > 1900 else 2000 + year)
 
 
+_ROUND_THE_CLOCK = (24, 7)
+
+
 def _are_day_and_month(message: Message, start: int, end: int, numbers: tuple[int, ...]) -> bool:
     """Return whether two numbers are a day, and no score ("8/10"), reps or load."""
     first, second = numbers
     before, after = message.text(start - 1), message.text(end)
+    if numbers == _ROUND_THE_CLOCK and before not in CUES and after not in {":", "-"}:
+        return False
     if not (is_day_and_month(first, second) or is_day_and_month(second, first)):
         return False
     if before in _NO_DAY_AFTER or after in _NO_DAY_BEFORE:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from domain.reading.counted import is_counted
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
@@ -36,6 +37,8 @@ class Element:
     result: bool = False
     after_for: bool = False
     since_mark: str = "gap"
+    only_by_name: bool = False
+    """Whether a lone number counts only if it is of the name beside it."""
 
     @property
     def start(self) -> int:
@@ -179,6 +182,9 @@ def elements_of(
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
+        if joint == "" and elements and _is_whole(elements[-1]) and is_counted(message, quantity.end):
+            # "80 kg 8 reps 3 people watching"
+            joint = "gap"
         if joint in TIGHT and elements:
             elements[-1].quantities.append(quantity)
             elements[-1].joints.append(joint)
@@ -197,6 +203,13 @@ def elements_of(
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+def _is_whole(element: Element) -> bool:
+    """Return whether a set is told whole: with its reps, or in two numbers joined by a sign."""
+    return any(q.role in {"reps", "seconds"} for q in element.quantities) or (
+        len(element.quantities) > 1 and element.joints[-1] in {"x", "for", "@"}
+    )
 
 
 def _is_range(message: Message, element: Element, following: Quantity) -> bool:

@@ -281,12 +281,23 @@ def _grouped(
     for k in range(2, count):
         _spread(message, names, owned, k)
     groups: list[Group] = []
-    for name, items in zip(names, owned, strict=True):
+    for name, given in zip(names, owned, strict=True):
+        items = [i for i in given if not _is_beside_the_tale(name, i, given)]
         if name is None and not items:
             continue
         items.sort(key=lambda t: t.start)
         groups.extend(_by_pointer(message, name, items, pointers))
     return groups
+
+
+def _is_beside_the_tale(name: Named | None, item: Element | Mark, items: Sequence[Element | Mark]) -> bool:
+    """Return whether a lone number stands by a name that tells its own set: "dinner at 7 bench 80x8"."""
+    if not isinstance(item, Element) or not item.only_by_name:
+        return False
+    return name is None or (
+        item.start < name.start
+        and any(isinstance(i, Element) and i.start >= name.end and len(i.quantities) > 1 for i in items)
+    )
 
 
 def _is_shared(

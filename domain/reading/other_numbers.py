@@ -62,11 +62,27 @@ _TIMES = (
             ),
         ),
     ),
-    Other("a clock time", Pattern("(at|from|before|after) # : #\n# : # >(in the|this|last|tonight)")),
+    Other(
+        "a clock time",
+        Pattern(
+            """
+            (at|from|before|after|by|until|till) # : #
+            # : # >(in the|this|last|tonight|bus|train|tram|ferry|flight|appointment|meeting|class)
+            ({ride}) [home|back|was|is|leaves|left|goes|went|at|the|of]* # : #
+            """,
+            ride="bus|train|tram|ferry|flight|appointment|meeting|shift",
+        ),
+    ),
+    Other(
+        "round the clock",
+        Pattern("# / # >(gym|place|store|shop|job|thing|opening|access|these)\n(open|on call|work~) # / #"),
+        least=24,
+        most=24,
+    ),
     Other(
         "a while",
         Pattern(
-            "# {time} !(#)",
+            "# [more|other|whole|full|long]* {time} !(#)",
             time=words_of(
                 """hr hrs hour hours h day days week weeks wk wks month months mth mths year years yr yrs
                 fortnight fortnights night nights"""
@@ -102,11 +118,11 @@ _MEASURES = (
     Other(
         "a percentage",
         Pattern(
-            "# (%|percent)\n{felt} more? like #",
+            "# (%|percent|per cent)\n{felt} more? like #",
             felt=words_of("felt feel feels feeling moved looked seem seems seemed"),
         ),
     ),
-    Other("a temperature", Pattern("# (°|degree|degrees|deg|celsius)")),
+    Other("a temperature", Pattern("# (°|degree|degrees|deg|celsius)\n(minus|'-') # (outside|out there)")),
     Other(
         "a length",
         Pattern(
@@ -183,6 +199,54 @@ _PEOPLE_AND_THINGS = (
         ),
         least=5,
         most=11,
+    ),
+    Other(
+        "rounds of a sport",
+        Pattern(
+            "# (round~|bout~|lap~|game~|set~|hole~|half|halves) [of|on|in|at]* the? {sport}",
+            sport=words_of(
+                """badminton basketball bouldering bowling boxing climbing cricket darts football golf hockey
+                judo karate kickboxing padel pickleball pool rugby sparring squash swimming table tennis
+                volleyball wrestling"""
+            ),
+        ),
+    ),
+    Other(
+        "a rank",
+        Pattern(
+            "(no|nr|number) # {first}",
+            first=words_of(
+                "cause dad enemy excuse fan goal hit mom mum on priority reason rule song spot tip wish worry"
+            ),
+        ),
+        most=10,
+        always=True,
+    ),
+    Other(
+        "a mark",
+        Pattern(
+            """
+            # out of # (for|to) (the|my|this|that|a)
+            # (star|stars) [for|to|review~]
+            a n:# [in|on|for|at]* [my|the|his|her]* {taught}
+            """,
+            taught=words_of("exam exams test tests maths math english spelling chemistry physics class"),
+        ),
+    ),
+    Other("so many people", Pattern("# of (us|you guys|my friends)")),
+    Other(
+        "a remark on what was told",
+        Pattern(
+            """
+            (and|but|,|though|only|.|'('|reps|because|since) the n:# [s] {was} !(..3 #)
+            ^ the n:# {was} {late}
+            """,
+            was=words_of("was were is felt looked seemed"),
+            late=words_of("late early full packed cancelled slow closed"),
+        ),
+    ),
+    Other(
+        "what was not done", Pattern("# more [rep|reps|set|sets]* (and|or) (id|i would|i might|im|i am|i)")
     ),
     Other(
         "so many of so many",

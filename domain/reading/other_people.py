@@ -75,7 +75,10 @@ _WITH = words_of("with by to from and told tell beat as")
 def mark_other_people(message: Message) -> None:
     """Mark the numbers that are another's."""
     for found in _SOMEBODY.find(message):
-        if not _is_about_the_client(message, found):
+        verb, _ = found.parts["verb"]
+        # "two guys were chatting but bench 80x8" tells of the client.
+        turned = "but" in message.texts(found.start, verb)
+        if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
