@@ -6,7 +6,7 @@ lowering-only to full reps. Then a deload or time away. The rest is double progr
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from domain.comparison import Body, best_of
@@ -16,7 +16,7 @@ from domain.exposure import Exposure
 from domain.layoff import AFTER_ILLNESS, share_after
 from domain.loading import Load, Loading
 from domain.programme import Ladder, Prescription, RelativeLoad
-from domain.progression import Aim, a_little_more, aim_at, double_progression, raise_back
+from domain.progression import Aim, aim_at, double_progression, more_here, raise_back
 from domain.sets import LoadKind, TrainingSet
 from domain.target_reasons import (
     DownTheLadder,
@@ -101,32 +101,36 @@ def next_target(
         reserve=prescription.stop_short or 0,
     )
     is_hold = prescription.range.of == "seconds"
-    past = tuple(each for each in history if each.is_hold == is_hold)
+    past = tuple(
+        each
+        for each in history
+        if each.is_hold == is_hold
+        and (prescription.ladder is not None or each.lowering_only == prescription.lowering_only)
+    )
     eased = _easing(easing, days_away, ill=ill)
 
     if prescription.load_from is not None:
         if last_of_other is None:
             return NoTarget(name, OtherNotDone(prescription.load_from.exercise))
         aim = _relative(prescription.load_from, last_of_other, past, prescription, loading)
-        return _target(prescription, aim if eased is None else _lightened(aim, eased, loading), unit)
+        if eased is not None:
+            aim = _lightened(replace(aim, amount=min(aim.amount, prescription.range.middle)), eased, loading)
+        return _target(prescription, aim, unit)
     if not past:
         return _first_time(prescription, unit)
     if eased is not None:
-        return _target(prescription, _eased(past[-1], eased, prescription, loading), unit)
+        aim = _eased(past[-1], eased, prescription, loading)
+        return _target(prescription, aim, unit, lowering_only=past[-1].lowering_only)
     if prescription.ladder is not None:
         rung = _on_the_ladder(prescription.ladder, past, loading)
         if rung is not None:
             aim, lowering_only = rung
             return _target(prescription, aim, unit, lowering_only=lowering_only)
-        alike = tuple(each for each in past if not each.lowering_only)
-    else:
-        alike = tuple(each for each in past if each.lowering_only == prescription.lowering_only)
-    if not alike:
-        return _first_time(prescription, unit)
-    back = None if back_to is None else raise_back(alike[-1], back_to, prescription, loading)
+        past = tuple(each for each in past if not each.lowering_only)
+    back = None if back_to is None else raise_back(past[-1], back_to, prescription, loading)
     if back is not None:
         return _target(prescription, back, unit)
-    return _target(prescription, double_progression(alike, prescription, loading), unit)
+    return _target(prescription, double_progression(past, prescription, loading), unit)
 
 
 def _target(prescription: Prescription, aim: Aim, unit: Unit, *, lowering_only: bool | None = None) -> Target:
@@ -168,7 +172,7 @@ def _relative(
         return Aim(load, prescription.range.low, reason)
     best = best_of(past[-1].counting, loading.body)
     if loading.of(best) == load:
-        aimed = max(prescription.range.low, min(a_little_more(best), prescription.range.high))
+        aimed = max(prescription.range.low, more_here(best, prescription.range.high))
         return Aim(load, aimed, reason)
     amount, expected = aim_at(best, load, prescription, loading)
     return Aim(load, amount, reason, expected)

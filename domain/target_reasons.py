@@ -43,7 +43,10 @@ class MuchTooLight:
 
 @dataclass(frozen=True, slots=True)
 class MoreFirst:
-    """The next load is too great a step (`percent`), so first more at this one, `until` so many."""
+    """More at this load first, `until` so many let the bottom of the range be expected at the next one.
+
+    `percent` is the step to that: over 10%, or so great that the range could not be kept.
+    """
 
     done: int
     next_load: Decimal

@@ -211,8 +211,8 @@ def aim_because(target: Target, aimed: Aimed) -> str:
             return f"{amount(done, holds=holds)} is far above {span}, so {how}{step}" + expected_words(target)
         case aims.MoreFirst(next_load=following, percent=percent, until=until):
             return (
-                f"the next load, {mass_words(following, target.unit)}, is {number(percent)}% more, too great "
-                f"a step: first {measure} up to {until} at this one"
+                f"the next load, {mass_words(following, target.unit)}, is {number(percent)}% more: only from "
+                f"{amount(until, holds=holds)} on at this one is {span} to be expected there"
             )
         case aims.NothingHeavier():
             if target.load_kind == "body":
@@ -286,9 +286,10 @@ def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: boo
     match reason:
         case aims.MuchTooLight():
             return "The last load was much too light."
-        case aims.MoreFirst(next_load=following, percent=percent):
-            more = "Longer" if aim.seconds is not None else "More reps"
-            return f"{more} first: {mass_words(following, aim.unit)} would be a step of {round(percent)}%."
+        case aims.MoreFirst(next_load=following, percent=percent, until=until):
+            more, measure = ("Longer", "seconds") if aim.seconds is not None else ("More reps", "reps")
+            step = f"{mass_words(following, aim.unit)}, {round(percent)}% more,"
+            return f"{more} first: {step} comes after {until} {measure}."
         case aims.OtherSets(ready=ready):
             return f"All sets up to {ready} first, then more load."
         case aims.BackIntoRange(low=low):

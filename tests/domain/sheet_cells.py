@@ -63,6 +63,8 @@ def equipped(text: str | None, unit: Unit) -> Equipment:
         return usual.model_copy(
             update={"plates": tuple(Plate(mass=Decimal(each)) for each in rest.split(", "))}
         )
+    if word == "bar":
+        return usual.model_copy(update={"bar": Decimal(rest)})
     if word == "bands":
         return usual.model_copy(update={"bands": tuple(Decimal(each) for each in rest.split(", "))})
     steps = re.fullmatch(r"([\d.]+) to ([\d.]+) by ([\d.]+)(?:, extra ([\d.]+))?", rest)

@@ -1,5 +1,6 @@
 """Targets: the hand-worked table, and the laws that must hold for any history."""
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
@@ -14,7 +15,7 @@ from domain.progression import MOST_CORRECTION, MOST_OVER, MOST_RAISE, ready_at
 from domain.sets import TrainingSet
 from domain.target import NoTarget, Target, next_target
 from domain.target_reasons import AddLoad, MuchTooLight
-from domain.units import Unit, convert
+from domain.units import Unit, convert, to_kg
 from domain.verdict import judge
 from tests.domain.sheet_cells import equipped, prescribed
 from tests.domain.tables import Case, exposures, read_cases, sets
@@ -127,13 +128,55 @@ def test_a_raise_stays_inside_its_cap(situation: Situation) -> None:
     target = aimed(situation)
     if isinstance(target, NoTarget):
         return
+    prescription = situation[0]
     match target.reason:
         case AddLoad(percent=float(percent)) if percent > 100 * MOST_RAISE + 0.05:
-            assert target.expected is None or target.expected >= situation[0].range.low
+            assert target.expected is None or target.expected >= prescription.range.low
         case MuchTooLight(percent=float(percent)):
             assert 0 < percent <= 100 * MOST_CORRECTION + 0.05
         case _:
             pass
+
+
+@given(situations())
+def test_nobody_is_sent_to_a_load_at_which_the_range_is_not_to_be_expected(situation: Situation) -> None:
+    """Unless the sheet itself says when to add load, or gives one number in place of a range."""
+    target, prescription = aimed(situation), situation[0]
+    if isinstance(target, NoTarget) or not isinstance(target.reason, AddLoad) or target.expected is None:
+        return
+    if prescription.add_load is None and prescription.range.low < prescription.range.high:
+        assert target.expected >= prescription.range.low
+
+
+@given(st.integers(1, 200), st.integers(10, 60), st.integers(0, 60), st.booleans())
+def test_a_hold_is_never_to_be_shorter_at_the_same_load(
+    seconds: int, low: int, wide: int, relative: bool
+) -> None:
+    """Nor where its load is reckoned from another exercise."""
+    sheet = f"hold {low}-{low + wide} s" + (", 10 kg above Goblet squat" if relative else "")
+    prescription, _, _ = prescribed(sheet, "Wall sit")
+    target = next_target(
+        prescription,
+        exposures(f"+40 kg for {seconds} s", "Wall sit"),
+        unit="kg",
+        equipment=default_equipment("kg"),
+        exercise=describe("Wall sit"),
+        last_of_other=sets("30 kg x 10")[0],
+    )
+    assert isinstance(target, Target)
+    assert target.seconds is not None
+    assert target.load != 40 or target.seconds >= seconds
+
+
+@given(situations(most_sets=1))
+def test_fewer_are_never_aimed_for_at_the_same_load(situation: Situation) -> None:
+    target = aimed(situation)
+    if isinstance(target, NoTarget) or not situation[1]:
+        return
+    (done,) = situation[1][-1].sets
+    same = (target.load, target.load_kind, target.lowering_only)
+    if same == (done.load, done.load_kind, done.lowering_only):
+        assert target.as_set().amount >= done.amount
 
 
 @given(situations(most_sets=1))
@@ -168,3 +211,39 @@ def test_a_history_told_in_the_other_unit_is_taken_to_a_load_that_exists(quarter
     )
     assert isinstance(target, Target)
     assert is_loadable(target.load, "kg", describe("Bench press"), default_equipment("kg"))
+
+
+@given(
+    st.lists(st.tuples(st.integers(0, 40), st.integers(0, 15)), min_size=1, max_size=4),
+    st.integers(3, 12),
+    st.integers(0, 4),
+)
+def test_the_same_history_in_kilograms_and_pounds_gives_a_target_within_a_step(
+    told: list[tuple[int, int]], low: int, wide: int
+) -> None:
+    """Each with the usual plates of its unit. Above 120 kg a raise of 2% is more than one step."""
+    loads: list[Decimal] = []
+    for unit in ("kg", "lb"):
+        past = tuple(
+            Exposure("Push", "Bench press", date(2026, 3, 1 + day), (done,))
+            for day, (steps, reps) in enumerate(told)
+            for done in [
+                TrainingSet(
+                    "Bench press",
+                    convert(20 + steps * Decimal("2.5"), "kg", unit),
+                    unit,
+                    "total",
+                    reps=reps,
+                )
+            ]
+        )
+        target = next_target(
+            Prescription(exercise="Bench press", counted="total", range=Range(low=low, high=low + wide)),
+            past,
+            unit=unit,
+            equipment=default_equipment(unit),
+            exercise=describe("Bench press"),
+        )
+        assert isinstance(target, Target)
+        loads.append(to_kg(target.load, target.unit))
+    assert abs(loads[0] - loads[1]) <= Decimal("2.5")

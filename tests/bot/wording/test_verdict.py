@@ -130,7 +130,12 @@ def test_a_beat_told_before_is_not_cheered_again_for_the_sets_after_it() -> None
         (OneMore(7), 8, None, ""),
         (AddLoad(8, 8, 3.1), 6, 6, "Fewer reps are normal at a new load."),
         (AddLoad(8, 8, 9.1), 6, 4, "Expect about 4 at the new load."),
-        (MoreFirst(12, Decimal(50), 11.1, 14), 13, None, "More reps first: 50 kg would be a step of 11%."),
+        (
+            MoreFirst(12, Decimal(50), 11.1, 14),
+            13,
+            None,
+            "More reps first: 50 kg, 11% more, comes after 14 reps.",
+        ),
         (OtherSets(6, 8), 8, None, "All sets up to 8 first, then more load."),
         (BackIntoRange(5, 6), 6, None, "Up to 6 first, the bottom of the range."),
         (LowerLoad(5, 6, 2), 7, None, "Under 6 twice running, so lighter."),
