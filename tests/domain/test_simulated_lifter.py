@@ -1,14 +1,22 @@
-"""A lifter of known strength who does what the targets say stays in the range: a seeded simulation."""
+"""A lifter of known strength who does what the targets say stays in the range: a seeded simulation.
+
+Beside what the targets reach stands what nobody can do better: a coach who knows the lifter's true strength
+and each time puts on the load that most likely leads into the range (`known`). Good and bad days take even
+that one out of a range of three reps. `python -m pytest -s` prints the figures.
+"""
 
 import math
+from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
+from itertools import product
 from random import Random
+from statistics import NormalDist
 
 import pytest
 
-from domain.equipment import default_equipment, nearest_loadable
-from domain.exercises import describe
+from domain.equipment import Equipment, Plate, Steps, default_equipment, loadable, nearest_loadable
+from domain.exercises import Exercise, describe
 from domain.exposure import Exposure
 from domain.programme import Prescription, Range
 from domain.sets import TrainingSet
@@ -16,65 +24,161 @@ from domain.strength import Equation, one_rep_max, repetitions_at
 from domain.target import Target, next_target
 
 LIFTS = {"Bench press": 60, "Overhead press": 55, "Back squat": 120, "Leg press": 180, "Lat pulldown": 70}
-RANGES = ((5, 8), (6, 10), (8, 12), (10, 15))
+WIDE = ((5, 8), (6, 10), (8, 12), (10, 15))
+NARROW = ((4, 6), (6, 8), (8, 10))
 GAINS = (0.0, 0.005, 0.01)
 EXPOSURES = 40
 
 
-def shares_in_range(
-    equation: Equation, noise: float, ranges: tuple[tuple[int, int], ...] = RANGES
-) -> tuple[float, float]:
-    """Return the share of exposures inside the range, and of those at most one rep outside it.
+@dataclass(frozen=True)
+class Lifter:
+    """The true 1RM grows by a steady `gain` an exposure and differs from day to day by `noise`."""
 
-    The lifter's true 1RM grows by a steady gain an exposure, differs from day to day by `noise`, and gives
-    whole reps by `equation`. It starts with a load for the middle of the range, as a first load well found.
-    """
-    inside = near = total = 0
-    for name, strength in LIFTS.items():
-        exercise, equipment = describe(name), default_equipment("kg")
-        for low, high in ranges:
-            for gain in GAINS:
-                luck = Random(f"{name} {low} {gain} {noise}")
-                prescription = Prescription(
-                    exercise=name, counted=exercise.counted, range=Range(low=low, high=high)
-                )
-                start = strength / one_rep_max(1, prescription.range.middle, equation)
-                load = nearest_loadable(Decimal(round(start, 2)), "kg", exercise, equipment)
-                past: tuple[Exposure, ...] = ()
-                for turn in range(EXPOSURES):
-                    today = strength * math.exp(gain * turn + luck.gauss(0, noise))
-                    reps = math.floor(repetitions_at(load, today, equation) + 1e-9)
-                    done = TrainingSet(name, load, "kg", "total", reps=reps)
-                    on = date(2026, 1, 1) + timedelta(days=3 * turn)
-                    past = (*past, Exposure("Whole body", name, on, (done,)))
-                    inside += low <= reps <= high
-                    near += low - 1 <= reps <= high + 1
-                    total += 1
-                    target = next_target(
-                        prescription, past, unit="kg", equipment=equipment, exercise=exercise
-                    )
-                    assert isinstance(target, Target)
-                    load = target.load
-    return inside / total, near / total
+    name: str
+    strength: float
+    gain: float
+    noise: float
+    equation: Equation = "epley"
+
+    def usual(self, turn: int) -> float:
+        """Return the 1RM without good or bad luck."""
+        return self.strength * math.exp(self.gain * turn)
+
+    def reps(self, load: Decimal, turn: int, luck: Random) -> int:
+        """Return the whole reps that are done with `load`."""
+        today = self.usual(turn) * math.exp(luck.gauss(0, self.noise))
+        return math.floor(repetitions_at(load, today, self.equation) + 1e-9)
+
+
+def equipped_by(step: str) -> Equipment:
+    """Return a gym in which every load goes up by `step` kilograms."""
+    kg = Decimal(step)
+    usual = default_equipment("kg")
+    plates = tuple(each for each in usual.plates if each.mass > kg / 2)
+    return usual.model_copy(
+        update={"plates": (*plates, Plate(mass=kg / 2)), "stack": Steps(first=kg, step=kg)}
+    )
+
+
+def followed(lifter: Lifter, aimed: Range, equipment: Equipment) -> list[int]:
+    """Return the reps of one who does what the targets say, from a first load well found."""
+    exercise = describe(lifter.name)
+    luck = Random(f"{lifter} {aimed}")
+    prescription = Prescription(exercise=lifter.name, counted=exercise.counted, range=aimed)
+    start = lifter.strength / one_rep_max(1, aimed.middle, lifter.equation)
+    load = nearest_loadable(Decimal(round(start, 2)), "kg", exercise, equipment)
+    past: tuple[Exposure, ...] = ()
+    for turn in range(EXPOSURES):
+        done = TrainingSet(lifter.name, load, "kg", "total", reps=lifter.reps(load, turn, luck))
+        on = date(2026, 1, 1) + timedelta(days=3 * turn)
+        past = (*past, Exposure("Whole body", lifter.name, on, (done,)))
+        target = next_target(prescription, past, unit="kg", equipment=equipment, exercise=exercise)
+        assert isinstance(target, Target)
+        load = target.load
+    return [each.sets[0].amount for each in past]
+
+
+def known(lifter: Lifter, aimed: Range, equipment: Equipment) -> list[int]:
+    """Return the reps with the best load there is for the range, by one who knows the true strength."""
+    luck, day = Random(f"{lifter} {aimed}"), NormalDist(0, lifter.noise)
+    return [
+        lifter.reps(best_load(lifter.usual(turn), aimed, describe(lifter.name), equipment, day), turn, luck)
+        for turn in range(EXPOSURES)
+    ]
+
+
+def best_load(
+    strength: float, aimed: Range, exercise: Exercise, equipment: Equipment, day: NormalDist
+) -> Decimal:
+    def chance(load: Decimal) -> float:
+        least, above = (
+            day.cdf(math.log(one_rep_max(load, reps) / strength)) for reps in (aimed.low, aimed.high + 1)
+        )
+        return above - least
+
+    return max((each for each in loadable(exercise, equipment) if 0 < each <= strength), key=chance)
+
+
+@dataclass(frozen=True)
+class Shares:
+    """Which parts of the exposures lay in the range, at most a rep outside it, and under it."""
+
+    inside: float
+    near: float
+    under: float
+
+    @classmethod
+    def of(cls, done: list[tuple[int, Range]]) -> "Shares":
+        return cls(
+            sum(aimed.low <= reps <= aimed.high for reps, aimed in done) / len(done),
+            sum(aimed.low - 1 <= reps <= aimed.high + 1 for reps, aimed in done) / len(done),
+            sum(reps < aimed.low for reps, aimed in done) / len(done),
+        )
+
+
+def reached(
+    ranges: tuple[tuple[int, int], ...], noise: float, step: str = "2.5", equation: Equation = "epley"
+) -> Shares:
+    """Return what all the lifters reach by following the targets."""
+    cases = product(LIFTS.items(), (Range(low=low, high=high) for low, high in ranges), GAINS)
+    return Shares.of(
+        [
+            (reps, aimed)
+            for (name, strength), aimed, gain in cases
+            for reps in followed(Lifter(name, strength, gain, noise, equation), aimed, equipped_by(step))
+        ]
+    )
+
+
+def reachable(ranges: tuple[tuple[int, int], ...], noise: float, step: str = "2.5") -> Shares:
+    """Return what a coach who knows their strength would reach with the same lifters."""
+    cases = product(LIFTS.items(), (Range(low=low, high=high) for low, high in ranges), GAINS)
+    return Shares.of(
+        [
+            (reps, aimed)
+            for (name, strength), aimed, gain in cases
+            for reps in known(Lifter(name, strength, gain, noise), aimed, equipped_by(step))
+        ]
+    )
 
 
 @pytest.mark.parametrize("equation", ["epley", "brzycki", "wathan"])
 def test_nine_of_ten_exposures_stay_in_the_range(equation: Equation) -> None:
     """Whichever equation is true of the lifter, though the targets reckon by Epley's."""
-    inside, _ = shares_in_range(equation, noise=0)
-    print(f"\nin the range, true to {equation}, without noise: {inside:.1%}")
-    assert inside >= 0.9
+    found = reached(WIDE, noise=0, equation=equation)
+    print(f"\nin the range, true to {equation}, without noise: {found.inside:.1%}")
+    assert found.inside >= 0.9
 
 
-def test_so_they_do_with_good_and_bad_days() -> None:
-    """Noise of 2% a day, which alone is worth three quarters of a rep."""
-    inside, near = shares_in_range("epley", noise=0.02)
-    print(f"\nwith 2% noise: {inside:.1%} in the range, {near:.1%} within a rep of it")
-    assert inside >= 0.9
+@pytest.mark.parametrize("step", ["1.25", "2.5", "5"])
+@pytest.mark.parametrize("noise", [0.01, 0.02])
+@pytest.mark.parametrize("aimed", WIDE, ids=lambda aimed: f"{aimed[0]}-{aimed[1]}")
+def test_so_they_do_with_good_and_bad_days(aimed: tuple[int, int], noise: float, step: str) -> None:
+    """Noise of 2% a day is worth three quarters of a rep: published, the standard error of reps to failure in
+    the bench press is 0.7 at 90% and 1.1 at 70% of 1RM (Mitter 2022, PLoS One 17:e0268074).
+
+    In steps of 5 kg, up to a tenth of these loads, a little less.
+    """
+    found, best = reached((aimed,), noise, step), reachable((aimed,), noise, step)
+    tell(aimed, noise, step, found, best)
+    assert found.inside >= (0.9 if step != "5" else 0.87)
+    assert best.inside >= found.inside
 
 
-def test_narrow_ranges_cannot_be_kept_so_well_but_nearly() -> None:
-    """Where a step of load costs as many reps as the range is wide, nine of ten are within a rep of it."""
-    inside, near = shares_in_range("epley", noise=0.02, ranges=((4, 6), (6, 8), (8, 10)))
-    print(f"\nnarrow ranges, 2% noise: {inside:.1%} in the range, {near:.1%} within a rep of it")
-    assert near >= 0.9
+@pytest.mark.parametrize("step", ["1.25", "2.5", "5"])
+@pytest.mark.parametrize("noise", [0.01, 0.02])
+@pytest.mark.parametrize("aimed", NARROW, ids=lambda aimed: f"{aimed[0]}-{aimed[1]}")
+def test_ranges_of_three_reps_are_kept_nearly(aimed: tuple[int, int], noise: float, step: str) -> None:
+    """A step of load costs as many reps as the range is wide: not even one who knows can always keep it."""
+    found, best = reached((aimed,), noise, step), reachable((aimed,), noise, step)
+    tell(aimed, noise, step, found, best)
+    assert found.inside >= best.inside - 0.2
+    assert found.near >= best.near - 0.1
+    assert best.inside >= found.inside
+
+
+def tell(aimed: tuple[int, int], noise: float, step: str, found: Shares, best: Shares) -> None:
+    print(
+        f"\n{aimed[0]}-{aimed[1]}, steps of {step} kg, noise {noise:.0%}: {found.inside:.1%} in the range"
+        f" ({found.under:.1%} under it, {found.near:.1%} within a rep), at best {best.inside:.1%}"
+    )
