@@ -36,6 +36,15 @@ def test_worked_values(equation: Equation, reps: int, expected: float) -> None:
     assert one_rep_max(100, reps, equation) == pytest.approx(expected, abs=0.0006)
 
 
+@pytest.mark.parametrize(
+    ("equation", "reps", "maximum"),
+    [(equation, reps, value) for equation, row in WORKED.items() for reps, value in row.items()],
+)
+def test_worked_values_the_other_way_round(equation: Equation, reps: int, maximum: float) -> None:
+    """The printed maximum gives the reps back, as nearly as its last digit allows."""
+    assert repetitions_at(100, maximum, equation) == pytest.approx(reps, abs=0.002)
+
+
 def test_every_equation_has_worked_values() -> None:
     assert set(WORKED) == set(EQUATIONS)
 
@@ -64,6 +73,13 @@ def test_five_reps_agree_with_measured_maxima(equation: Equation) -> None:
     """Published: Reynolds, Gordon & Robergs 2006, chest press: 1RM = 1.1307 x 5RM + 0.6999, error 2.98 kg."""
     measured = 1.1307 * 100 + 0.6999
     assert one_rep_max(100, 5, equation) == pytest.approx(measured, abs=2.98)
+
+
+def test_five_reps_on_the_leg_press_agree_within_the_error_of_measured_maxima() -> None:
+    """Published: Reynolds et al. 2006, leg press: 1RM = 1.0970 x 5RM + 14.2546, error 16.16 kg."""
+    measured = 1.0970 * 100 + 14.2546
+    for equation in EQUATIONS:
+        assert one_rep_max(100, 5, equation) == pytest.approx(measured, abs=16.16)
 
 
 def test_identities_between_equations() -> None:
