@@ -74,6 +74,8 @@ _STEP_DOWN = Pattern(
 )
 _MOST_STEP = 20
 """A greater number beside "up" or "dropped" is the load itself."""
+_A_SIDE = words_of("left right side arm leg hand")
+"""Words after which "same" tells of one side what was told of the other."""
 _TARGET = words_of("target plan goal")
 _OVER_TARGET = Pattern(
     """
@@ -201,7 +203,7 @@ COMPARISON_RULES: tuple[Rule, ...] = (
     ),
     Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True, not_after=_REMARKS_ON),
     Rule("same load", _SAME_LOAD),
-    Rule("same all", _SAME_SET),
-    Rule("same again", _SAME_AGAIN),
+    Rule("same all", _SAME_SET, not_after=_A_SIDE),
+    Rule("same again", _SAME_AGAIN, not_after=_A_SIDE),
     Rule("again", _AGAIN),
 )

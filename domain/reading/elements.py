@@ -8,6 +8,7 @@ from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
+from domain.reading.scope_words import THE_BODY
 from domain.reading.tokens import LINE, WORD
 from domain.reading.words import (
     AND_WORDS,
@@ -71,7 +72,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
     if explained:
         start = explained[-1] + 1
     for at in range(start, end):
-        if at in blank:
+        if at in blank or message.taken[at] == THE_BODY:
             continue
         token = message.tokens[at]
         text = token.text
@@ -108,6 +109,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         elif (
             text in BETWEEN
             or text in LOAD_NOUNS
+            or (text in {"left", "right"} and message.text(at + 1) in TIMES_SIGNS)
             or (text == "on" and message.text(at + 1) in {"my", "the"} and message.text(at + 2) in LOAD_NOUNS)
             or (
                 token.kind == WORD

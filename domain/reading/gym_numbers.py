@@ -148,6 +148,8 @@ _EFFORTS = (
 )
 
 _WHICH_SETS = (
+    # "14st" are stones.
+    *(Other("a set's number", Pattern("# st"), number, number) for number in (1, 21, 31)),
     Other(
         "some reps of a set",
         Pattern(
@@ -176,7 +178,7 @@ _WHICH_SETS = (
             <!(#|first|second|third|next|back|{sort}) (set|sets|round|rounds) # >({goes_on})
             <!(first|{sort}) set # >(#)
             <!(#|{sort}) sets # >(#)
-            # (st|nd|rd|th)
+            # (nd|rd|th)
             """,
             sort=words_of(
                 "drop dropped strip down off super giant cluster working work heavy light easy hard"
@@ -204,12 +206,13 @@ _WHICH_SETS = (
             """
             # (of|out of) [my|the|all] # (sets|exercises|done|down|to go)
             # more? {parts} (to go|left|remaining|down|in|done)
-            (only|just) # (to go|left)
+            (only|just) # to go
             # (more? to go|down)
             """,
             parts=words_of("set sets exercise exercises workout workouts session sessions"),
         ),
     ),
+    Other("a share of", Pattern("(only|just) # left"), unless=words_of("right r")),
 )
 
 OF_THE_GYM = (*_MACHINES, *_PACE, *_EFFORTS, *_WHICH_SETS)

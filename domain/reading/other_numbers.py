@@ -8,10 +8,10 @@ from typing import NamedTuple
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
-MASS = words_of("kg kgs kilo kilos kilogram kilograms kilogramm lb lbs pound pounds")
+MASS = words_of("kg kgs kilo kilos kilogram kilograms kilogramm lb lbs pound pounds stone stones st")
 LEADS = """[
     was|is|on|at|in|to|set|no|nr|number|position|height|and|the|of|hole|setting|=|:|still|stays|now|about
-    around|says|said|read|reads|showed|shows|like|hit|went|up|peaked|averag~|max|it|this|morning|today
+    around|say|says|said|read|reads|showed|shows|like|hit|went|up|peaked|averag~|max|it|this|morning|today
 ]*"""
 """What may stand between the name of a thing and its number."""
 LIFTED = words_of("kg kgs kilo kilos lb lbs pound pounds rep reps x")
@@ -23,7 +23,7 @@ class Other(NamedTuple):
     it.
 
     One of them is `least` or more, and `most` or less. `always` tells that a phrase about a set changes
-    nothing.
+    nothing. No word of `unless` is said anywhere in the message.
     """
 
     what: str
@@ -31,6 +31,7 @@ class Other(NamedTuple):
     least: int = 0
     most: int = 10**9
     always: bool = False
+    unless: frozenset[str] = frozenset()
 
 
 _TIMES = (
@@ -268,7 +269,9 @@ _BODY_WEIGHT = (
             (lost|gained|lose|gain|put on) {about} # {mass}
             (im|i am) # {mass}
             # {mass} ({body}|of me)
+            # {mass} [# [{mass}]] on the? (scale|scales) !({of_a_set})
             (down|up) {about} # {mass} {since}
+            (down|up|back|under|over) [to|at|about|around]* # (stone|stones) [#] !(x|for|*|@|rep|reps|/|on)
             """,
             when="[this|on|the|scale|scales|morning|today|now|am|yesterday|evening|first thing]*",
             then="[,|.|!|;|'('|-|and|so|that is|thats|its|which is|im|i am]*",

@@ -48,7 +48,16 @@ _ODD_UNIT = Pattern(
     """
     [it] [{says}] n:# (pood|poods)
     [it] {says} n:# (stone|stones|st)
+    <!({change}) (half a|a|one|an old) (stone|stones) >({of_a_load})
     """,
+    change=words_of(
+        "lost lose losing gained gain put another almost nearly about around over than by down up on"
+    ),
+    of_a_load="""
+        (weight|sandbag|kettlebell|bag|dumbbell|plate|disc|each|of)|x|for
+        [#] (on|in) [my|the|each|a]* ({lap}|hand)
+    """,
+    lap="lap|hips|hip|chest|shoulders|back|belt|backpack|rucksack|bag|belly|thighs",
     says="(says|reads|marked|labelled|labeled|written|stamped) [as|at|about|on it|:]*",
 )
 """Units that stand on old weights; a body's own weight in stones is more than any of them."""

@@ -23,13 +23,11 @@ from domain.reading.scope_words import (
     PLAN_AFTER,
     PLAN_BEFORE,
     RESUME,
+    THE_BODY,
     WARM,
     WARM_ENDS,
 )
 from domain.reading.tokens import JOKE
-
-THE_BODY = "the body"
-"""What marks a part of the body where an exercise could be meant."""
 
 _OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_GYM))
 
@@ -63,6 +61,8 @@ def _mark_other_numbers(message: Message, known: set[int]) -> None:
     for other, found in _OTHERS.find(message):
         start, end = found.parts.get("n", (found.start, found.end))
         values = [v for at in range(start, end) if (v := message.value(at)) is not None]
+        if not other.unless.isdisjoint(message.words):
+            continue
         if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
             message.take_numbers(start, end, other.what)
 

@@ -74,11 +74,18 @@ NOW = Pattern("today|tonight|now|new|currently|this (time|week)|but|so|then")
 AGAINST = words_of("vs than from versus was beats beat to with not")
 """Words before what was lifted earlier."""
 
-ON_THE_CHEST = Pattern("""
+THE_BODY = "the body"
+"""What marks a part of the body where an exercise could be meant."""
+ON_THE_CHEST = Pattern(
+    """
     (on|to|off|from|across|touch~) (the|my) chest !(press|supported|fly|flies|machine|row)
     chest (felt|feels|up|was|is)
-""")
-"""The chest as the place where a bar comes to, or how it feels."""
+    (on|across|over|round|around) (my|the) (lap|waist)
+    (on|across|over|round|around) (my|the) (hips|hip|back|shoulders|thighs|legs|knees|belly) !({exercise})
+""",
+    exercise="thrust~|press~|raise~|extension~|abduct~|adduct~|squat~|curl~|machine|flexor|bridge~|:|x|#",
+)
+"""The chest as the place where a bar comes to, or how it feels, and other places where a load lies."""
 
 FIGURE = Pattern(
     """

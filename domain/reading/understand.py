@@ -26,6 +26,7 @@ from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Pain, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
+from domain.reading.scope_words import THE_BODY
 from domain.reading.scores import score_spans
 from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
@@ -261,4 +262,4 @@ def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple
     return [n for n in named if n.start not in inside and message.taken[n.start] not in _NO_RECORD]
 
 
-_NO_RECORD = frozenset({"another's", "a plan", scope.THE_BODY})
+_NO_RECORD = frozenset({"another's", "a plan", THE_BODY})

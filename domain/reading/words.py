@@ -34,7 +34,8 @@ BETWEEN = words_of(
 LOAD_NOUNS = words_of(
     """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights
     backpack hips hip shoulders thighs rucksack ball cable machine band bands chain chains lap waist plate
-    plates db dbs kb kbs sandbag bag bells"""
+    plates db dbs kb kbs sandbag bag bells sled prowler log loop rubber resistance tube pulley bottle
+    bottles jug jugs"""
 )
 """What a load is made of; such a word after it changes nothing."""
 
