@@ -7,7 +7,7 @@ from typing import Any
 from pydantic import Field
 
 from domain.frozen import Frozen
-from domain.parts import Slot
+from domain.parts import Eager, Slot
 from domain.sets import TrainingSet
 
 
@@ -108,6 +108,24 @@ class Quiet(Frozen):
     since: date
 
 
+class EagerKept(Frozen):
+    """Where the client did more than was asked, in workout number `workout`.
+
+    `told`: the client has heard of it.
+    """
+
+    workout: int
+    what: Eager
+    told: bool = False
+
+
+class CoachWrote(Frozen):
+    """That the coach's words were passed on, on that day of the client's, and which exercises they named."""
+
+    on: date
+    exercises: tuple[str, ...] = ()
+
+
 class ClientMemory(Frozen):
     """The small things to remember of a client. The counters number what this client's decisions make."""
 
@@ -132,6 +150,10 @@ class ClientMemory(Frozen):
     """How the plans stood before the message that last changed them, so that this can be undone."""
     told_at: datetime | None = None
     """When the coach's words were passed on that the client has not answered yet."""
+    coach_wrote: tuple[CoachWrote, ...] = ()
+    """The latest words of the coach's that were passed on."""
+    eager: tuple[EagerKept, ...] = ()
+    """Where the client lately did more than was asked, as last reckoned, for the coach's digest."""
     due_on: date | None = None
     """The day of the next workout as last reckoned, for the coach's overview."""
     moved_to: date | None = None
@@ -173,3 +195,5 @@ class CoachMemory(Frozen):
 
     last_question: int = 0
     waiting: Waiting | None = None
+    looked_back_at: datetime | None = None
+    """Up to when the digests have looked; None before the first waking."""

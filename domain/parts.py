@@ -3,7 +3,7 @@
 A message is a tuple of parts. Each part has a `kind`; loads are `Decimal` in the unit beside them.
 """
 
-from datetime import date, time
+from datetime import date, datetime, time
 from decimal import Decimal
 from typing import Annotated, Any, Literal
 
@@ -192,6 +192,21 @@ class Nudge(Frozen):
     on: date
 
 
+class Eager(Frozen):
+    """Where a client did more than was asked, in the workout of the day `on`: by the `rule` that found it.
+
+    It came to light at the moment `at`. `facts` are those of the rule, as plain JSON; `exercise` is None
+    where it is about the whole workout, and `workout` empty where it is none of the programme's.
+    """
+
+    rule: Literal["great jump", "extra sets", "not on the sheet", "too soon", "same again"]
+    exercise: str | None
+    workout: str
+    on: date
+    at: datetime
+    facts: dict[str, Any] = Field(default_factory=dict)
+
+
 class ClientLine(Frozen):
     """One client in a coach's overview."""
 
@@ -205,14 +220,21 @@ class ClientLine(Frozen):
     paused: bool = False
     ill_on: date | None = None
     """When the client told of being ill, where there was no training since."""
+    eager: tuple[Eager, ...] = ()
+    """Where more was done than was asked, in the time that is looked back on."""
 
 
 class Digest(Frozen):
-    """A coach's overview: who needs her, then who trains when."""
+    """A coach's overview: who needs her, then who trains when.
+
+    Where `since` is given it is the look back on the days from then on, and has only those clients with whom
+    something is to be done.
+    """
 
     kind: Literal["digest"] = "digest"
     today: date
     clients: tuple[ClientLine, ...]
+    since: date | None = None
 
 
 Topic = Literal[
@@ -279,6 +301,7 @@ Topic = Literal[
     "stall",
     "review",
     "workout done",
+    "more than asked",
     "from coach",
     "rest more",
     "lighter",

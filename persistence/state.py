@@ -232,6 +232,7 @@ def _client_line(
         held=tuple(held.get(client.number, ())),
         paused=memory.paused,
         ill_on=memory.ill_since(client.last_workout),
+        eager=tuple(each.what for each in memory.eager),
     )
 
 

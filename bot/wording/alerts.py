@@ -6,6 +6,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
+from bot.wording.eagerness import eager_words
 from bot.wording.reader import day_words, listed, set_words
 from bot.wording.safety import place_words
 from domain.actions import Action, Answer, Remedy, Treat, Words
@@ -139,23 +140,38 @@ def pain_words(part: AlertPart) -> str:
 
 
 def digest_words(part: Digest) -> str:
-    """Say who needs the coach first, then who trains when."""
+    """Say who needs the coach first, then who trains when; a look back says what there is to be done."""
+    if part.since is not None:
+        return "\n".join(week_words(part, part.since))
     if not part.clients:
         return "No clients yet. Say «invite NAME to PROGRAMME» to bring one in."
-    needing = [line for line in part.clients if line.open_alerts]
-    lines = []
-    if needing:
-        lines.append(bold("Needs you"))
-        lines.extend(
-            f"{escape(line.name)}: {escape(listed([matter(*each) for each in line.open_alerts]))}"
-            for line in needing
-        )
-    elif len(part.clients) > 1:
+    lines = needing_words(part.clients)
+    if not lines and len(part.clients) > 1:
         lines.append("Nobody needs you right now.")
     if lines:
         lines.append(bold("Training"))
     lines.extend(client_words(line, part.today) for line in sorted(part.clients, key=_when))
     return "\n".join(lines)
+
+
+def needing_words(clients: tuple[ClientLine, ...]) -> list[str]:
+    """Say who needs the coach and why; nothing where nobody does."""
+    lines = [
+        f"{escape(line.name)}: {escape(listed([matter(*each) for each in line.open_alerts]))}"
+        for line in clients
+        if line.open_alerts
+    ]
+    return [bold("Needs you"), *lines] if lines else []
+
+
+def week_words(part: Digest, since: date) -> list[str]:
+    """Say what there is to be done after the days from `since` on: who waits, who did more than asked."""
+    lines = [f"Since {day_words(since)}:", *needing_words(part.clients)]
+    eager = [line for line in part.clients if line.eager]
+    if eager:
+        lines.append(bold("Did more than asked"))
+        lines.extend(f"{escape(line.name)}\n{eager_words(line.eager)}" for line in eager)
+    return lines
 
 
 def _when(line: ClientLine) -> tuple[bool, date, str]:

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from bot.markup import bold, escape
+from bot.wording.eagerness import more_than_asked
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
 from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
@@ -34,7 +35,13 @@ def _workout_done(facts: Facts, _reader: Reader) -> str:
 
 
 def _moved(facts: Facts, _reader: Reader) -> str:
-    return f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}. Nothing is lost."
+    moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
+    if not facts.get("rest_until"):
+        return f"{moved} Nothing is lost."
+    return (
+        f"{moved} You still rest from the last one until {day_words(str(facts['rest_until']))}, and the rest "
+        "days are when strength comes back: that day is the better one."
+    )
 
 
 def _taken_back(facts: Facts, _reader: Reader) -> str:
@@ -202,6 +209,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "stall": _stall,
     "review": _review,
     "workout done": _workout_done,
+    "more than asked": more_than_asked,
     "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
     "rest more": filled("{coach} gives you one rest day more before the next workout."),
     "lighter": filled("{coach} takes the load down on {exercise}: you build back from there."),

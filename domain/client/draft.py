@@ -18,7 +18,7 @@ from domain.incoming import ReplyTo
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import ClientMemory, Waiting
 from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
-from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Weight
+from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Urgent, Weight
 from domain.state import Client, ClientState
 
 SET_SLOTS: frozenset[Slot] = frozenset({"exercise", "date", "confirm", "unit", "load", "reps", "seconds"})
@@ -72,6 +72,11 @@ class Draft:
     def is_empty(self) -> bool:
         """Whether nothing is said to the client yet."""
         return not self._parts
+
+    @property
+    def has_caution(self) -> bool:
+        """Whether the answer so far speaks of pain or a warning sign."""
+        return any(isinstance(part, Safety | Urgent) for part in self._parts)
 
     def change(self, change: Change) -> None:
         """Decide on a change."""

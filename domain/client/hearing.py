@@ -9,6 +9,7 @@ from domain.actions import Answer, Treat, Words
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.draft import Draft
+from domain.client.eager import reckon
 from domain.client.editing import hear_edit
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
@@ -88,6 +89,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
         remind_beside(draft)
     drop_told_since(draft)
+    reckon(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 

@@ -8,17 +8,19 @@ from typing import assert_never
 
 from domain.calendar import local_day
 from domain.client.draft import Draft
+from domain.client.eager import TELL_AGAIN_AFTER
 from domain.client.exposures import last_day_of
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import leave_alone
+from domain.client.understanding import understand
 from domain.client.workouts import round_of, shut
 from domain.exercises import lookup
 from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told
 from domain.journal import Alert, ExerciseHold
-from domain.memory import Easing, Swap
+from domain.memory import CoachWrote, Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
 from domain.parts import ClientLine, Digest, Notice, Topic
 from domain.state import ClientState
@@ -32,6 +34,9 @@ BACK_FROM_PAIN = Decimal("0.7")
 own rule, no published figure; whoever treats the client may well say less."""
 
 ALL = frozenset({"all", "everything", "them", "all of it", "all of them"})
+
+WORDS_KEPT = 12
+"""Of how many of the coach's messages it is remembered what they were about. The house's own choice."""
 
 LAST_SHOWN = 6
 """How many of the last sets a card shows."""
@@ -48,6 +53,7 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             draft.notice("from coach", coach=draft.client.coach.name, text=text)
             settle_questions(draft, order)
             draft.remember(told_at=draft.at)
+            note_words(draft, text)
             report(draft, "passed to client", text=text)
         case Assigned(programme=number):
             if not assign(draft, number):
@@ -60,6 +66,13 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             put_back(draft, exercise)
         case _:
             assert_never(order)
+
+
+def note_words(draft: Draft, text: str) -> None:
+    """Remember that the coach wrote, and of which exercises: what is done about them is between the two."""
+    wrote = CoachWrote(on=draft.today, exercises=understand(draft, text).names)
+    recent = (each for each in draft.memory.coach_wrote if draft.today - each.on <= TELL_AGAIN_AFTER)
+    draft.remember(coach_wrote=(*recent, wrote)[-WORDS_KEPT:])
 
 
 def settle_questions(draft: Draft, order: Told) -> None:

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
+from domain.client.beyond_sheet import rest_until
 from domain.client.draft import Draft
 from domain.client.lines import is_left_out, is_of, left_out, lines_of
 from domain.client.recording import close_if_complete
@@ -76,8 +77,14 @@ def put_off(draft: Draft, to: date | None) -> None:
         draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
     else:
         day = to or tomorrow
+        early = rest_until(draft.state, coming.workout, day)
         draft.remember(moved_to=day, moved_workout=coming.workout)
-        draft.notice("moved", workout=coming.workout, on=day.isoformat())
+        draft.notice(
+            "moved",
+            workout=coming.workout,
+            on=day.isoformat(),
+            rest_until=early.isoformat() if early else None,
+        )
 
 
 def has_fixed_days(draft: Draft) -> bool:

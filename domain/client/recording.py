@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import chain, repeat
 
 from domain.client.draft import Draft
+from domain.client.eager import watch_eagerness
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
@@ -175,13 +176,14 @@ def workout_by_number(draft: Draft, number: int) -> WorkoutRecord:
 
 
 def answer_all(draft: Draft, touched: Touched, *, corrected: bool = False) -> None:
-    """Answer with verdicts and targets, then say which workout is complete, then tell of stalls."""
+    """Answer with verdicts and targets, then say what was more than asked, what is complete, what stalls."""
     if draft.memory.barred:
         sets = [facts_of(done) for recorded in touched.values() for done in recorded]
         draft.notice("written down", sets=sets)
     else:
         for (number, exercise), recorded in touched.items():
             answer(draft, workout_by_number(draft, number), exercise, tuple(recorded), corrected=corrected)
+        watch_eagerness(draft)
     for number in dict.fromkeys(number for number, _ in touched):
         close_if_complete(draft, workout_by_number(draft, number))
     for number, exercise in touched:

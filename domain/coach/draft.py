@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer
 from domain.calendar import local_day
+from domain.coach.waking import next_wake
 from domain.incoming import FromCoach
 from domain.memory import CoachMemory, Waiting
 from domain.outcome import Change, Order, Outcome
@@ -100,4 +101,5 @@ class Draft:
             says=says,
             orders=tuple(self._orders),
             memory=None if self.memory == self._before else self.memory,
+            wake_at=next_wake(self.state, self.at),
         )

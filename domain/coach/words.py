@@ -74,7 +74,7 @@ def obey(draft: Draft, text: str) -> None:
 
 def overview(draft: Draft) -> None:
     """Say who needs the coach, then who trains when."""
-    lines = tuple(line for _, line in draft.state.clients)
+    lines = tuple(line.model_copy(update={"eager": ()}) for _, line in draft.state.clients)
     draft.say(Digest(today=draft.today, clients=lines))
 
 

@@ -65,7 +65,8 @@ BEATS: list[tuple[str, str, Callable[[Part], bool]]] = [
     ("the coach hears of two missed ones", "Marit", kind("alert", reason="missed", client="Mateus")),
     ("a question reaches the coach", "Marit", kind("alert", reason="question", client="Yuki")),
     ("the answer reaches the client", "Yuki", kind("notice", topic="from coach")),
-    ("the coach's overview", "Marit", kind("digest")),
+    ("the coach's overview", "Marit", kind("digest", since=None)),
+    ("the coach's look back on a week", "Marit", kind("digest", since="2026-03-09")),
 ]
 
 

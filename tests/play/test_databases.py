@@ -16,7 +16,7 @@ from persistence.store import Store
 from tests.play.golden import SCRIPTS
 
 
-@pytest.mark.parametrize("name", ["first_week", "sore_knee"])
+@pytest.mark.parametrize("name", ["first_week", "sore_knee", "over_eager"])
 def test_a_conversation_is_the_same_on_postgresql_and_sqlite(name: str, postgres_url: str) -> None:
     with passing() as on_sqlite, opened(postgres_url) as on_postgresql:
         assert lines(SCRIPTS / f"{name}.jsonl", on_postgresql) == lines(SCRIPTS / f"{name}.jsonl", on_sqlite)

@@ -38,6 +38,16 @@ FACTS: dict[str, Any] = {
     "last": [A_SET],
     "local": "18:40",
     "mass": "72",
+    "matters": [
+        {
+            "rule": "great jump",
+            "exercise": "Row",
+            "workout": "Pull",
+            "on": "2026-03-02",
+            "at": "2026-03-02T17:00:00Z",
+            "facts": {"percent": 18.8},
+        }
+    ],
     "name": "Noor",
     "names": ["Noor", "Piet"],
     "next": "Legs",
