@@ -83,7 +83,7 @@ _TIMES = (
     Other(
         "a while",
         Pattern(
-            "# [more|other|whole|full|long]* {time} !(#)",
+            "# [more|other|whole|full|long]* {time} !(#|before yesterday)",
             time=words_of(
                 """hr hrs hour hours h day days week weeks wk wks month months mth mths year years yr yrs
                 fortnight fortnights night nights"""
@@ -191,7 +191,10 @@ _PEOPLE_AND_THINGS = (
             """
             # [-] (a [-] side|aside) {game}
             ({plays}) [some|a game of|at|in|a|of|the]* # [-] (a [-] side|aside)
+            {ended} ....6 n:# [-] (a [-] side|aside)
+            n:# [-] (a [-] side|aside) ....6 {ended}
             """,
+            ended=words_of("lost won drew beaten scored thrashed hammered goal goals keeper pitch"),
             game=words_of(
                 """football footy soccer hockey rugby netball game match tournament league last yesterday
                 tonight this today earlier on after before with"""

@@ -68,6 +68,7 @@ _BACK_TO_ME = Pattern(
 """,
     towards=_TOWARDS,
 )
+_TURNS = words_of("but :")
 _WITH = words_of("with by to from and told tell beat as")
 """Words between the client and somebody else in one sentence: "I trained with my brother, got …"."""
 
@@ -76,8 +77,9 @@ def mark_other_people(message: Message) -> None:
     """Mark the numbers that are another's."""
     for found in _SOMEBODY.find(message):
         verb, _ = found.parts["verb"]
-        # "two guys were chatting but bench 80x8" tells of the client.
-        turned = "but" in message.texts(found.start, verb)
+        # "two guys were chatting but bench 80x8" and "with my sister: bench 80x8" tell of the client.
+        between = message.texts(found.start, verb)
+        turned = not _TURNS.isdisjoint(between) or between.count(")") > between.count("(")
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)

@@ -83,7 +83,12 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     if not _OF_THE_TRAINING.isdisjoint({before, after}) or before in {"for", "from"}:
         return True
     heads = message.text(end - 1) == ":" and day.start - start <= 2
-    return heads or looks_back(message, day) or _is_of_its_clause(message, day, start, end, has_set)
+    return (
+        heads
+        or looks_back(message, day)
+        or _is_of_its_clause(message, day, start, end, has_set)
+        or _opens_the_tale(message, day, has_set)
+    )
 
 
 _LEFT_OVER = words_of(
@@ -127,6 +132,39 @@ def _is_of_its_clause(
     if others <= _FEELINGS and (start == 0 or message.text(start - 1) in {"\n", ","}):
         return True
     return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES) and _CHORES.isdisjoint(others)
+
+
+_PLACES = words_of(
+    """alone bar bars barbell basement bench busy cage club closed crowded dumbbells empty equipment garage gym
+    hall heaving hotel machine machines packed place plates platform quiet rack racks rammed room session shed
+    squat studio there traveling travelling"""
+)
+"""Where and with what one trains."""
+_LIFE = words_of(
+    """asleep ate bed birthday called died doctor dentist drank drinking drove exam flew funeral interview kids
+    married meeting met party phone physio rained raining sleep slept snow snowed wedding woke work worked"""
+)
+_GOES_ON = Pattern(":|so [i|we]* [only|just|did|managed|got|had]* _|only|just")
+
+
+def _opens_the_tale(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
+    """Return whether a sentence begins with the day, tells where one trained, and goes on to a set.
+
+    "Tuesday at the place by the depot, all in pounds there: bench 155x6".
+    """
+    start, end = message.sentence_span(day.start)
+    if any(message.text(at) not in _BEFORE_THE_DAY for at in range(start, day.start)):
+        return False
+    sets_at = next((at for at in range(day.end, end) if has_set(at, at + 1)), None)
+    if sets_at is None:
+        return False
+    words = set(message.texts(day.end, sets_at))
+    if words & (_LIFE | _ELSE - {"off"} | _SORE | _OTHER_DOINGS) or SOMEBODY_ELSE.is_in(message, day.end, sets_at):
+        return False
+    return bool(words & _PLACES) or _GOES_ON.is_in(message, day.end, sets_at)
+
+
+_BEFORE_THE_DAY = words_of("on so ok and hi hey hello , - back i")
 
 
 def _tells_of_nothing_else(message: Message, start: int, end: int) -> bool:
