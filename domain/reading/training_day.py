@@ -136,14 +136,16 @@ def _is_of_its_clause(
 
 _PLACES = words_of(
     """alone bar bars barbell basement bench busy cage club closed crowded dumbbells empty equipment garage
-    gym hall heaving hotel machine machines packed place plates platform quiet rack racks rammed room session shed
-    squat studio there traveling travelling"""
+    gym hall heaving hotel machine machines packed place plates platform quiet rack racks rammed room
+    session shed squat studio there traveling travelling"""
 )
 """Where and with what one trains."""
 _LIFE = words_of(
     """asleep ate bed birthday called died doctor dentist drank drinking drove exam flew funeral interview
-    kids married meeting met party phone physio rained raining sleep slept snow snowed wedding woke work worked"""
+    kids married meeting met party phone physio rained raining sleep slept snow snowed wedding
+    woke work worked"""
 )
+_NO_TRAINING = (_LIFE | _ELSE | _SORE | _OTHER_DOINGS) - {"off"}
 _GOES_ON = Pattern(":|so [i|we]* [only|just|did|managed|got|had]* _|only|just")
 
 
@@ -159,9 +161,7 @@ def _opens_the_tale(message: Message, day: Day, has_set: Callable[[int, int], bo
     if sets_at is None:
         return False
     words = set(message.texts(day.end, sets_at))
-    if words & (_LIFE | _ELSE - {"off"} | _SORE | _OTHER_DOINGS) or SOMEBODY_ELSE.is_in(
-        message, day.end, sets_at
-    ):
+    if words & _NO_TRAINING or SOMEBODY_ELSE.is_in(message, day.end, sets_at):
         return False
     return bool(words & _PLACES) or _GOES_ON.is_in(message, day.end, sets_at)
 
