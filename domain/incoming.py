@@ -130,6 +130,14 @@ class CardWanted(Frozen):
     coach: int
 
 
+class WhyWanted(Frozen):
+    """The coach wants the reasons of this client's verdict and target; `text` are the coach's own words."""
+
+    kind: Literal["why wanted"] = "why wanted"
+    coach: int
+    text: str
+
+
 class HoldEnded(Frozen):
     """The coach puts an exercise back into this client's plan; `exercise` is the coach's word for it."""
 
@@ -147,7 +155,7 @@ class SendingFailed(Frozen):
 
 
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
-FromCoach = Decided | Told | Assigned | CardWanted | HoldEnded
+FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | HoldEnded
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 
 

@@ -8,12 +8,18 @@ from pydantic import TypeAdapter
 from bot.markup import bold, escape, italic
 from bot.wording.eagerness import eager_words
 from bot.wording.reader import day_words, listed, set_words
+from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
+from bot.wording.why import EXPLANATION, aimed_words, explanation_words
 from domain.actions import Action, Answer, Remedy, Treat, Words
+from domain.explanation import Aimed
 from domain.parts import AlertPart, ClientLine, Digest
 from domain.sets import TrainingSet
+from domain.verdict import Verdict
 
 _SET = TypeAdapter(TrainingSet)
+_VERDICT = TypeAdapter(Verdict)
+_AIMED = TypeAdapter(Aimed)
 
 REMEDIES: dict[Remedy, str] = {
     "lighten": "Load down, build back",
@@ -45,7 +51,9 @@ def alert_words(part: AlertPart) -> str:
     of = bold(part.exercise) if part.exercise else ""
     match part.reason:
         case "stall":
-            shown = evidence_lines(evidence.get("exposures", []))
+            shown = evidence_lines(evidence.get("exposures", []), evidence.get("verdicts", []))
+            if evidence.get("aimed"):
+                shown += f"\n{aimed_words(_AIMED.validate_python(evidence['aimed']))}"
             times = evidence.get("without_beat")
             return f"{client} has stalled on {of}: {times} in a row without a beat.\n{shown}"
         case "review":
@@ -66,7 +74,7 @@ def alert_words(part: AlertPart) -> str:
         case "question":
             about = f" about {of}" if of else ""
             return (
-                f"{client} asks{about}: {quoted(evidence)}{last_sets(evidence)}\n"
+                f"{client} asks{about}: {quoted(evidence)}{last_sets(evidence)}{told_words(evidence)}\n"
                 f"Answer with: tell {escape(part.client)}: …"
             )
         case "unreachable":
@@ -81,12 +89,21 @@ def quoted(evidence: dict[str, Any]) -> str:
     return f"«{italic(said if len(said) <= 600 else said[:600] + ' …')}»"
 
 
-def evidence_lines(exposures: list[dict[str, Any]]) -> str:
-    """Return one line for each exposure: its day and its sets."""
-    return "\n".join(
-        f"{day_words(each['on'])}: " + "; ".join(set_words(_SET.validate_python(one)) for one in each["sets"])
-        for each in exposures
-    )
+def evidence_lines(exposures: list[dict[str, Any]], verdicts: list[Any]) -> str:
+    """Return one line for each exposure: its day, its sets, and the reason of its verdict, where it has one.
+
+    `verdicts` are those on the last exposures.
+    """
+    unjudged = len(exposures) - len(verdicts)
+    lines = []
+    for place, each in enumerate(exposures):
+        sets = "; ".join(set_words(_SET.validate_python(one)) for one in each["sets"])
+        because = ""
+        if place >= unjudged:
+            judged = _VERDICT.validate_python(verdicts[place - unjudged])
+            because = f" ({verdict_because(judged.result, judged.set, judged.before, judged.reason)})"
+        lines.append(f"{day_words(each['on'])}: {sets}{because}")
+    return "\n".join(lines)
 
 
 def last_sets(evidence: dict[str, Any]) -> str:
@@ -95,6 +112,13 @@ def last_sets(evidence: dict[str, Any]) -> str:
     if not sets:
         return ""
     return "\nLast sets: " + "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+
+
+def told_words(evidence: dict[str, Any]) -> str:
+    """Return what the client was told of the exercise asked about, with the reasons."""
+    if not evidence.get("explanation"):
+        return ""
+    return f"\n{explanation_words(EXPLANATION.validate_python(evidence['explanation']), is_coach=True)}"
 
 
 def review_words(part: AlertPart) -> str:

@@ -7,13 +7,14 @@ from bot.wording.eagerness import more_than_asked
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
 from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
+from bot.wording.why import why_words
 from domain.parts import Topic
 
 HELP = (
     "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
     "«yesterday: squat 100x5».\n"
     "Put something right: «make that 9», «undo», or edit your message.\n"
-    "Also: «what's next?», «how do I warm up?», «history of rows», «skip dips today», «can't today», "
+    "Also: «what's next?», «why?», «how do I warm up?», «history of rows», «skip dips today», «can't today», "
     "«move it to Thursday», «away till the 14th», «I'm back», «remind me at 7», «I use pounds», "
     "«I'm in Lisbon».\n"
     "If something hurts, say so. A question for your coach: just ask it.\n"
@@ -196,6 +197,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "no history": _no_history,
     "history": _history,
+    "why": why_words,
     "no such hour": "There is no such hour. Say it as «remind me at 7» or «remind me at 18:30».",
     "hour kept": filled("Reminders come at {at} from now on."),
     "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),

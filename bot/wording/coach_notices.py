@@ -9,6 +9,7 @@ from domain.parts import Topic
 COACH_HELP = (
     "What you can say:\n"
     "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
+    "«why is NAME's EXERCISE below?» for the reasons of a verdict and a target,\n"
     "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
     "«put EXERCISE back for NAME» after pain.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
@@ -104,6 +105,11 @@ def _not_understood(facts: Facts) -> str:
 
 
 COACH_WORDS: dict[Topic, Words] = {
+    "reasons of client": lambda facts, _: (
+        f"Why, for {bold(str(facts['client']))}:"
+        if facts.get("known")
+        else f"I have told {bold(str(facts['client']))} nothing of that yet, so there is nothing to explain."
+    ),
     "passed to client": filled("Passed on to {client}."),
     "client answers": lambda facts, _: (
         f"{bold(str(facts['client']))} answers: «{italic(str(facts['text']))}»\n"

@@ -85,10 +85,10 @@ def by_estimate(result: Result, now: TrainingSet, before: TrainingSet, reason: c
     body = ", the body's share in it" if now.load_kind not in ("total", "each") else ""
     if result == "level":
         one_rep = in_unit(reason.one_rep_kg, unit)
-        rest = f"a difference smaller than a rep is worth ({number(one_rep)}{NO_BREAK}{unit}), so level"
+        rest = f"; the difference is less than the {number(one_rep)}{NO_BREAK}{unit} of a rep, so level"
     else:
-        rest = SO[result]
-    return f"by the usual estimate{body}{counted}, {worth}; {rest}"
+        rest = f", {SO[result]}"
+    return f"by the usual estimate{body}{counted}, {worth}{rest}"
 
 
 def in_unit(kg: float, unit: Unit) -> Decimal:
@@ -158,20 +158,27 @@ def target_because(aimed: Aimed) -> str:
     """Say why the target is what it is, or why there is none, in one clause."""
     target = aimed.target
     if isinstance(target, NoTarget):
-        return none_because(target.reason, aimed)
+        return none_because(target.reason)
     return aim_because(target, aimed)
 
 
-def none_because(reason: aims.NoTargetReason, aimed: Aimed) -> str:
+def held_because(where: str, side: str | None, *, is_coach: bool = False) -> str:
+    """Say why an exercise is on hold, and whose matter that is."""
+    whose = "the" if is_coach else "your"
+    why = "it hurt" if where == "other" else f"of {whose} {place_words(where, side)}"
+    if is_coach:
+        return f"on hold because {why}, until you put it back"
+    return (
+        f"on hold because {why}: leave it until your coach puts it back. Whether it can be loaded again is "
+        "for your coach and a qualified professional (a doctor or a physiotherapist)"
+    )
+
+
+def none_because(reason: aims.NoTargetReason) -> str:
     """Say why nothing is aimed for."""
     match reason:
         case aims.Held():
-            where, side = aimed.hurts or ("other", None)
-            why = "it hurt" if where == "other" else f"of your {place_words(where, side)}"
-            return (
-                f"on hold because {why}: whether it can be loaded again is for your coach and a qualified "
-                "professional (a doctor or a physiotherapist)"
-            )
+            return held_because("other", None)
         case aims.FirstTime():
             return (
                 "it is the first time, so there is no load to reckon from: start light and work up to one "
@@ -186,64 +193,59 @@ def none_because(reason: aims.NoTargetReason, aimed: Aimed) -> str:
 def aim_because(target: Target, aimed: Aimed) -> str:
     """Say by which rule a target follows from the last set."""
     reason, span = target.reason, range_span(aimed.range)
-    low, high = aimed.range.low, aimed.range.high
     holds = target.seconds is not None
     measure = "seconds" if holds else "reps"
     match reason:
         case aims.OneMore(done=done):
             more = "a tenth longer" if holds else "one rep more"
-            inside = f"{amount(done, holds=holds)} is inside {span}" if low <= done <= high else "last time"
-            if inside == "last time":
-                return f"last time it was {amount(done, holds=holds)}: {more} at the same load"
-            return f"{inside}, so the same load and {more}"
+            where = f" inside {span}" if aimed.range.low <= done <= aimed.range.high else ""
+            return f"with {amount(done, holds=holds)}{where}, so the same load and {more}"
         case aims.AddLoad(done=done, ready=ready, percent=percent, by_sheet=by_sheet):
-            step = step_words(target, aimed.last, percent)
-            reached = (
-                f"{amount(done, holds=holds)} reached the top of {span}"
-                if ready == high
-                else f"{amount(done, holds=holds)} reached {ready}, where the sheet adds load"
+            place = (
+                f"the top of {span}" if ready == aimed.range.high else f"{ready}, where the sheet adds load"
             )
+            at = "over" if done > ready else "at"
             how = "what the sheet adds" if by_sheet else "the smallest step up that fits"
-            return f"{reached}, so {how}{step}" + expected_words(target)
-        case aims.MuchTooLight(done=done, percent=percent, capped=capped):
             step = step_words(target, aimed.last, percent)
+            return f"with {amount(done, holds=holds)} {at} {place}, so {how}{step}{expected_words(target)}"
+        case aims.MuchTooLight(done=done, percent=percent, capped=capped):
             how = "as great a step as is taken at once" if capped else "the load for the middle of it"
-            return f"{amount(done, holds=holds)} is far above {span}, so {how}{step}" + expected_words(target)
-        case aims.MoreFirst(next_load=following, percent=percent, until=until):
+            step = step_words(target, aimed.last, percent)
             return (
-                f"the next load, {mass_words(following, target.unit)}, is {number(percent)}% more: only from "
-                f"{amount(until, holds=holds)} on at this one is {span} to be expected there"
+                f"with {amount(done, holds=holds)} far above {span}, so {how}{step}{expected_words(target)}"
             )
+        case aims.MoreFirst(next_load=following, percent=percent, until=until):
+            step = f"{mass_words(following, target.unit)}, is {number(round(percent, 1))}% more"
+            enough = amount(until, holds=holds)
+            return f"the next load, {step}: only from {enough} on at this one is {span} to be expected there"
         case aims.NothingHeavier():
             if target.load_kind == "body":
                 return f"the sheet adds no load here, so more {measure}"
             return f"there is nothing heavier to load, so more {measure}"
         case aims.OtherSets(least=least, ready=ready):
-            return (
-                f"the best set has reached {ready}, the weakest {least}: all come up to {ready} before load"
-            )
+            return f"the best set is at {ready}, the weakest at {least}: all to {ready} before load is added"
         case aims.BackIntoRange(done=done):
-            return f"{amount(done, holds=holds)} is under {span}: the same load once more, back up to it"
+            return f"with {amount(done, holds=holds)} under {span}, so the same load once more, back up to it"
         case aims.LowerLoad(running=running):
             times = "the first time" if running == 1 else f"{times_words(running)} running"
-            return f"under {span} {times}, so a load for the middle of it" + expected_words(target)
+            return f"under {span} {times}, so a load for the middle of it{expected_words(target)}"
         case aims.DownTheLadder(done=done, below=below):
-            return f"{reps_words(done)} of {below} to go on with full ones, so lowering-only reps first"
+            return f"{done} full reps of the {below} that the sheet asks for, so lowering-only reps first"
         case aims.UpTheLadder(done=done, up_to=up_to):
-            return f"{done} lowering-only reps, and the sheet asks for {up_to}: full reps again"
+            return (
+                f"{done} lowering-only reps done of the {up_to} that the sheet asks for, so full reps again"
+            )
         case aims.Relative(exercise=exercise, other_load=other_load):
             last = mass_words(other_load, target.unit)
             return f"the sheet reckons the load from {escape(exercise)}, last {last}"
         case aims.Eased(factor=factor, days_away=days_away, after_illness=ill):
-            share = f"{number(100 * factor)}% of the last load at most, to be built back from there"
             away = f"after {days_away} days away" if days_away is not None else "taken down on purpose"
-            return f"{'after an illness' if ill else away}: {share}"
+            share = f"at most {number(100 * factor)}% of the last load, to be built back from there"
+            return f"{'after an illness' if ill else away}, so {share}"
         case aims.BuildBack(done=done, wanted=wanted, percent=percent):
             step = step_words(target, aimed.last, percent)
-            return (
-                f"{amount(done, holds=holds)} done, so a step up{step}: building back to "
-                f"{mass_words(wanted, target.unit)}, the load from before the break"
-            )
+            old = f"{mass_words(wanted, target.unit)}, the load from before the break"
+            return f"with {amount(done, holds=holds)} a step up{step}: building back to {old}"
         case aims.FirstWithBody():
             return f"the first time with body weight, so the bottom of {span}"
         case _:
@@ -276,9 +278,10 @@ def step_words(target: Target, last: TrainingSet | None, percent: float | None) 
 
 def expected_words(target: Target) -> str:
     """Say how many are to be expected at a new load, where that is known."""
-    if target.expected is None:
+    expected = target.expected
+    if expected is None or expected == target.as_set().amount:
         return ""
-    return f"; about {amount(target.expected, holds=target.seconds is not None)} are to be expected there"
+    return f"; about {amount(expected, holds=target.seconds is not None)} to be expected there"
 
 
 def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: bool) -> str:

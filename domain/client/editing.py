@@ -8,6 +8,7 @@ from domain.client.questions import take_pressed
 from domain.client.recording import take_back
 from domain.client.understanding import came_of, understand, understand_of
 from domain.client.unfinished import answer_anew, forget_unfinished
+from domain.client.why import answer_why, why_of
 from domain.incoming import Edited
 from domain.journal import Entry
 from domain.values import facts_of
@@ -29,6 +30,9 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     take_back(draft, [entry for entry in replaced if entry not in {*old, *put_right_since}])
     forget_unfinished(draft, message)
     draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
+    asked = why_of(draft, edited.text)
+    if asked is not None and not asked.said_before and not replaced and answer_why(draft, asked):
+        return
     before = understand(draft, edited.before or "")
     again = tuple(entry for entry in draft.state.entries if entry.number not in kept)
     reading = understand_of(draft, edited.text, (*again, *old, *put_right_since) or answered(draft))

@@ -21,6 +21,7 @@ from domain.client.stalls import IT_HURTS
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.warming import take_warm_up
+from domain.client.why import answer_why, why_of
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -37,6 +38,7 @@ from domain.incoming import (
     Text,
     Told,
     Unsupported,
+    WhyWanted,
 )
 from domain.journal import Entry
 from domain.outcome import Outcome
@@ -80,7 +82,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case Reachable(reachable=reachable):
             orders.reachable(draft, reachable=reachable)
-        case Decided() | Told() | Assigned() | CardWanted() | HoldEnded() as order:
+        case Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() as order:
             orders.carry_out(draft, order)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
@@ -101,6 +103,8 @@ def hear_words(draft: Draft, text: str) -> None:
     if draft.reply is None:
         reading = put_right_again(draft, text, reading)
     hurts = reading.urgent or bool(reading.pain)
+    if not hurts and take_why(draft, text):
+        return
     if not hurts and take_reply(draft, text, reading.names):
         return
     if draft.reply is not None and hear_of_earlier(draft, draft.reply, reading, text):
@@ -117,6 +121,22 @@ def hear_words(draft: Draft, text: str) -> None:
         answer_nothing(draft, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+
+
+def take_why(draft: Draft, text: str) -> bool:
+    """Answer a question after reasons, and first what is recorded before it; return whether it was one.
+
+    It goes before all else: "why 82.5 and not 85?" is no correction, and answers no question.
+    """
+    asked = why_of(draft, text)
+    if asked is None:
+        return False
+    if asked.said_before:
+        before = text[: asked.start]
+        if not understand(draft, before).sets:
+            return False
+        hear_words(draft, before)
+    return answer_why(draft, asked) or asked.said_before
 
 
 def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -> bool:

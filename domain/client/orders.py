@@ -16,9 +16,10 @@ from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import leave_alone
 from domain.client.understanding import understand
+from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
 from domain.exercises import lookup
-from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told
+from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told, WhyWanted
 from domain.journal import Alert, ExerciseHold
 from domain.memory import CoachWrote, Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
@@ -62,6 +63,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
                 report(draft, "programme given", programme=draft.client.programme.programme.name)
         case CardWanted():
             show_card(draft)
+        case WhyWanted(text=text):
+            explain_to_coach(draft, text)
         case HoldEnded(exercise=exercise):
             put_back(draft, exercise)
         case _:

@@ -9,22 +9,19 @@ from domain.client.eager import watch_eagerness
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import back_to, body_mass_kg, easing_of, is_lighter, plates_for, target_for
+from domain.client.plan import back_to, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
+from domain.client.verdicts import verdict_on, was_eased
 from domain.client.workouts import best_fit, close, day_told_of, workout_for
-from domain.comparison import extra_kg
-from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
 from domain.memory import PutRight
 from domain.outcome import Recorded, TakenBack, WorkoutKept
 from domain.parts import TargetPart, VerdictPart
 from domain.sets import TrainingSet
-from domain.target import NoTarget, Target
-from domain.target_reasons import Eased
+from domain.target import Target
 from domain.values import facts_of
-from domain.verdict import judge
 
 UNDOES = 12
 """How many sets that were put right can be had back as they were. The house's own choice."""
@@ -202,15 +199,7 @@ def answer(
     """Say the verdict on `exercise` in that workout, and what to aim for next."""
     past = history(draft.state, workout.name, exercise, until=workout)
     now, earlier = past[-1], past[:-1]
-    about = describe(exercise)
-    verdict = judge(
-        now,
-        earlier[-1] if earlier else None,
-        earlier,
-        body_mass_kg=body_mass_kg(draft.state),
-        body_share=about.body_share,
-        joints=about.joints,
-    )
+    verdict = verdict_on(draft.state, past)
     on = recorded[-1].on
     line = line_named(draft.state, workout.name, exercise)
     aimed = target_for(draft.state, line, earlier, workout.on) if line is not None and earlier else None
@@ -228,7 +217,7 @@ def answer(
             held=hold_on(draft.state, exercise) is not None,
             reason=verdict.reason,
             in_order=verdict.in_order,
-            eased=is_eased(draft, exercise, earlier, aimed) and was_lighter(verdict.set, verdict.before),
+            eased=was_eased(draft.state, past, verdict, aimed),
             on_target=isinstance(aimed, Target) and is_at_least(verdict.set, aimed.as_set()),
             caution=None
             if corrected or len(now.sets) > len(recorded)
@@ -241,23 +230,6 @@ def answer(
         aim_for(draft, line, history(draft.state, workout.name, exercise))
     elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
-
-
-def is_eased(
-    draft: Draft, exercise: str, earlier: tuple[Exposure, ...], aimed: Target | NoTarget | None
-) -> bool:
-    """Return whether it was to be lighter than the last of `earlier`: for a deload, or after a break."""
-    if easing_of(draft.state, exercise, earlier) is not None:
-        return True
-    return isinstance(aimed, Target) and isinstance(aimed.reason, Eased)
-
-
-def was_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
-    """Return whether less was put on than `before`, or at the same load fewer reps or seconds were done."""
-    if before is None:
-        return False
-    less = extra_kg(done) - extra_kg(before)
-    return less < 0 or (less == 0 and done.load_kind == "body" and done.amount < before.amount)
 
 
 def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:

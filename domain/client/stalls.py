@@ -1,12 +1,14 @@
 """Stalls of an exercise and reviews of a programme: found here, told to the client, brought to the coach."""
 
 from collections.abc import Sequence
+from typing import Any
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, last_day_of
 from domain.client.lines import Line
 from domain.client.plan import body_mass_kg
 from domain.client.remedies import next_programme
+from domain.client.verdicts import aimed_next, verdict_on
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
@@ -37,7 +39,14 @@ def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None
     if trouble is None or trouble.asked_at < draft.at:
         about = {"exercise": line.exercise}
         draft.ask("trouble", about, about, (NO_TROUBLE, IT_HURTS))
-    draft.alert("stall", line.exercise, facts_of(stall))
+    draft.alert("stall", line.exercise, {**facts_of(stall), **reasons_in(draft, line, past, stall)})
+
+
+def reasons_in(draft: Draft, line: Line, past: tuple[Exposure, ...], stall: Stall) -> dict[str, Any]:
+    """Return, as evidence, the verdict on each exposure of a stall but the first, and what comes next."""
+    first = len(past) - len(stall.exposures)
+    verdicts = [verdict_on(draft.state, past[: at + 1]) for at in range(first + 1, len(past))]
+    return {"verdicts": facts_of(verdicts), "aimed": facts_of(aimed_next(draft.state, line, past))}
 
 
 def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from domain.client.draft import Draft
+from domain.client.explaining import explain, spot_named
 from domain.client.exposures import history, set_to_beat
 from domain.client.half_understood import unfinished_of
 from domain.client.not_understood import given_up
@@ -123,11 +124,11 @@ def take_sets_back(draft: Draft, entries: Sequence[Entry], of: int | None = None
 def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
     """Bring a question to the coach, with the last sets beside it."""
     last = draft.state.entries[-3:]
-    draft.alert(
-        "question",
-        named[0] if named else None,
-        {"said": text, "message": draft.message, "last": [facts_of(entry.set) for entry in last]},
-    )
+    evidence = {"said": text, "message": draft.message, "last": [facts_of(entry.set) for entry in last]}
+    told = explain(draft, spot_named(draft, named[0])) if named else None
+    if told is not None:
+        evidence["explanation"] = facts_of(told)
+    draft.alert("question", named[0] if named else None, evidence)
     draft.notice("passed on", coach=draft.client.coach.name)
 
 

@@ -21,6 +21,7 @@ from domain.incoming import (
     Text,
     Told,
     Unsupported,
+    WhyWanted,
 )
 from domain.outcome import Outcome
 from domain.parts import AlertPart
@@ -46,7 +47,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case SendingFailed(person=person):
             say_unreachable(draft, person)
-        case Reachable() | Decided() | Told() | Assigned() | CardWanted() | HoldEnded():
+        case Reachable() | Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded():
             pass
         case _:
             assert_never(heard.incoming)

@@ -5,7 +5,7 @@ from datetime import timedelta
 
 from domain.coach.draft import Draft, plain, the_one_named
 from domain.courtesies import is_courtesy
-from domain.incoming import Assigned, CardWanted, HoldEnded, Told
+from domain.incoming import Assigned, CardWanted, HoldEnded, Told, WhyWanted
 from domain.outcome import Invited
 from domain.parts import Digest
 from domain.state import Invitation, StoredProgramme
@@ -34,6 +34,7 @@ _PUT_BACK = re.compile(
     r"(?:put|bring) (?:the )?(?P<exercise>.{1,60}?) back (?:in(?:to the plan)? )?for (?P<name>.{1,60})",
     re.IGNORECASE,
 )
+_WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{1,160})", re.IGNORECASE)
 _PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
 _HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
 
@@ -62,6 +63,8 @@ def obey(draft: Draft, text: str) -> None:
         put_back(draft, found["name"], found["exercise"])
     elif found := _ASSIGN.fullmatch(said):
         assign(draft, found["name"], found["programme"])
+    elif (found := _WHY.fullmatch(said)) and why(draft, found["what"]):
+        pass
     elif found := _CARD.fullmatch(bare):
         card(draft, found["name"])
     elif draft.client_named(said):
@@ -94,6 +97,19 @@ def card(draft: Draft, name: str) -> None:
         unknown_client(draft, name)
     else:
         draft.order(found[0], CardWanted(coach=draft.state.coach.number))
+
+
+def why(draft: Draft, what: str) -> bool:
+    """Ask for the reasons of a client's verdict and target; return whether `what` names one."""
+    words = [word.removesuffix("'s").removesuffix("s'") for word in what.replace("’", "'").split()]
+    spans = ((at, at + many) for many in (3, 2, 1) for at in range(len(words) - many + 1))
+    for start, end in spans:
+        found = draft.client_named(" ".join(words[start:end]).strip(","))
+        if found is not None:
+            text = " ".join(words[:start] + words[end:])
+            draft.order(found[0], WhyWanted(coach=draft.state.coach.number, text=text))
+            return True
+    return False
 
 
 def invite(draft: Draft, name: str, programme: str | None) -> None:

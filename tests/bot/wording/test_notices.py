@@ -31,6 +31,7 @@ FACTS: dict[str, Any] = {
     "days": 14,
     "exercise": "Row",
     "exercises": ["Row", "Dip"],
+    "explanation": {"exercise": "Row", "held": ["knee", "left"]},
     "fault": "too large",
     "faults": [],
     "instead": "Dip",

@@ -20,6 +20,7 @@ from domain.incoming import (
     SendingFailed,
     Text,
     Told,
+    WhyWanted,
 )
 from domain.memory import CoachMemory
 from domain.outcome import Invited, Order, Outcome, SheetStored
@@ -189,3 +190,21 @@ def test_a_courtesy_gets_no_lecture(text: str) -> None:
 def test_a_coach_agrees_in_plain_words(text: str) -> None:
     state = remembering(STATE, does(Text(text=SHEET)))
     assert said(does(Text(text=text), state)) == ["sheet stored"]
+
+
+@pytest.mark.parametrize(
+    ("text", "client", "rest"),
+    [
+        ("why is Noor's bench below?", 2, "is bench below"),
+        ("Why 82.5 for Ana Maria", 3, "82.5 for"),
+        ("how come Noor’s squat stays?", 2, "squat stays"),
+        ("why noor", 2, ""),
+    ],
+)
+def test_a_coach_can_ask_for_the_reasons_of_a_verdict(text: str, client: int, rest: str) -> None:
+    outcome = does(Text(text=text))
+    assert outcome.orders == (Order(client, WhyWanted(coach=MARA.number, text=rest)),)
+
+
+def test_a_why_that_names_no_client_is_not_understood() -> None:
+    assert said(does(Text(text="why is the sky blue"))) == ["coach help"]

@@ -1,0 +1,64 @@
+"""The verdict on an exercise and what to aim for next, as this client's state makes them; nothing is kept."""
+
+from domain.client.lines import Line
+from domain.client.plan import body_mass_kg, easing_of, target_for
+from domain.comparison import Body, best_of, extra_kg
+from domain.exercises import describe
+from domain.explanation import Aimed, When
+from domain.exposure import Exposure
+from domain.sets import TrainingSet
+from domain.state import ClientState
+from domain.target import NoTarget, Target
+from domain.target_reasons import Eased
+from domain.verdict import Verdict, judge
+
+
+def verdict_on(state: ClientState, past: tuple[Exposure, ...]) -> Verdict:
+    """Return the verdict on the last of the exposures `past` (one or more, of one exercise and workout)."""
+    *earlier, now = past
+    about = describe(now.exercise)
+    return judge(
+        now,
+        earlier[-1] if earlier else None,
+        tuple(earlier),
+        body_mass_kg=body_mass_kg(state),
+        body_share=about.body_share,
+        joints=about.joints,
+    )
+
+
+def was_eased(
+    state: ClientState, past: tuple[Exposure, ...], verdict: Verdict, aim: Target | NoTarget | None
+) -> bool:
+    """Return whether the last of `past` was lighter than the one before, and was to be.
+
+    That is for a deload, or after a break; `aim` is what was to be aimed for in it.
+    """
+    *earlier, now = past
+    was_to_be = easing_of(state, now.exercise, earlier) is not None or (
+        isinstance(aim, Target) and isinstance(aim.reason, Eased)
+    )
+    return was_to_be and _is_lighter(verdict.set, verdict.before)
+
+
+def _is_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
+    """Return whether less was put on than `before`, or of the body alone fewer reps or seconds were done."""
+    if before is None:
+        return False
+    less = extra_kg(done) - extra_kg(before)
+    return less < 0 or (less == 0 and done.load_kind == "body" and done.amount < before.amount)
+
+
+def aimed_next(state: ClientState, line: Line, past: tuple[Exposure, ...]) -> Aimed:
+    """Return what is to be aimed for the next time after the exposures `past`, as of the day of the last."""
+    return aimed(state, "next time", line, target_for(state, line, past, past[-1].on), past)
+
+
+def aimed(
+    state: ClientState, when: When, line: Line, target: Target | NoTarget, past: tuple[Exposure, ...]
+) -> Aimed:
+    """Return a target with what it was reckoned from: the best set of the last of the exposures `past`."""
+    if not past:
+        return Aimed(when, target, line.prescription.range)
+    body = Body(body_mass_kg(state), describe(line.exercise).body_share)
+    return Aimed(when, target, line.prescription.range, last=best_of(past[-1].counting, body))
