@@ -1,14 +1,17 @@
 """Pauses: the time that a client is away or ill, and the day of the return."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date, datetime, timedelta
 from itertools import islice
 
 from domain.reading.away_words import (
     AILS,
     AWAY,
+    BACK_THEN,
     BUSY,
     CAUGHT_IT,
+    FEVER,
+    FEVERS,
     I_WILL,
     ILL,
     LENGTH,
@@ -21,6 +24,7 @@ from domain.reading.away_words import (
     OTHER_ILL,
     STILL,
     UNTIL,
+    UNTIL_THEN,
 )
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.days import Day
@@ -46,6 +50,9 @@ _GOES_ON = words_of("will wont shall am be back return returning then")
 _NO_RETURN = words_of("squat squats my")
 _UNTIL = words_of("till til until back")
 
+_OVER = words_of("was been had")
+"""Words before an absence that is over."""
+
 MOST_AWAY = 12
 """How many of the words for being away are looked at in one message."""
 FARTHEST = 60
@@ -61,6 +68,9 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     """Return a pause with the day of the return, None where nothing is paused."""
     if _is_ill(message):
         return Wanted(on=_return_day(message, days, sent, 0))
+    then = _day_of_return(message, days, sent)
+    if then is not None:
+        return Wanted(on=then)
     for away in islice(AWAY.find(message), MOST_AWAY):
         start, end = away.start, away.end
         first, last = message.sentence_span(start)
@@ -72,8 +82,12 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         on = _return_day(message, days, sent, start if back else first)
         if back and not _says_return(message, start, end, on):
             continue
-        if words[0] in {"away", "out", "off"} and message.text(start - 1) in _NOT_AWAY:
+        if words[0] in {"away", "out", "off"} and (
+            message.text(start - 1) in _NOT_AWAY or _is_no_absence_now(message, start, end)
+        ):
             continue
+        if on is None and UNTIL_THEN.is_in(message, first):
+            on = _return_day(message, days, sent, 0)
         if on is None and not back and not _is_open(message, start, end, last):
             continue
         return Wanted(on=on)
@@ -86,6 +100,27 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None
+
+
+def _day_of_return(message: Message, days: Sequence[Day], sent: datetime) -> date | None:
+    """Return the day right after which the client says to be back: "on the 9th of June I am back"."""
+    for day in days:
+        if day.kind in {"last weekday", "vague"} or (day.kind == "offset" and day.values[0] <= 0):
+            continue
+        back = BACK_THEN.at(message, day.end)
+        if back is not None and "pain" not in message.taken[back.start : back.end]:
+            return coming_day(day, sent)
+    return None
+
+
+def _is_no_absence_now(message: Message, start: int, end: int) -> bool:
+    """Return whether "off" or "out" tells of what is over, of a number, or of what comes only then: "was off
+    for 2 weeks", "0.2 off in 3 weeks"."""
+    if message.text(start - 1) in _OVER:
+        return True
+    if message.text(end) != "in" or LENGTH.at(message, end + 1) is None:
+        return False
+    return message.text(start) != "away"
 
 
 def _with_dates_before(first: int, days: Sequence[Day]) -> int:
@@ -103,7 +138,7 @@ def _is_ill(message: Message) -> bool:
     told = list(ILL.find(message))
     if I_WILL.is_in(message):
         told = [found for found in told if "ill" not in message.texts(found.start, found.end)]
-    is_ill = (told and not OTHER_ILL.is_in(message)) or CAUGHT_IT.is_in(message)
+    is_ill = ((told or has_fever(message)) and not OTHER_ILL.is_in(message)) or CAUGHT_IT.is_in(message)
     return bool(is_ill) and not (ails(message) or NOT_ILL.is_in(message))
 
 
@@ -111,6 +146,20 @@ def speaks_of_illness(text: str) -> bool:
     """Return whether the words say that the client is ill: what a pause is for, which no reading tells."""
     message = message_of(text[:LONGEST])
     return bool(message.tokens) and _is_ill(message)
+
+
+def fevers(message: Message) -> Iterator[int]:
+    """Yield the tokens of numbers that tell how high a fever is."""
+    for found in FEVER.find(message):
+        at, _ = found.parts["n"]
+        value = message.value(at)
+        if value is not None and any(low <= value <= high for low, high in FEVERS):
+            yield at
+
+
+def has_fever(message: Message) -> bool:
+    """Return whether a fever is told with its figure."""
+    return any(True for _ in fevers(message))
 
 
 def is_anothers(message: Message, first: int, start: int, word: str) -> bool:

@@ -1,5 +1,7 @@
 """Turns of phrase for a pause, as data: that the client is away or ill, how long, and what only sounds so."""
 
+from decimal import Decimal
+
 from domain.reading.move_words import WEEKDAY
 from domain.reading.patterns import Pattern
 from domain.reading.words import PERSON_WORDS, words_of
@@ -54,6 +56,12 @@ ILL = Pattern(
     [the|man]* (flu|covid) (got|hit|has|caught) me
     doctor (forbade|forbids|forbid|banned) ..2 (training|train|gym|sport|lifting)
     in [the] hospital
+    {turns_out} [{bad}|definitely|probably|just|actually]* {surely_ill} !(season|jab|jabs|shot|vaccine|going)
+    """,
+    turns_out="its|it is|it s|turns out|turned out to be|its only|is it",
+    surely_ill="""
+        flu|lurgy|grippe|man flu|stomach flu|covid|corona|shingles|chickenpox|glandular fever|norovirus
+        gastro|food poisoning|bronchitis|tonsillitis|pneumonia|(stomach|tummy|sickness) bug
     """,
     have="""
         got|have|ive|has|having|with|w|down with|came down with|coming down with|still|fighting
@@ -89,6 +97,17 @@ NOT_ILL = Pattern(
     """
 )
 """Ill no longer, or not at all: "sick of burpees"."""
+
+FEVER = Pattern(
+    """
+    (fever|temperature|temp) [is|of|at|was|,|:|around|about|over|up|to|its|now|reading|-]* n:# !({lifted})
+    n:# [°|degree|degrees|deg|c|celsius|f|of|,]* (fever|temperature|temp)
+    """,
+    lifted=words_of("kg kgs kilo kilos lb lbs pound pounds rep reps x for"),
+)
+"""A fever with its figure."""
+FEVERS = ((Decimal("37.2"), 42), (Decimal("99.5"), 108))
+"""What a fever measures, from and to, in degrees of either scale."""
 
 I_WILL = Pattern(
     """
@@ -134,10 +153,14 @@ OTHER_ILL = Pattern(
 
 AWAY = Pattern(
     """
-    [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] {away} >({away_for})
+    {until_well}
+    [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] <!(take|takes|taking|
+        took) {away} >({away_for})
+    going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
     (im|i am|we are|ill be) {away} $|in (holidays|vacation) >(.|,|!|$)
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
-    {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before|{weeks_without})
+    {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before !(i|we|they|it|
+        my)|{weeks_without})
     [{coming}] {back} [{back_where}]* >({back_when})
     {take} [{how_much}]* [#] {unit} {off}
     {take_a} (a|my|an) [{how_long}]* {a_break} [from|until|till|for|of|next|starting|now]*
@@ -157,11 +180,23 @@ AWAY = Pattern(
     (all|this|next|whole) week [,|.|so|and|means]* {no_training}
     in [a|the] (plaster|cast|sling) !(of)|on crutches
     """,
+    until_well="""
+        (^|<({opening})) (out|off|away|resting|sidelined|benched|out of (action|commission)|no (gym|
+            training) [for me]) {until} {well}
+        (resting|rest|no (gym|training) [for me]|not (training|lifting)|off) {until} {well}
+    """,
+    opening=words_of(", . ! - so im am ill be and ; ( now flu covid") | {"\n"},
+    well="""
+        further notice
+        [i|im|ive|its|it is|i am|i feel|this|that|it|the _|my _|all]* (better|well|healed|recovered|fit|
+            gone|passed|healthy|cleared|over it)
+    """,
     away="""
         away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
         out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]|in _
         on [a] (travel|travels|the road|holiday|holidays|vacation|leave|annual leave|parental leave)
         in (holidays|vacation)|on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)
+        on [my|our|me] (hols|holibobs|holiday|holidays|vacation|vacay|vacations|leave)
     """,
     away_for="""
         till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|starting|as of|between
@@ -262,5 +297,27 @@ UNTIL = _UNTIL | words_of(
     again restart"""
 )
 """Words beside the day of return."""
+
+BACK_THEN = Pattern(
+    """
+    [,|then]* {i} [only|then|again]* {back} [{back_from}]* >($|.|,|!|;|and|until|till|so|-|'\n'|then|{no})
+    """,
+    i="i|we|im|i am|ill|i will|i shall|were|we are|we will|well|i ll|we ll",
+    back="""
+        [am|are|be|will be|shall be] (back|home again|home|back home)
+        (come|fly|drive|get|travel|am coming|coming|are coming) (back|home|again)
+        return|returning|will return|be returning
+        (train|start|lift|resume) again|resume
+    """,
+    back_from="""
+        again|home|here|in (town|the gym|the country)|at (it|the gym)|to (training|the gym|normal)
+        from [my|the|our] _
+    """,
+    no="no",
+)
+"""The return, said right after its day: "on the 9th I am back from vacation"."""
+
+UNTIL_THEN = Pattern("(until|till|til|up to) (then|there|that [day|date]|this [day|date])|before (that|then)")
+"""Words that point back at a day said before."""
 
 NEXT_WEEK = Pattern("next week")

@@ -97,13 +97,15 @@ _ON_TARGET = Pattern(
     """
     {hit} [the|my|our|all|your] (target|targets|goal) !(was|is|of|:|by)
     target (hit|reached|met|done|achieved|made|nailed)
-    [{wholly}] (as|like|per|to) [it was|was|its|is|the|you|we|had]* {planned} [says|said|it]
+    [{wholly}] <!({still_to_come}) (as|like|per|to) [it was|was|its|is|the|you|we|had]* {planned} [says|
+        said|it]
     what you (wrote|prescribed|planned|asked for)
     exactly (the|what) (plan|target|was planned)
     exactly what the plan (said|says|wanted)
     """,
     hit="hit|made|reached|got|nailed|smashed|met|matched|did|achieved|on|as per|per|to",
     wholly="exactly|just|precisely|all|everything|went|done|done exactly",
+    still_to_come=words_of("tomorrow later soon"),
     planned="planned|prescribed|plan|programmed|written|scheduled|targeted|aimed|aimed for",
 )
 _REMARKS_ON = words_of("thats its is")

@@ -12,6 +12,7 @@ from domain.reading.correction_of_days import LAST_TIME
 from domain.reading.correction_of_records import is_of_what_is_recorded
 from domain.reading.correction_words import (
     ALL_FEW,
+    ASIDE,
     COMPARISON,
     COUNTED_SO,
     DENIED_NUMBER,
@@ -25,6 +26,7 @@ from domain.reading.correction_words import (
     SIGN,
     SKIPPED,
     STRONG,
+    TO_COME,
     UNIT_FIXED,
     WRONG,
     WRONG_OR_WAS,
@@ -70,9 +72,13 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if not strong and kind == "not":
         return _is_this_not_that(message, numbers, named)
     match kind:
+        case "named":
+            return _is_of_a_recorded_one(message, sign, request, named)
         case "change":
+            if TO_COME.is_in(message):
+                return False
             return bool(numbers) or (bool(named) and not SKIPPED.is_in(message))
-        case "values" | "actually":
+        case "values" | "actually" | "put":
             return bool(numbers)
         case "instead":
             return False
@@ -80,6 +86,15 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if not numbers and not named and not unit and (kind == "make" or not OTHER_WORTH.is_in(message)):
         return False
     return not (before and kind in _AFTER_A_SET and not DENIED_NUMBER.is_in(message))
+
+
+def _is_of_a_recorded_one(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether the exercise that is to be made a number is one that something is recorded of."""
+    if TO_COME.is_in(message):
+        return False
+    recorded = {one.exercise for one in request.done}
+    inside = [n for n in named if sign.start < n.start and n.end <= sign.end]
+    return any(len(recorded.intersection(n.names)) == 1 for n in inside)
 
 
 def _is_of_a_new_set(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
@@ -135,7 +150,9 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
         return True
     if first in _DAYS:
-        return len(message.tokens) - sign.end <= 6 and not LAST_TIME.is_in(message, sign.start, sign.end)
+        return message.sentence_span(at)[1] - sign.end <= 6 and not LAST_TIME.is_in(
+            message, sign.start, sign.end
+        )
     name = next((n for n in named if n.start in {at, sign.end}), None)
     if name is None or name.weak or message.text(sign.start) not in _POINTS_AT_ONE:
         return False
@@ -153,7 +170,8 @@ def _is_of_no_record(message: Message, request: Request, named: Sequence[Named])
 
 
 _NO_VALUE = words_of("years days weeks minutes min mins hours hrs degrees of %")
-_DAYS = words_of("yesterday yesterdays monday tuesday wednesday thursday friday saturday sunday last")
+_WEEKDAYS = words_of("monday tuesday wednesday thursday friday saturday sunday")
+_DAYS = _WEEKDAYS | {day + "s" for day in _WEEKDAYS} | words_of("yesterday yesterdays last")
 _POINTS_AT_ONE = words_of("that it this those they the last these")
 _REMARK = words_of("is was felt hurts day today")
 
@@ -190,6 +208,8 @@ def is_set_again(message: Message, request: Request, groups: Sequence[Group]) ->
 def mark_old_numbers(message: Message, request: Request, named: Sequence[Named]) -> None:
     """Mark the numbers that a correction says are not right, and those that tell which set it means."""
     told = list(claims(message, request, named))
+    for aside in ASIDE.find(message):
+        message.take(*aside.parts["n"], "what it is not")
     for claim in told:
         message.take(claim.start, claim.end, "what it is not")
     for place in NTH_SET.find(message):

@@ -38,7 +38,13 @@ SIGN = Pattern(
     was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
     not:(not [the|a] #)
-    change:((change|correct|fix|edit|put|switch) ..5 {to_this})
+    change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
+    change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
+        only|just]* >(#))
+    named:(make [the|my|that|todays]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
+        into]* >(# [{counted}] {asked_for}))
+    put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)
+    make:(^ {never_mind} [,|it|that]* was [only|just|actually|more like]* >(# [{counted}] {asked_for}))
     values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
     slip:(^ * (#|_)|# [_] *)
     actually:(actually [{it_was}] >(#))
@@ -66,6 +72,10 @@ SIGN = Pattern(
     thing=_THING,
     be=_BE,
     unit=_UNIT,
+    never_mind="no|nah|nope|naw|wait|actually|sorry|hmm|well|oh",
+    asked_for="""
+        [please|pls|plz|thanks|coach|then|tbh|sorry|instead|not _]* >(.|!|,|$|'\n'|-|'('|i|cos|because|lol|as)
+    """,
     really="actually|really|in fact|only|just|from|on|at|done|meant|for|the|a|an|not|with|all|both|in",
     to_this="(to|into|with|as|from) (#|_)",
     it_was="""
@@ -75,6 +85,17 @@ SIGN = Pattern(
     it_as="(it|that|them|those|this) [_] (as|under|for|on|down as|to)",
 )
 """Signs of a correction, by their kinds; each is looked at more closely."""
+ASIDE = Pattern("make ....4 # [,|'('|-|please|pls|plz|thanks]* (i|my|cos|because|cause|as|since) ....9 n:#")
+"""A number of what is said beside a correction: "make the row 10, i cant count past 8"."""
+TO_COME = Pattern(
+    """
+    from (next|now|monday|tomorrow|this week)|next (week|block|month|time|session|workout|cycle|phase)
+    (something|anything|sth) (else|different|easier|lighter|harder|new)|(another|other|
+        different) (exercise|lift|one|movement)
+    in the? future|going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
+    """
+)
+"""What makes a change one of what is to be done, and not of what is recorded."""
 STRONG = Pattern("""
     make (that|it|those|them)|should (be|say|read|have been|have said)|shouldve been|supposed to be
     meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger~|my mistake|mixed

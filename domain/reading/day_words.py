@@ -72,12 +72,39 @@ PHRASES: Table[Said] = Table(
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
 ENDINGS = frozenset({"st", "nd", "rd", "th"})
+ORDINALS = {
+    "first": 1,
+    "second": 2,
+    "third": 3,
+    "fourth": 4,
+    "fifth": 5,
+    "sixth": 6,
+    "seventh": 7,
+    "eighth": 8,
+    "ninth": 9,
+    "tenth": 10,
+    "eleventh": 11,
+    "twelfth": 12,
+    "thirteenth": 13,
+    "fourteenth": 14,
+    "fifteenth": 15,
+    "sixteenth": 16,
+    "seventeenth": 17,
+    "eighteenth": 18,
+    "nineteenth": 19,
+    "twentieth": 20,
+    "thirtieth": 30,
+}
+"""Days of a month in words."""
 WITH_MONTH = Pattern(
     """
     # [{ending}] of? {month} #?
     {month} the? # [{ending}]
+    {ordinal} of {month}
+    {month} the {ordinal}
 """,
     ending=ENDINGS,
+    ordinal=frozenset(ORDINALS),
     month=frozenset(MONTHS),
 )
 DAY_OF_MONTH = Pattern(
@@ -85,7 +112,10 @@ DAY_OF_MONTH = Pattern(
     {before} the # {ending}
     (report|log|date|results|session|workout|training|day) ,? the # {ending}
     ^ the # {ending} >(:|,|'\n'|#|_ #)
+    (till|until|til|(back|home|return|again) (on|by|from)|away to|off to) the {ordinal} >(.|,|!|$|so|and|
+        i|im|coach|thanks|please)
 """,
+    ordinal=frozenset(ORDINALS),
     ending=ENDINGS,
     before=words_of(
         """on till til until from for of back by since to away through was that send sent log report post

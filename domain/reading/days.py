@@ -38,6 +38,8 @@ _DAY_NAMES = frozenset({*_WEEKDAYS_OF, *OFFSETS})
 _SHORT = words_of("mon tue wed thu fri sat sun")
 _SURE_SHORT = words_of("mon tue wed thu fri")
 """Short names that are no other word."""
+_OF_ONE_DAY = words_of("was were wasnt werent its")
+"""Words before "mondays" after which it is what belongs to one Monday: "that was mondays, not todays"."""
 _OPENING = frozenset({"", "\n", ".", ":", ",", "(", "!", "-"})
 _MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up for too through is was shines
     shining its back next beside this that next behind under a the around cream burn bathing so all still""")
@@ -95,7 +97,7 @@ def _is_weekday(message: Message, at: int, word: str) -> bool:
     token = message.tokens[at]
     if word not in WEEKDAYS and token.end - token.start == len(word):
         # "Monday's" has an apostrophe and so is longer as typed.
-        return False
+        return message.text(at - 1) in _OF_ONE_DAY
     before, after = message.text(at - 1), message.text(at + 1)
     if word not in _SHORT or before in _BEFORE_SHORT:
         return True

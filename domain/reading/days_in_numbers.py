@@ -6,7 +6,7 @@ Numbers are nearly always a set, a score or a load, so that words around them mu
 from collections.abc import Iterator
 from datetime import date
 
-from domain.reading.day_words import CUES, ENDINGS, FULL_SET, WEEKDAYS, Said
+from domain.reading.day_words import CUES, ENDINGS, FULL_SET, ORDINALS, WEEKDAYS, Said
 from domain.reading.message import Message
 from domain.reading.month_dates import parsed_date
 from domain.reading.tokens import NUMBER
@@ -14,7 +14,7 @@ from domain.reading.words import words_of
 
 _OTHER_MEANING = frozenset({"may", "mar", "march", "dec"})
 """Names of months that are other words as well."""
-_NO_MONTH_BEFORE = words_of("reps rep x kg sets")
+_NO_MONTH_BEFORE = words_of("reps rep x kg sets set")
 _NOT_A_DAY_AFTER = words_of("rep reps set sets one time exercise attempt plate hole floor street grade")
 _FAIL_WORDS = words_of("failed fail failing died stuck missed dropped rep lost stopped")
 _NO_YEAR_AFTER = words_of("x for : /")
@@ -40,7 +40,10 @@ def with_month(message: Message, start: int, end: int) -> Said | None:
         return None
     if not _means_month(message, start, end):
         return None
-    said = [str(t.value) if t.value is not None else t.text for t in message.tokens[start:end]]
+    said = [
+        str(t.value) if t.value is not None else str(ORDINALS.get(t.text, t.text))
+        for t in message.tokens[start:end]
+    ]
     day = parsed_date(" ".join(word for word in said if word not in ENDINGS and word != "the"))
     if day is None:
         return None
@@ -91,8 +94,10 @@ def decimals(message: Message) -> Iterator[tuple[int, Said]]:
 
 
 def _numbers(message: Message, start: int, end: int) -> tuple[int, ...]:
-    """Return the numbers among some tokens, 0 for one that is not whole."""
-    return tuple(whole_number(message, at) or 0 for at in range(start, end) if message.value(at) is not None)
+    """Return the numbers among some tokens, 0 for one that is not whole; the day in words where it is the
+    only one."""
+    said = tuple(whole_number(message, at) or 0 for at in range(start, end) if message.value(at) is not None)
+    return said or tuple(ORDINALS[word] for word in message.texts(start, end) if word in ORDINALS)
 
 
 def _means_month(message: Message, start: int, end: int) -> bool:

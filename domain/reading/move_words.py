@@ -21,7 +21,14 @@ WEEKDAY_LISTS = {"weekday": WEEKDAY, "weekdays": _WEEKDAYS}
 MOVE = Pattern(
     """
     {move} [the|my|this|todays|our|it|that|tonights|off|back|up]* ({workout}) [{beside}]*
-    {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{weekday})
+    {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{short_weekday})
+    (put|puts|putting|puttin|holding|hold) [the|my|our|this|todays|tonights]* ({workout}) [session|
+        workout|training|gym|class]* (off|over) [until|till|til|to|for|a|by]*
+    {slide} [the|my|our|this|todays|tonights]* ({workout}) [session|workout|training|gym|class]* [over|
+        back|on|off|along]* (to|until|till|til|for|into) [the|next|this|coming]* >(tomorrow|
+        {short_weekday}|week|weekend)
+    (rain check|raincheck|rainchecking) [on|for|the|todays|today|tonight|training|gym|this|one|it]* [till|
+        until|til|to|for]*
     ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)
     (put|putting) (it|this|that|{the_one}) off
     {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)
@@ -36,10 +43,14 @@ MOVE = Pattern(
         reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching
     """,
     keep="leave|leaving|left|save|saving|keep|keeping",
+    slide="""
+        shove|shoving|shoved|kick|kicking|kicked|roll|rolling|rolled|slide|sliding|slid|nudge|nudging|bounce|bouncing
+        slip|slipping|carry|carrying|defer|deferring|deferred|drag|dragging
+    """,
     the_one="(the|my) (workout|session|training)",
     put_off="""
         move|moving|moved|shift|shifting|shifted|push|pushing|pushed|rescheduled|postponed|delayed
-        postpone|postponing|delay|delaying|put off|putting off|reschedule
+        postpone|postponing|delay|delaying|put off|putting off|reschedule|rescheduling
     """,
     workout=THE_WORKOUT,
     beside="""
@@ -52,8 +63,27 @@ MOVE = Pattern(
     """,
     finish=words_of("finish finishing do doing complete continue completing"),
     remaining="rest|remaining|remainder|other (half|exercises|ones)|second half|others",
+    short_weekday=_SHORT_WEEKDAY,
     **WEEKDAY_LISTS,
 )
+
+AS_USUAL = Pattern(
+    """
+    [{hour}]* [then|,]* (as|like) [per|always]* (usual|planned|normal|always|ever|scheduled|before|agreed)
+    [{hour}]* [then|,]* (same (time|as) [as]* [always|usual|ever]*|no change|business as usual|
+        is still on|stands)
+    """,
+    hour="morning|afternoon|evening|night|at|#|:|am|pm|oclock|o clock",
+)
+"""What makes the day before it one on which the client trains anyhow."""
+
+SOME_LATER_DAY = Pattern(
+    """
+    [off|back|over|on|out]* (to|until|till|til|into|for) [the|this|next|some|another]* (weekend|week|
+        other time|day|later)
+    """
+)
+"""A later day that must be asked for."""
 
 WILL_TRAIN = Pattern(
     """

@@ -6,14 +6,24 @@ from datetime import date, datetime, timedelta
 from domain.reading.day_contrast import day_of_set_not_today
 from domain.reading.days import Day
 from domain.reading.message import Message
-from domain.reading.move_words import COMES_AFTER, MOVE, NOT_TODAY, SHIFT_BY, SUITS, WILL_TRAIN
+from domain.reading.move_words import (
+    AS_USUAL,
+    COMES_AFTER,
+    MOVE,
+    NOT_TODAY,
+    SHIFT_BY,
+    SOME_LATER_DAY,
+    SUITS,
+    WILL_TRAIN,
+)
 from domain.reading.patterns import Found
 from domain.reading.wanted import Wanted
 from domain.reading.when import coming_day
 from domain.reading.words import words_of
 
 _NEEDS_DAY = words_of(
-    "push pushing pushed change moved swap switch switching swapping the rest finish do doing"
+    """push pushing pushed change moved swap switch switching swapping the rest finish do doing rain
+    raincheck rainchecking hold holding"""
 )
 """Words that are a move only beside the day it goes to."""
 _NEEDS_WORKOUT = words_of("move put")
@@ -38,8 +48,10 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
     """Return a move with its day, None where nothing is moved; without a day where that must be asked."""
     coming = [d for d in days if _is_coming(message, d, sent)]
     for move in MOVE.find(message):
-        if _says_move(message, move.start, move.end, coming):
-            to = _day_after(message, move.start, coming)
+        # "Till tomorrow" is no more than a word of parting, but not after "put it off".
+        later = coming or [d for d in days if d.kind == "offset" and d.values[0] > 0]
+        if _says_move(message, move.start, move.end, later):
+            to = _day_after(message, move.start, later)
             return Wanted(on=_day_of(message, to, days, sent) if to is not None else None)
     shift = SHIFT_BY.first(message)
     if shift is not None:
@@ -87,6 +99,8 @@ def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) ->
     if message.text(start - 1) in _NOT_MOVED or not _HOMES.isdisjoint(message.texts(end, end + 2)):
         return False
     if coming:
+        return True
+    if SOME_LATER_DAY.at(message, end - 1) or SOME_LATER_DAY.at(message, end):
         return True
     if words[0] in _NEEDS_DAY or (words[0] in _NEEDS_WORKOUT and _WORKOUT.isdisjoint(words)):
         return False
@@ -156,6 +170,8 @@ def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
             continue
         day = near[0]
         if any(message.value(at) is not None for at in range(end, day.start)):
+            continue
+        if AS_USUAL.at(message, day.end) is not None or "still" in message.texts(start, day.start):
             continue
         if not _BACK.isdisjoint(message.texts(first, day.end)) or _is_errand(message, end, day):
             continue

@@ -3,8 +3,10 @@
 Those of the gym, like rests and settings, have their own file.
 """
 
+from decimal import Decimal
 from typing import NamedTuple
 
+from domain.reading.away_words import FEVER, FEVERS
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
@@ -28,7 +30,7 @@ class Other(NamedTuple):
 
     what: str
     pattern: Pattern
-    least: int = 0
+    least: Decimal | int = 0
     most: int = 10**9
     always: bool = False
     unless: frozenset[str] = frozenset()
@@ -124,6 +126,7 @@ _MEASURES = (
         ),
     ),
     Other("a temperature", Pattern("# (°|degree|degrees|deg|celsius)\n(minus|'-') # (outside|out there)")),
+    *(Other("a temperature", FEVER, least, most) for least, most in FEVERS),
     Other(
         "a length",
         Pattern(
@@ -270,6 +273,10 @@ _BODY_WEIGHT = (
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
             weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)
             (lost|gained|lose|gain|put on) {about} # {mass}
+            (lost|gained|lose|gain|put on|dropped|took) {about} # [{mass}|inch|inches|cm] (off|from|round|
+                around|on) [my|the] {waist}
+            # {mass} (off|down|lighter|gone) in {about} (#|a|the|two|three|one) [short]* (day|days|week|
+                weeks|month|months)
             (im|i am) # {mass}
             # {mass} ({body}|of me)
             # {mass} [# [{mass}]] on the? (scale|scales) !({of_a_set})
@@ -294,6 +301,7 @@ _BODY_WEIGHT = (
                 since|this (week|month|year)|in (a|the|#|two|three)|over|already|so far|overall|on the scale
             """,
             body="body weight|bodyweight|bw",
+            waist=words_of("waist belly middle hips bum tummy gut waistline"),
             leads=LEADS,
             mass=MASS,
         ),

@@ -7,6 +7,7 @@ from domain.reading.words import words_of
 _OPENS = Pattern(
     """
     (^|<({before})) !({verb} #) {opening} >({about})
+    ^ [yo|hey|hi|ok|so]* {called} ,? opens:({opening}) >({about})
     (^|<({before})) {by_itself}
     (^|<({before})) (tell|ask|let) [the|my] coach
 """,
@@ -15,6 +16,7 @@ _OPENS = Pattern(
         also"""
     )
     | {"\n"},
+    called=words_of("boss mate bro man dude chief bruv sir miss champ buddy bruh fam"),
     verb=words_of("did do does have has will would could can may might"),
     opening="""
         should|shall|can|could|would|do|does|did|is|are|am|was|were|will|may|might|must|ought|has|have i
@@ -51,7 +53,7 @@ _ASKS = Pattern(
     (should|shall|can|could) !({doing}|feel|you believe)
     (is|are|am|does) (it|that|this|i|my|the|there|these|those|they|we)
     (will|would|was|were|did) (it|that|this|i) (be|have|ok|okay|bad|wrong|normal|matter)
-    (will|would) you (be|have)
+    (will|would) you (be|have)|(may|might) i
     do !({doing}|the|my|it|that|this|these|those|more|less|#|squats|bench|rows)
 """,
     doing=words_of("have be do not only still barely also easily probably"),
@@ -66,6 +68,7 @@ def questions_in(message: Message) -> list[tuple[int, int]]:
         if spans and found.start < spans[-1][1]:
             continue
         _, last = message.sentence_span(found.start)
-        if "?" in message.texts(last - 1, last + 1) or _ASKS.at(message, found.start, last):
-            spans.append((found.start, last))
+        start, _ = found.parts.get("opens", (found.start, found.end))
+        if "?" in message.texts(last - 1, last + 1) or _ASKS.at(message, start, last):
+            spans.append((start, last))
     return spans

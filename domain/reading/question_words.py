@@ -3,15 +3,28 @@
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
-HELP_ALONE = Pattern("^ /? (help|menu|command|commands|info) [me|please|pls] [!|.|'?']* $")
+_TERM = """
+    rir|rpe|amrap|rm|rdl|ohp|bss|emom|doms|pb|pr|personal best|rep range|rep|reps|set|sets|drop (set|sets)
+    superset|supersets|dropset|dropsets|warm up|warmup|negative|negatives|lowering only|tempo
+    hold|static hold|deload|failure|to failure|rest day|layoff|stall|double progression|verdict
+"""
+
+HELP_ALONE = Pattern(
+    """
+    ^ /? (help|menu|command|commands|info) [me|please|pls] [!|.|'?']* $
+    ^ [a|an|the|"]* {term} ["|'?'|,|.|-|:]* (whats|what (is|does)) (that|this|it) [mean] ['?'|!]* $
+    """,
+    term=_TERM,
+)
 
 HELP = Pattern(
     """
-    how (does|do|is) (this|it|the|that|you|your) ..4 (work|works|function)
-    how (this|it|the bot|that) ..1 (work|works)
-    how {can} [i|we] {log}
+    how (does|do|is) (this|it|the|that|you|your|u) ..4 (work|works|function)
+    how (this|it|the bot|that|you|u) ..1 (work|works) >('?'|.|!|,|$|please|pls)
+    how {can} [i|we|one] {log}|how do (you|u) {record}
+    how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
-    what (can|do|should|could|am i supposed to|shall) (i|we|you) [even] {type}
+    (what|wtf) (can|do|should|could|am i supposed to|shall) (i|we|you) [even|actually]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
@@ -25,24 +38,28 @@ HELP = Pattern(
     are you a (bot|robot|human|person|machine|real person)|who (are|r) (you|u)
     am i talking to a (bot|person|human|machine|robot)
     do i just? (type|write|text|send) (it|them|that|this|everything|you)
-    i dont (understand|get) [how] (this|the) (bot|thing|app|works)
-    [i] dont know how ((this|the bot|it) works|to use (this|you|it|the bot))
+    [i|we|still|really|just]* (dont|do not|cant) (understand|get|see|follow) [how] (this|the) (bot|thing|
+        app|works)
+    [i|we|still|really|just]* (dont|do not|cant) (understand|get|see|know|remember|figure out|work out) {how}
+    [i|ive|have|im|am|we|,]* (forgot|forgotten|unsure|not sure|no (idea|clue)|lost on) {how}
+    ^ [the|any|your|user|a|have|you|got|is|there]* (instructions|manual|user guide|how to) {asked}
     (whats|what is) a ["] target
     """,
-    can=words_of("do can should must shall may to"),
+    can=words_of("do does can should must shall may to"),
+    how="""
+        how ((this|the bot|it) works|to use (this|you|it|the bot)|to {record})
+    """,
+    record="log|enter|report|record|submit|register|input|undo",
+    asked="""[for (this|the bot|it|you)] [somewhere|anywhere|please|pls|plz|'?'|.|!]* $""",
     log="""
         log|enter|report|record|submit|undo|correct|change|delete|edit|fix|note|register|input|save|fill in
         write|write you|type|tell you|text you|talk to|send (you|my|the|a|in)|put in|use (this|you|the)
     """,
     type="""
         type|write|enter|say to you|tell you|ask you|text [you|here]|send [you]
-        do here|do with you|use you for
+        do here|do with you|use you for|say (here|in here|to the bot|in this [bot|chat])
     """,
-    term="""
-        rir|rpe|amrap|rm|rdl|ohp|bss|emom|doms|pb|pr|personal best|rep range|rep|reps|set|sets|drop (set|sets)
-        superset|supersets|dropset|dropsets|warm up|warmup|negative|negatives|lowering only|tempo
-        hold|static hold|deload|failure|to failure|rest day|layoff|stall|double progression|verdict
-    """,
+    term=_TERM,
     written=words_of("kilos kg kgs lb lbs pounds weight weights reps unit units number numbers"),
 )
 
@@ -58,13 +75,20 @@ HISTORY = Pattern(
     show {history}
     (show|send|give|tell|see|view|look at|pull up|list) ..2 (my|the|me|all) ..3 {log}
     list my ..2 {sessions}
+    {bring_up} [me] (my|the|our) [old|past|previous|last|earlier|latest|recent|all]* ..2 {log}
+    ({bring_up}|show [me]|list|give me) my (old|past|previous|last|earlier|recent) ..2 >('?'|$|please|pls|
+        .|from|on|for)
+    [i|id|would|please]* (want|wanna|need|like|love) [to] (see|view|look at|check|
+        have) my ..2 {log} !(for|form)
+    ^ last (time|session|week) ..5 what (was|did|were) (it|i|they)
     how {have_i} ..4 {got_on} !(right|wrong)
     (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
     ^ my last (workout|session) [please|'?'] $|show my _ [_] $
     (have i|am i) (improv~|(got|gotten|getting) (stronger|better)|progress~|made any? progress)
     {my_log} [please|pls|{about} ..8] >('?'|$)
     (tell me|remind me|know|see|remember) what (i|my|we) ..2 {did_or_do}
-    what (i|we) {did} ..6 (last|before|previous~)
+    (what|how (much|many|heavy|long)|(which|what) (weight|load|number)) (i|we) {did} ..6 (last|before|
+        previous~)
     remind me what (i|my|we) ..3 ({did}|last|best|was|were|numbers)
     what (weight|weights|load|reps|number|numbers) ..1 did i (use|do|lift|get|have|hit|put|manage)
     when did i last _
@@ -84,7 +108,12 @@ HISTORY = Pattern(
     """,
     log="""
         progress|history|log|logs|journal|data|entries|numbers|results|stats|statistics|graph|chart|curve|trend
-        record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _|last (workout|session|time|week|set|sets)
+        record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _
+        last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
+    """,
+    bring_up="""
+        (bring|pull|dig|call|look|get|fetch|put) (up|out)|fetch|lemme see|let me (see|have|look at)
+        give me|gimme|get me|bring me|find me|can i (see|have)
     """,
     have_i="have i|ive|i have|i|my|am i|(has|have) my|did my|is my|are my|was my|were my",
     got_on="""
@@ -94,7 +123,7 @@ HISTORY = Pattern(
     sessions="sessions|workouts|sets|lifts|trainings",
     my_log="[my] (progress|history|stats)|my (numbers|log|bests|prs|pbs)",
     about=words_of("for on of chart graph this last over please pls so"),
-    did=words_of("did lifted used got had managed"),
+    did=words_of("did lifted used got had managed made took pushed pulled pressed squatted benched rowed"),
     did_or_do=words_of(
         """did lifted used got had managed hit pressed squatted benched lift do get numbers weight weights"""
     ),
@@ -129,6 +158,12 @@ PLAN = Pattern(
     (what now|now what|and now) >('?'|$)|(which|what) is next|anything after _ ..2 '?'
     (have|get) (todays|tomorrows|the) {plan} [again|please|pls|,]* ('?'|$)
     what to (beat|do today|do next)|what comes (next|after)
+    (whats|what (is|comes|was|s)|which [one] (is|comes)|what do (i|we) (have|do)) [up|
+        coming]* {beside} [the|my|that|those]* ..4 {asked}
+    ^ [{so}]* what (i|we) (must|should|shall|have to|need to|got to|
+        gotta) still? {train} [{when} ..8] >('?'|$|.|!|please)
+    how many [more|are|is|do|i|have|got|we]* (left|remaining|to go)
+    how many sets (of|for|on) [the|my]* ..3 {asked}
     """,
     left="""
         left|next|remaining|missing|outstanding|today|due|planned|the plan|scheduled|coming up|to do
@@ -158,7 +193,10 @@ PLAN = Pattern(
     have_to="(need|have|supposed|meant|going) to",
     beat="beat|hit|aim for|go for|do|use|lift|get|squat|bench|deadlift|row|press|curl",
     to_do="left|do i|today|remaining|to (do|go)|are (there|on)|should|for",
-    show="show|send|give|tell|see|list|resend|repeat",
+    show="show|send|give|tell|see|list|resend|repeat|gimme|gimmie",
+    beside=words_of("after before following"),
+    so=words_of("so and ok okay coach hi hey now , but please pls sorry"),
+    asked="[again|now|today|tonight|then|please|pls|bro|mate|coach]* >('?'|$|.|!)",
     different=words_of("a an another less more"),
     training="train|training|have [a] (workout|training|gym|session)|lifting|working out|on",
 )
@@ -201,6 +239,8 @@ NOW_WHAT = Pattern("what now|now what")
 OPENS_A_REQUEST = words_of(
     """what whats show send tell give how list remind help explain define which when see meaning progress
     history my todays plan i dont am resend pull view wats wtf are need who stats
-    is do have hows numbers results"""
+    is do have hows numbers results gimme gimmie lemme let bring pull dig get fetch can call look find want
+    wanna need cant forgot forgotten no unsure not instructions manual the any user your which last
+    rir rpe amrap rm rdl"""
 )
 """How what is no question in form begins where it asks for a plan, a history or help: "show my plan"."""

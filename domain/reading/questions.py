@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from domain.reading.away import ails
 from domain.reading.message import Message
 from domain.reading.move_words import WEEKDAY
+from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern, words_needed
 from domain.reading.question_words import (
     HELP,
@@ -48,7 +49,7 @@ _UNASKED_TOPICS: tuple[tuple[Pattern, Want], ...] = (
     (PLAN, "show_plan"),
 )
 """What can be wanted without the form of a question."""
-_MAY_ASK = words_needed(*(pattern for pattern, _ in _UNASKED_TOPICS), REQUEST, WHAT_NOW) | {"?"}
+_MAY_ASK = words_needed(*(pattern for pattern, _ in _UNASKED_TOPICS), REQUEST, WHAT_NOW) | words_of("? or")
 """Words without which nothing is asked for in a sentence of its own."""
 _SENTENCE_ENDS = words_of(". ! ? ;") | {"\n"}
 _PAUSES = _SENTENCE_ENDS | {","}
@@ -62,12 +63,25 @@ _WORTH = words_of("worth reckon think")
 _BEING = words_of("is was are")
 _THIS = words_of("that this it he she")
 
+_WHEN_DUE = words_of("today tonight next first now tomorrow")
+_DUE = _WHEN_DUE | {"or"}
+_ASKS_OF_TODAY = words_of("is are am do which have was")
+_PARTS_TRAINED = words_of("legs leg push pull upper lower chest back arms shoulders body full")
+_OF_A_CHOICE = words_of(
+    """is it today tonight this that are we am i doing do got the its on next a day days with start starting
+    first now tomorrow or , ? my again then and coming up which comes what one was have done session"""
+)
+"""Words of a question that asks which exercise is due."""
+
+LONGEST_CHOICE = 14
 LONGEST_TALK = 3
 LONGEST_ANSWERED = 15
 """How many tokens a question has that the client answers at once."""
 
 
-def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: list[Want]) -> None:
+def find_questions(
+    message: Message, named: Sequence[Named], asked: Sequence[tuple[int, int]], wants: list[Want]
+) -> None:
     """Add what is asked: a plan, a history, help, or else the coach. `asked` are the questions, as tokens."""
     if HELP_ALONE.is_in(message):
         wants.append("help")
@@ -79,7 +93,8 @@ def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: li
     for start, end in asked:
         if start >= end or not done.isdisjoint(range(start, end)):
             continue
-        topic = _topic_of(message, start, end)
+        due = named and _asks_which_is_due(message, named, start, end)
+        topic = "show_plan" if due else _topic_of(message, start, end)
         if topic == "show_plan" and in_danger:
             topic = "ask_coach"
         done.update(range(start, end))
@@ -90,11 +105,28 @@ def find_questions(message: Message, asked: Sequence[tuple[int, int]], wants: li
     if message.words.isdisjoint(_MAY_ASK):
         return
     for start, end in _sentences(message, done):
+        if named and _asks_which_is_due(message, named, start, end):
+            wants.append("show_plan")
+            continue
         topic = _Sentence(message, start, end).topic(moved=moved, polite=polite)
         if in_danger and topic in {None, "show_plan"} and WHAT_NOW.is_in(message, start, end):
             topic = "ask_coach"
         if topic is not None:
             wants.append(topic)
+
+
+def _asks_which_is_due(message: Message, named: Sequence[Named], start: int, end: int) -> bool:
+    """Return whether exercises are named only to ask which of them is due: "is it squats today or rows"."""
+    words = message.texts(start, end)
+    if len(words) > LONGEST_CHOICE or _DUE.isdisjoint(words):
+        return False
+    if words[0] not in _ASKS_OF_TODAY:
+        asks = "?" in message.texts(end - 1, end + 1) and "or" in words
+        if not asks or _WHEN_DUE.isdisjoint(words):
+            return False
+    inside = {at for n in named for at in range(n.start, n.end) if start <= at < end}
+    inside.update(at for at in range(start, end) if message.text(at) in _PARTS_TRAINED)
+    return bool(inside) and all(at in inside or message.text(at) in _OF_A_CHOICE for at in range(start, end))
 
 
 def _answered(message: Message) -> set[int]:
@@ -156,6 +188,8 @@ class _Sentence:
                 self._is_for_coach(request.start, moved=moved, polite=polite) and self._first(UNDO) is None
             )
             return "ask_coach" if for_coach else None
+        if moved and not INSTEAD.isdisjoint(self._message.texts(self._start, self._end)):
+            return None
         return "ask_coach" if self._ends_asking and self._is_of_training() else None
 
     def _first(self, pattern: Pattern) -> Found | None:
@@ -172,11 +206,11 @@ class _Sentence:
         """Return whether what sounds like a request is one that the coach must hear of."""
         message = self._message
         words = message.texts(at, self._end)
-        if moved and not _TO_MOVE.isdisjoint(words):
+        if moved and not _TO_MOVE.isdisjoint(message.texts(max(self._start, at - 2), self._end)):
             return False
         opening, second = message.text(at), message.text(at + 1)
         if opening in _BEING:
-            return self._ends_asking or (opening == "is" and second in _THIS)
+            return self._ends_asking or (opening == "is" and (second in _THIS or at == self._start))
         if opening == "if" and polite:
             return False
         if opening in _WORTH:

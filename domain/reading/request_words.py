@@ -8,7 +8,7 @@ REQUEST = Pattern(
     (can|could|would|will) {you} [please|pls|maybe|perhaps|also] {do_this}
     (please|pls|plz|kindly) {kindly_do}
     (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|from now on|in the? future)
-    (tell|teach|show) me how to|let me know (if|what|whether|how|when|your|ur)
+    (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
     (any|some|need|want|give me|looking for|after|love|like) {advice}
     (id|i would|i|we) [_] {like} [you] [to|a|an|us to] {another}
     (call|ring|phone|text|contact) me
@@ -31,6 +31,10 @@ REQUEST = Pattern(
     i (have|got|had|ve got) (a|an|one|another|some) (question|questions|request|worry|concern)
     {is_it} ....3 '?'
     thoughts (on|about) ....9 '?'
+    ^ [any|your|ur|coach|,]* thoughts (on|about) !(the) _ ..4 $
+    ^ [{so}]* (belt|straps|deload|chalk|sleeves|wraps|shoes) or (no|not|without) !(#)
+    (may|might) i ..1 (train|do|use|swap|skip|change|try|ask|have|lift|go|add|rest|switch|replace|leave|
+        start|stop)
     worth [me|us|it|just|still]* ~ing
     (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too)) ....9 '?'
     {choice} ...7 or ...7 '?'
@@ -38,6 +42,7 @@ REQUEST = Pattern(
     should (i|we|it|that|the|my)
     """,
     you="you|u|ya|someone|we|the coach",
+    so=words_of("so and ok okay coach hi hey quick question , : boss bro"),
     do_this="""
         check|look|watch|tell|explain|help|show me how|talk|chat|speak|call|ring|phone|write|text|meet|come
         see|advise|recommend|suggest|think|confirm|ask|comment|rate|assess|consider|review|find|pass|send|give
@@ -120,7 +125,7 @@ INSTEAD = words_of(
 
 BEFORE_A_REQUEST = words_of(
     """, : - please pls hi hey hello coach and so ok okay um uh but also btw just sorry can you u now then me
-    yo quick question ps wait hmm still"""
+    yo quick question ps wait hmm still afraid lemme"""
 )
 """What may stand before a request at the beginning of its sentence."""
 

@@ -9,6 +9,9 @@ SKIP = Pattern(
     plainly:(skip|skipped|skipping)
     ended:(drop|dropped|dropping|cut out?|could not ({get_to}|use)|couldnt manage)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
+    (kicked|threw|thrown|chucked|booted|shooed|called|dragged) [me|us|everyone] (out|away) before [{i_could}]
+    (closed|shut|closing|shutting|closes|closed up|locked up|broke|over) before {i_could}
+    ended:(cross|crossing|crossed|strike|striking) (out|off)
     ended:((so|and|then) i (left|leave) !(it|that|this|those|them|these|....8 (out|off|away|before)))
     {left_out}|{not_done}|{not_up_to}|{all_but}
     (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
@@ -16,19 +19,24 @@ SKIP = Pattern(
     apart:(left|let|leave|leaving|take|taking|took)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
     out:(leave|leaving)
-    today:no >(..3 (today|tonight|this time)|_ ..3 , ..4 {not_to_be_had})
+    today:no >(..3 (today|tonight|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
+    plainly:no >(..4 for (me|us) [today|tonight|this (time|evening|morning|afternoon)|then|,]* {ends})
     """,
+    ends="(.|,|!|$|-|'('|'\n'|because|since|as|cos|cause|so|sorry|coach|i|the|my|again)",
+    i_could="(i|we) [could|got|managed|came|had|even|the|chance|time|to|do|start|finish|get|reach]*",
     left_out="""
         skips|skippin|skiped|(leave|leaving|left) (out|off|away)
         missed out? on?|missing|miss|without the?|passed on|passing on|pass on|bail on|bailed on|bailing on
         omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
+        forgo|forgoing|forwent|forgone|forego|foregoing|forewent|(count|counting) me out of|(opting|opted|
+            opt) out of
         nix|nixed|axe|axed|forgot [to do]|forgotten|dodging|dodged|swerving|swerved|bottled|bottling
         (bin|binned|binning) off?|(chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,
     not_done="""
-        (didnt|did not) (get|make it to|come to|even do|have {enough} for)
         (didnt|did not|couldnt|could not|cant|wont|shant|never|unable to|(wasnt|not|wont be) able to) {get_to}
+        (didnt|did not) (get|make it to|come to|even do|have {enough} for)
         (dont|havent|hadnt) have? [got] {enough} for|havent done
         (not|wont be|shant be) (doing|touching|gonna do|going to do|getting to)
         (no|out of) {enough} for|never got (to|round to|around to)|(so|therefore) no
@@ -58,6 +66,10 @@ SKIPPED = Pattern(
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
     i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen)
+    (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
+        them]* [all]* {by_now}
+    (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
+    (fell|fallen|fall) victim
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
     (will be|have been|got) (skipped|left out|cut|cancelled|dropped|bumped|axed)|cancelled|can wait
     (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
@@ -65,12 +77,29 @@ SKIPPED = Pattern(
     (-|:|=) (no|nope|none|nothing|nada) >(.|!|,|'\n'|$)
     skipped|skip|a miss|dropped|left out|not done|not today|didnt happen|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
-    """
+    """,
+    could_not="""
+        did not|didnt|couldnt|could not|cant|cannot|can not|have not|havent|never|was not able to
+        wasnt able to|dont|do not
+    """,
+    do="""
+        manage [to do]|do|done|make|get to|get (round|around) to|reach|fit in|squeeze in
+        come to|managed|got to|did
+    """,
+    by_now="""
+        (today|tonight|anymore|any more|yet|in time|after all|this time|because|since|cos|cause|so|sorry
+            |,|.|!|$|-|'\n')
+    """,
 )
 """What stands before it is left out."""
 
 NOT_SKIPPED = Pattern(
-    "(dont|never|didnt|not|wont|without|no) [want to|wanna|like to|gonna|to|be] (skip~|miss~|leav~ out|drop~)"
+    """
+    (dont|never|didnt|not|wont|without|no) [want to|wanna|like to|gonna|to|be|ever|dare|just]* {skip}
+    (dont|never|do not|wont|doesnt|would never) (forget|let|tell|make|allow|remember|think) ..3 {skip}
+    (wish|if only|wished|imagine|dream of|dreaming of|tempted to|kidding|joking) ..3 {skip}
+    """,
+    skip="(skip~|miss~|leav~ out|drop~)",
 )
 SURELY_SKIPPED = words_of("skipped skipping skiped skiping")
 NEARLY_SKIPPED = Pattern(
@@ -95,7 +124,8 @@ BETWEEN = words_of(
     """the my all of on doing any out to today tonight those these them both remaining rest with a set sets
     second third last final , : put down left got even also again just now some one two more time for -
     other either is are was were be being so gotta had have only please been completely entirely totally
-    finally then and it that machine thing stuff i we ive"""
+    finally then and it that machine thing stuff i we ive unfortunately
+    sadly alas regrettably around round """
 )
 """Small words between what leaves out and the name of the exercise."""
 
@@ -106,6 +136,10 @@ SKIP_WORKOUT = Pattern(
     {skip} [the|my|this|our|on|out|out on|all of]* ({workout}|{rest}) [{today}]*
     (taking|take|need|having|took) {a_day} off? today?
     (today|tonight) i? {cannot} to? (come|train|make it|go|do it|be there)
+    (^|<(sorry|,|.|!|coach|but)) [sorry|coach|,|hi|but]* (today|tonight) i {cannot} >(,|.|!|$|-|because|
+        my|the|sorry|'\n')
+    (gym|training|session|workout) [today|tonight]* (aint|is not|isnt|not|wont be|s not) (happening|
+        happen|on|going to happen|gonna happen) [today|tonight]*
     (come|go|train|can|will|do|make|manage) (today|tonight|tomorrow) [_] not [{to_train}]*
     (giving|give|gave) {this_workout} a miss
     sit (today|tonight|this one|it) out
@@ -151,6 +185,7 @@ SKIP_WORKOUT = Pattern(
     """,
     skip="""
         skip|skipping|skipped|bailing|swerving|miss|missing|missed|cancel|cancelling|cancelled|ditch|ditching|ditched|drop
+        flake on|flaking on|flaked on|dipping on|dip on|ghosting|duck out of|ducking out of
         bail on|bailing on|bailed on|sit out|sitting out|give up on|pass on|passing on|blow off|blew off
     """,
     workout=THE_WORKOUT,

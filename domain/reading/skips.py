@@ -152,5 +152,7 @@ def _is_left_out(message: Message, skip: Found, name: Named, last: int) -> bool:
     if "out" in skip.parts:
         return not _OUT.isdisjoint(after)
     if "apart" in skip.parts:
-        return not _APART.isdisjoint(after[:1])
+        return not _APART.isdisjoint(after[:1]) or (
+            after[:1] == ["for"] and not _TODAY.isdisjoint(after[1:2])
+        )
     return "ended" not in skip.parts or not after or not _TODAY.isdisjoint(after)

@@ -38,6 +38,7 @@ _GOOD_AS_THEY_ARE = words_of(
     pans pants passe past pasted phased pinched pinned pitches pitching plopped popper poppet presume
     pressured propped punched punches punching pins pin smoulder sprained stained stomachs strain strains
     strainer stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs
+    waist waists
     kneels kneed kneel preys poised weigh weighs weighed weighty mowing moping mooing musing sundae
     shipped shipping skipper slipped slipping slip wright failures yesterdays tomorrows mondays tuesdays
     wednesdays thursdays fridays saturdays sundays seems moves moved pissed passer gasped blacken backed
@@ -54,7 +55,7 @@ _ALIASES = {
     **dict.fromkeys(("tmrw", "tmr", "tmw", "tmrrw", "tomo", "tomoz", "tommorrow", "tommorow"), "tomorrow"),
     "tofailure": "failure",
     **dict.fromkeys(("wuts", "wats", "wots", "whts"), "whats"),
-    "wut": "what",
+    **dict.fromkeys(("wut", "wat", "wot", "wht", "waht"), "what"),
     "skiped": "skipped",
     "dizzi": "dizzy",
     "serie": "set",

@@ -1,55 +1,100 @@
 """Turns of phrase to hear no more, and to take back the last record, as data."""
 
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import PERSON_WORDS, words_of
 
 STOP = Pattern(
     """
-    (stop|quit|cease) {sending} me? ..1 [{messages}]
+    {stop} {sending} me? ..1 [{messages}]
     (stop|quit|cease) to (send|write|text|message|remind|contact)
     enough (with|of) (the|your|these|all) ..1 {messages}|{messages} ....5 stop (them|it|that) !(at)
-    stop (these|the|all|your|with) ..2 ({messages}|nagging|spam)
-    stop {messages}
+    {stop} (these|the|all|your|with) ..2 ({messages}|nagging|spam)
+    (stop|cease|end|finish) [with] [all|the|these|your|those|daily]* {messages} !(from|of (my|work))
     stop it with the (messages|reminders)
-    no more [of (these|your)] {messages}
+    {stop} {flooding} [up]* [my (phone|inbox|evenings)|me|please|pls]* {ends}
+    no more [of (these|your)] {messages}|no further {messages}
+    no [more|further] {messages} [at all|please|pls]* {any_more}
+    ^ [please|pls|sorry|hi|coach|,]* no {messages} [at all] [please|pls|thanks|thank you|thx] {ends}
+    {messages} [,|please|pls]* no more {ends}
+    (send|write|text|message|give) [to] (me|us) no [more|further] {messages}
+    (send|write|text|message) [to] me no (more|longer|further) {ends}
+    (send|write|text|message|give) me nothing [more|anymore|any more|further]* {ends}
+    (want|wish|need|like) [to (get|receive|have|be sent)] no [more|further] [of [these|your]] {messages}
     (dont|do not) (want|wish|need|like) [to|get|receive|have]* [any|more] [of] [these|your|the] {messages}
+    (dont|do not) (want|wish|like) to (be {reminded}|hear from (you|this)) !(of|that|when|at|on)
+    not (text|message|write|contact|remind|ping) [to] (me|us) {any_more}
     dont need any? more? [of (these|your)] {messages}
     (dont|do not|never) (text|message|write|contact|remind|send) to? me
     (turn|switch|shut) [off|them off|the] [the|these|your|my|all] ({messages}|bot) off?
-    (mute|silence) [me|this|the bot|the reminders|reminders]
-    leave me alone|opt out|unsubscribe
-    take me off (this|the|your) (list|bot)|take me off this >(.|!|$)|delete me [from]
-    remove me [from (this|the|your) _]
+    (mute|silence) (me|yourself|it !(down)|[this|the|your|these|all|my]* (bot|chat|{messages}))
+    ^ (mute|silence|unsubscribe) [please|pls|me|now]* {ends}
+    leave me alone|opt out !(of (the _|squat~|bench~))|unsubscribe
+    take me off (this|the|your) (list|bot)|take me off [this|here|please|pls]* {ends}|delete me [from]
+    remove me [from (this|the|your) _]|(sign|take|count|opt) me (off|out) [of|from] (this|the|your) (bot|
+        list|chat|{messages})
     cancel my (reminders|messages|subscription)|delete my (number|account|data)
-    quit it with (the|these) {messages}|^ stop it [please|now] $
-    ^ please? stop [please|now|it] [!|.]* $
+    (quit it|stfu|shut up|knock it off|pack it in|give over|enough) with [all|the|these|your]* {messages}
+    ^ stop (it|this|that) [please|now] $
+    ^ [please|pls]* stop [please|pls|plz|now|it|this|all this|thanks|thank you|thx]* [!|.]* $
     """,
+    stop="<!({not_to}) (stop|quit|cease)",
+    not_to=words_of("wont cant couldnt doesnt didnt dont never not cannot wouldnt didn isnt"),
     sending=words_of(
         "messaging texting sending writing contacting reminding notifying bothering nagging pinging"
     ),
+    flooding=words_of(
+        "blowing spamming flooding filling clogging bombarding pestering hassling harassing buzzing spam"
+    ),
+    reminded="(reminded|contacted|messaged|texted|pinged|notified|written to)",
+    any_more="(anymore|any more|any longer|again|no more)",
+    ends=">(.|!|,|$|-|'\n'|thanks|thank|thx|k|cheers|it|the|this|i|lol)",
     messages=words_of(
-        """message messages text texts reminder reminders notification notifications msg msgs ping pings"""
+        """message messages text texts reminder reminders notification notifications msg msgs ping pings
+        messeges mesages"""
     ),
 )
+STOP_TOLD = Pattern(
+    """
+    (told|telling|asked|asking|begged|tells|asks) !(you|u|ya|this|the bot) ..3 to (stop|quit|cease)
+    (my|the) {person} ..2 to (stop|quit|cease)
+    """,
+    person=PERSON_WORDS | words_of("ex exes work office mates kids"),
+)
+"""Somebody else was told to stop."""
 
 UNDO = Pattern(
     """
     (oops|whoops|sorry|please|pls) (delete|remove|scrap) >(.|!|$)
-    undo !(my {worn}) [that|it|the last [one|set]|last|please]
-    get rid of {the_last}
+    undo !(my {worn}|something|things|stuff|sets|a|an) [that|it|the last [one|set]|last|please]
+    get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
     {sent} [it|that|this|the last one] (twice|double|by accident)
     sent [it|that|this]* # [times] $
     (delete|remove|cancel) (one|the duplicate) [.|!] $
-    duplicate , {delete}|^ disregard [please|pls] [.|!] $
+    duplicate , {delete}
+    ^ [please|pls|oops|sorry|,]* {on_its_own} [it|that|please|pls|thanks]* [.|!]* $
+    (,|.|-) (delete|remove|undo|erase|unsend) [it|that|again|please|pls|thanks]* [.|!]* $
+    (ctrl|control|cmd|command|strg) [+|-] z !(#)
+    (roll|rolling) back (that|it|this|the last|my last|one)|rollback (that|it|the last|my last)
     accidentally (sent|logged|posted|recorded) (that|it|this)
     (didnt|did not) mean to (send|log|post|write|record|save) (that|it|this)
     (that|it) wasnt me|(that set|that one|the last (one|set)) never happened
     {delete} [about|out|again] {the_last}
+    {rub} ({the_last_one}|{the_record}|it >($|.|!|please|pls))
+    {nuke} {the_record} [out|off|away|again]*
+    {told_to} {bin} {the_last_one} [out|off|away|again|please|pls|pal|thanks|lol|bro|coach|,|i|.|
+        !]* {done_with}
+    {the_record} [{you_can}]* (deleted|removed|{rub_or_delete}) [again|please|pls|thanks|,|.|!]* $
+    (the|that|my) last (one|set) [{you_can}]* {rub_or_delete} [again|please|pls|thanks|,|.|!]* $
+    {the_last_one} ((shouldnt|should not) be (there|here|in there|on there|in|recorded)|
+        doesnt belong (there|here))
     take {the_last_set} (back|off|out|away|down) !(to|from|on)
-    take (back|off|out) {the_last_set}
+    take (back|off|out|away) {the_last_set} !(of)
     {it} (was|is) [_] {mistake}
     wrong (chat|person|number|window|conversation)
     (sent|pressed send|hit send|pressed enter) [that|it|this] (by (mistake|accident)|accidentally|in error)
+    (pocket|butt|bum) (sent|typed|texted|dialled|dialed|messaged|logged)
+    my ..1 {small} (sent|typed|wrote|logged|posted|pressed|hit|tapped) (that|this|it !(#)|send|the (last|
+        button))
     [i] (didnt|did not|havent|never) [actually|really|even] (do|did|done|finish) {not_done}
     (that [one|set]|it|last one|the last (one|set)) (doesnt|didnt|shouldnt|does not) count !(as)
     dont (count|log|record|save) (that|it|the last [one|set])
@@ -57,10 +102,36 @@ UNDO = Pattern(
     """,
     delete=words_of(
         """scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear
-        revert retract withdraw reverse"""
+        revert retract withdraw reverse unsend unlog unrecord unpost rescind"""
+    ),
+    on_its_own=words_of("disregard revert rollback unsend unlog rescind"),
+    rub="(rub|blot|cross|scrub|strike|scratch|wipe|blank|un) (out|off|away|log|send|record|post)",
+    rub_or_delete="(rub out|cross out|strike out|delete|remove|erase|undo|cancel|scrap|forget|bin)",
+    nuke=words_of(
+        """nuke yeet zap kill lose trash chuck wipe dump toss axe sack ditch torch burn banish
+        scrub purge chop obliterate"""
+    ),
+    told_to="^|<({opening})",
+    opening=words_of(
+        ", . ! please pls plz just can you u could would coach bro mate oops whoops no nah wait kindly now"
+    )
+    | {"\n"},
+    bin=words_of("nuke yeet zap trash wipe axe chuck toss ditch dump purge"),
+    done_with=">($|.|!|please|pls)",
+    you_can="you|u|can|could|should|must|may|needs|has|have|to|be|please|pls|,|-|i|it|just|:|we",
+    small=words_of(
+        "cat dog kid toddler baby son daughter child kids pocket phone keyboard niece nephew puppy"
     ),
     worn=words_of("belt shoes laces straps wraps"),
     sent="[i|ive] (sent|logged|entered|posted|recorded|typed)",
+    the_record="""
+        (the|that|this|my|last) [last|latest|previous|whole]* (entry|entries|record|message|text|log|line|msg)
+        that last (one|set) (i|that i|from me)
+        (the|that|this) [last] (one|set) i [just] (sent|logged|put in|typed|entered)
+    """,
+    the_last_one="""
+        (the|that|my|this) (last|latest|previous) [{record}]|that (one|set|{record})|that >($|.|!|please|pls)
+    """,
     the_last="""
         that last? {record}|the set i just (sent|logged)|the ..1 (one|set) i just (sent|logged|put in)
         that|it|this|the (last|latest|previous) [{record}|thing|bit|report|number|log]

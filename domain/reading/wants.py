@@ -14,6 +14,7 @@ from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TAKES_BACK, TO
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
     STOP,
+    STOP_TOLD,
     UNDO,
 )
 from domain.reading.wanted import Wanted
@@ -35,6 +36,8 @@ _TO_TRAIN = words_of("today tonight gym training tomorrow")
 _ELSEWHERE = words_of("toilet loo bathroom restroom lavatory end top last final")
 """Where one can fail to come to besides the gym."""
 _NOT_UNDONE = words_of("dont didnt cant never not")
+_DENIES_OR_ASKS = words_of("never is was")
+"""Words right before: "is today a rest day"."""
 _HAS_TO = words_of("have had need going want got decided forced able ok possible like")
 
 
@@ -75,9 +78,9 @@ def find_wants(
     elsewhere = {"move", "pause"} & set(wants)
     if not elsewhere and _leaves_out_workout(message, named, in_question, skips, used):
         wants.append("skip_workout")
-    if STOP.is_in(message):
+    if STOP.is_in(message) and not STOP_TOLD.is_in(message):
         wants.append("stop_messages")
-    find_questions(message, questions, wants)
+    find_questions(message, named, questions, wants)
     return Wanted(
         tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used)
     )
@@ -103,7 +106,7 @@ def _leaves_out_workout(
         start, end = skip.start, skip.end
         if start in in_question or any(n.start >= start and n.end <= end + 1 and not n.weak for n in named):
             continue
-        if message.text(start - 1) == "never" or any(0 <= start - n.end <= 1 for n in used):
+        if message.text(start - 1) in _DENIES_OR_ASKS or any(0 <= start - n.end <= 1 for n in used):
             continue
         if is_anothers(message, message.clause_span(start)[0], start, message.text(start)):
             continue
