@@ -81,7 +81,7 @@ _FAILED_ON = Pattern(
         it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for
         badly
     """,
-    no_load="!({unit}|x|set|sets)",
+    no_load="!({unit}|x|set|sets|(:|-) #|nil)",
     went="failed|died|got stuck|gave up|collapsed|broke down|stopped >(.|,|$|'\\n')",
     went_wrong="""
         (wouldnt|didnt|would not|did not|was not to) (go|move|come|budge|happen) [up]|failed|got stuck

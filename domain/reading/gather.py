@@ -8,6 +8,7 @@ bare number counts only where it is anchored: beside a name, after a verb of doi
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from domain.reading.anchors import anchored
 from domain.reading.context import Known
@@ -129,6 +130,11 @@ def gather(
     if sentence:
         groups.extend(_grouped(message, sentence, pointers, known_of))
     _number_lines(message, groups)
+    for before, group in pairwise(groups):
+        # "One more set because the rack was free. 77.5x9"
+        says_only_again = before.again and not before.items and before.named is None
+        if says_only_again and group.named is None and group.sentence - before.sentence <= 1:
+            group.again = True
     for group in groups:
         group.doubtful = _is_doubtful(message, group)
         if group.named is None and group.pointer is None and not group.again and group.items:
@@ -274,7 +280,7 @@ def _grouped(
         else:
             runs[-1].append(thing)
     count = len(names)
-    owned = shared(message, runs, names, known_of) if count > 1 else [list(runs[0])]
+    owned = shared(message, runs, names, known_of, pointers) if count > 1 else [list(runs[0])]
     for k in range(2, count):
         if not owned[k] and _is_shared(message, owned[k - 1], names[k - 1], names[k]):
             owned[k] = list(owned[k - 1])

@@ -13,6 +13,7 @@ _MACHINES = (
             """
             {seat} {leads} # [{th}] !({lifted})
             # {th} (hole|notch|setting|rung)
+            (flat|machine|room|house|seat) # (is|was|had|has|were)
             """,
             seat="""
                 seat|backrest|back rest|setting|notch|height|lever|rung|rack|peg|pegs|safety|safeties|pad

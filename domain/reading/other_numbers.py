@@ -176,8 +176,10 @@ _PEOPLE_AND_THINGS = (
         Pattern(
             """
             (score|scored|won|lost|drew|result|match|game) [was|is|it|the|by|match|game]* # (:|-) #
+            (won|lost) # (nil|love|all)
             """
         ),
+        always=True,
     ),
     Other(
         "a score",
@@ -241,6 +243,8 @@ _PEOPLE_AND_THINGS = (
         ),
     ),
     Other("so many people", Pattern("# of (us|you guys|my friends)")),
+    Other("bars of a signal", Pattern("# (bar|bars) of (signal|reception|battery|chocolate|soap)")),
+    Other("so many still to do", Pattern("# down [,|and]* # (to go|left|more)")),
     Other(
         "a remark on what was told",
         Pattern(

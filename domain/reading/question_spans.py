@@ -28,11 +28,11 @@ _OPENS = Pattern(
         thoughts (on|about)
         worth [me|us|it|just|still]* ~ing
         (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too))
-        {choice} ...7 or !(so|something|more)
+        {choice} ...15 or !(so|something|more|#)
     """,
     choice=words_of(
-        """deload stick stay keep push drop go going straps belt heavier lighter rest wait swap stop more less
-        higher lower"""
+        """add carry continue deload stick stay keep move push raise reduce drop go going straps belt heavier
+        lighter rest switch try wait swap stop more less higher lower"""
     ),
     about=words_of(
         """i we you u it its that this the these those my your there they he she anyone s # a an any one

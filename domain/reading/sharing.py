@@ -5,7 +5,7 @@ out the numbers between two names is weighed by what the words between them say,
 what makes a set of it; the cheapest way for the whole sentence is taken.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Container, Sequence
 from typing import Literal, NamedTuple
 
 from domain.reading.anchors import PROVIDERS
@@ -26,6 +26,11 @@ _ARTICLES = words_of("the my those that these some a an")
 _INSTEAD = (["instead", "of"], ["rather", "than"], ["replaced", "the"], ["instead", "the"])
 """Words before what was not done."""
 
+_OWN_TALE = 2
+"""So many words behind a comma before "on the bench" are about something else."""
+_POINTS = 3
+"""How many words before its numbers an exercise can be pointed at: "second exercise today 80x8"."""
+
 NOTHING_OWNED = 3.0
 HALF_A_SET = 1.5
 AROUND = 1.5
@@ -41,8 +46,12 @@ def shared(
     runs: Sequence[Sequence[Item]],
     names: Sequence[Named | None],
     known_of: Callable[[str], Known],
+    pointers: Container[int],
 ) -> list[list[Item]]:
-    """Return the items of each name; `runs[k]` stands after `names[k]`, the first of which is nobody's."""
+    """Return the items of each name; `runs[k]` stands after `names[k]`, the first of which is nobody's.
+
+    At `pointers` an exercise is pointed at by its number in the plan.
+    """
     if not any(runs[:-1]):
         return [list(run) for run in runs]
     best: list[_Way] = [_Way(0.0, ())]
@@ -56,7 +65,7 @@ def shared(
                     _Way(
                         way.cost
                         + _cut(message, name, run, split, following)
-                        + _cost(message, name, before[way.last :], run[:split], known_of),
+                        + _cost(message, name, before[way.last :], run[:split], known_of, pointers),
                         (*way.splits, split),
                     )
                     for way in best
@@ -100,11 +109,14 @@ def _cost(
     lead: Sequence[Item],
     tail: Sequence[Item],
     known_of: Callable[[str], Known],
+    pointers: Container[int],
 ) -> float:
     """Return what it costs that a name has these items before it and those after it."""
     items = [*lead, *tail]
     gives = any(_gives(item) for item in items)
     if name is None:
+        if items and any(at in pointers for at in range(max(0, items[0].start - _POINTS), items[0].start)):
+            return 0.0
         return (HALF_A_SET if gives else ACROSS) * bool(items) + HALF_A_SET * _is_half(items)
     if message.texts(name.start - 2, name.start) in _INSTEAD:
         return ACROSS if gives else 0.0
@@ -133,7 +145,9 @@ def _lead_cost(message: Message, start: int, end: int) -> float:
     while words and words[-1] in _ARTICLES:
         words.pop()
     if words and words[-1] in _TIES:
-        return 0.0
+        # "80x8, a man filming himself on the bench" tells of the man.
+        told = sum(word.isalpha() for word in words) - 1
+        return ACROSS if told >= _OWN_TALE and is_parted(message, start, end) else 0.0
     if is_parted(message, start, end):
         return ACROSS
     return 0.5 + 0.3 * len(words)
