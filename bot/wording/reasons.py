@@ -45,7 +45,8 @@ def verdict_because(
         case compared.ByEstimate():
             return by_estimate(result, now, before, reason)
         case compared.ByEndurance(least_ratio=least, greatest_ratio=greatest):
-            return f"by published endurance times, {strength_words(least, greatest)}, {so}"
+            little = ", too little to tell" if result == "level" else ""
+            return f"by published endurance times, {strength_words(least, greatest)}{little}, {so}"
         case compared.UpTheLadder():
             return f"full reps, where last time they were lowering-only, {so}"
         case compared.OutsideTested(lowest=lowest, highest=highest):
@@ -82,7 +83,7 @@ def by_estimate(result: Result, now: TrainingSet, before: TrainingSet, reason: c
         if max(now.amount, before.amount) > highest
         else ""
     )
-    body = ", the body's share in it" if now.load_kind not in ("total", "each") else ""
+    body = ", the body's share included" if now.load_kind not in ("total", "each") else ""
     if result == "level":
         one_rep = in_unit(reason.one_rep_kg, unit)
         rest = f"; the difference is less than the {number(one_rep)}{NO_BREAK}{unit} of a rep, so level"
@@ -99,14 +100,11 @@ def in_unit(kg: float, unit: Unit) -> Decimal:
 def strength_words(least: float, greatest: float) -> str:
     """Say between which bounds strength has changed."""
     low, high = round(100 * (least - 1)), round(100 * (greatest - 1))
-    if low == high:
-        return f"{percent_words(low)} strength"
-    return f"between {percent_words(low)} and {percent_words(high)} strength"
-
-
-def percent_words(percent: int) -> str:
-    """Say a change in percent, with its direction."""
-    return f"{abs(percent)}% {'less' if percent < 0 else 'more'}"
+    if low < 0 < high:
+        return f"between {-low}% less and {high}% more strength"
+    less, more = sorted((abs(low), abs(high)))
+    span = f"{more}" if less == more else f"{less} to {more}"
+    return f"{span}% {'less' if low < 0 else 'more'} strength"
 
 
 def traded_words(now: TrainingSet, before: TrainingSet) -> str:

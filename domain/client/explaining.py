@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from datetime import date
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, moment, sets_done
@@ -56,7 +57,7 @@ def _after(draft: Draft, record: WorkoutRecord, line: Line, past: tuple[Exposure
     """Return what was to be aimed for after the sets of `record`, the last of `past`: next set, next time."""
     state, earlier = draft.state, past[:-1]
     if sets_done(state, record, line.exercise) >= line.prescription.sets or record.on != draft.today:
-        return aimed_next(state, line, history(state, record.name, line.exercise))
+        return aimed_next(state, line, history(state, record.name, line.exercise), draft.today)
     if not earlier:
         return None
     return aimed(state, "next set", line, target_for(state, line, earlier, record.on), earlier)
@@ -72,12 +73,13 @@ def last_told(draft: Draft) -> tuple[Spot, ...]:
 
 
 def planned_now(draft: Draft) -> tuple[Spot, ...]:
-    """Return what is still to be done in the workout under way, or in the one of which today's plan was told.
+    """Return what is still to be done in the workout under way, or in the one whose plan was told last.
 
-    Nothing on a day of which no plan was told.
+    Nothing where sets were told of since that plan.
     """
     workout, record = workout_at_hand(draft)
-    if record is None and draft.memory.reminded_on != draft.today:
+    shown = draft.memory.reminded_on
+    if record is None and (shown is None or shown <= last_trained(draft.state)):
         return ()
     out = left_out(draft.state, record)
     return tuple(
@@ -85,6 +87,11 @@ def planned_now(draft: Draft) -> tuple[Spot, ...]:
         for line in lines_of(draft.state, workout)
         if not is_left_out(line, out) and not (record and sets_done(draft.state, record, line.exercise))
     )
+
+
+def last_trained(state: ClientState) -> date:
+    """Return the day of the latest set; the first of all days where there is none."""
+    return max((entry.set.on for entry in state.entries if entry.set.on), default=date.min)
 
 
 def spots_of(state: ClientState, entries: Iterable[Entry]) -> tuple[Spot, ...]:

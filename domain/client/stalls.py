@@ -46,7 +46,10 @@ def reasons_in(draft: Draft, line: Line, past: tuple[Exposure, ...], stall: Stal
     """Return, as evidence, the verdict on each exposure of a stall but the first, and what comes next."""
     first = len(past) - len(stall.exposures)
     verdicts = [verdict_on(draft.state, past[: at + 1]) for at in range(first + 1, len(past))]
-    return {"verdicts": facts_of(verdicts), "aimed": facts_of(aimed_next(draft.state, line, past))}
+    return {
+        "verdicts": facts_of(verdicts),
+        "aimed": facts_of(aimed_next(draft.state, line, past, past[-1].on)),
+    }
 
 
 def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:

@@ -1,5 +1,7 @@
 """The verdict on an exercise and what to aim for next, as this client's state makes them; nothing is kept."""
 
+from datetime import date
+
 from domain.client.lines import Line
 from domain.client.plan import body_mass_kg, easing_of, target_for
 from domain.comparison import Body, best_of, extra_kg
@@ -49,9 +51,9 @@ def _is_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
     return less < 0 or (less == 0 and done.load_kind == "body" and done.amount < before.amount)
 
 
-def aimed_next(state: ClientState, line: Line, past: tuple[Exposure, ...]) -> Aimed:
-    """Return what is to be aimed for the next time after the exposures `past`, as of the day of the last."""
-    return aimed(state, "next time", line, target_for(state, line, past, past[-1].on), past)
+def aimed_next(state: ClientState, line: Line, past: tuple[Exposure, ...], on: date) -> Aimed:
+    """Return what is to be aimed for the next time after the exposures `past`, as of the day `on`."""
+    return aimed(state, "next time", line, target_for(state, line, past, on), past)
 
 
 def aimed(

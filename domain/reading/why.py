@@ -76,6 +76,8 @@ _MATTER = (
 )
 _OF_THE_BODY = Pattern("(am i|i am|im) ..1 (heavier|lighter|up|down|going)|my body? (weight|mass)")
 """What is rather said of the client's own weight, where no exercise and no number is named."""
+_OF_THE_BOT = Pattern("(cant|cannot|couldnt) >(you|u|it|that|this|they|these|those)")
+"""What the bot cannot do, or what cannot be done; what the client cannot do is no matter of the bot's."""
 _WHY_NOT = Pattern("why not [!|.|'?']* $")
 """After something else it asks for nothing: "one more set, why not"."""
 _INSTEAD = words_of("not than of over against rather versus vs")
@@ -104,7 +106,11 @@ def why_asked(
         return None
     named = _names(message, begins, exercises, own_names)
     numbers = message.numbers(begins, count)
-    words = [at for at in range(begins, count) if at not in named and at not in numbers]
+    words = [
+        at
+        for at in range(begins, count)
+        if at not in named and at not in numbers and _OF_THE_BOT.at(message, at) is None
+    ]
     if any(message.text(at) not in _SMALL | _MATTER | _SIGNS for at in words):
         return None
     if _is_followed_by_more(message, asking.end, numbers) or not all(named.values()):

@@ -9,7 +9,7 @@ import pytest
 from bot.markup import plain
 from bot.wording.message import message_words
 from bot.wording.reader import NO_BREAK, Reader
-from bot.wording.reasons import aim_note, none_because, target_because, verdict_because
+from bot.wording.reasons import aim_note, none_because, strength_words, target_because, verdict_because
 from bot.wording.why import judged_words
 from domain import comparison, target_reasons
 from domain.exercises import Joint, describe
@@ -171,6 +171,21 @@ def test_a_target_is_told_with_its_rule_and_its_numbers(sheet: str, done: str, s
     row = {"exercise": "Bench press", "sheet": sheet, "done": done, "aim": "80 kg x 8"}
     words = target_because(aimed(Case("here", row)))
     assert words.replace(NO_BREAK, " ").startswith(said)
+
+
+@pytest.mark.parametrize(
+    ("least", "greatest", "said"),
+    [
+        (0.96, 0.97, "3 to 4% less strength"),
+        (0.97, 1.02, "between 3% less and 2% more strength"),
+        (1.03, 1.03, "3% more strength"),
+        (1.02, 1.05, "2 to 5% more strength"),
+    ],
+)
+def test_the_change_in_strength_by_holds_is_said_between_its_bounds(
+    least: float, greatest: float, said: str
+) -> None:
+    assert strength_words(least, greatest) == said
 
 
 def test_a_hold_is_the_matter_of_the_coach_and_a_professional() -> None:

@@ -215,9 +215,10 @@ def test_after_a_long_time_away_the_lighter_load_is_explained() -> None:
     life.says("away till April 12", at(6))
     life.passes_to(later)
     life.says("what's the plan?", later)
-    (bench,) = explanations(life.says("why is bench so light?", later))
-    assert bench.aimed is not None
-    assert bench.aimed.target.reason.rule == "eased"
+    for when in (later, later + timedelta(days=1)):
+        (bench,) = explanations(life.says("why is bench so light?", when))
+        assert bench.aimed is not None
+        assert bench.aimed.target.reason.rule == "eased"
 
 
 @pytest.mark.parametrize(

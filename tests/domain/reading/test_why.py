@@ -34,6 +34,8 @@ why fewer reps
 why so heavy?
 why only 6?
 why not comparable?
+why can't you compare the two
+why can't it go up
 why wasn't that a pb
 why isn't 80x8 a beat?
 why lower the weight
@@ -69,6 +71,7 @@ why squats first
 why is my squat stuck?
 why do I always fail at rep 6
 why can't I squat?
+why can't I beat it
 why rest 3 days?
 why two sets of rows
 why do I have to train on monday
