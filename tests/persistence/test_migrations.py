@@ -88,6 +88,18 @@ def test_back_to_nothing_and_forwards_again_with_people_in(engine: Engine) -> No
     assert isinstance(state_of(Store(engine), "telegram:Noor"), ClientState)
 
 
+def test_coaches_from_before_there_were_digests_are_woken(engine: Engine) -> None:
+    people = settled(Store(engine), "Noor")
+    waking = text("SELECT number, wake_at IS NULL AS never FROM people ORDER BY number")
+    migrate(engine, "0002")
+    with writing(engine) as connection:
+        connection.execute(text("UPDATE people SET wake_at = NULL"))
+    migrate(engine)
+    with engine.connect() as connection:
+        never = {row.number for row in connection.execute(waking) if row.never}
+    assert never == {people["Noor"]}
+
+
 def test_workers_that_start_at_once_migrate_once(url: str) -> None:
     engines = [open_engine(url) for _ in range(4)]
     with ThreadPoolExecutor(4) as pool:

@@ -15,7 +15,17 @@ from hypothesis import strategies as st
 from domain.client.apply import apply
 from domain.incoming import Heard
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
-from domain.memory import Answered, ClientMemory, Easing, PutRight, Quiet, Waiting
+from domain.memory import (
+    Answered,
+    ClientMemory,
+    CoachMemory,
+    CoachWrote,
+    EagerKept,
+    Easing,
+    PutRight,
+    Quiet,
+    Waiting,
+)
 from domain.outcome import (
     AlertRaised,
     AlertSettled,
@@ -29,6 +39,7 @@ from domain.outcome import (
     TakenBack,
     WorkoutKept,
 )
+from domain.parts import Eager
 from domain.sets import LoadKind, TrainingSet
 from domain.state import ClientState, CoachState, State
 from persistence import state as bounds
@@ -46,6 +57,15 @@ from tests.persistence.people import (
 )
 
 KEYS = count()
+
+JUMP = Eager(
+    rule="great jump",
+    exercise="Dip",
+    workout="Push",
+    on=date(2026, 2, 27),
+    at=NOON,
+    facts={"percent": 12.5},
+)
 
 DAYS = st.dates(min_value=date(2020, 1, 1), max_value=date(2030, 1, 1))
 MOMENTS = st.builds(lambda seconds: NOON + timedelta(seconds=seconds), st.integers(-(10**8), 10**8))
@@ -239,6 +259,8 @@ def test_all_of_a_client_s_memory_comes_back(store: Store) -> None:
         put_right=(PutRight(entry=3, was=done, workout=1, message=2),),
         quiet=(Quiet(exercise="Dip", since=date(2026, 3, 1)),),
         due_on=date(2026, 3, 5),
+        eager=(EagerKept(workout=1, what=JUMP, told=True),),
+        coach_wrote=(CoachWrote(on=date(2026, 3, 1), exercises=("Dip",)),),
         last_reported_at=after(hours=1),
         easings=(Easing(exercise="Dip", factor=Decimal("0.90"), since=date(2026, 3, 1)),),
     )
@@ -312,7 +334,9 @@ def test_a_coach_sees_who_needs_her_and_when_everybody_trained(store: Store) -> 
                 AlertSettled(2, "seen", people["Ilse"], NOON),
                 HoldPlaced(ExerciseHold(1, "Dip", "elbow", "left", date(2026, 2, 27))),
             ),
-            memory=ClientMemory(last_workout=2, due_on=date(2026, 3, 4), paused=True),
+            memory=ClientMemory(
+                last_workout=2, due_on=date(2026, 3, 4), paused=True, eager=(EagerKept(workout=1, what=JUMP),)
+            ),
         )
 
     store.receive([text("telegram:Noor", "x", "1")])
@@ -323,8 +347,18 @@ def test_a_coach_sees_who_needs_her_and_when_everybody_trained(store: Store) -> 
     assert (noor_number, piet_number) == (people["Noor"], people["Piet"])
     assert (noor.name, noor.programme, noor.remind_at) == ("Noor", "Harbour Base", time(8))
     assert (noor.last_workout, noor.due_on, noor.paused) == (date(2026, 2, 27), date(2026, 3, 4), True)
-    assert (noor.open_alerts, noor.held) == ((("pain", "Dip"),), ("Dip",))
+    assert (noor.open_alerts, noor.held, noor.eager) == ((("pain", "Dip"),), ("Dip",), (JUMP,))
     assert (piet.last_workout, piet.open_alerts, piet.held, piet.paused) == (None, (), (), False)
+
+
+def test_a_coach_s_memory_comes_back(store: Store) -> None:
+    settled(store)
+    store.receive([text("telegram:1", "x", "1")])
+    memory = CoachMemory(looked_back_at=after(hours=1))
+    work_once(store, NOON, lambda _state, _heard: Outcome(memory=memory))
+    state = state_of(store, "telegram:1")
+    assert isinstance(state, CoachState)
+    assert state.memory == memory
 
 
 def test_a_coach_s_code_is_fresh_each_time_and_has_128_bits(store: Store) -> None:
