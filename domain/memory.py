@@ -179,6 +179,13 @@ class ClientMemory(Frozen):
     ill_on: date | None = None
     """The last day on which the client has told of being ill, and could not train because of it."""
     reminders_off: bool = False
+    body_mass_told_on: date | None = None
+    """When the client last told what the body weighs; None where never, or only before the first message."""
+    body_mass_told_in: int = 0
+    """The inbox number of the message in which it was told, in case that is edited."""
+    body_mass_asked_on: date | None = None
+    body_mass_unwanted: bool = False
+    """The client does not want to be asked for it."""
     last_reported_at: datetime | None = None
     easings: tuple[Easing, ...] = ()
     swaps: tuple[Swap, ...] = ()

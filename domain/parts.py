@@ -29,11 +29,12 @@ Slot = Literal[
     "day",
     "missed",
     "trouble",
+    "body mass",
     "sheet",
     "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
-whether a joint is in trouble, whether a sheet is right, which client is meant."""
+whether a joint is in trouble, what the client weighs, whether a sheet is right, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -281,6 +282,8 @@ Topic = Literal[
     "unit kept",
     "body mass unlikely",
     "body mass kept",
+    "body mass later",
+    "body mass not asked",
     "zone kept",
     "equipment kept",
     "still aside",

@@ -2,9 +2,9 @@
 
 A few easy sets, fewer reps the nearer the load comes: half of it for eight, seven tenths for five, and where
 the load is a heavy one, 85% for two. A plan that is read between two sets must stay short, so it says a ramp
-only where one is worth its time: before what is heavy, and heavier than all that was done with that part of
-the body before it. In a pair without rest between, both are warmed up before the first hard set, the second
-first.
+only where one is worth its time: before what is heavy, and clearly heavier than all that was done with that
+part of the body before it. In a pair without rest between, both are warmed up before the first hard set, the
+second first.
 """
 
 from collections.abc import Mapping, Sequence
@@ -28,6 +28,9 @@ _HEAVY_KG = Decimal(60)
 """From here on the third set of the ramp is worth its time."""
 WORTH_KG = Decimal(30)
 """What moves less than this, both hands together, needs no ramp in the plan. The project's own rule."""
+
+AGAIN_FROM = Decimal("1.2")
+"""What is warm needs another ramp only for a fifth more than it has moved. The project's own rule too."""
 
 Ramp = tuple[TrainingSet, ...]
 """The warm-up sets of one exercise, lightest first."""
@@ -88,7 +91,7 @@ def _without_rest(to_do: Sequence[ToDo]) -> list[list[ToDo]]:
 
 def _is_worth(aim: TrainingSet, warm: Mapping[Region, Decimal]) -> bool:
     moved = _moved_kg(aim)
-    return moved >= WORTH_KG and moved > warm.get(describe(aim.exercise).region, Decimal(0))
+    return moved >= WORTH_KG and moved >= AGAIN_FROM * warm.get(describe(aim.exercise).region, Decimal(0))
 
 
 def _warms(warm: dict[Region, Decimal], done: TrainingSet) -> None:

@@ -201,7 +201,11 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "no such hour": "There is no such hour. Say it as «remind me at 7» or «remind me at 18:30».",
     "hour kept": filled("Reminders come at {at} from now on."),
     "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),
-    "body mass unlikely": "That body mass seems unlikely. Say it as «I weigh 72 kg».",
+    "body mass unlikely": filled(
+        "I may have misread {mass}. Say it as «I weigh 72 kg» or «I weigh 11 stone 5»."
+    ),
+    "body mass later": "All right, another time. It works without.",
+    "body mass not asked": "All right, I do not ask for it. Should you want it counted, say «I weigh …».",
     "body mass kept": filled("Noted: {mass} {unit}."),
     "equipment kept": lambda facts, _: (
         "Noted. What I give you to aim for can be loaded with that."

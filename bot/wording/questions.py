@@ -6,7 +6,7 @@ from pydantic import TypeAdapter
 
 from bot.markup import bold
 from bot.wording.programme import programme_words
-from bot.wording.reader import day_words, quoted, set_words
+from bot.wording.reader import day_words, listed, quoted, set_words
 from domain.parts import Question
 from domain.sets import TrainingSet
 
@@ -44,12 +44,25 @@ def question_words(part: Question) -> str:
             )
         case "trouble":
             return "Tap one, or tell me in your own words."
+        case "body mass":
+            return body_mass_words(facts)
         case "sheet":
             return sheet_words(facts)
         case "who":
             return "Which client do you mean?"
         case _:
             assert_never(part.slot)
+
+
+def body_mass_words(facts: dict[str, Any]) -> str:
+    """Ask for body mass, and say what for; where a number was told without its unit, ask for that."""
+    if facts.get("told"):
+        return f"To be sure of the unit: is {facts['told']} in kg or in lb?"
+    named = bold(listed([str(name) for name in facts.get("exercises", [])]))
+    return (
+        f"With {named} the body is part of the load, so body weight helps me to compare. What do you weigh "
+        "at the moment, roughly? I ask every few weeks at most, and it works without."
+    )
 
 
 def said(facts: dict[str, Any]) -> str:

@@ -76,7 +76,11 @@ class Draft:
     @property
     def has_caution(self) -> bool:
         """Whether the answer so far speaks of pain or a warning sign."""
-        return any(isinstance(part, Safety | Urgent) for part in self._parts)
+        return self.says(Safety) or self.says(Urgent)
+
+    def says(self, kind: type[Part]) -> bool:
+        """Return whether the answer has a part of that kind."""
+        return any(isinstance(part, kind) for part in self._parts)
 
     def change(self, change: Change) -> None:
         """Decide on a change."""

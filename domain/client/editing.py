@@ -8,6 +8,7 @@ from domain.client.questions import take_pressed
 from domain.client.recording import take_back
 from domain.client.understanding import came_of, understand, understand_of
 from domain.client.unfinished import answer_anew, forget_unfinished
+from domain.client.weighing import weigh_again
 from domain.client.why import answer_why, why_of
 from domain.incoming import Edited
 from domain.journal import Entry
@@ -19,7 +20,9 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
 
     What had been taken back is not taken back twice.
     """
-    if edited.original is None or edited.before == edited.text or answer_edited(draft, edited):
+    if edited.original is None or edited.before == edited.text:
+        return
+    if answer_edited(draft, edited) or weigh_again(draft, edited.original, edited.text):
         return
     message = draft.message = edited.original
     draft.reply = edited.reply

@@ -21,6 +21,7 @@ from domain.client.stalls import IT_HURTS
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.warming import take_warm_up
+from domain.client.weighing import ask_for_body_mass, drop_old_weighing
 from domain.client.why import answer_why, why_of
 from domain.incoming import (
     Assigned,
@@ -63,6 +64,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
     draft = Draft(state, heard.at, heard.number)
     give_up_old_question(draft)
+    drop_old_weighing(draft)
     drop_told_since(draft)
     match heard.incoming:
         case Text(text=text, reply=reply):
@@ -88,6 +90,8 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             orders.reachable(draft, reachable=False)
         case _:
             assert_never(heard.incoming)
+    if isinstance(heard.incoming, Text | Edited | Pressed):
+        ask_for_body_mass(draft)
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
         remind_beside(draft)
     drop_told_since(draft)

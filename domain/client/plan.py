@@ -14,6 +14,7 @@ from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.layoff import built_back_to, longest_break, share_after
 from domain.parts import Plan, PlanLine
+from domain.programme import Rotation
 from domain.sets import TrainingSet
 from domain.state import ClientState
 from domain.target import NoTarget, Target, next_target
@@ -90,11 +91,17 @@ def body_mass_kg(state: ClientState) -> Decimal | None:
 
 
 def days_away(state: ClientState, past: Sequence[Exposure], on: date) -> int:
-    """Return for how many days in a row there was no training between the last of `past` and the day `on`."""
+    """Return for how many days in a row there was no training between the last of `past` and the day `on`.
+
+    Days that the schedule leaves between two workouts anyway are none.
+    """
     if not past:
         return 0
     trained = [each.on for each in state.workouts if each.state in {"open", "done"}]
-    return longest_break(trained, past[-1].on, on)
+    days = longest_break(trained, past[-1].on, on)
+    stored = state.client.programme
+    schedule = stored.programme.schedule if stored else None
+    return 0 if isinstance(schedule, Rotation) and days <= schedule.every_days else days
 
 
 def was_ill(state: ClientState, past: Sequence[Exposure]) -> bool:

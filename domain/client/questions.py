@@ -11,6 +11,7 @@ from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
 from domain.client.understanding import request_for
 from domain.client.unfinished import complete, first_of
+from domain.client.weighing import WAITS_FOR, weight_told
 from domain.client.workouts import found_later
 from domain.memory import Waiting
 from domain.reading import Pain, read
@@ -39,7 +40,8 @@ def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
     `names` are the exercises that the text speaks of: an answer speaks of no other than the question does.
     """
     for question in reversed(draft.memory.questions):
-        is_fresh = draft.at - question.asked_at <= ANSWERED_WITHIN
+        waits_for = WAITS_FOR if question.slot == "body mass" else ANSWERED_WITHIN
+        is_fresh = draft.at - question.asked_at <= waits_for
         if is_fresh and is_about(question, names) and take_answer(draft, question, text):
             return True
     return False
@@ -88,6 +90,8 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return missed_told(draft, question, said)
         case "day":
             return day_told(draft, question, text)
+        case "body mass":
+            return weight_told(draft, question, text)
         case "sheet" | "who":
             return False
         case _:

@@ -1,14 +1,14 @@
-"""Settings changed in plain words: the hour of the reminder, the unit, the zone, body mass, coming back."""
+"""Settings changed in plain words: the hour of the reminder, the unit, the zone, equipment, coming back."""
 
 import re
 from dataclasses import replace
 from datetime import time
-from decimal import Decimal
 from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
 from domain.client.draft import Draft
 from domain.client.plans import come_back
+from domain.client.weighing import take_weight
 from domain.equipment import Equipment, default_equipment
 from domain.equipment_words import told
 from domain.outcome import SettingsKept
@@ -25,10 +25,6 @@ _UNIT = re.compile(
 _ZONE = re.compile(
     r"(?:please )?(?:i'm|im|i am|i live|i'm now|my (?:time ?)?zone is|time ?zone)(?: now| back)?(?: in)? "
     r"(?P<place>[a-z][a-z_/ .'-]{2,40}?)(?: now| time)?"
-)
-_MASS = re.compile(
-    r"(?:i weigh|my body ?(?:weight|mass) is|bodyweight is|body ?mass)(?: now| about)* "
-    r"(?P<mass>\d{2,3}(?:[.,]\d)?) ?(?P<unit>kg|kilos?|lb|lbs|pounds?)?"
 )
 _BACK = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
@@ -68,9 +64,7 @@ def take_setting(draft: Draft, text: str) -> bool:
     if found := _UNIT.fullmatch(said):
         set_unit(draft, unit_of(found["unit"]))
         return True
-    if found := _MASS.fullmatch(said):
-        unit = unit_of(found["unit"]) if found["unit"] else draft.client.unit
-        set_body_mass(draft, Decimal(found["mass"].replace(",", ".")), unit)
+    if take_weight(draft, text):
         return True
     if (equipment := told(text, draft.client.equipment)) is not None:
         set_equipment(draft, equipment)
@@ -107,16 +101,6 @@ def set_unit(draft: Draft, unit: Unit) -> None:
         )
         draft.change(SettingsKept(changed))
     draft.notice("unit kept", unit=unit)
-
-
-def set_body_mass(draft: Draft, mass: Decimal, unit: Unit) -> None:
-    """Keep the body mass, in the client's own unit."""
-    kept = round(convert(mass, unit, draft.client.unit), 1)
-    if not 25 <= convert(kept, draft.client.unit, "kg") <= 350:
-        draft.notice("body mass unlikely")
-        return
-    draft.change(SettingsKept(replace(draft.client, body_mass=kept)))
-    draft.notice("body mass kept", mass=str(kept), unit=draft.client.unit)
 
 
 def set_equipment(draft: Draft, equipment: Equipment) -> None:

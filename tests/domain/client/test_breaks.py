@@ -7,7 +7,7 @@ import pytest
 from domain.incoming import CardWanted
 from domain.parts import Digest, Part, Plan, PlanLine, TargetPart, VerdictPart
 from domain.target_reasons import BuildBack, Eased
-from tests.domain.client.people import MARA, Life, at, kinds
+from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 
 def trained() -> Life:
@@ -54,6 +54,18 @@ def test_after_five_weeks_away_both_workouts_begin_lighter_and_are_built_back() 
     verdict, target, *_ = life.says("row 60 x 9", at(15, month=4))
     assert isinstance(target, TargetPart)
     assert target.back_to is None
+
+
+def test_days_that_the_schedule_leaves_anyway_are_no_days_away() -> None:
+    rare = Life(noor("Harbour Rare\nTrain every 15 days in turn: All\n\nAll\n1. Bench press, 5-8 reps"))
+    rare.says("60 x 6", at(2))
+    (line,) = lines(rare.passes_to(at(17, 9))).values()
+    assert line.target is not None
+    assert line.target.load == 60
+    (line,) = lines(rare.says("what's next?", at(17, 10))).values()
+    assert eased(line) is None
+    (line,) = lines(rare.passes_to(at(1, 9, month=4))).values()
+    assert eased(line) == ("0.85", 30, False)
 
 
 def test_a_set_that_was_not_lighter_is_not_called_so() -> None:
