@@ -8,6 +8,7 @@ from bot.wording.reasons import counted_words, traded_words
 from domain import comparison as compared
 from domain.comparison import Comparison
 from domain.parts import VerdictPart
+from domain.sets import TrainingSet
 
 
 def verdict_words(part: VerdictPart) -> str:
@@ -21,14 +22,17 @@ def verdict_words(part: VerdictPart) -> str:
     if part.held or (part.result == "first" and part.sets_before):
         return head
     before = f" ({set_words(part.before)})" if part.before is not None else ""
+    decides = deciding_place(part.in_order, part.set, part.before)
+    later = f" in set {decides}" if decides > 1 else ""
     told_before = part.sets_before > 0 and part.set not in part.recorded
     match part.result:
         case "beat" if told_before:
-            said = f"{set_words(part.set)} stays the beat on last time{before}{margin_words(part)}."
+            in_set = f" in set {decides}" if decides else f", with {set_words(part.set)},"
+            said = f"Still a beat on last time{in_set}{before}{margin_words(part)}."
         case "beat":
-            said = f"Beat last time{before}{margin_words(part)}."
+            said = f"Beat last time{later}{before}{margin_words(part)}."
             if part.personal_best:
-                said += " Your best ever."
+                said += " Your best ever, all sets together." if later else " Your best ever."
         case "level":
             said = f"Level with last time{before}{margin_words(part)}."
             if part.on_target:
@@ -36,7 +40,7 @@ def verdict_words(part: VerdictPart) -> str:
         case "below" | "not comparable" if part.eased:
             said = f"Lighter than last time{before}, on purpose."
         case "below":
-            said = f"Below last time{before}{margin_words(part)}."
+            said = f"Below last time{later}{before}{margin_words(part)}."
         case "first":
             said = "First one of its kind: that is the mark to beat."
         case "not comparable":
@@ -47,6 +51,15 @@ def verdict_words(part: VerdictPart) -> str:
             assert_never(part.result)
     where = where_words(part.in_order)
     return f"{head}\n{said}" + (f" {where}" if where and not part.eased else "")
+
+
+def deciding_place(in_order: tuple[Comparison, ...], now: TrainingSet, before: TrainingSet | None) -> int:
+    """Return which set against the same one of last time has decided, from 1; 0 where it was no such pair.
+
+    After the first it decides because the best sets, or those before it, are level.
+    """
+    pairs = ((place, each) for place, each in enumerate(in_order, start=1))
+    return next((place for place, each in pairs if (each.now, each.before) == (now, before)), 0)
 
 
 def margin_words(part: VerdictPart) -> str:

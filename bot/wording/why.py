@@ -7,7 +7,7 @@ from pydantic import TypeAdapter
 from bot.markup import bold
 from bot.wording.reader import Reader, set_words
 from bot.wording.reasons import held_because, target_because, verdict_because
-from bot.wording.verdict import where_words
+from bot.wording.verdict import deciding_place, where_words
 from domain.explanation import Aimed, Explanation, When
 from domain.target import Target
 from domain.verdict import Verdict
@@ -37,12 +37,16 @@ def explanation_words(explanation: Explanation, *, is_coach: bool = False) -> st
 
 def judged_words(verdict: Verdict, *, eased: bool = False) -> str:
     """Say a verdict with its reason."""
+    decides = deciding_place(verdict.in_order, verdict.set, verdict.before)
+    which = f"set {decides} decides, " if decides > 1 else ""
     against = f" against {set_words(verdict.before)}" if verdict.before is not None else ""
     because = verdict_because(verdict.result, verdict.set, verdict.before, verdict.reason)
     best = ", and the best ever" if verdict.personal_best else ""
     purpose = ", and lighter on purpose" if eased and verdict.result in ("below", "not comparable") else ""
     where = where_words(verdict.in_order)
-    return f"{set_words(verdict.set)}{against}: {because}{best}{purpose}." + (f" {where}" if where else "")
+    return f"{which}{set_words(verdict.set)}{against}: {because}{best}{purpose}." + (
+        f" {where}" if where else ""
+    )
 
 
 def aimed_words(aimed: Aimed) -> str:

@@ -34,7 +34,7 @@ _PUT_BACK = re.compile(
     r"(?:put|bring) (?:the )?(?P<exercise>.{1,60}?) back (?:in(?:to the plan)? )?for (?P<name>.{1,60})",
     re.IGNORECASE,
 )
-_WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{1,160})", re.IGNORECASE)
+_WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{0,160})", re.IGNORECASE)
 _PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
 _HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
 
@@ -100,7 +100,10 @@ def card(draft: Draft, name: str) -> None:
 
 
 def why(draft: Draft, what: str) -> bool:
-    """Ask for the reasons of a client's verdict and target; return whether `what` names one."""
+    """Ask for the reasons of a client's verdict and target; return whether it is clear whose.
+
+    A bare "why?" can be about nobody else than the only client.
+    """
     words = [word.removesuffix("'s").removesuffix("s'") for word in what.replace("’", "'").split()]
     spans = ((at, at + many) for many in (3, 2, 1) for at in range(len(words) - many + 1))
     for start, end in spans:
@@ -109,7 +112,11 @@ def why(draft: Draft, what: str) -> bool:
             text = " ".join(words[:start] + words[end:])
             draft.order(found[0], WhyWanted(coach=draft.state.coach.number, text=text))
             return True
-    return False
+    if words or len(draft.state.clients) != 1:
+        return False
+    (only, _) = draft.state.clients[0]
+    draft.order(only, WhyWanted(coach=draft.state.coach.number, text=""))
+    return True
 
 
 def invite(draft: Draft, name: str, programme: str | None) -> None:

@@ -120,8 +120,34 @@ def test_of_several_sets_it_is_said_where_it_was_gained_or_lost(before: str, now
 def test_a_beat_told_before_is_not_cheered_again_for_the_sets_after_it() -> None:
     """Who then does fewer reps hears that the first set stays the beat, and where something was lost."""
     assert said_of("80 kg x 8, 8", "80 kg x 9, 6", told=1) == (
-        "80 kg × 9 stays the beat on last time (80 kg × 8) by 1 rep. Set by set: 1 rep up, 2 reps down."
+        "Still a beat on last time in set 1 (80 kg × 8) by 1 rep. Set by set: 1 rep up, 2 reps down."
     )
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "told", "said"),
+    [
+        (
+            "80 kg x 8, 7, 6",
+            "80 kg x 8, 8",
+            1,
+            "Beat last time in set 2 (80 kg × 7) by 1 rep. Your best ever, ",
+        ),
+        (
+            "80 kg x 8, 7, 6",
+            "80 kg x 8, 8, 6",
+            2,
+            "Still a beat on last time in set 2 (80 kg × 7) by 1 rep. ",
+        ),
+        ("80 kg x 8, 8", "80 kg x 8, 6", 1, "Below last time in set 2 (80 kg × 8) by 2 reps. "),
+        ("80 kg x 8, 7", "80 kg x 7, 9", 0, "Beat last time (80 kg × 8) by 1 rep. Your best ever. "),
+    ],
+)
+def test_where_the_best_sets_are_level_it_is_said_which_set_decides(
+    before: str, now: str, told: int, said: str
+) -> None:
+    """A beat in the second set is none of the best one of last time, and does not sound like it."""
+    assert said_of(before, now, told=told).startswith(said)
 
 
 @pytest.mark.parametrize(

@@ -208,3 +208,9 @@ def test_a_coach_can_ask_for_the_reasons_of_a_verdict(text: str, client: int, re
 
 def test_a_why_that_names_no_client_is_not_understood() -> None:
     assert said(does(Text(text="why is the sky blue"))) == ["coach help"]
+
+
+def test_a_bare_why_is_about_the_only_client_where_there_is_just_one() -> None:
+    alone = replace(STATE, clients=((2, noor()),))
+    assert does(Text(text="why?"), alone).orders == (Order(2, WhyWanted(coach=MARA.number, text="")),)
+    assert said(does(Text(text="why?"))) == ["coach help"]
