@@ -102,7 +102,13 @@ def gather(
     *,
     all_count: bool = False,
 ) -> list[Group]:
-    """Return the groups of the message, in order; with `all_count` no lone number is left out."""
+    """Return the groups of the message, in order; with `all_count` no lone number is left out.
+
+    Names alone make no group.
+    """
+    told = [m for m in marks if m.kind in _GROUP_MARKS]
+    if not quantities and not told:
+        return []
     named = [n for n in named if not (n.weak and _is_no_name(message, n)) and not _is_a_moment(message, n)]
     named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
@@ -113,7 +119,7 @@ def gather(
     blank |= manner_of(message, name_tokens | blank)
     loads = {at for m in marks if m.kind in _SAYS_A_LOAD for at in range(m.start, m.end)}
     elements = elements_of(message, quantities, blank, name_tokens, pointers, changes, loads)
-    things: list[Named | Element | Mark] = [*named, *elements, *(m for m in marks if m.kind in _GROUP_MARKS)]
+    things: list[Named | Element | Mark] = [*named, *elements, *told]
     things.sort(key=lambda t: t.start)
     join_marks(message, things, blank)
     kept = things if all_count else anchored(message, things, blank)

@@ -88,14 +88,13 @@ def _read(request: Request, message: Message) -> Reading:
         # "Sent twice" counts how often, and no reps.
         quantities = [q for q in quantities if not undo[0] <= q.start < undo[1]]
     exercises = Exercises(request, unit)
-    today = exercises.day(request.sent.date())
     groups = gather(
         message,
         _outside(message, named, questions),
         marks,
         quantities,
         pointers,
-        lambda name: exercises.known(name, today),
+        lambda name: exercises.known(name, exercises.day(request.sent.date())),
         all_count=correcting,
     )
     message.heard.extend(_used(groups))
