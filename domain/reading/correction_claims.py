@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Found, Pattern
+from domain.reading.patterns import Found, Pattern, words_needed
 from domain.reading.request import Request
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
@@ -43,6 +43,9 @@ _SET_SAID_AGAIN = Pattern(
     unit=_UNIT,
 )
 """A recorded set said again, with the exercise that it belongs to right after."""
+
+MAY_CLAIM = words_needed(_CLAIM, _SET_SAID_AGAIN)
+"""Words without which nothing recorded is said again."""
 
 
 def claims(message: Message, request: Request, named: Sequence[Named]) -> Iterator[Found]:

@@ -4,7 +4,7 @@ import itertools
 from collections.abc import Sequence
 from decimal import Decimal
 
-from domain.reading.correction_claims import claims, is_said_again_of_another
+from domain.reading.correction_claims import MAY_CLAIM, claims, is_said_again_of_another
 from domain.reading.correction_of_days import is_of_another_day
 from domain.reading.correction_words import (
     ALL_FEW_ARE,
@@ -21,15 +21,28 @@ from domain.reading.correction_words import (
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.patterns import words_needed
 from domain.reading.request import Request
 from domain.reading.when import past_day
 from domain.reading.words import words_of
+
+_IS = words_of("was were should")
+_SAYS_OF_EXERCISE = _IS | {"is", "are"}
+_MAY_SPEAK_OF_RECORDS = (
+    words_needed(NO_FIRST, INSTEAD, LAST_FEW_ARE, ALL_FEW_ARE, SORRY, UNIT_AFTER)
+    | MAY_CLAIM
+    | _SAYS_OF_EXERCISE
+    | {"not"}
+)
+"""Words without which, and without a day, nothing recorded is spoken of."""
 
 
 def is_of_what_is_recorded(
     message: Message, request: Request, named: Sequence[Named], days: Sequence[Day]
 ) -> bool:
     """Return whether the message can only mean something recorded."""
+    if not days and not message.has(_MAY_SPEAK_OF_RECORDS):
+        return False
     return (
         _is_of_a_full_exercise(message, request, named)
         or _is_of_a_recorded_day(message, request, named, days)
@@ -55,7 +68,7 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
         return False
     last = named[-1].end
     after = [w for w in message.texts(last, last + 3) if w not in {"set", "sets", "one", "ones"}]
-    if after[:1] not in (["was"], ["were"], ["should"], ["is"], ["are"]):
+    if _SAYS_OF_EXERCISE.isdisjoint(after[:1]):
         return False
     place = NTH_SET.first(message)
     numbers = [
@@ -131,9 +144,6 @@ def _is_of_a_recorded_day(
         one.exercise == named[0].names[0] and one.on == on and on != request.sent.date()
         for one in request.done
     )
-
-
-_IS = words_of("was were should")
 
 
 def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bool:

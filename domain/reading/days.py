@@ -19,6 +19,7 @@ from domain.reading.day_words import (
 from domain.reading.days_in_numbers import day_of_month, decimals, in_numbers, whole_number, with_month
 from domain.reading.message import Message
 from domain.reading.pattern_tables import Table
+from domain.reading.patterns import words_needed
 from domain.reading.words import words_of
 
 
@@ -47,9 +48,14 @@ _MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up fo
 _BEFORE_SHORT = words_of("on last this next till until for to since from")
 _READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
 
+_MAY_NAME_A_DAY = words_needed(PHRASES, AGO, _READERS) | _DAY_NAMES | {"."}
+"""Words and signs without which no day is named."""
+
 
 def find_days(message: Message) -> list[Day]:
     """Return the days named in the message, in order. Nothing is marked as taken."""
+    if not message.has(_MAY_NAME_A_DAY):
+        return []
     found: list[Day] = []
     used: set[int] = set()
     for day in _named(message):

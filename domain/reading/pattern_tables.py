@@ -10,9 +10,12 @@ Meaning = TypeVar("Meaning")
 
 
 class Table(Generic[Meaning]):
-    """Patterns with what they mean, in the order in which they are looked for."""
+    """Patterns with what they mean, in the order in which they are looked for.
 
-    __slots__ = ("_always", "_by_word", "_rows", "_words")
+    `needs` are words of which one must be said for any of them, None where one can be said with any.
+    """
+
+    __slots__ = ("_always", "_by_word", "_rows", "_words", "needs")
 
     def __init__(self, rows: Iterable[tuple[Pattern, Meaning]]) -> None:
         self._rows = tuple(rows)
@@ -22,6 +25,7 @@ class Table(Generic[Meaning]):
             for word in pattern.needs or ():
                 self._by_word.setdefault(word, []).append(place)
         self._words = frozenset(self._by_word)
+        self.needs = None if self._always else self._words
 
     def find(self, message: Message) -> Iterator[tuple[Meaning, Found]]:
         """Return what is said, one pattern after the other."""

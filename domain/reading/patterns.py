@@ -22,7 +22,7 @@ nothing is looked for where none of them is said.
 
 import re
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
+from typing import NamedTuple, Protocol
 
 from domain.reading.message import Message
 from domain.reading.pattern_parts import compiled
@@ -114,7 +114,15 @@ class Pattern:
         return Found(at, message.tokens_of(*match.span())[1], parts)
 
 
-def words_needed(*patterns: Pattern) -> frozenset[str]:
+class Needing(Protocol):
+    """Something to look for that knows the words of which one must be said for it."""
+
+    @property
+    def needs(self) -> frozenset[str] | None:
+        """The words, None where it can be said with any."""
+
+
+def words_needed(*patterns: Needing) -> frozenset[str]:
     """Return words of which one must be said wherever any of the patterns is."""
     needs = [pattern.needs for pattern in patterns if pattern.needs is not None]
     if len(needs) < len(patterns):

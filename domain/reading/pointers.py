@@ -28,6 +28,8 @@ def find_pointers(message: Message) -> dict[int, int]:
         if number is not None:
             found[told.start] = number
             message.take(told.start, told.end, "a place in the plan", over=True)
+    if not found:
+        return found
     _add_bare_ordinals(message, found)
     if len(found) == 1 and all(message.text(at + 1) == ":" for at in found):
         # A lone "80: 8, 7, 6" is a load with its reps.

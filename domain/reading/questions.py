@@ -86,6 +86,9 @@ def find_questions(
     if HELP_ALONE.is_in(message):
         wants.append("help")
         return
+    may_ask = message.has(_MAY_ASK)
+    if not asked and not may_ask:
+        return
     in_danger = ails(message) or ("pain" in message.taken and NOW_WHAT.is_in(message))
     moved = not _MOVED.isdisjoint(wants)
     polite = bool(wants)
@@ -102,7 +105,7 @@ def find_questions(
             continue
         if topic is not None:
             wants.append(topic)
-    if message.words.isdisjoint(_MAY_ASK):
+    if not may_ask:
         return
     for start, end in _sentences(message, done):
         if named and _asks_which_is_due(message, named, start, end):

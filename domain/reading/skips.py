@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Found, Pattern
+from domain.reading.patterns import Found, Pattern, words_needed
 from domain.reading.skip_words import (
     BETWEEN,
     IT,
@@ -28,6 +28,8 @@ _AFTER_NO = words_of("today tonight or and , . !") | {""}
 _OUT = words_of("out today")
 _APART = words_of("out away off aside")
 
+_MAY_LEAVE_OUT = words_needed(SKIP, SKIPPED)
+"""Words without which no exercise is left out."""
 _TOLD_OF = Pattern(
     "[{place}] (is|was|are|were|has|had|s|looks|look|free|full|taken|busy|broken|occupied|hurts|hurt)",
     place=words_of("bar bars machine machines rack racks station stand bench area corner platform cable"),
@@ -44,7 +46,7 @@ WORDS_AFTER = 5
 
 def exercises_left_out(message: Message, named: Sequence[Named], in_question: set[int]) -> list[Named]:
     """Return the names of the exercises that are left out."""
-    if not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message):
+    if not message.has(_MAY_LEAVE_OUT) or (not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message)):
         return []
     nearly = {at for near in NEARLY_SKIPPED.find(message) for at in range(near.start, near.end)}
     skips, skipped_before = (
