@@ -68,7 +68,7 @@ class Message:
 
     def numbers(self, start: int, end: int) -> list[int]:
         """Return which of the tokens from `start` to before `end` are numbers."""
-        return [at for at in range(start, end) if self.tokens[at].value is not None]
+        return [at for at in self.places.get("#", ()) if start <= at < end]
 
     def take_numbers(self, start: int, end: int, became: str) -> None:
         """Mark the numbers among some tokens, each by itself, where nothing took them yet."""

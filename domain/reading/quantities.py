@@ -6,7 +6,6 @@ from typing import Literal, NamedTuple
 from domain.reading.counted import is_counted
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
-from domain.reading.tokens import NUMBER
 from domain.reading.words import (
     KG_WORDS,
     LB_WORDS,
@@ -54,16 +53,12 @@ class Quantity(NamedTuple):
 def find_quantities(message: Message, marked: set[int]) -> list[Quantity]:
     """Return the numbers of the message that can be of a set, in order, each with what its words tell."""
     found: list[Quantity] = []
-    at = 0
-    tokens = message.tokens
-    count = len(tokens)
-    while at < count:
-        if tokens[at].kind != NUMBER or message.taken[at] or at in marked:
-            at += 1
-            continue
-        quantity = _quantity(message, at)
-        found.append(quantity)
-        at = max(quantity.end, at + 1)
+    beyond = 0
+    for at in message.places.get("#", ()):
+        if at >= beyond and not message.taken[at] and at not in marked:
+            quantity = _quantity(message, at)
+            found.append(quantity)
+            beyond = quantity.end
     return found
 
 
