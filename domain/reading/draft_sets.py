@@ -3,9 +3,10 @@
 The exercise and the day are known by then, or are among the questions.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
+from typing import NamedTuple
 
 from domain.reading.context import MOST_KG, MOST_REPS_SAID, MOST_SECONDS, Known
 from domain.reading.drafts import Draft
@@ -19,8 +20,7 @@ _MOST_WITHOUT_LOAD = 100
 """Bare reps with body weight above which it is asked whether they are reps at all."""
 
 
-@dataclass(frozen=True, slots=True)
-class DraftSets:
+class DraftSets(NamedTuple):
     """Makes sets of drafts. `ask_unit` tells that the unit of this message's loads is not clear."""
 
     loads: Loads
