@@ -42,6 +42,7 @@ MOST_WEIGHED = 60
 """So many numbers and phrases are weighed in one group; with more, every number is asked about."""
 
 
+_COST = itemgetter(0)
 _AHEAD = 0.8
 """What it costs that "target hit" stands before the set that it remarks on."""
 
@@ -108,7 +109,7 @@ def _stories(pieces: Sequence[Piece], known: Known) -> list[Story]:
         found: list[Next] = []
         for start in range(max(0, end - LONGEST), end):
             stretch = Stretch(pieces[start:end], slots[start:end], cuts[start])
-            hopeless = min((story.cost for story in found), default=MOST) + _HOPELESS
+            hopeless = min(map(_COST, found), default=MOST) + _HOPELESS
             found.extend(_told_from(upto[start], stretch, known, hopeless))
         upto.append(_cheapest(found, known))
     return upto[-1]
@@ -173,7 +174,7 @@ def _with_remarks(pieces: Sequence[Piece]) -> Iterator[tuple[list[int], float]]:
 
 
 def _cheapest(ways: list[Next], known: Known) -> list[Story]:
-    ways.sort(key=itemgetter(0))
+    ways.sort(key=_COST)
     kept: list[Story] = []
     for way in ways:
         story = way.told()
