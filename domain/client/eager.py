@@ -57,10 +57,10 @@ def watch_eagerness(draft: Draft) -> None:
 def reckon(draft: Draft) -> tuple[EagerKept, ...]:
     """Bring what is kept to what the journal now shows; return what is new.
 
-    Nothing is looked at while the client is not to train at all.
+    Nothing new is made a matter of while the client is not to train at all.
     """
     touched = workouts_touched(draft)
-    if not touched or draft.memory.barred:
+    if not touched:
         return ()
     memory, numbers = draft.memory, {record.number for record in touched}
     looked_at = to_look_at(draft, touched)
@@ -69,11 +69,12 @@ def reckon(draft: Draft) -> tuple[EagerKept, ...]:
         for record in looked_at
         for what in matters_in(draft.state, record, draft.at)
     }
-    others = {each.workout for each in memory.eager} - {record.number for record in looked_at}
+    again = {record.number for record in looked_at}
     kept = tuple(
         renewed(each, found.get(key(each), each.what))
         for each in memory.eager
-        if each.what.at > draft.at - TELL_AGAIN_AFTER and (each.workout in others or key(each) in found)
+        if each.what.at > draft.at - TELL_AGAIN_AFTER
+        and (key(each) in found if each.workout in again else stands(draft, each))
     )
     known = {key(each) for each in kept}
     new = tuple(
@@ -86,6 +87,14 @@ def reckon(draft: Draft) -> tuple[EagerKept, ...]:
     return new
 
 
+def stands(draft: Draft, kept: EagerKept) -> bool:
+    """Return whether sets that a matter was made of still stand, in a workout that is not looked at again."""
+    return any(
+        entry.workout == kept.workout and kept.what.exercise in {None, entry.set.exercise}
+        for entry in draft.state.entries
+    )
+
+
 def renewed(kept: EagerKept, what: Eager) -> EagerKept:
     """Return a matter as it now is, with the moment at which it came to light."""
     at = kept.what.at
@@ -95,9 +104,12 @@ def renewed(kept: EagerKept, what: Eager) -> EagerKept:
 def is_new(draft: Draft, number: int, what: Eager) -> bool:
     """Return whether what was found in that workout is to be made a matter of at all.
 
-    It is none of what is set aside because it hurts: there is something else to say. A day is too soon from
+    It is none while the client is not to train at all, nor of what is set aside because it hurts: there is
+    something else to say. A day is too soon from
     the first set on or never, and not where the bot said itself that it was the day.
     """
+    if draft.memory.barred:
+        return False
     if what.exercise is not None:
         return hold_on(draft.state, what.exercise) is None
     had_begun = any(entry.workout == number for entry in draft.start.entries)

@@ -1,12 +1,15 @@
 """More than was asked: told kindly and seldom, seen by the coach, withdrawn where it no longer stands."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, timedelta
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from domain.incoming import Told
-from domain.parts import Notice, Part
-from tests.domain.client.people import MARA, Life, at, kinds, noor
+from domain.incoming import Assigned, Told
+from domain.parts import Notice, Part, Plan, PlanLine
+from tests.domain.client.people import MARA, SHEET, Life, at, kinds, noor, stored
 
 Parts = tuple[Part, ...]
 
@@ -223,6 +226,25 @@ def test_where_it_hurts_nothing_is_said_of_it_but_the_coach_sees_it() -> None:
     assert [(rule, exercise) for rule, exercise, _ in kept(life)] == [("great jump", "Romanian deadlift")]
 
 
+def test_after_a_warning_sign_an_undo_still_withdraws() -> None:
+    life = after_pull()
+    life.says("row 80x6", at(8))
+    life.says("I have chest pain", at(8, 19))
+    life.edits("row 62.5x6", "row 80x6", 2, at(8, 20))
+    assert kept(life) == []
+
+
+def test_on_another_sheet_a_matter_stands_as_long_as_its_sets_do() -> None:
+    for undone, stand in ((False, [("great jump", "Seated cable row", date(2026, 3, 8))]), (True, [])):
+        life = after_pull()
+        life.says("row 80x6", at(8))
+        life.state = replace(life.state, programmes=(stored(FIXED, 8),))
+        life.hears(Assigned(coach=MARA.number, programme=8), at(8, 19))
+        if undone:
+            life.says("undo", at(8, 20))
+        assert kept(life) == stand
+
+
 def test_a_warning_sign_makes_no_matter_of_anything() -> None:
     life = after_pull()
     said = life.says("row 80x6 and now I have chest pain", at(8))
@@ -251,3 +273,34 @@ def test_a_day_is_not_called_too_soon_where_the_coach_has_written_since() -> Non
     life.hears(Told(coach=MARA.number, text="if you feel fresh, train tomorrow already"), at(2, 20))
     assert told(life.says("goblet 24x10", at(3))) == []
     assert kept(life) == [("too soon", None, date(2026, 3, 3))]
+
+
+def load_to_lift(line: PlanLine) -> str:
+    """Return the load that the plan says, as a client would type it; at first a light one."""
+    if line.target is None or line.target.load_kind == "body":
+        return "20 kg x " if line.range.of == "reps" else ""
+    sign = "+" if line.target.load_kind == "added" else ""
+    return f"{sign}{line.target.load} kg{' x ' if line.range.of == 'reps' else ' for '}"
+
+
+@settings(max_examples=12, deadline=None)
+@given(st.sampled_from([SHEET, FIXED]), st.lists(st.integers(3, 20), min_size=20, max_size=20))
+def test_who_does_the_plan_on_its_days_is_never_told_of_more_than_asked(
+    sheet: str, amounts: list[int]
+) -> None:
+    """Whatever comes of each set: the loads and the days are those that the bot has said."""
+    life = Life(noor(sheet))
+    left = iter(amounts)
+    workouts = 0
+    for day in range(24):
+        now = at(2, 18) + timedelta(days=day)
+        for plan in [part for part in life.passes_to(now) if isinstance(part, Plan)]:
+            workouts += 1
+            for line in plan.lines:
+                amount = next(left, 8)
+                done = f"{amount}" if line.range.of == "reps" else f"{amount + 25} s"
+                said = life.says(f"{line.exercise} {load_to_lift(line)}{done}", now)
+                assert "verdict" in kinds(said)
+                assert told(said) == []
+    assert workouts > 5
+    assert kept(life) == []

@@ -98,6 +98,7 @@ class Watched(Life):
         parts = super()._take(outcome)
         check_targets(parts, self.state)
         check_state(self.state)
+        check_eagerness(parts, self.state)
         return parts
 
     def wakes(self, now: datetime) -> None:
@@ -192,6 +193,21 @@ def check_targets(parts: tuple[Part, ...], state: ClientState) -> None:
             assert part.exercise not in held
         if isinstance(part, Plan):
             assert not [line for line in part.lines if line.exercise in held and line.target is not None]
+
+
+def check_eagerness(parts: tuple[Part, ...], state: ClientState) -> None:
+    """What was more than asked is told after all verdicts, and kept once, as long as sets of it stand."""
+    said = kinds(parts)
+    assert said.count("more than asked") <= 1
+    if "more than asked" in said:
+        assert "verdict" in said[: said.index("more than asked")]
+        assert "verdict" not in said[said.index("more than asked") :]
+    of = [(each.workout, each.what.exercise, each.what.rule) for each in state.memory.eager]
+    assert len(set(of)) == len(of)
+    standing = {(entry.workout, entry.set.exercise) for entry in state.entries}
+    numbers = {workout for workout, _ in standing}
+    for workout, exercise, _ in of:
+        assert workout in numbers if exercise is None else (workout, exercise) in standing
 
 
 def check_state(state: ClientState) -> None:
