@@ -70,7 +70,9 @@ def anchored(
         elif isinstance(thing, Element):
             beside_before = _past_marks(things, i, -1)
             beside_after = _past_marks(things, i, 1)
-            if isinstance(beside_before, Named) and _close(message, beside_before.end, thing.start, blank):
+            if isinstance(beside_before, Named) and _close(
+                message, beside_before.end, thing.start, blank, days=True
+            ):
                 thing.next_to_name = True
             after = beside_after
             if isinstance(after, Named) and _close(message, thing.end, after.start, blank, of=True):
@@ -159,11 +161,13 @@ _CLOSE = (
 )
 
 
-def _close(message: Message, start: int, end: int, blank: set[int], *, of: bool = False) -> bool:
-    """Return whether only small words stand between two places."""
+def _close(
+    message: Message, start: int, end: int, blank: set[int], *, of: bool = False, days: bool = False
+) -> bool:
+    """Return whether only small words stand between two places, and days where `days` says so."""
     allowed = 6
     for at in range(start, end):
-        if at in blank:
+        if at in blank or (days and message.taken[at] == "a day"):
             continue
         token = message.tokens[at]
         if token.kind == LINE:

@@ -85,7 +85,8 @@ def ends_here(message: Message, at: int) -> bool:
     token = message.tokens[at]
     if token.text == "more" and is_counted(message, at):
         return False
-    return token.kind != WORD or token.text in _ENDS or token.text.endswith(("ly", "ing"))
+    says_when = message.taken[at] == "a day"
+    return token.kind != WORD or says_when or token.text in _ENDS or token.text.endswith(("ly", "ing"))
 
 
 _STOPPED = Pattern(

@@ -62,7 +62,12 @@ def day_finder(message: Message, days: Sequence[Day], sent: datetime) -> Callabl
 
 def _day_of(message: Message, days: Sequence[Day], at: int) -> Day | None:
     """Return the day that the set at a token is of: of its clause, said before it, or said of it later."""
+    in_brackets = next((d for d in days if d.start > at and message.text(d.start - 1) == "("), None)
+    if in_brackets is not None and not _more_follows(message, at + 1, in_brackets.start):
+        return in_brackets
     here = [d for d in days if message.clause[d.start] == message.clause[at]]
+    if len(here) > 1 and _are_said_behind(message, here[0], at):
+        return next((d for d in here if d.start >= at), here[-1])
     before = [d for d in here or days if d.start <= at]
     if before:
         return before[-1]
@@ -80,6 +85,12 @@ def _day_of(message: Message, days: Sequence[Day], at: int) -> Day | None:
     if len(days) == 1 and said_of_it and not _more_follows(message, only.start, len(message.tokens)):
         return only
     return None
+
+
+def _are_said_behind(message: Message, first: Day, at: int) -> bool:
+    """Return whether the days of a clause follow their sets: "18 saturday 19 sunday"."""
+    start, _ = message.clause_span(at)
+    return _more_follows(message, start, first.start)
 
 
 def _more_follows(message: Message, start: int, end: int) -> bool:

@@ -76,6 +76,11 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             continue
         token = message.tokens[at]
         text = token.text
+        if message.taken[at] == "a day":
+            seen = _stronger(seen, ",")
+            continue
+        if text == "on" and message.taken[at + 1] == "a day":
+            continue
         if token.kind == LINE:
             return "line"
         if text in {".", "!", "?", ";"}:

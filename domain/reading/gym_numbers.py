@@ -122,6 +122,17 @@ _PACE = (
     ),
     Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(
+        "a comparison",
+        Pattern(
+            "# [rep|reps|{unit}] (more|less|fewer) than [on|i did|i got|it was]* {then}",
+            unit=MASS,
+            then="""
+                (yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|usual|expected|ever
+                |planned|normal|thought|i (thought|expected|planned|hoped))
+            """,
+        ),
+    ),
+    Other(
         "some of those told",
         Pattern(
             """

@@ -10,10 +10,13 @@ from typing import NamedTuple
 
 from domain.reading.context import Day
 from domain.reading.draft_sets import DraftSets, without_exercise
+from domain.reading.drafts import Draft
 from domain.reading.fold import fold
 from domain.reading.gather import Group
 from domain.reading.join_groups import joined_groups
 from domain.reading.naming import Named
+from domain.reading.phrases import Mark
+from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request
 from domain.reading.which_exercise import Exercises
 from domain.sets import TrainingSet
@@ -67,7 +70,7 @@ class Resolver:
             )
             if defaulted and exercise is not None:
                 exercise = self.exercises.pointed_by_kind(group, exercise, day)
-            self._resolve(group, exercise, ambiguous, day, day_on, said=group.unknown_word)
+            self._resolve(group, exercise, ambiguous, day, said=group.unknown_word)
             if len(self.placed) > before:
                 exercise_before = exercise
         return self.placed
@@ -78,7 +81,6 @@ class Resolver:
         exercise: str | None,
         ambiguous: Named | None,
         day: Day,
-        day_on: date | None,
         said: str | None,
     ) -> None:
         known = self.exercises.known(exercise or _UNKNOWN_EXERCISE, day)
@@ -92,10 +94,18 @@ class Resolver:
                 continue
             if group.doubtful:
                 draft = draft._replace(confirm=True)  # noqa: PLW2901 - the draft, in doubt
-            one = self.sets.one(draft, known, exercise, day_on)
+            on = self.day_at(_place_of(draft, group))
+            one = self.sets.one(draft, known, exercise, on)
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
             self.placed.append(Placed(start, end, one))
             if isinstance(one, TrainingSet):
-                day.add(one)
+                self.exercises.day(one.on or day.on).add(one)
+
+
+def _place_of(draft: Draft, group: Group) -> int:
+    """Return the token by which the day of a set is found: that of its reps where it has any."""
+    if isinstance(draft.amount, Quantity | Mark):
+        return draft.amount.start
+    return draft.start if draft.end else group.start

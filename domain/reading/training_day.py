@@ -8,7 +8,7 @@ from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.words import ACTIVITIES, TRAINING, words_of
 
-_NOT_OF_A_SET = words_of("than since after like before as until till til by vs")
+_NOT_OF_A_SET = words_of("not than since after like before as until till til by vs")
 _SORE = words_of("sore tired stiff hungover wrecked doms fatigued exhausted aching pain")
 _HEADER_WORDS = words_of(
     """am pm at oclock around about session workout evening morning afternoon s late early night on last for
