@@ -135,7 +135,7 @@ def _beside(message: Message, left: object, right: object) -> bool:
     if (isinstance(left, Named) and isinstance(right, Element)) or (
         isinstance(left, Element) and isinstance(right, Named)
     ):
-        between = message.texts(left.end, right.start)
+        between = [message.text(i) for i in range(left.end, right.start) if message.taken[i] != "a day"]
         opens = isinstance(left, Named) and message.text(left.start - 1) in _OPENS_CLAUSE
         small = _RIGHT_BESIDE | {","} if opens else _RIGHT_BESIDE
         return len(between) <= 3 and all(w in small for w in between)

@@ -181,6 +181,8 @@ _AGAIN = Pattern("""
     again|once more|another (set|one|round|go)
     (one|#) more set
     an? extra set
+    (one|#) more for (the road|luck|good (luck|measure)|fun|the (team|coach|win)|you)
+    (one|a) [cheeky|more|very]* (bonus|extra|last|final) (one|set|go) !(was|is|left)
     (one|#) more [:] >(# [kg|lb] (x|for))
     another # (for|x)
     ^ [and|then|did]* # more # [kg|lb] (for|x)

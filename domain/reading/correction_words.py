@@ -16,7 +16,7 @@ _BE = """
     was|were|is|are|should (be|have been|say|read)|shouldve been|(needs|has|ought) to be|must be
     (was|s) supposed to be|(was|were) meant to be
 """
-_DENIED = "not|wasnt|werent|isnt|instead of|rather than"
+_DENIED = "<!(why|if|or|whether) not|wasnt|werent|isnt|instead of|rather than"
 _UNIT = KG_WORDS | LB_WORDS
 _PAIRED = words_of("sides legs arms hands")
 _NTH = words_of("first second third fourth fifth sixth")
@@ -37,7 +37,7 @@ SIGN = Pattern(
     sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
     was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
-    not:(not [the|a] #)
+    not:(<!(why|if|or|whether) not [the|a] #)
     change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))

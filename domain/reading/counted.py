@@ -27,12 +27,12 @@ _JOINING = words_of(
 )
 """Words that go on after a number and are no thing that is counted."""
 _NEVER_COUNTED = words_of(
-    """again all also always barely best both cheers cool dead done down each easily easy ended enough ever
-    exhausted felt final finally finished first flew fourth fresh good great happy hard he here honestly how
-    i im is it its last left less max me meh moved my never new next now ok okay once one only our pb pleased
-    pr proper really right same second set she smooth solid somehow still struggled sweaty that the their then
-    there these they third this those tired today tonight too total tough unfortunately was we well went were
-    wow yesterday you your"""
+    """again all also always barely best both cant cannot cheers cool couldnt dead didnt done dont down
+    each easily easy ended enough ever exhausted felt final finally finished first flew fourth fresh
+    good great happy hard he here honestly how i im is ish it its last left less max me meh moved my
+    never new next now ok okay once one only our pb pleased pr proper really right same second set she
+    smooth solid somehow still struggled sweaty that the their then there these they third this those
+    tired today tonight too total tough unfortunately was we well went were wow yesterday you your"""
 )
 _NO_THING = (
     _JOINING

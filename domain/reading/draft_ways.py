@@ -55,7 +55,7 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Next | None:
     else:
         habit = story.habit._replace(order=order)
         cost += _unlike(said, story.habit, story.load, looseness)
-    return Next(story.cost + cost, story, lambda: _drafts(story, said, confirm=confirm), habit)
+    return Next(story.cost + cost, story, lambda: _drafts(story, said, known, confirm=confirm), habit)
 
 
 def _unlike(said: Said, habit: Habit, load: Source, looseness: int | None) -> float:
@@ -86,10 +86,10 @@ def _is_far_below(load: Piece, before: Source) -> bool:
     )
 
 
-def _drafts(story: Story, said: Said, *, confirm: bool) -> tuple[list[Draft], Source]:
+def _drafts(story: Story, said: Said, known: Known, *, confirm: bool) -> tuple[list[Draft], Source]:
     """Return the drafts of a stretch and its load."""
     slots = list(zip(said.way, said.pieces, strict=True))
-    load, drafts = _pointed_at(slots) if "W" in said.way else _load_and_reps(story, said, slots)
+    load, drafts = _pointed_at(slots, known) if "W" in said.way else _load_and_reps(story, said, slots)
     return [draft._replace(confirm=True) for draft in drafts] if confirm else drafts, load
 
 
@@ -109,7 +109,7 @@ def _load_and_reps(story: Story, said: Said, slots: list[tuple[str, Piece]]) -> 
     return load, drafts * times
 
 
-def _pointed_at(slots: list[tuple[str, Piece]]) -> tuple[Source, list[Draft]]:
+def _pointed_at(slots: list[tuple[str, Piece]], known: Known) -> tuple[Source, list[Draft]]:
     """Return a set that is only pointed at, with the load or the reps that are told beside it."""
     mark = next(piece.what for slot, piece in slots if slot == "W")
     assert isinstance(mark, Mark)  # noqa: S101 - only phrases point at whole sets
@@ -122,11 +122,23 @@ def _pointed_at(slots: list[tuple[str, Piece]]) -> tuple[Source, list[Draft]]:
     load_said = next((load_of(piece) for slot, piece in slots if slot == "L"), None)
     amount = next((piece for slot, piece in slots if slot == "A"), None)
     source: Source = load_said or mark
+    if amount is not None and isinstance(amount.what, Quantity) and _is_how_often(amount.what, mark, known):
+        return None, [Draft(source, mark, mark.start, mark.end)] * int(amount.what.value)
     if amount is not None:
         return None, [draft_of(source, amount)]
     start = min(piece.what.start for _, piece in slots)
     end = max(piece.what.end for _, piece in slots)
     return None, [Draft(source, mark, start, end)]
+
+
+_FEW_TIMES = 3
+
+
+def _is_how_often(amount: Quantity, mark: Mark, known: Known) -> bool:
+    """Return whether a number of times tells how often a whole set was done: "hit the target twice"."""
+    if mark.kind not in _OF_THE_SET or not amount.times:
+        return False
+    return 1 < amount.value <= _FEW_TIMES and not known.in_range(amount)
 
 
 def _kind(piece: Piece) -> str:

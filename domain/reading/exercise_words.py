@@ -49,6 +49,7 @@ SHORT_FORMS: dict[str, tuple[str, ...]] = {
     "hammie": ("hamstring",),
     "hammies": ("hamstring",),
     "hammy": ("hamstring",),
+    "hung": ("hang",),
     "hams": ("hamstring",),
     "inc": ("incline",),
     "kb": ("kettlebell",),

@@ -195,7 +195,14 @@ def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
 
 def _is_doubtful(message: Message, group: Group) -> bool:
     """Return whether a question mark stands right after what was said: "80x8?"."""
-    if "or" in message.words and any(_is_one_or_other(message, item) for item in group.items):
+    if not _EITHER.isdisjoint(message.words) and any(
+        _is_one_or_other(message, q)
+        for item in group.items
+        if isinstance(item, Element)
+        for q in item.quantities
+    ):
+        return True
+    if "ish" in message.words and any(message.text(item.end) == "ish" for item in group.items):
         return True
     if "?" not in message.words:
         return False
@@ -210,14 +217,23 @@ def _is_doubtful(message: Message, group: Group) -> bool:
 _ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
 
 
-def _is_one_or_other(message: Message, item: Element | Mark) -> bool:
-    """Return whether a number is one of two that it could be: "80x8 or maybe 7"."""
-    at = item.start - 1
-    while message.text(at) in {"maybe", "even", "possibly", "perhaps", "just"}:
+def _is_one_or_other(message: Message, number: Quantity) -> bool:
+    """Return whether a number is one of two that it could be: "80x8 or maybe 7", "80x8 maybe 9"."""
+    at = number.start - 1
+    while message.text(at) in {"even", "just"}:
         at -= 1
-    if isinstance(item, Mark) or message.text(at) != "or":
+    if message.text(at) not in _EITHER:
         return False
-    return message.value(at - 1) is not None or message.value(at - 2) is not None
+    while message.text(at) in _EITHER:
+        at -= 1
+    other = message.value(at) if message.value(at) is not None else message.value(at - 1)
+    is_near = other is not None and abs(other - number.value) <= _NEAR
+    return other is not None and (is_near or "or" in message.texts(at + 1, number.start))
+
+
+_EITHER = frozenset({"or", "maybe", "perhaps", "possibly"})
+_NEAR = 3
+"""So near are the two numbers that the reps of one set could be: "8 maybe 9"."""
 
 
 def _unknown_word(message: Message, group: Group) -> str | None:

@@ -88,7 +88,7 @@ _LOAD_UNKNOWN = Pattern(
     thing=words_of("band bands tube one ones dumbbell dumbbells kettlebell ball loop db dbs"),
 )
 REPS_UNKNOWN = Pattern("""
-    lost (count|track) [of the [reps|repetitions]]|stopped counting|forgot counting
+    lost (count|track) [of the? (reps|repetitions)] !(of)|stopped counting|forgot counting
     (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
     didnt count|forgot to count|forgot (the|how many) reps
     how (many|much) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot)
@@ -96,6 +96,16 @@ REPS_UNKNOWN = Pattern("""
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
 """)
+_ONE_OR_OTHER = Pattern(
+    """
+    n:# [{reps}] ({either} # [{reps}]|ish) {go_on} ({lost_count})
+    """,
+    reps="rep|reps",
+    either="(or|maybe|perhaps|possibly|/|-|or (maybe|even|was it|perhaps)|could be)",
+    go_on="[,|.|-|'('|i|honestly|tbh|but|so|sorry|think|really|kind of|kinda|to be honest|just]*",
+    lost_count="lost (count|track)|stopped counting|miscounted|(didnt|forgot to|couldnt) count",
+)
+"""Reps of which the client knows only about how many they were."""
 _REPS_BETWEEN = Pattern("[somewhere] between # and n:# [reps] !({unit})", unit=UNIT)
 _ALL_IN = """
     ({all}) [is|are|was|were|the weights|of (them|it|these|those)]* in? {unit}
@@ -135,6 +145,7 @@ _LOAD_RULES: tuple[Rule, ...] = (
     Rule("unit unknown", _ODD_UNIT, within=(0, 6)),
     Rule("unknown load", _LOAD_UNKNOWN),
     Rule("unknown reps", REPS_UNKNOWN),
+    Rule("unknown reps", _ONE_OR_OTHER, within=(1, 50)),
     Rule("unknown reps", _REPS_BETWEEN, within=(2, 50)),
     Rule("all kg", _ALL_KG),
     Rule("all lb", _ALL_LB),

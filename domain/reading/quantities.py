@@ -136,6 +136,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         and (message.value(end + 1) is None or message.text(end + 2) == "times")
         and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"}
         and message.text(end + 1) not in {"per"}
+        and _ABOUT_SO_MANY.at(message, end + 1) is None
     ):
         role, end, times = "reps", end + 1, after == "times"
     if role == "reps" and message.text(end) in NEGATIVE_WORDS:
@@ -279,6 +280,12 @@ _ALL_SETS = Pattern(
 )
 """What follows on "all" where a number is one of sets: "100x5x3, all three with 2 in the tank"."""
 _MOST_MORE = 30
+_ABOUT = words_of(
+    """about like only just maybe around roughly approx approximately probably nearly almost possibly solid
+    easy hard good clean another barely = ~"""
+)
+_ABOUT_SO_MANY = Pattern("{about} [{about}|a]* # !({unit})", about=_ABOUT, unit=KG_WORDS | LB_WORDS)
+"""The reps after "80 x", with words before them that tell how sure or how hard they were."""
 _ON_THE_BAR = Pattern("on (the|my) (bar|barbell|stack|belt|sled|pin)")
 
 

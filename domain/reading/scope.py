@@ -26,6 +26,7 @@ from domain.reading.scope_words import (
     THE_BODY,
     WARM,
     WARM_ENDS,
+    WHICH_SET,
 )
 from domain.reading.tokens import JOKE
 
@@ -44,6 +45,8 @@ def mark_what_is_no_record(
     for found in FIGURE.find(message):
         if "pain" not in message.taken[found.start : found.end]:
             message.take(found.start, found.end, THE_BODY)
+    for found in WHICH_SET.find(message):
+        message.take(found.start, found.end, "a set's number")
     questions = [(start, end) for start, end in questions_in(message) if start not in known]
     for start, end in questions:
         message.take(start, end, "a question")

@@ -87,6 +87,18 @@ ON_THE_CHEST = Pattern(
 )
 """The chest as the place where a bar comes to, or how it feels, and other places where a load lies."""
 
+WHICH_SET = Pattern(
+    """
+    [and|then] (on|in|for|at|with) (the|my|that) {nth} [{set}] !({other})
+    ^ [and|then|so|the|my|oh|ok]* {nth} [{set}] [was|were|only|just|got|:|,]* >(#)
+    (the|my) {nth} {set}
+    """,
+    nth="(second|third|fourth|fifth|# (nd|rd|th))",
+    set="(one|set|go|time|round|try|attempt)",
+    other="rep|reps|exercise|machine|half|day|week|floor|one|of|{month}|x",
+    month="january|february|march|april|may|june|july|august|september|october|november|december",
+)
+"""Which of the sets it is."""
 FIGURE = Pattern(
     """
     [and|with] [my] {limp} {parts}
