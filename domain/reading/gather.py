@@ -12,12 +12,12 @@ from itertools import pairwise
 
 from domain.reading.anchors import anchored
 from domain.reading.context import Known
+from domain.reading.doubt import is_doubtful
 from domain.reading.elements import Element, Item, elements_of, join_marks
 from domain.reading.exercise_words import COMMON
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
@@ -142,7 +142,8 @@ def gather(
         if says_only_again and group.named is None and group.sentence - before.sentence <= 1:
             group.again = True
     for group in groups:
-        group.doubtful = _is_doubtful(message, group)
+        numbers = [q for i in group.items if isinstance(i, Element) for q in i.quantities]
+        group.doubtful = bool(group.items) and is_doubtful(message, numbers, group.end)
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
@@ -191,49 +192,6 @@ def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
     """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
     between = message.texts(before.end, name.start)
     return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
-
-
-def _is_doubtful(message: Message, group: Group) -> bool:
-    """Return whether a question mark stands right after what was said: "80x8?"."""
-    if not _EITHER.isdisjoint(message.words) and any(
-        _is_one_or_other(message, q)
-        for item in group.items
-        if isinstance(item, Element)
-        for q in item.quantities
-    ):
-        return True
-    if "ish" in message.words and any(message.text(item.end) == "ish" for item in group.items):
-        return True
-    if "?" not in message.words:
-        return False
-    end = group.end
-    while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
-        end += 1
-    # "142.5? No, I mean 140": what was asked is answered in the same breath.
-    answered = _ANSWER.at(message, end + 1) is not None
-    return bool(group.items) and message.text(end) == "?" and not answered
-
-
-_ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
-
-
-def _is_one_or_other(message: Message, number: Quantity) -> bool:
-    """Return whether a number is one of two that it could be: "80x8 or maybe 7", "80x8 maybe 9"."""
-    at = number.start - 1
-    while message.text(at) in {"even", "just"}:
-        at -= 1
-    if message.text(at) not in _EITHER:
-        return False
-    while message.text(at) in _EITHER:
-        at -= 1
-    other = message.value(at) if message.value(at) is not None else message.value(at - 1)
-    is_near = other is not None and abs(other - number.value) <= _NEAR
-    return other is not None and (is_near or "or" in message.texts(at + 1, number.start))
-
-
-_EITHER = frozenset({"or", "maybe", "perhaps", "possibly"})
-_NEAR = 3
-"""So near are the two numbers that the reps of one set could be: "8 maybe 9"."""
 
 
 def _unknown_word(message: Message, group: Group) -> str | None:
