@@ -9,6 +9,7 @@ from datetime import date
 from domain.reading.day_words import CUES, ENDINGS, FULL_SET, ORDINALS, WEEKDAYS, Said
 from domain.reading.message import Message
 from domain.reading.month_dates import parsed_date
+from domain.reading.phrase_kinds import UNIT
 from domain.reading.tokens import NUMBER
 from domain.reading.words import words_of
 
@@ -128,6 +129,18 @@ def _with_year(message: Message, start: int, numbers: tuple[int, ...]) -> Said |
     return "numbers", (numbers[0], numbers[1], year if year > 1900 else 2000 + year)
 
 
+_AFTER_A_LOAD = UNIT | words_of(": - s each")
+_AFTER_REPS = words_of("x * for @ at with w / , and then")
+
+
+def _waits_for_reps(message: Message, start: int) -> bool:
+    """Return whether a load stands before two numbers, without its reps: "100 kg: 8/7"."""
+    at = start - 1
+    while message.text(at) in _AFTER_A_LOAD:
+        at -= 1
+    return message.value(at) is not None and message.text(at - 1) not in _AFTER_REPS
+
+
 _ROUND_THE_CLOCK = (24, 7)
 
 
@@ -142,6 +155,8 @@ def _are_day_and_month(message: Message, start: int, end: int, numbers: tuple[in
     if before in _NO_DAY_AFTER or after in _NO_DAY_BEFORE:
         return False
     if before == "for" and message.value(start - 2) is not None:
+        return False
+    if before not in CUES and _waits_for_reps(message, start):
         return False
     return (
         before in CUES

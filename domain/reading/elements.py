@@ -189,6 +189,8 @@ def elements_of(
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
+        if joint == "/" and _is_parted(message, elements, quantity):
+            joint = ","
         if joint == "" and elements and _is_whole(elements[-1]) and is_counted(message, quantity.end):
             # "80 kg 8 reps 3 people watching"
             joint = "gap"
@@ -210,6 +212,24 @@ def elements_of(
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+_GOES_ON_WITH = FOR_WORDS | AT_WORDS | TIMES_SIGNS
+
+
+def _is_parted(message: Message, elements: Sequence[Element], following: Quantity) -> bool:
+    """Return whether a stroke parts two sets: "plank 50 sec / 60x8", "8 reps with 60 / 6 reps of dips"."""
+    if not elements or message.tokens[following.start].glued:
+        return False
+    before = elements[-1]
+    if before.quantities[-1].role == "seconds":
+        return True
+    after = message.text(following.end)
+    of_a_name = following.role == "reps" and after == "of"
+    if not (of_a_name or after in _GOES_ON_WITH or following.unit is not None):
+        return False
+    told_before = len(elements) > 1 and elements[-2].quantities[-1].role == "reps"
+    return len(before.quantities) > 1 or (before.after_at and told_before)
 
 
 def _is_whole(element: Element) -> bool:

@@ -305,6 +305,13 @@ _EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "s
 _ON_TOP = frozenset({"belt", "vest", "backpack", "rucksack", "lap", "chains", "waist"})
 
 
+_NAME_GOES_ON = words_of(
+    """bend bends bridge bridges curl curls extension extensions ext lunge lunges lift lifts pl press presses
+    plank planks pushdown pushdowns raise raises row rows squat squats swing swings"""
+)
+"""What makes "leg", "side" or "arm" before it the name of an exercise."""
+
+
 def _with_counting(message: Message, q: Quantity) -> Quantity:
     """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
     text = message.text
@@ -345,6 +352,9 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
             and second not in {"set", "time", "one"}
         ):
             return q._replace(each=True, end=end + 1)
+    if third in _NAME_GOES_ON:
+        # "80x8 / leg press 150x10"
+        return q
     if word in {"a", "per", "each", "either", "every", "/"} and second in {"side", "sides"}:
         return q._replace(a_side=True, end=end + 2)
     if word == "on" and second in {"each", "either", "both", "every"} and third in {"side", "sides"}:

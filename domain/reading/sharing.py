@@ -134,10 +134,11 @@ def _cost(
         cost += _tail_cost(message, name.end, tail[0].start)
     if any(_gives(i) for i in lead) and any(_gives(i) for i in tail) and not completes:
         cost += AROUND
-    cost += HALF_A_SET * _is_half(items)
-    if len(name.names) == 1:
-        cost += _oddity(items, known_of(name.names[0]))
-    return cost
+    known = known_of(name.names[0]) if len(name.names) == 1 else None
+    # "30s" on a hold is no pair of dumbbells.
+    timed = known is not None and known.hold and any(_is_time(item) for item in items)
+    cost += HALF_A_SET * (_is_half(items) and not timed)
+    return cost if known is None else cost + _oddity(items, known)
 
 
 def _lead_cost(message: Message, start: int, end: int) -> float:
@@ -174,13 +175,18 @@ def _is_odd(item: Element, known: Known) -> bool:
     if ("seconds" in roles and not known.hold and not first.minutes) or ("reps" in roles and known.hold):
         return True
     load = next((q for q in quantities if q.role in {"load", "pair"}), None)
-    if load is not None:
+    if load is not None and not (known.hold and _is_time(item)):
         return known.load_fits(load) is False
     if roles != {None}:
         return False
     if len(quantities) == 2:
         return known.order(first, quantities[1]) == "neither" and not _can_be_sets(item)
     return len(quantities) == 1 and not known.reps_fit(first) and known.load_fits(first) is False
+
+
+def _is_time(item: Item) -> bool:
+    """Return whether a number like "30s" can be seconds."""
+    return isinstance(item, Element) and all(q.role == "pair" and q.kind is None for q in item.quantities)
 
 
 def _can_be_sets(item: Item) -> bool:
