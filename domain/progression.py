@@ -12,7 +12,7 @@ the project's own rules.
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import takewhile
 
 from domain.comparison import best_of
@@ -259,8 +259,15 @@ def _corrected(best: TrainingSet, prescription: Prescription, loading: Loading) 
 def _below(
     past: tuple[Exposure, ...], best: TrainingSet, prescription: Prescription, loading: Loading
 ) -> Aim:
-    """Return the same load once more, or after the second time running (or the first of all) a lower one."""
+    """Return the same load once more, or after the second time running (or the first of all) a lower one.
+
+    Whoever came down to a load that fits within that first time goes on from it.
+    """
     low = prescription.range.low
+    fitting = [each for each in past[-1].counting if each.amount >= low]
+    if len(past) == 1 and fitting:
+        found = replace(past[-1], sets=tuple(fitting))
+        return double_progression((found,), prescription, loading)
     bests = [best_of(each.counting, loading.body) for each in past]
     running = next((at for at, each in enumerate(reversed(bests)) if each.amount >= low), len(bests))
     here = loading.of(best)

@@ -35,10 +35,6 @@ FIRST_LOAD = (
     "stop at the first that is hard for the reps with clean form; in doubt, well short of it. Send me that "
     "set."
 )
-FIRST_AIM = (
-    "What you do for the first time: clean reps only, and stop well short when in doubt. Fewer is fine; your "
-    "result puts the next aim right."
-)
 
 
 def plan_advice(part: Plan) -> list[str]:
@@ -46,8 +42,6 @@ def plan_advice(part: Plan) -> list[str]:
     advice = break_words(part)
     if any(line.find_first_load for line in part.lines):
         advice.append(FIRST_LOAD)
-    elif any(line.first_time for line in part.lines):
-        advice.append(FIRST_AIM)
     warmed = [{ramp[0].exercise for ramp in line.warm_up} for line in part.lines]
     for first, line in enumerate(part.lines, start=1):
         if line.straight_into_next and not line.held_for:
@@ -70,8 +64,9 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         details.append(f"set aside because {because(line.held_for)}; leave it until your coach puts it back")
     elif line.target is not None:
         plates = plates_words(line.plates_per_side)
-        first = "first time: " if line.first_time else ""
-        details.append(f"{first}aim for {set_words(line.target)}" + (f" ({plates})" if plates else ""))
+        first, easy = ("first time: ", "; form first, less is fine") if line.first_time else ("", "")
+        loaded = f" ({plates})" if plates else ""
+        details.append(f"{first}aim for {set_words(line.target)}{loaded}{easy}")
         note = aim_note(line.reason, line.target, lighter=line.lighter)
         if note and after_break(line) is None:
             details.append(note[0].lower() + note[1:].rstrip("."))
@@ -189,7 +184,7 @@ def target_words(part: TargetPart) -> str:
     plates = plates_words(part.plates_per_side)
     when = "Next set" if part.when == "next set" else "Next time"
     said = f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + "."
-    if part.when == "next set":
+    if part.when == "next set" and not isinstance(part.reason, aims.MuchTooLight | aims.LowerLoad):
         return said
     notes = [aim_note(part.reason, aim, lighter=part.lighter), fewer_words(part, aim)]
     return " ".join([said, *(note for note in notes if note)])

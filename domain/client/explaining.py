@@ -7,7 +7,7 @@ from datetime import date
 from domain.client.draft import Draft
 from domain.client.exposures import history, moment, sets_done
 from domain.client.lines import Line, hold_on, is_left_out, left_out, line_named, lines_of
-from domain.client.plan import ahead, target_for
+from domain.client.plan import ahead, corrected_at_once, target_for
 from domain.client.rotation import due
 from domain.client.understanding import of_today, workout_at_hand, workout_meant
 from domain.client.verdicts import aimed, aimed_next, verdict_on, was_eased
@@ -59,7 +59,8 @@ def _after(draft: Draft, record: WorkoutRecord, line: Line, past: tuple[Exposure
     if sets_done(state, record, line.exercise) >= line.prescription.sets or record.on != draft.today:
         return aimed_next(state, line, history(state, record.name, line.exercise), draft.today)
     if not earlier:
-        return None
+        target = corrected_at_once(state, line, past, record.on)
+        return None if target is None else aimed(state, "next set", line, target, past)
     return aimed(state, "next set", line, target_for(state, line, earlier, record.on), earlier)
 
 

@@ -18,6 +18,7 @@ from domain.programme import Rotation
 from domain.sets import TrainingSet
 from domain.state import ClientState
 from domain.target import NoTarget, Target, next_target
+from domain.target_reasons import LowerLoad, MuchTooLight
 from domain.units import to_kg
 from domain.warm_up import Ramp, ToDo, ramps
 
@@ -71,6 +72,16 @@ def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...], on: d
         ill=was_ill(state, past),
         back_to=back_to(state, past),
     )
+
+
+def corrected_at_once(state: ClientState, line: Line, past: tuple[Exposure, ...], on: date) -> Target | None:
+    """Return what to aim for in the next set of the very first time, where its load has proved wrong.
+
+    `past` is that first exposure as far as it was done. Later the aim stands for a whole workout.
+    """
+    target = target_for(state, line, past, on)
+    is_wrong = isinstance(target, Target) and isinstance(target.reason, MuchTooLight | LowerLoad)
+    return target if isinstance(target, Target) and is_wrong and len(past) == 1 else None
 
 
 def easing_of(state: ClientState, exercise: str, past: Sequence[Exposure]) -> Decimal | None:

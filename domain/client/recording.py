@@ -3,13 +3,14 @@
 from collections.abc import Container, Iterable, Sequence
 from dataclasses import replace
 from itertools import chain, repeat
+from typing import Literal
 
 from domain.client.draft import Draft
 from domain.client.eager import watch_eagerness
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import back_to, is_lighter, plates_for, target_for
+from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
 from domain.client.verdicts import verdict_on, was_eased
@@ -230,6 +231,8 @@ def answer(
         aim_for(draft, line, history(draft.state, workout.name, exercise))
     elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
+    elif on == draft.today and (target := corrected_at_once(draft.state, line, past, on)) is not None:
+        say_aim(draft, target, past, "next set")
 
 
 def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
@@ -265,10 +268,18 @@ def aim_for(
     aim = target.as_set()
     if just_done is not None and (just_done.load_kind, just_done.kg) != (aim.load_kind, aim.kg):
         return
+    say_aim(draft, target, past, "next set" if in_workout else "next time")
+
+
+def say_aim(
+    draft: Draft, target: Target, past: tuple[Exposure, ...], when: Literal["next set", "next time"]
+) -> None:
+    """Say a target, reckoned from the exposures `past`."""
+    aim = target.as_set()
     draft.say(
         TargetPart(
-            exercise=line.exercise,
-            when="next set" if in_workout else "next time",
+            exercise=target.exercise,
+            when=when,
             load=aim.load,
             unit=aim.unit,
             load_kind=aim.load_kind,
