@@ -8,7 +8,7 @@ worked out once and kept, since all of these are frozen values.
 from bisect import bisect_left, bisect_right
 from decimal import Decimal
 from functools import lru_cache
-from typing import Any
+from typing import Annotated, Any
 
 from pydantic import Field, model_validator
 
@@ -44,6 +44,19 @@ class Steps(Frozen):
     last: Decimal | None = None
     extra: Decimal | None = Field(default=None, gt=0)
 
+    def masses(self, limit: Decimal) -> tuple[Decimal, ...]:
+        """Return all of them, up to `limit` where there is no last one."""
+        last = limit if self.last is None else self.last
+        plain = [self.first + self.step * n for n in range(int((last - self.first) / self.step) + 1)]
+        extra = [each + self.extra for each in plain] if self.extra is not None else []
+        return tuple(sorted({_plain(each) for each in (*plain, *extra)}))
+
+
+class Listed(Frozen):
+    """Just these loads."""
+
+    masses: Annotated[tuple[Decimal, ...], Field(min_length=1)]
+
 
 class Equipment(Frozen):
     """What a client trains with. All masses are in `unit`; bar and plates are the usual ones where not given.
@@ -55,8 +68,8 @@ class Equipment(Frozen):
     unit: Unit
     bar: Decimal = Field(ge=0)
     plates: tuple[Plate, ...]
-    dumbbells: Steps | None = None
-    stack: Steps | None = None
+    dumbbells: Steps | Listed | None = None
+    stack: Steps | Listed | None = None
     bands: tuple[Decimal, ...] = ()
     lacking: tuple[str, ...] = ()
 
@@ -148,33 +161,32 @@ def _loadable(implement: str, step: Decimal, equipment: Equipment, kind: LoadKin
         case "body", _:
             return (Decimal(0),)
         case "assist", _:
-            return (Decimal(0), *_stepped(equipment.stack or usual, limit))
+            return (Decimal(0), *_racked(equipment.stack or usual, limit))
         case "added", _:
             return tuple(sorted(_singly(equipment.plates, step, limit)))
         case _, "barbell":
             sides = _stacks(equipment.plates, _side_limit(equipment))
             return tuple(sorted(_plain(equipment.bar + 2 * each) for each in sides))
         case _, "dumbbell":
-            return _stepped(equipment.dumbbells or usual, limit)
+            return _racked(equipment.dumbbells or usual, limit)
         case _, "machine" | "cable":
-            return _stepped(equipment.stack or usual, limit)
+            return _racked(equipment.stack or usual, limit)
         case _, "plate":
             return tuple(sorted(each for each in _singly(equipment.plates, step, limit) if each))
         case _, "band" if equipment.bands:
             return tuple(sorted(set(equipment.bands)))
         case _:
-            return _stepped(usual, limit)
+            return _racked(usual, limit)
 
 
 def _side_limit(equipment: Equipment) -> Decimal:
     return (_HEAVIEST[equipment.unit] - equipment.bar) / 2
 
 
-def _stepped(steps: Steps, limit: Decimal) -> tuple[Decimal, ...]:
-    last = limit if steps.last is None else steps.last
-    plain = [steps.first + steps.step * n for n in range(int((last - steps.first) / steps.step) + 1)]
-    extra = [each + steps.extra for each in plain] if steps.extra is not None else []
-    return tuple(sorted({_plain(each) for each in (*plain, *extra)}))
+def _racked(rack: Steps | Listed, limit: Decimal) -> tuple[Decimal, ...]:
+    if isinstance(rack, Steps):
+        return rack.masses(limit)
+    return tuple(sorted({_plain(each) for each in rack.masses}))
 
 
 def _singly(plates: tuple[Plate, ...], step: Decimal, limit: Decimal) -> tuple[Decimal, ...]:

@@ -1,36 +1,66 @@
 """What a client says in words of own equipment: plates, the bar, dumbbells, a stack, bands, what is missing.
 
-A message is taken only if the whole of it says one such thing, so that a set ("dumbbells 30 for 8") is never
-taken for equipment. The sentences are tried in the order of `_SENTENCES`.
+A message is taken only if the whole of it says such things, so that a set ("dumbbells 30 for 8") is never
+taken for equipment. It is brought to "have …", "only …", "no …" first (`domain.equipment_phrases`); the
+sentences are then tried in the order of `_SENTENCES`.
 """
 
 import re
 from collections.abc import Callable
 from decimal import Decimal
+from typing import NamedTuple
 
-from domain.equipment import Equipment, Plate, Steps, default_equipment
-from domain.units import Unit, convert
+from domain.equipment import Equipment, Plate, default_equipment
+from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
+from domain.equipment_racks import HALF_STEP, listed, with_clauses
+from domain.units import Unit
 
-_MASS = r"\d{1,3}(?:[.,]\d{1,3})? ?(?:kgs?|kilos?|lbs?|pounds?)?"
-_MASSES = rf"{_MASS}(?:(?:, and |, | and | ?& ?){_MASS})*"
-_PLURALS = rf"{_MASS}'?s(?:(?:, and |, | and | ?& ?){_MASS}'?s)*"
-_WHOSE = r"(?:(?:my|the|our) )?"
-_HAVE = r"(?:i|we)(?: also)? (?:have|'ve got|have got)"
-_HAVE_NOT = r"(?:i|we) (?:have no|have not got|haven't got|don't have)(?: any| an?)?"
-_PLATE = r"(?:plate|disc)"
-_PLATES = r"(?:plates|discs)"
-_RACK = rf"{_WHOSE}(?P<rack>dumbbells|stack|weight stack|cable stack|stacks)"
-_SPAN = rf"from (?P<first>{_MASS}) (?:up )?to (?P<last>{_MASS})"
-_EXTRA = rf"(?: with an? (?:extra |half.step of |additional )(?P<extra>{_MASS}))?"
+_ARE = r"(?:(?: (?:is|are|weighs?)| ?=|:)(?: only)?(?: an?| the)?)"
+_STACK = r"(?:(?:weight |cable |machine )?stacks?|(?:cable |weight )?machines?|cables?|pins)"
 
+_BAND = (
+    r"(?:the )?(?:red|blue|green|yellow|black|purple|orange|grey|gray|white|pink|light|medium|heavy|strong)"
+    r"(?: bands?)?(?: (?:is|are))?"
+)
+_SIZES: dict[Unit, frozenset[Decimal]] = {
+    "kg": frozenset(Decimal(each) / 4 for each in (1, 2, 3, 4, 5, 6, 8, 10, 20, 40, 60, 80, 100, 200)),
+    "lb": frozenset(
+        Decimal(each) / 4 for each in (1, 2, 3, 4, 5, 8, 10, 20, 40, 60, 100, 140, 180, 220, 400)
+    ),
+}
+"""Sizes in which plates are sold, 0.25 to 50 kg and 0.25 to 100 lb: common practice, no source."""
+
+_NAME = r"(?!just|only)[a-z][a-z -]{2,30}?"
 _THING = re.compile(
     r"(?:barbell|bar|dumbbell|kettlebell|cable|machine|stack|rack|bench|band|plate|ring|rope|box|station)s?"
 )
 """The last word of what can be missing: no pain, time or question is equipment."""
 
-_LONGEST = 120
+_LONGEST = 160
+_PARTS = re.compile(
+    r"[.;\n]\s+|,? and (?=(?:the|my|our|no|i|we)\b)|, (?=(?:the|my|our|no|only|just|i|we)\b)", re.I
+)
 
-Sentence = tuple[re.Pattern[str], Callable[[re.Match[str], Equipment], Equipment | None]]
+
+class Said(NamedTuple):
+    """What a sentence found, the equipment as it was, and whether it comes on top of that."""
+
+    found: re.Match[str]
+    equipment: Equipment
+    on_top: bool
+
+    @property
+    def mass(self) -> Decimal:
+        """The one mass, in the equipment's unit."""
+        return mass_of(self.found["mass"], self.equipment.unit)
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """The masses of the list, in the equipment's unit."""
+        return items(self.found["list"], self.equipment.unit)
+
+
+Change = Callable[[Said], Equipment | None]
 
 
 def told(text: str, equipment: Equipment) -> Equipment | None:
@@ -40,109 +70,190 @@ def told(text: str, equipment: Equipment) -> Equipment | None:
     """
     if len(text) > _LONGEST:
         return None
-    said = " ".join(text.casefold().replace("\u2019", "'").split()).strip(" .!")
+    whole = _told(text, equipment)
+    if whole is not None:
+        return whole
+    parts = _PARTS.split(text.strip())
+    changed: Equipment | None = equipment if len(parts) > 1 else None
+    for part in parts:
+        changed = None if changed is None else _told(part, changed)
+    return changed
+
+
+def _told(text: str, equipment: Equipment) -> Equipment | None:
+    said, on_top = canonical(text)
     for pattern, change in _SENTENCES:
-        if (found := pattern.fullmatch(said)) and (changed := change(found, equipment)) is not None:
+        found = pattern.fullmatch(said)
+        if found and (changed := change(Said(found, equipment, on_top))) is not None:
             return changed
     return None
 
 
-def _only_plates(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    return _with_plates(equipment, dict.fromkeys(_masses(found["masses"], equipment)))
+def _all_plates(said: Said) -> Equipment | None:
+    return _with_plates(said.equipment, dict(said.items))
 
 
-def _more_plates(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    known: dict[Decimal, int | None] = {plate.mass: plate.pairs for plate in equipment.plates}
-    masses = _masses(found["masses"], equipment)
-    if any(mass > max(known, default=mass) for mass in masses):
+def _plates(said: Said) -> Equipment | None:
+    """Take a list with a big plate, or with how many there are of each, for all; any other for more."""
+    several, big = said.items, default_equipment(said.equipment.unit).bar / 2
+    counted = all(each.pairs is not None for each in several)
+    if len(several) > 1 and not said.on_top and (counted or any(each.mass >= big for each in several)):
+        return _all_plates(said)
+    known: dict[Decimal, int | None] = {plate.mass: plate.pairs for plate in said.equipment.plates}
+    if any(each.mass > max(known, default=each.mass) for each in several):
         # "I have 30s" is rather of dumbbells: nobody tells of a plate heavier than all others in that way.
         return None
-    return _with_plates(equipment, known | dict.fromkeys(masses))
+    named = {each.mass: each.pairs or known.get(each.mass) for each in several}
+    return _with_plates(said.equipment, known | named)
 
 
-def _no_plates(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    missing = _masses(found["masses"], equipment)
-    left = {plate.mass: plate.pairs for plate in equipment.plates if plate.mass not in missing}
-    return _with_plates(equipment, left)
+def _of_plates(change: Change) -> Change:
+    """Take a list without the word for plates only where plates come in all of these sizes."""
+    return lambda said: (
+        change(said) if all(each.mass in _SIZES[said.equipment.unit] for each in said.items) else None
+    )
 
 
-def _smallest_plate(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    (least,) = _masses(found["mass"], equipment)
-    left = {plate.mass: plate.pairs for plate in equipment.plates if plate.mass > least}
-    return _with_plates(equipment, left | {least: None})
+def _no_plates(said: Said) -> Equipment | None:
+    missing = {each.mass for each in said.items}
+    return _with_plates(
+        said.equipment,
+        {plate.mass: plate.pairs for plate in said.equipment.plates if plate.mass not in missing},
+    )
+
+
+def _smallest_plate(said: Said) -> Equipment | None:
+    left = {plate.mass: plate.pairs for plate in said.equipment.plates if plate.mass > said.mass}
+    return _with_plates(said.equipment, {**left, said.mass: None})
+
+
+def _smallest_step(said: Said) -> Equipment | None:
+    left = {plate.mass: plate.pairs for plate in said.equipment.plates if plate.mass > said.mass / 2}
+    return _with_plates(said.equipment, {**left, said.mass / 2: None})
+
+
+def _biggest_plate(said: Said) -> Equipment | None:
+    left = {plate.mass: plate.pairs for plate in said.equipment.plates if plate.mass < said.mass}
+    return _with_plates(said.equipment, {**left, said.mass: None})
 
 
 def _with_plates(equipment: Equipment, plates: dict[Decimal, int | None]) -> Equipment | None:
     sizes = tuple(
-        Plate(mass=mass, pairs=pairs) for mass, pairs in sorted(plates.items(), reverse=True) if mass > 0
+        Plate(mass=mass, pairs=pairs)
+        for mass, pairs in sorted(plates.items(), reverse=True)
+        if mass >= Decimal("0.1") and pairs != 0
     )
     return equipment.model_copy(update={"plates": sizes}) if sizes else None
 
 
-def _bar(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    (mass,) = _masses(found["mass"], equipment)
-    likely = mass <= 3 * default_equipment(equipment.unit).bar
-    return equipment.model_copy(update={"bar": mass}) if likely else None
+def _bar(said: Said) -> Equipment | None:
+    likely = said.mass <= 3 * default_equipment(said.equipment.unit).bar
+    return said.equipment.model_copy(update={"bar": said.mass}) if likely else None
 
 
-def _rack(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    named = found.groupdict()
-    (step,) = _masses(named["step"], equipment)
-    first, last, extra = (
-        _masses(named[name], equipment)[0] if named.get(name) else None for name in ("first", "last", "extra")
+def _bands(said: Said) -> Equipment | None:
+    return said.equipment.model_copy(update={"bands": tuple(sorted({each.mass for each in said.items}))})
+
+
+def _told_bands(said: Said) -> Equipment | None:
+    if "band" not in said.found[0]:
+        return None
+    masses = {mass_of(each, said.equipment.unit) for each in re.findall(MASS, said.found[0])}
+    return said.equipment.model_copy(update={"bands": tuple(sorted(masses))})
+
+
+def _dumbbells(said: Said) -> Equipment | None:
+    return with_clauses(said.equipment, "dumbbells", said.found["rest"])
+
+
+def _heaviest_dumbbell(said: Said) -> Equipment | None:
+    return with_clauses(said.equipment, "dumbbells", f"stop at {said.found['mass']}")
+
+
+def _listed(said: Said) -> Equipment | None:
+    return listed(said.equipment, said.items)
+
+
+def _stack(said: Said) -> Equipment | None:
+    return with_clauses(said.equipment, "stack", said.found["rest"])
+
+
+def _lacking(said: Said) -> Equipment | None:
+    things = [re.sub(r"^(?:no |an? )+", "", each) for each in re.split(AND, said.found["things"])]
+    if not all(each and _THING.fullmatch(each.split()[-1]) for each in things):
+        return None
+    known = (each for each in said.equipment.lacking if each not in things)
+    return said.equipment.model_copy(update={"lacking": (*known, *dict.fromkeys(things))})
+
+
+def _not_lacking(said: Said) -> Equipment | None:
+    if said.found["thing"] not in said.equipment.lacking:
+        return None
+    lacking = tuple(each for each in said.equipment.lacking if each != said.found["thing"])
+    return said.equipment.model_copy(update={"lacking": lacking})
+
+
+def _only_these(said: Said) -> Equipment | None:
+    named = [HAVING.get(each.removesuffix("s")) for each in re.split(AND, said.found["things"])]
+    at_hand = {each for each in named if each is not None}
+    return _without_others(said.equipment, at_hand) if None not in named else None
+
+
+def _without_others(equipment: Equipment, at_hand: set[str]) -> Equipment:
+    others = (each for each in HAVING.values() if each not in at_hand)
+    return equipment.model_copy(update={"lacking": tuple(dict.fromkeys((*equipment.lacking, *others)))})
+
+
+def _several(change: Change) -> Change:
+    """Take only a list of two and more: one mass alone may be that of a set."""
+    return lambda said: change(said) if len(said.items) > 1 else None
+
+
+_SENTENCES: tuple[tuple[re.Pattern[str], Change], ...] = tuple(
+    (re.compile(pattern), change)
+    for pattern, change in (
+        (rf"(?:only )?plates{_ARE} (?P<list>{LIST})", _all_plates),
+        (rf"only (?P<list>{LIST}) plates", _all_plates),
+        (rf"only (?P<list>{PLURALS})", _of_plates(_several(_all_plates))),
+        (rf"(?:only|have) (?P<list>{COUNTED})", _of_plates(_plates)),
+        (rf"(?P<list>{COUNTED}(?<=plates))", _several(_all_plates)),
+        (rf"(?P<list>{COUNTED}) plates", _several(_all_plates)),
+        (rf"have (?P<list>{LIST}) plates", _plates),
+        (rf"have (?P<list>{PLURALS})", _of_plates(_plates)),
+        (rf"have plates of (?P<list>{LIST})", _plates),
+        (rf"no (?P<list>{PLURALS})(?: plates)?", _no_plates),
+        (rf"no (?P<list>{LIST}) plates", _no_plates),
+        (rf"(?:smallest|lightest) plates{_ARE} (?P<mass>{MASS})(?:'?s)?", _smallest_plate),
+        (rf"no plates (?:under|below|(?:smaller|lighter|less) than) (?P<mass>{MASS})", _smallest_plate),
+        (rf"(?:biggest|largest|heaviest) plates{_ARE} (?P<mass>{MASS})(?:'?s)?", _biggest_plate),
+        (rf"no plates (?:over|above|(?:bigger|heavier|larger) than) (?P<mass>{MASS})", _biggest_plate),
+        (rf"bar(?:bell)?{_ARE} (?P<mass>{MASS})", _bar),
+        (rf"(?:have|only) (?P<mass>{MASS}) bar(?:bell)?", _bar),
+        (rf"smallest step is (?P<mass>{MASS})", _smallest_step),
+        (rf"bands{_ARE} (?P<list>{LIST})", _bands),
+        (rf"{_BAND} {MASS}(?:{AND}{_BAND} {MASS})*", _told_bands),
+        (rf"(?:have|only) (?P<list>{LIST}) bands", _bands),
+        (rf"(?:have|only) bands of (?P<list>{LIST})", _bands),
+        (rf"(?:biggest|largest|heaviest) dumbbells{_ARE} (?P<mass>{MASS})(?:'?s)?", _heaviest_dumbbell),
+        (
+            rf"no dumbbells (?:over|above|(?:bigger|heavier|larger) than) (?P<mass>{MASS})",
+            _heaviest_dumbbell,
+        ),
+        (rf"only (?P<list>{LIST}) dumbbells", _listed),
+        (rf"have (?:(?P<list>{LIST}) dumbbells)", _several(_listed)),
+        (rf"(?:have|only) dumbbells of (?P<list>{LIST})", _listed),
+        (rf"dumbbells(?: are(?: only)?|:) (?P<list>{LIST})", _several(_listed)),
+        (r"(?:have )?dumbbells?(?P<rest>[ ,:].+)", _dumbbells),
+        (rf"{_STACK}(?P<rest>[ ,:].+)", _stack),
+        (
+            rf"(?:have )?(?P<rest>{HALF_STEP})(?: (?:for|on) (?:the )?{_STACK})?",
+            _stack,
+        ),
+        (rf"no (?P<things>{_NAME}(?:{AND}{_NAME})*)", _lacking),
+        (rf"only (?P<things>[a-z]+(?:{AND}[a-z]+)*)", _only_these),
+        (r"have (?P<thing>[a-z][a-z -]{2,30}?)(?: again)?", _not_lacking),
     )
-    if step <= 0 or (first is not None and last is not None and first > last):
-        return None
-    steps = Steps(first=step if first is None else first, step=step, last=last, extra=extra)
-    return equipment.model_copy(update={"dumbbells" if named["rack"] == "dumbbells" else "stack": steps})
-
-
-def _bands(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    return equipment.model_copy(update={"bands": tuple(sorted(set(_masses(found["masses"], equipment))))})
-
-
-def _lacking(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    if not _THING.fullmatch(found["thing"].split()[-1]):
-        return None
-    lacking = (*(each for each in equipment.lacking if each != found["thing"]), found["thing"])
-    return equipment.model_copy(update={"lacking": lacking})
-
-
-def _not_lacking(found: re.Match[str], equipment: Equipment) -> Equipment | None:
-    if found["thing"] not in equipment.lacking:
-        return None
-    lacking = tuple(each for each in equipment.lacking if each != found["thing"])
-    return equipment.model_copy(update={"lacking": lacking})
-
-
-def _masses(text: str, equipment: Equipment) -> tuple[Decimal, ...]:
-    """Return the masses named in `text`, in the equipment's unit."""
-    masses = []
-    for number, word in re.findall(r"(\d+(?:[.,]\d+)?) ?(kg|kilo|lb|pound)?", re.sub(r", ", " ; ", text)):
-        unit: Unit = equipment.unit if not word else "kg" if word.startswith("k") else "lb"
-        mass = convert(Decimal(number.replace(",", ".")), unit, equipment.unit)
-        masses.append(mass if unit == equipment.unit else round(mass, 2))
-    return tuple(masses)
-
-
-_SENTENCES: tuple[Sentence, ...] = (
-    (re.compile(rf"{_WHOSE}(?:only )?{_PLATES} are (?:only )?(?P<masses>{_MASSES})"), _only_plates),
-    (re.compile(rf"(?:i|we) (?:only have|have only) (?P<masses>{_MASSES}) {_PLATES}"), _only_plates),
-    (re.compile(rf"{_HAVE} (?P<masses>{_PLURALS})(?: too| as well)?"), _more_plates),
-    (re.compile(rf"{_HAVE} (?P<masses>{_MASSES}) {_PLATES}(?: too| as well)?"), _more_plates),
-    (re.compile(rf"(?:{_HAVE_NOT}|no) (?P<masses>{_PLURALS}|{_MASSES} {_PLATES})"), _no_plates),
-    (re.compile(rf"{_WHOSE}(?:smallest|lightest) {_PLATE} (?:is|weighs) (?P<mass>{_MASS})"), _smallest_plate),
-    (re.compile(rf"{_WHOSE}bar(?:bell)? (?:is|weighs) (?:only )?(?P<mass>{_MASS})"), _bar),
-    (re.compile(rf"{_RACK} (?:goe?s? up|jumps?) (?:in |by )?(?P<step>{_MASS})(?: {_SPAN})?{_EXTRA}"), _rack),
-    (
-        re.compile(rf"{_RACK} (?:goe?s?|runs?) {_SPAN} (?:in|by) (?P<step>{_MASS}){_EXTRA}"),
-        _rack,
-    ),
-    (re.compile(rf"{_WHOSE}bands are (?P<masses>{_MASSES})"), _bands),
-    (re.compile(rf"{_HAVE_NOT} (?P<thing>[a-z][a-z -]{{2,30}}?)(?: here| at home| any more)?"), _lacking),
-    (re.compile(r"(?:now i|i now) have an? (?P<thing>[a-z][a-z -]{2,30})"), _not_lacking),
 )
-
 
 HAVING: dict[str, str] = {
     "barbell": "barbell",
@@ -173,7 +284,4 @@ def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
         if changed is None:
             return item
         equipment = changed
-    if not at_hand:
-        return equipment
-    lacking = dict.fromkeys((*equipment.lacking, *(each for each in HAVING.values() if each not in at_hand)))
-    return equipment.model_copy(update={"lacking": tuple(lacking)})
+    return _without_others(equipment, at_hand) if at_hand else equipment

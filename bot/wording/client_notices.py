@@ -4,6 +4,7 @@ from collections.abc import Iterable
 
 from bot.markup import bold, escape
 from bot.wording.eagerness import more_than_asked
+from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
 from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
@@ -207,10 +208,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "body mass later": "All right, another time. It works without.",
     "body mass not asked": "All right, I do not ask for it. Should you want it counted, say «I weigh …».",
     "body mass kept": filled("Noted: {mass} {unit}."),
-    "equipment kept": lambda facts, _: (
-        "Noted. What I give you to aim for can be loaded with that."
-        + (f" You have no {escape(listed(facts['lacking'], 'or'))}." if facts.get("lacking") else "")
-    ),
+    "equipment kept": equipment_words,
     "zone kept": filled("Noted: you are in {zone}, where it is {local} now."),
     "stall": _stall,
     "review": _review,

@@ -46,6 +46,9 @@ _WELL = re.compile(
 
 def take_setting(draft: Draft, text: str) -> bool:
     """Change a setting where `text` as a whole says so; return whether it did."""
+    if (equipment := told(text, draft.client.equipment)) is not None:
+        set_equipment(draft, equipment)
+        return True
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
     said = said.removesuffix("please").removesuffix("thanks").rstrip(", ")
     if len(said) > 80:
@@ -65,9 +68,6 @@ def take_setting(draft: Draft, text: str) -> bool:
         set_unit(draft, unit_of(found["unit"]))
         return True
     if take_weight(draft, text):
-        return True
-    if (equipment := told(text, draft.client.equipment)) is not None:
-        set_equipment(draft, equipment)
         return True
     if (found := _ZONE.fullmatch(said)) and (zone := zone_of(found["place"])):
         set_zone(draft, zone)
@@ -105,8 +105,10 @@ def set_unit(draft: Draft, unit: Unit) -> None:
 
 def set_equipment(draft: Draft, equipment: Equipment) -> None:
     """Keep what the client has to train with; targets are loadable with it from now on."""
+    before = draft.client.equipment
+    changed = [of for of in Equipment.model_fields if getattr(equipment, of) != getattr(before, of)]
     draft.change(SettingsKept(replace(draft.client, equipment=equipment)))
-    draft.notice("equipment kept", lacking=list(equipment.lacking))
+    draft.notice("equipment kept", equipment=equipment.model_dump(mode="json"), changed=changed)
 
 
 def set_zone(draft: Draft, zone: str) -> None:

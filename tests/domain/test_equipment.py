@@ -10,6 +10,7 @@ from pydantic import ValidationError
 
 from domain.equipment import (
     Equipment,
+    Listed,
     Plate,
     Steps,
     default_equipment,
@@ -122,6 +123,13 @@ def test_a_stack_with_a_small_weight_to_add_once() -> None:
     equipment = default_equipment("kg").model_copy(update={"stack": told})
     expected = ("7", "9.5", "14", "16.5", "21", "23.5")
     assert tuple(map(str, loadable(STACK, equipment))) == expected
+
+
+def test_just_the_dumbbells_that_were_named() -> None:
+    told = Listed(masses=(Decimal(16), Decimal(5), Decimal(8)))
+    equipment = default_equipment("kg").model_copy(update={"dumbbells": told})
+    assert loadable(DUMBBELLS, equipment) == (Decimal(5), Decimal(8), Decimal(16))
+    assert Equipment.model_validate_json(equipment.model_dump_json()) == equipment
 
 
 def test_help_from_a_machine_may_be_none() -> None:
