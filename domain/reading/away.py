@@ -43,13 +43,15 @@ _NOT_AWAY = words_of(
 
 _DAYS = {"d": 1, "w": 7, "f": 14, "m": 30}
 """Days of a length, by the first letter of its unit: day, week, fortnight, month."""
-_BACK = words_of("back home return returning resume resuming restart again")
+_BACK = words_of("back brb bbl home return returning resume resuming restart again")
 _MYSELF = words_of("i im ill we were")
 _GOES_ON = words_of("will wont shall am be back return returning then")
 """Words after "and" with which the client speaks on of the one who was spoken of before another person."""
 _NO_RETURN = words_of("squat squats my")
 _UNTIL = words_of("till til until back")
 
+_PAST = words_of("last ago felt was")
+_TOLD_OF = words_of("felt was were went hurt hurts feels looked still")
 _OVER = words_of("was been had")
 """Words before an absence that is over."""
 
@@ -81,6 +83,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         back = not _BACK.isdisjoint(words)
         on = _return_day(message, days, sent, start if back else first)
         if back and not _says_return(message, start, end, on):
+            continue
+        if (back and _tells_how_it_was(message, days, end)) or (words[0] == "took" and message.has(_PAST)):
             continue
         if words[0] in {"away", "out", "off"} and (
             message.text(start - 1) in _NOT_AWAY or _is_no_absence_now(message, start, end)
@@ -179,6 +183,11 @@ def _says_return(message: Message, start: int, end: int, on: date | None) -> boo
     if value is None:
         return on is not None
     return value < 1900 if after == "in" else message.taken[end] == "a day"
+
+
+def _tells_how_it_was(message: Message, days: Sequence[Day], end: int) -> bool:
+    """Return whether a day told after "back" is one of the past: "back on Monday felt good"."""
+    return any(end <= day.start <= end + 2 and message.text(day.end) in _TOLD_OF for day in days)
 
 
 def _is_open(message: Message, start: int, end: int, last: int) -> bool:

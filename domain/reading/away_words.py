@@ -86,7 +86,7 @@ NOT_ILL = Pattern(
     (not|no longer) (sick|ill)
     was ..2 (sick|ill|unwell|poorly|under the weather) (last|on|yesterday|over|at the weekend)
     (that|it|this|pump|set|workout|session) (was|is) [so|really|just|absolutely|pretty|properly]* (sick|ill)
-    (flu|cold|covid|bug|fever) [is|has|was] (gone|over|passed|behind)
+    (flu|cold|covid|bug|fever) [is|has|was] (gone !(round|around|through)|over|passed|behind)
     over the (flu|cold|bug)
     after [the|my|a] (flu|cold|covid|bug)
     recovered|better now|back from|despite
@@ -123,6 +123,7 @@ CAUGHT_IT = Pattern(
     ({illness}) ....9 ((so have|and so do) i|me too|i (have|got|caught) it|ive (got|caught) it)
     ({illness}) ....9 (caught up with|got|hit|caught|floored|flattened|found|laid|knocked) me
     ({illness}) ....9 (gave|given|passed) it [on] to me
+    (caught|got|have|catched|picked up) (what|whatever) (the|my|our) ..1 _ (had|have|has|got)
     (i (have|got|caught) it (too|also|now|as well)|ive (got|caught) it) ....9 ({illness})
     """,
     illness=_ILLNESS,
@@ -154,6 +155,8 @@ OTHER_ILL = Pattern(
 AWAY = Pattern(
     """
     {until_well}
+    (laid up|bedridden|bedbound|housebound|quarantined|isolating|in isolation) ..5 >({until}|for|this|all|
+        .|,|$)
     [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] <!(take|takes|taking|
         took) {away} >({away_for})
     going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
@@ -167,7 +170,8 @@ AWAY = Pattern(
     [{coming}] [can] (train|training|lift|be in) again >(from|on|after|next|#|{weekday})
     {unit} without [any] (training|gym|the gym|lifting)
     pausing (for|until|till|now) >(now|#|a|{weekday}|{month}|the)
-    (make|making|do|doing) # (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|break)
+    (make|making|do|doing) (#|one|a) (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|
+        break)
     pause (me|my|the|everything|training|it|this|things|all|for|until|till)
     put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
     <!(s|sec|secs|second|seconds|minute|minutes|min|mins|a|with) please? pause please? $
@@ -183,9 +187,11 @@ AWAY = Pattern(
     until_well="""
         (^|<({opening})) (out|off|away|resting|sidelined|benched|out of (action|commission)|no (gym|
             training) [for me]) {until} {well}
+        (^|<({opening})) (out|away|off|no (gym|training) [for me]) for {now}
         (resting|rest|no (gym|training) [for me]|not (training|lifting)|off) {until} {well}
     """,
     opening=words_of(", . ! - so im am ill be and ; ( now flu covid") | {"\n"},
+    now="(now|the time being|the foreseeable|a while|a bit) >(.|,|!|$|-|'('|'\n'|i|my)",
     well="""
         further notice
         [i|im|ive|its|it is|i am|i feel|this|that|it|the _|my _|all]* (better|well|healed|recovered|fit|
@@ -211,15 +217,15 @@ AWAY = Pattern(
         (gym|studio) [is|will be] (closed|shut|closing)
     """,
     weeks_without="for [the next] (#|a|two|three|the)|(this|next) (week|month)|all week|the next",
-    coming="be|im|ill be|i am|will be|get|come|coming|return|returning|am|and|,|.",
-    back="back|home|return|returning|resume|resuming|start again|restart|train again|training again",
+    coming="be|shall be|im|ill be|i am|will be|get|come|coming|return|returning|am|and|,|.",
+    back="back|brb|bbl|home|return|returning|resume|resuming|start again|restart|train again|training again",
     back_where="""
         at it|to (training|it|the gym|normal|lifting|work)|in (the gym|town|the country|action)
         home|here|again|training|from [my|the] _
     """,
     back_when="""
         on (the|#|{weekday}|{month})|the #|{weekday}|{month}|in (#|a|about|two|three)|next|#|after (the|#|a)
-        around the|by|from the|tomorrow
+        around the|by|from the|tomorrow|(at|by) the #
     """,
     take=words_of(
         "taking take took need needing having have want got on plan planning a # my due booked this"
@@ -307,7 +313,7 @@ BACK_THEN = Pattern(
         [am|are|be|will be|shall be] (back|home again|home|back home)
         (come|fly|drive|get|travel|am coming|coming|are coming) (back|home|again)
         return|returning|will return|be returning
-        (train|start|lift|resume) again|resume
+        (train|start|lift|resume) again|resume|[am|are|be|will be|shall be] (there|in|here|available) again
     """,
     back_from="""
         again|home|here|in (town|the gym|the country)|at (it|the gym)|to (training|the gym|normal)

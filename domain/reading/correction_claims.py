@@ -18,8 +18,10 @@ _CLAIM = Pattern(
     """
     ((i|ive) {once} {told}|{who} {once} {recorded}) {what} n:# [{unit}|rep|reps] {more}
     (down|saved|recorded|logged|entered|listed|noted) (as|for|at|with) n:# [{unit}|rep|reps] [(x|for|/|@) #]
+    {change} [the|that|my]* n:# [{unit}|rep|reps] (to|into|in|for|with|a|an) >([a|an|the] #)
     <!({planner}) (says|shows|reads) n:# [{unit}|rep|reps] [(x|for|/|@) #]
     """,
+    change=words_of("change turn switch correct fix edit alter make swap amend update changing"),
     more="[(x|for|/|@|times) #] !(on (the|it|each)|a side|in)",
     who="you|youve|u|it|the app|the bot|app|bot",
     recorded="have me|have it|has me|have|has|put|recorded|logged|saved|noted|entered|wrote down",

@@ -30,7 +30,8 @@ _WAS = Pattern(
 )
 """Words right before the day that something was of."""
 _PUT = Pattern("""
-    (goes|belongs|(needs|has|ought) to go) (under|on|to|for|as|into) [the|for]* $
+    (belongs|(needs|has|ought) to go) (under|on|to|for|as|into) [the|for]* $
+    goes (under|on|for|as|into) [the|for]* $
     (put|log|count|record|mark|file|book|save|enter) ..6 (under|on|to|for|as|into) [the|for]* $
 """)
 """Words right before the day that something is to be put on."""

@@ -151,7 +151,15 @@ def _is_one_exercise_not_another(message: Message, named: Sequence[Named]) -> bo
     if not named or named[0].start > 3 or len(message.tokens) > 9:
         return False
     after = message.texts(named[0].end, named[0].end + 2)
+    said_of_it = message.text(named[0].end + 1 + (after[:1] == [","]))
+    if said_of_it.endswith("ing") or said_of_it in _NO_EXERCISE or message.has(_ASKS_WHY):
+        return False
     return "not" in after and all(t.value is None for t in message.tokens) and after[:1] in (["not"], [","])
+
+
+_NO_EXERCISE = words_of("up so that too good great bad sure my easy done today yet enough much very at in on")
+"""Words after "not" of which none is another exercise: "squats not good today"."""
+_ASKS_WHY = words_of("why how when ?")
 
 
 def _is_no_and_a_number(message: Message) -> bool:

@@ -61,6 +61,8 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     numbers = [at for at in message.numbers(0, len(message.tokens)) if not message.taken[at]]
     before = [at for at in numbers if at < sign.start]
     strong = STRONG.is_in(message)
+    if kind == "hoped" and not numbers and message.has(_ASKS_WHAT):
+        return False
     if kind == "hoped" and _is_hoped_of_a_new_set(message, before, request):
         return False
     if before and not strong and kind != "not" and message.text(sign.start) not in _POINTS_BACK:
@@ -109,6 +111,7 @@ def _is_of_a_new_set(message: Message, sign: Found, request: Request, named: Seq
     )
 
 
+_ASKS_WHAT = words_of("what which how when whats am")
 _POINTS_BACK = words_of("that the it they these")
 _AFTER_A_SET = words_of("make mean sorry not")
 """Signs that come after a new set as well, unless a number is denied."""

@@ -57,6 +57,7 @@ SIGN = Pattern(
     slip="""
         correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
         wrong (number|exercise|weight|reps|load|name|one|unit|day|date)|got (that|it) wrong
+        (made|is) an? (error|mistake)|^ (edit|fix|amendment) :
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
     opening="""

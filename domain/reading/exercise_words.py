@@ -212,6 +212,7 @@ COMMON = words_of(
     might mind minute miss missed mistake monday month more morning most mother move moved much music need
     needs never new next nice night none normal nothing notice number office often okay once only open
     order other ouch over pace packed pain paint park part pass past peak people perfect person phone pick
+    supposed
     picked piece place plan plane planned plans planning plate plates play please plenty point pool press
     pressed pressure pretty price print problem proper proud program pump pumped push pushed pushing put
     quad queue quick quiet quite rain raise raised rather ready real really reason record relax repeat

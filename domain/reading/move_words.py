@@ -30,6 +30,8 @@ MOVE = Pattern(
     (rain check|raincheck|rainchecking) [on|for|the|todays|today|tonight|training|gym|this|one|it]* [till|
         until|til|to|for]*
     ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)
+    ({workout}) [session|workout|training]* {becomes} ([on|for|the]* ({short_weekday}|tomorrow))
+    (training|session|workout) (is|s|will be) [on|for]* ({short_weekday}|tomorrow) (now|instead)
     (put|putting) (it|this|that|{the_one}) off
     {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)
     (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
@@ -43,6 +45,7 @@ MOVE = Pattern(
         reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching
     """,
     keep="leave|leaving|left|save|saving|keep|keeping",
+    becomes="(goes|slips|slides|gets moved|moves|is moving|is going) [over|back]* to|becomes|turns into",
     slide="""
         shove|shoving|shoved|kick|kicking|kicked|roll|rolling|rolled|slide|sliding|slid|nudge|nudging|bounce|bouncing
         slip|slipping|carry|carrying|defer|deferring|deferred|drag|dragging
@@ -119,6 +122,8 @@ NOT_TODAY = Pattern(
     (stuck at|working) (work|late)|knackered|shattered|today {impossible}
     (cant|cannot|can not|wont|not|no|couldnt|unable) ..5 (today|tonight|todays)
     (cant|cannot|wont) (do|finish) the (rest|remaining)
+    today not >(,|.|but|-|;)|today [there is|i have|have|got]* no time|(cant|cannot|cant do it) (now|rn|
+        right now)
     today (is|s|wont|doesnt|isnt|not|no|was) [_] {impossible}
     """,
     impossible="""
@@ -131,6 +136,7 @@ NOT_TODAY = Pattern(
 SHIFT_BY = Pattern(
     """
     {shift} [{what}] [back|out] by? (a|one|n:#) (day|days) !(of)
+    ^ [{what}|please|pls|can we do|lets do|,]* (a|one|n:#) (day|days) later [please|pls|.|!]* $
     """,
     shift=words_of("push pushing move moving shift shifting delay delaying bump bumping postpone"),
     what="it|this|that|everything|today|training|things|(the|my|todays) (workout|session|training)",

@@ -31,10 +31,13 @@ _NEEDS_WORKOUT = words_of("move put")
 _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
 _NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
+_WAS_MOVED = words_of("moved shifted pushed rescheduled postponed delayed")
+_IS = words_of("is was are were got been get gets s")
 _HOMES = words_of("houses house flat home")
 _NOT_COMING = words_of("since from due after before yesterday by")
 _BACK = words_of("back until till away")
 _ERRAND = words_of("see the a visit work bed")
+_ELSEWHERE = words_of("into abroad away home out hospital under")
 _BESIDE = words_of("the , of")
 _NO_WORKOUT = words_of("rest off doms holiday")
 """Words after a day that make it no day to train."""
@@ -96,6 +99,9 @@ def _date_after(message: Message, day: Day, days: Sequence[Day]) -> Day | None:
 def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) -> bool:
     """Return whether words that can be a move are one: "moving today to Friday", and not "moving house"."""
     words = message.texts(start, end)
+    if words[0] in _WAS_MOVED and message.text(start - 1) in _IS:
+        # What was moved is told before, and is not the workout: "my flight is moved to Friday".
+        return False
     if message.text(start - 1) in _NOT_MOVED or not _HOMES.isdisjoint(message.texts(end, end + 2)):
         return False
     if coming:
@@ -181,6 +187,8 @@ def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
 
 def _is_errand(message: Message, end: int, day: Day) -> bool:
     """Return whether what the client will do is no training: "I go to see my mother on Friday"."""
+    if message.text(end) in _ELSEWHERE:
+        return True
     return (
         message.text(end) in _PREPOSITIONS
         and day.start - end > 2

@@ -21,6 +21,7 @@ _ADVISES = words_of(
     tells"""
 )
 """Words after which even "I should" and "for me" are somebody else's idea."""
+LAST_HOUR = 12
 _NEAR = 7
 """How many tokens from a person on such a word can stand."""
 _WHAT_I_DID = Pattern(
@@ -34,6 +35,8 @@ _SOMEBODY = Pattern(
     does=_DOES,
     also_does=_ALSO_DOES,
 )
+_AN_HOUR = Pattern("at n:# [sharp] (,|.|!|;|-|'\n'|so|then)")
+"""When somebody comes or is to be met: "boss at 9, bench 80x8"."""
 _A_CHILD = Pattern(
     "my # (year|yr|yo|y) [o|old] [just|only|even|can|could]* {lifts}",
     lifts=words_of(
@@ -80,12 +83,21 @@ def mark_other_people(message: Message) -> None:
         # "two guys were chatting but bench 80x8" and "with my sister: bench 80x8" tell of the client.
         between = message.texts(found.start, verb)
         turned = not _TURNS.isdisjoint(between) or between.count(")") > between.count("(")
+        if message.text(verb) == "at" and _is_an_hour(message, verb):
+            message.take_numbers(verb, verb + 2, "an hour")
+            continue
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
         if not _MINE.is_in(message, found.start, found.end):
             _mark(message, found.start, _BACK_TO_ME)
+
+
+def _is_an_hour(message: Message, at: int) -> bool:
+    """Return whether "at 9," is when somebody comes."""
+    value = message.value(at + 1)
+    return value is not None and value <= LAST_HOUR and _AN_HOUR.at(message, at) is not None
 
 
 def _is_about_the_client(message: Message, found: Found) -> bool:

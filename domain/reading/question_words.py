@@ -21,7 +21,9 @@ HELP = Pattern(
     """
     how (does|do|is) (this|it|the|that|you|your|u) ..4 (work|works|function)
     how (this|it|the bot|that|you|u) ..1 (work|works) >('?'|.|!|,|$|please|pls)
-    how {can} [i|we|one] {log}|how do (you|u) {record}
+    how {can} [i|we|one] {log}|how do (you|u) ({record}|use (this|the bot|it))
+    [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how {can} i {record}
+    [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
     (what|wtf) (can|do|should|could|am i supposed to|shall) (i|we|you) [even|actually]* {type}
@@ -80,6 +82,12 @@ HISTORY = Pattern(
         .|from|on|for)
     [i|id|would|please]* (want|wanna|need|like|love) [to] (see|view|look at|check|
         have) my ..2 {log} !(for|form)
+    [id|i|would|like|want|to|please]* (see|know|tell me|show me) how (i have|ive|i) ..2 {got_on}
+    what (i|we|ive|weve) [have] (done|{did}) [on|the]* {weekday}
+    did i [manage to]* (beat|better|improve on|top) (last|my|mondays|tuesdays|wednesdays|thursdays|fridays)
+    ^ [show|send|give|me|see|list|all|the|,]* (my|all my) ..2 (history|progress|stats|numbers|log|gains|
+        sets|results) [please|pls|'?'|.|!|again]* $
+    show [me] [the|my]* last (workout|session|workouts|sessions|sets|time|numbers)
     ^ last (time|session|week) ..5 what (was|did|were) (it|i|they)
     how {have_i} ..4 {got_on} !(right|wrong)
     (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
@@ -107,7 +115,7 @@ HISTORY = Pattern(
         current best|personal best|all time
     """,
     log="""
-        progress|history|log|logs|journal|data|entries|numbers|results|stats|statistics|graph|chart|curve|trend
+        progress|history|log|logs|journal|data|gains|entries|numbers|results|stats|statistics|graph|chart|curve|trend
         record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _
         last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
     """,
@@ -124,6 +132,7 @@ HISTORY = Pattern(
     my_log="[my] (progress|history|stats)|my (numbers|log|bests|prs|pbs)",
     about=words_of("for on of chart graph this last over please pls so"),
     did=words_of("did lifted used got had managed made took pushed pulled pressed squatted benched rowed"),
+    weekday="monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday",
     did_or_do=words_of(
         """did lifted used got had managed hit pressed squatted benched lift do get numbers weight weights"""
     ),
@@ -157,7 +166,16 @@ PLAN = Pattern(
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
     (what now|now what|and now) >('?'|$)|(which|what) is next|anything after _ ..2 '?'
     (have|get) (todays|tomorrows|the) {plan} [again|please|pls|,]* ('?'|$)
-    what to (beat|do today|do next)|what comes (next|after)
+    what to (beat|do today|do next)
+    [i|have|ive|ve|,]* [forgot|forgotten]* (what|which) [one|ones|exercise|lift|set]* (comes|is|are|
+        was) (next|after|now|first) >('?'|$|.|!|,|please|pls|again|today)
+    what (have you got|do you have|you got|have we got) [for me|planned|in store|lined up|on|for]* (today|
+        tonight|next|now|tomorrow)
+    how (much weight|many (kilos|kg|lbs|pounds)|much) (do|must|am) i [{have_to}|need|use|have|to|lift|
+        load|put]* (for|on|in|at) [the|my]* ..3 {asked}
+    how many reps (of|for|on|in) [the|my]* ..3 {asked}
+    (when|what day|which day) do i (train|lift|work out|come|go) [again|next]* >('?'|$|.|!|please)
+    {show} {plan} [please|pls]* >('?'|$|.|!)
     (whats|what (is|comes|was|s)|which [one] (is|comes)|what do (i|we) (have|do)) [up|
         coming]* {beside} [the|my|that|those]* ..4 {asked}
     ^ [{so}]* what (i|we) (must|should|shall|have to|need to|got to|
@@ -203,7 +221,8 @@ PLAN = Pattern(
 
 SMALL_TALK = Pattern(
     """
-    how (are|r) (you|u|ya|things)|hows (it going|you|things|life|tricks|your)|whats up|sup|how was your
+    how (are|r) (you|u|ya|things)|hows (it going|you|things|life|tricks|your)|whats up !(next|first|today|
+        now|after|tomorrow)|sup|how was your
     you (there|ok|alright)
     are (they|you|these people) (crazy|mad|serious|nuts|insane|joking|kidding)
     are you (there|ok|alright|awake|well|proud|happy|impressed|kidding|serious|joking)
@@ -241,6 +260,6 @@ OPENS_A_REQUEST = words_of(
     history my todays plan i dont am resend pull view wats wtf are need who stats
     is do have hows numbers results gimme gimmie lemme let bring pull dig get fetch can call look find want
     wanna need cant forgot forgotten no unsure not instructions manual the any user your which last
-    rir rpe amrap rm rdl"""
+    rir rpe amrap rm rdl did id would all"""
 )
 """How what is no question in form begins where it asks for a plan, a history or help: "show my plan"."""

@@ -6,7 +6,11 @@ from domain.reading.words import words_of
 REQUEST = Pattern(
     """
     (can|could|would|will) {you} [please|pls|maybe|perhaps|also] {do_this}
-    (please|pls|plz|kindly) {kindly_do}
+    (please|pls|plz|kindly) [coach|sir|,]* {kindly_do}
+    is (a|an|the) _ ..3 (ok|okay|fine|alright|allowed) [instead|too|as well|for|with|then]* >('?'|$|.|for|
+        with)
+    (what|which) _ ..2 (is|are|s) (best|better|right|good|ideal|safer|safest)
+    ^ [coach|so|,]* _ or no _ ['?']* $
     (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|from now on|in the? future)
     (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
     (any|some|need|want|give me|looking for|after|love|like) {advice}

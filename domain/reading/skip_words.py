@@ -15,6 +15,8 @@ SKIP = Pattern(
     ended:((so|and|then) i (left|leave) !(it|that|this|those|them|these|....8 (out|off|away|before)))
     {left_out}|{not_done}|{not_up_to}|{all_but}
     (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
+    today:(forget|forgetting)
+    (ran|run|running) out of (time|steam|gas|juice|energy|puff) before|never made it (to|as far as)
     today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
     apart:(left|let|leave|leaving|take|taking|took)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
@@ -26,8 +28,9 @@ SKIP = Pattern(
     i_could="(i|we) [could|got|managed|came|had|even|the|chance|time|to|do|start|finish|get|reach]*",
     left_out="""
         skips|skippin|skiped|(leave|leaving|left) (out|off|away)
-        missed out? on?|missing|miss|without the?|passed on|passing on|pass on|bail on|bailed on|bailing on
-        omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
+        missed out? on?|missing|miss !(doing)|without the?|passed on|passing on|pass on|bail on|bailed on
+        bailing on
+        duck|ducked|ducking|omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
         forgo|forgoing|forwent|forgone|forego|foregoing|forewent|(count|counting) me out of|(opting|opted|
             opt) out of
@@ -36,6 +39,7 @@ SKIP = Pattern(
     """,
     not_done="""
         (didnt|did not|couldnt|could not|cant|wont|shant|never|unable to|(wasnt|not|wont be) able to) {get_to}
+        (will|shall) not {get_to}|(have not|havent) (managed|reached|got to|gotten to)
         (didnt|did not) (get|make it to|come to|even do|have {enough} for)
         (dont|havent|hadnt) have? [got] {enough} for|havent done
         (not|wont be|shant be) (doing|touching|gonna do|going to do|getting to)
@@ -53,7 +57,7 @@ SKIP = Pattern(
         [the] (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|tonight]
     """,
     get_to="""
-        get (to|round to|around to)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
+        get (to|round to|around to|as far as)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
         squeeze in|come to|make [it to]
     """,
     not_to_be_had="broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use",
@@ -65,17 +69,19 @@ SKIPPED = Pattern(
     """
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
-    i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen)
+    i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen) !(by|without)
     (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
         them]* [all]* {by_now}
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
     (fell|fallen|fall) victim
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
-    (will be|have been|got) (skipped|left out|cut|cancelled|dropped|bumped|axed)|cancelled|can wait
+    (will be|have been|got|get) (skipped|left out|cut|cancelled|dropped|bumped|axed|binned|scrapped|
+        ditched)|cancelled|can wait
     (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
-    (-|:|=) (no|nope|none|nothing|nada) >(.|!|,|'\n'|$)
-    skipped|skip|a miss|dropped|left out|not done|not today|didnt happen|not happening|[will] have to wait
+    (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$)
+    skipped|skip|a miss|dropped|left out|not done|not today|didnt happen !(by|
+        without)|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """,
     could_not="""
@@ -164,7 +170,7 @@ SKIP_WORKOUT = Pattern(
         make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
         making (it|today|tonight)|manage (it to the gym|training|today)
         attend [the] (gym|training|session|today)
-        do (it|today|todays [_]|the workout|my workout|training|the session|gym)
+        do (it|today|todays [_]|the workout|my workout|[the] training|the session|gym)
         (do|finish) [any of] the {remaining}
         get to the gym|get (there|in|out|away)|be (there|in|training|coming|at the gym)
         the gym
@@ -205,6 +211,11 @@ SKIP_WORKOUT = Pattern(
         (cant|wont|couldnt) today|(^|<(i|im|am|,|.)) not coming [in|sorry]* >(.|!|,|$)
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
+        (gym|training|session|workout) is a (no|no go|write off|non starter) [for me] (today|tonight)
+        no (chance|way|hope) [of|to|the|any|making|getting to|going to|for|im|i am]* (gym|training|it|
+            session) (today|tonight)
+        today (falls|fall) (out|flat|through|away)|no show [from|for] me (today|tonight)
+        (drop|dropping|cry|crying|back|backing|bow|bowing|pull|pulling) (out|off) [of] (today|tonight)
         (gym|gyms) (is|was) (closed|shut|locked) !(on|until|till|at)
         (gym|gyms) (closed|shut|locked) >(today|tonight|.|,|!|$)
         (training|gym|session|workout) ..2 (falls|fell|fall) (out|flat|through)

@@ -26,6 +26,11 @@ _TODAY = words_of("today tonight")
 _TODAY_OR_PAUSE = words_of("today tonight this ,")
 _AFTER_NO = words_of("today tonight or and , . !") | {""}
 _OUT = words_of("out today")
+_CANNOT = words_of("couldnt could cant didnt did wont never unable")
+_BETTER = words_of(
+    "any better properly right well heavier deeper lower more faster slower with without like as"
+)
+"""Words after the name with which it is done, but not so: "couldnt do squats any deeper"."""
 _APART = words_of("out away off aside")
 
 _MAY_LEAVE_OUT = words_needed(SKIP, SKIPPED)
@@ -149,6 +154,8 @@ def _followed_by_set(message: Message, name: Named) -> bool:
 def _is_left_out(message: Message, skip: Found, name: Named, last: int) -> bool:
     """Return whether what follows the name lets the words mean that it is left out."""
     after = message.texts(name.end, min(last, name.end + WORDS_AFTER))
+    if message.text(skip.start) in _CANNOT and not _BETTER.isdisjoint(after[:2]):
+        return False
     if "today" in skip.parts:
         return not after or after[0] in {".", "!"} or not _TODAY_OR_PAUSE.isdisjoint(after)
     if "out" in skip.parts:

@@ -9,7 +9,8 @@ STOP = Pattern(
     (stop|quit|cease) to (send|write|text|message|remind|contact)
     enough (with|of) (the|your|these|all) ..1 {messages}|{messages} ....5 stop (them|it|that) !(at)
     {stop} (these|the|all|your|with) ..2 ({messages}|nagging|spam)
-    (stop|cease|end|finish) [with] [all|the|these|your|those|daily]* {messages} !(from|of (my|work))
+    <!({not_to}) (stop|cease|end|finish) [with] [all|the|these|your|those|daily]* {messages} !(from|
+        of (my|work))
     stop it with the (messages|reminders)
     {stop} {flooding} [up]* [my (phone|inbox|evenings)|me|please|pls]* {ends}
     no more [of (these|your)] {messages}|no further {messages}
@@ -22,6 +23,13 @@ STOP = Pattern(
     (want|wish|need|like) [to (get|receive|have|be sent)] no [more|further] [of [these|your]] {messages}
     (dont|do not) (want|wish|need|like) [to|get|receive|have]* [any|more] [of] [these|your|the] {messages}
     (dont|do not) (want|wish|like) to (be {reminded}|hear from (you|this)) !(of|that|when|at|on)
+    (dont|do not) (want|wanna|wish|like|need) [to]* [get|receive|have|see]* (these|this|those|
+        any of these) {any_more}
+    no longer (wish|want|like|need) [to] [get|receive|have|be {reminded}]* (these|them|this|those|your|any)
+    (rather|prefer to|prefer) not [to] (get|receive|have|be sent) ..2 {messages}
+    (stop|quit) (getting|receiving) [these|the|your|any|so many|all]* {messages}
+    {messages} ....5 , [please|pls|just]* stop [it|please|pls|now]* {ends}
+    (lose|forget|delete) my (number|contact)
     not (text|message|write|contact|remind|ping) [to] (me|us) {any_more}
     dont need any? more? [of (these|your)] {messages}
     (dont|do not|never) (text|message|write|contact|remind|send) to? me
@@ -67,12 +75,18 @@ UNDO = Pattern(
     (oops|whoops|sorry|please|pls) (delete|remove|scrap) >(.|!|$)
     undo !(my {worn}|something|things|stuff|sets|a|an) [that|it|the last [one|set]|last|please]
     get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
-    {sent} [it|that|this|the last one] (twice|double|by accident)
+    {sent} [it|that|this|the last one] (twice|double|by accident|# times $)
     sent [it|that|this]* # [times] $
     (delete|remove|cancel) (one|the duplicate) [.|!] $
     duplicate , {delete}
-    ^ [please|pls|oops|sorry|,]* {on_its_own} [it|that|please|pls|thanks]* [.|!]* $
-    (,|.|-) (delete|remove|undo|erase|unsend) [it|that|again|please|pls|thanks]* [.|!]* $
+    ^ [please|pls|oops|sorry|,]* {on_its_own} [{on_its_own}|it|that|please|pls|thanks]* [.|!]* $
+    ^ [oops|whoops|sorry|,|a|that was|was|just]* {slip} [sorry|lol|.|!|,|please|pls|that one|that|
+        on the last one]* $
+    (del|rm) [the|my|that]* last [one|set|entry] [please|pls]* $
+    (make|take|throw|chuck|toss|sling) (out|away) {the_record}|(make|throw|chuck|toss|
+        bin) {the_record} (away|out|off)
+    {the_last_one} be (undone|deleted|removed|erased|taken (back|off|out))
+    (,|.|-) (delete|remove|undo|erase|unsend|scrub it|scrub that) [it|that|again|please|pls|thanks]* [.|!]* $
     (ctrl|control|cmd|command|strg) [+|-] z !(#)
     (roll|rolling) back (that|it|this|the last|my last|one)|rollback (that|it|the last|my last)
     accidentally (sent|logged|posted|recorded) (that|it|this)
@@ -80,7 +94,7 @@ UNDO = Pattern(
     (that|it) wasnt me|(that set|that one|the last (one|set)) never happened
     {delete} [about|out|again] {the_last}
     {rub} ({the_last_one}|{the_record}|it >($|.|!|please|pls))
-    {nuke} {the_record} [out|off|away|again]*
+    {nuke} [out|off|away] {the_record} [out|off|away|again]*
     {told_to} {bin} {the_last_one} [out|off|away|again|please|pls|pal|thanks|lol|bro|coach|,|i|.|
         !]* {done_with}
     {the_record} [{you_can}]* (deleted|removed|{rub_or_delete}) [again|please|pls|thanks|,|.|!]* $
@@ -104,12 +118,13 @@ UNDO = Pattern(
         """scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear
         revert retract withdraw reverse unsend unlog unrecord unpost rescind"""
     ),
-    on_its_own=words_of("disregard revert rollback unsend unlog rescind"),
+    on_its_own=words_of("disregard revert rollback unsend unlog rescind delete erase undo"),
+    slip="(misclick|misclicked|mis click|mis clicked|mistap|mistapped|mis tap|mis send|missend|missent)",
     rub="(rub|blot|cross|scrub|strike|scratch|wipe|blank|un) (out|off|away|log|send|record|post)",
     rub_or_delete="(rub out|cross out|strike out|delete|remove|erase|undo|cancel|scrap|forget|bin)",
     nuke=words_of(
         """nuke yeet zap kill lose trash chuck wipe dump toss axe sack ditch torch burn banish
-        scrub purge chop obliterate"""
+        scrub purge chop obliterate bin"""
     ),
     told_to="^|<({opening})",
     opening=words_of(
@@ -144,6 +159,7 @@ UNDO = Pattern(
     it="that|this|it|[the] last (one|set)|that (set|one)|[my] last message",
     mistake="""
         a mistake|an (accident|error)|[sent] by (mistake|accident)|nonsense
+        (misclick|mistap|mis click|slip of the thumb)|for (the (other|wrong)|another) chat|for somebody else
         meant for (someone|my|somebody|another)|not (mine|meant for you)|wrong person|the wrong chat
         my (buddys|friends|wifes|husbands|mates|sons)
     """,
