@@ -191,6 +191,8 @@ def elements_of(
             joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
         if joint == "/" and _is_parted(message, elements, quantity):
             joint = ","
+        if elements and _is_whole(elements[-1]) and _is_of_a_name(message, quantity):
+            joint = ","
         if joint == "" and elements and _is_whole(elements[-1]) and is_counted(message, quantity.end):
             # "80 kg 8 reps 3 people watching"
             joint = "gap"
@@ -230,6 +232,14 @@ def _is_parted(message: Message, elements: Sequence[Element], following: Quantit
         return False
     told_before = len(elements) > 1 and elements[-2].quantities[-1].role == "reps"
     return len(before.quantities) > 1 or (before.after_at and told_before)
+
+
+def _is_of_a_name(message: Message, sets: Quantity) -> bool:
+    """Return whether a count of sets begins what is told of an exercise: "did 3 sets of rows"."""
+    if sets.role != "sets":
+        return False
+    at = sets.end if message.text(sets.end - 1) == "of" else sets.end + 1
+    return message.text(at - 1) == "of" and message.value(at) is None
 
 
 def _is_whole(element: Element) -> bool:
