@@ -36,7 +36,7 @@ from domain.reading.elements import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import Found
+from domain.reading.patterns import Found, Pattern
 from domain.reading.request import Request
 from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 
@@ -45,7 +45,7 @@ def is_correction(
     message: Message, request: Request, named: Sequence[Named], days: Sequence[Day] = ()
 ) -> bool:
     """Return whether the message puts right something recorded, rather than reporting something new."""
-    if not request.done:
+    if not request.done or _names_another(message, named):
         return False
     if is_of_what_is_recorded(message, request, named, days):
         return True
@@ -53,6 +53,24 @@ def is_correction(
     if sign is None or _is_of_a_new_set(message, sign, request, named):
         return False
     return _puts_right(message, sign, request, named)
+
+
+_TAKES_BACK = Pattern(
+    "[,|.|-|oh|um|uh|er|ah|ach]* ({back})",
+    back="no|nope|nah|wait|hang on|hold on|sorry|i mean|(scratch|scrap) that|actually|oops|my bad|correction",
+)
+_MOST_BETWEEN = 12
+
+
+def _names_another(message: Message, named: Sequence[Named]) -> bool:
+    """Return whether the client begins with an exercise, and takes another before its set is told: "pulldown,
+    no, that was the row, 50 for 9"."""
+    names = [n for n in named if not n.weak and len(n.names) == 1]
+    if len(names) < 2 or names[0].names == names[1].names or _TAKES_BACK.at(message, names[0].end) is None:
+        return False
+    begins = not message.numbers(0, names[1].start) and names[0].start <= 2
+    near = names[1].start - names[0].end <= _MOST_BETWEEN
+    return begins and near and len(message.numbers(names[1].end, len(message.tokens))) > 1
 
 
 def _puts_right(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:

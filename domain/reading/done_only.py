@@ -14,7 +14,7 @@ from domain.reading.words import FILLERS, words_of
 
 _DONE = Pattern("""
     done|finished|completed|did|complete|nailed|smashed|crushed|sorted
-    ticked off|got through|in the bag|knocked out|through with
+    ticked off|got through|in the bag|knocked out|through with|(have|ive|has) made
 """)
 _DONE_ALONE = Pattern(
     """
@@ -29,7 +29,8 @@ _DONE_ALONE = Pattern(
 )
 _SMALL = FILLERS | words_of(
     """with finished completed nailed smashed crushed complete were are both off ticked through sorted though
-    tho but then again sorry unfortunately anyway w thats"""
+    tho but then again sorry unfortunately anyway w thats dusted over have ive made my dear love mate boss
+    innit as you asked darling pal luv fam"""
 )
 """Words that say nothing more beside the name of an exercise that is done."""
 
@@ -72,7 +73,8 @@ def _says_done(message: Message, near: Sequence[Named], at: int, uncounted: Foun
     inside = {i for n in near for i in range(n.start, n.end)}
     if uncounted is not None:
         inside.update(range(uncounted.start, uncounted.end))
-    first, last = message.sentence_span(at)
+    spans = [message.clause_span(at), message.clause_span(near[0].start)]
+    first, last = min(spans)[0], max(spans)[1]
     return all(
         i in inside or message.text(i) in _SMALL or not message.text(i).isalpha() for i in range(first, last)
     )

@@ -60,8 +60,12 @@ def _ways_to_change(left: Pieces, right: Pieces) -> Iterator[tuple[Pieces, float
     said = _length(right)
     for back, at in enumerate(range(len(left) - 1, max(-1, len(left) - 1 - _FARTHEST), -1)):
         old = left[at]
-        yield [*left[:at], _joined_as(old, new), *right[1:]], _DROPPED * max(0, back + 1 - said)
-        if said == 1 and (unlike := _unlikeness(old, new)) is not None:
+        unlike = _unlikeness(old, new) if said == 1 else None
+        yield (
+            [*left[:at], _joined_as(old, new), *right[1:]],
+            _DROPPED * max(0, back + 1 - said) + (unlike or 0),
+        )
+        if unlike is not None:
             cost = unlike + _FARTHER * back
             yield [*left[:at], _in_place_of(old, new), *left[at + 1 :], *right[1:]], cost
 

@@ -170,11 +170,12 @@ def _is_no_name(message: Message, name: Named) -> bool:
 
 def _is_a_moment(message: Message, name: Named) -> bool:
     """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
+    start = name.start + (message.text(name.start) == "oh")
     return (
-        name.end - name.start == 1
-        and message.text(name.start) in {"hang", "hold"}
-        and message.text(name.end) == "on"
-        and message.text(name.end + 1) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
+        name.end <= start + 2
+        and message.text(start) in {"hang", "hold"}
+        and message.text(start + 1) == "on"
+        and message.text(start + 2) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
     )
 
 

@@ -6,7 +6,7 @@ What the new number stands in place of is decided when the numbers are folded.
 from collections.abc import Iterator
 
 from domain.reading.message import Message
-from domain.reading.patterns import Pattern
+from domain.reading.patterns import Found, Pattern
 from domain.reading.phrases import Mark
 from domain.reading.tokens import WORD
 from domain.reading.words import words_of
@@ -18,6 +18,9 @@ _SURE = Pattern(
     {no}|nope|nah|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|rather
     make that|make it|scratch that|scrap that|should be|should say
+    forgive me|pardon [me]|[i] beg [your] pardon|excuse me|silly me|my mistake|[i] tell a lie
+    (thats|that is|that isnt|thats not|this is|not) [not|quite]* (right|wrong|correct|true)
+    [i] (looked|read|counted|misread|miscounted) [it|that] [wrong|wrongly]
     """,
     no=_NO,
 )
@@ -55,6 +58,14 @@ _BESIDE = Pattern(
     unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
 )
 """What may stand beside it before the new number."""
+_EXPLAINED = Pattern(
+    "{back} ....9 # [{unit}] [,|.|')']* {so} [its|it is|thats|it was|really|,]* >(# [{unit}] (x|for|*) #)",
+    back="({no}|wait|hang on|hold on|sorry|oops|actually)",
+    so="(so|thats|that makes it|which makes it|meaning|hence|therefore|make it)",
+    no=_NO,
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
+)
+"""A change of mind with its reason: "no wait, the pin was in 22.5, so 22.5 x 12"."""
 _FARTHEST = 8
 """So many tokens before it, what is changed was said."""
 
@@ -65,8 +76,9 @@ def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     if not counted and not _SURE.is_in(message):
         return marks
     added: list[Mark] = []
+    explained = [(f.start, f.end) for f in _EXPLAINED.find(message) if _is_one_reason(message, f)]
     missed = [mark.end for mark in marks if mark.kind == "zero"]
-    for start, end in (*counted, *_changes(message)):
+    for start, end in (*counted, *explained, *_changes(message)):
         if any(start in range(at, at + _FARTHEST) for at in missed):
             # "Tried 90, nope. 80x7" tells of two sets.
             continue
@@ -89,6 +101,12 @@ def _follows_a_set(message: Message, start: int) -> bool:
     if not _OF_SOMETHING_ELSE.isdisjoint(message.texts(max(0, start - _FARTHEST), start)):
         return False
     return sum(message.value(at) is not None and not message.taken[at] for at in range(first, start)) > 1
+
+
+def _is_one_reason(message: Message, found: Found) -> bool:
+    """Return whether a reason names one number and no set, and the number is said again after it."""
+    numbers = message.numbers(found.start, found.end)
+    return len(numbers) == 1 and message.value(numbers[0]) == message.value(found.end)
 
 
 def _is_number_of(message: Message, at: int) -> bool:
