@@ -27,6 +27,7 @@ from domain.reading.away_words import (
     UNTIL_THEN,
 )
 from domain.reading.body_phrases import SOMEBODY_ELSE
+from domain.reading.day_words import FULL_SET
 from domain.reading.days import Day
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Found
@@ -50,6 +51,8 @@ _GOES_ON = words_of("will wont shall am be back return returning then")
 _NO_RETURN = words_of("squat squats my")
 _UNTIL = words_of("till til until back")
 
+_OF_THE_ROOM = words_of("gym room outside weather here hall sauna water garage outdoors shade sun")
+"""Words beside which a temperature is not the client's."""
 _PAST = words_of("last ago felt was")
 _TOLD_OF = words_of("felt was were went hurt hurts feels looked still")
 _OVER = words_of("was been had")
@@ -84,7 +87,11 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         on = _return_day(message, days, sent, start if back else first)
         if back and not _says_return(message, start, end, on):
             continue
-        if (back and _tells_how_it_was(message, days, end)) or (words[0] == "took" and message.has(_PAST)):
+        if back and message.text(end) == "after" and FULL_SET.is_in(message):
+            continue
+        if (back and _tells_how_it_was(message, days, end)) or (
+            words[0] == "took" and (message.has(_PAST) or not message.has(_UNTIL))
+        ):
             continue
         if words[0] in {"away", "out", "off"} and (
             message.text(start - 1) in _NOT_AWAY or _is_no_absence_now(message, start, end)
@@ -154,6 +161,8 @@ def speaks_of_illness(text: str) -> bool:
 
 def fevers(message: Message) -> Iterator[int]:
     """Yield the tokens of numbers that tell how high a fever is."""
+    if message.has(_OF_THE_ROOM) and "fever" not in message.words:
+        return
     for found in FEVER.find(message):
         at, _ = found.parts["n"]
         value = message.value(at)

@@ -76,6 +76,8 @@ def _names_another(message: Message, named: Sequence[Named]) -> bool:
 def _puts_right(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:
     """Return whether what a sign goes on with, or stands after, makes a correction of it."""
     kind = next(iter(sign.parts))
+    if kind == "make" and TO_COME.is_in(message, sign.start, message.clause_span(sign.start)[1]):
+        return False
     numbers = [at for at in message.numbers(0, len(message.tokens)) if not message.taken[at]]
     before = [at for at in numbers if at < sign.start]
     strong = STRONG.is_in(message)
