@@ -129,6 +129,8 @@ class TargetPart(Frozen):
     expected: int | None = None
     lighter: bool = False
     """Whether the load is less than the last one."""
+    put_right: bool = False
+    """Whether it puts right a first load that has just proved wrong, while the workout goes on."""
     reason: TargetReason | None = None
     back_to: TrainingSet | None = None
     """What was done before a break, as long as it is being built back to."""

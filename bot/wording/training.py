@@ -184,7 +184,7 @@ def target_words(part: TargetPart) -> str:
     plates = plates_words(part.plates_per_side)
     when = "Next set" if part.when == "next set" else "Next time"
     said = f"{when}: {set_words(aim)}" + (f" ({plates})" if plates else "") + "."
-    if part.when == "next set" and not isinstance(part.reason, aims.MuchTooLight | aims.LowerLoad):
+    if part.when == "next set" and not part.put_right:
         return said
     notes = [aim_note(part.reason, aim, lighter=part.lighter), fewer_words(part, aim)]
     return " ".join([said, *(note for note in notes if note)])

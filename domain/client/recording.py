@@ -232,7 +232,7 @@ def answer(
     elif on == draft.today and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
     elif on == draft.today and (target := corrected_at_once(draft.state, line, past, on)) is not None:
-        say_aim(draft, target, past, "next set")
+        say_aim(draft, target, past, "next set", put_right=True)
 
 
 def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
@@ -272,9 +272,14 @@ def aim_for(
 
 
 def say_aim(
-    draft: Draft, target: Target, past: tuple[Exposure, ...], when: Literal["next set", "next time"]
+    draft: Draft,
+    target: Target,
+    past: tuple[Exposure, ...],
+    when: Literal["next set", "next time"],
+    *,
+    put_right: bool = False,
 ) -> None:
-    """Say a target, reckoned from the exposures `past`."""
+    """Say a target, reckoned from the exposures `past`; `put_right` where a first load proved wrong."""
     aim = target.as_set()
     draft.say(
         TargetPart(
@@ -289,6 +294,7 @@ def say_aim(
             plates_per_side=plates_for(draft.state, aim),
             expected=target.expected,
             lighter=is_lighter(aim, past),
+            put_right=put_right,
             reason=target.reason,
             back_to=back_to(draft.state, past),
         )

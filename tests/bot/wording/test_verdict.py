@@ -187,5 +187,6 @@ def test_an_aim_that_goes_down_stays_or_leaps_says_why(
     said = plain(target_words(part)).replace(NO_BREAK, " ")
     assert said == f"Next time: 80 kg × {reps}." + (f" {note}" if note else "")
     between = part.model_copy(update={"when": "next set"})
-    short = f"Next set: 80 kg × {reps}." + (f" {note}" if isinstance(reason, LowerLoad) else "")
-    assert plain(target_words(between)).replace(NO_BREAK, " ") == short
+    assert plain(target_words(between)).replace(NO_BREAK, " ") == f"Next set: 80 kg × {reps}."
+    put_right = between.model_copy(update={"put_right": True})
+    assert plain(target_words(put_right)).replace(NO_BREAK, " ") == said.replace("Next time", "Next set")
