@@ -169,6 +169,11 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if _is_of_no_record(message, request, named):
         return False
     if message.value(at) is not None:
+        recorded = {one.exercise for one in request.done}
+        told = [n for n in named if not n.weak]
+        if told and not any(recorded.intersection(n.names) for n in told) and _has_another(message, at):
+            # "It was 10 kg for the bridges, 14 of them" tells a new set of them.
+            return False
         return message.text(sign.end) not in _NO_VALUE and not message.taken[at]
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
         return True
@@ -180,6 +185,11 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if name is None or name.weak or message.text(sign.start) not in _POINTS_AT_ONE:
         return False
     return len(message.tokens) - name.end <= 8 and message.text(name.end) not in _REMARK
+
+
+def _has_another(message: Message, at: int) -> bool:
+    """Return whether another number follows that nothing was made of."""
+    return any(not message.taken[n] for n in message.numbers(at + 1, len(message.tokens)))
 
 
 def _is_of_no_record(message: Message, request: Request, named: Sequence[Named]) -> bool:

@@ -20,7 +20,7 @@ _SURE = Pattern(
     make that|make it|scratch that|scrap that|should be|should say
     forgive me|pardon [me]|[i] beg [your] pardon|excuse me|silly me|my mistake|[i] tell a lie
     (thats|that is|that isnt|thats not|this is|not) [not|quite]* (right|wrong|correct|true)
-    [i] (looked|read|counted|misread|miscounted) [it|that] [wrong|wrongly]
+    [i] (looked|read|counted) [it|that] (wrong|wrongly)|[i] (misread|miscounted) [it|that]
     """,
     no=_NO,
 )
