@@ -2,7 +2,8 @@
 
 A stall here is the coach's own plain rule: so many exposures in a row without a beat. It is a project
 choice, since no published definition of a plateau exists, and it is coarse: a lift that gains well can
-pause for three exposures by chance. The review uses a trend test over all exercises together.
+pause for three exposures by chance. Where there is no such rule, `domain.gaining` tells a stall from a bad
+day. The review uses a trend test over all exercises together.
 """
 
 import math
@@ -11,10 +12,11 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from domain.comparison import Body, best_of, strength_shown
+from domain.comparison import Body
 from domain.exercises import Joint
 from domain.exposure import Exposure
 from domain.programme import Prescription
+from domain.strength_series import strength_index
 from domain.trend import trend
 from domain.verdict import judge
 
@@ -92,17 +94,6 @@ def find_stall(
     if without < needed:
         return None
     return Stall(prescription.exercise, own[-1].workout, own[at:], own[at].on, without)
-
-
-def strength_index(exposure: Exposure, body: Body) -> float | None:
-    """Return the logarithm of the strength that the best set of an exposure shows, on its own kind's scale.
-
-    Reps: of the estimated 1RM (Epley) on the load with the body's share. Holds: of load times seconds to the
-    pooled endurance exponent. For lowering-only reps, and where the body mass is not known, the scale only
-    orders. None where not one rep was done.
-    """
-    best = strength_shown(best_of(exposure.counting, body), body)
-    return math.log(best) if best > 0 else None
 
 
 def review(

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from domain.comparison import Body
 from domain.programme import Prescription, Range
-from domain.stall import find_stall, review, strength_index
+from domain.stall import find_stall, review
+from domain.strength_series import strength_index
 from tests.domain.tables import Case, exposures, read_cases
 
 CASES = read_cases("stalls.md")

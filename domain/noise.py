@@ -1,0 +1,78 @@
+"""A bad day, or a wonderful one, held to what a day can be off, so that no single one decides.
+
+The shape that fits best is taken, and how far the exposures lie about it; what lies further off than
+`MOST_OFF` of that is moved to there. The last exposure is held against what those before it let expect, and
+more closely where it is low, since nothing after it can tell a bad day from an end of the gain: after an
+exposure that was as expected it waits for the next one to bear it out. The numbers are the project's own
+rule.
+"""
+
+import math
+from statistics import median
+
+from domain.gain_model import GAINS, NoisePrior, Sums, sums_of
+
+Parts = list[list[float]]
+
+MOST_OFF = 2.0
+"""Standard deviations. Of days with normal noise 1 in 22 lies further off, and loses little."""
+MOST_LAST_LOW = 1.5
+"""The same, for a last exposure that is low."""
+_TO_DEVIATION = 1.4826
+"""What makes a median of distances the standard deviation of a normal distribution."""
+
+
+def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums, list[list[float]]]:
+    """Return the index with bad days moved nearer, its sums, and S by tau and gain."""
+    parts = _hold_last(parts, prior)
+    sums = sums_of(parts)
+    squares = sums.gaining()
+    if sums.freedom < 2:
+        return parts, sums, squares
+    fitted, deviation, _ = _fit(parts, squares, prior, sums.freedom)
+    most = MOST_OFF * deviation
+    held = [
+        [min(max(value, fit - most), fit + most) for value, fit in zip(part, fits, strict=True)]
+        for part, fits in zip(parts, fitted, strict=True)
+    ]
+    if held != parts:
+        parts, sums = held, sums_of(held)
+        squares = sums.gaining()
+    return parts, sums, squares
+
+
+def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
+    """Return the parts without a last exposure that alone is low; after a low one it is moved nearer."""
+    *earlier, last = parts
+    before, value = last[:-1], last[-1]
+    if len(before) < 3 or value >= median(before[-3:]):
+        return parts
+    known = [*earlier, before]
+    sums = sums_of(known)
+    fitted, deviation, expected = _fit(known, sums.gaining(), prior, sums.freedom)
+    lowest = expected - MOST_LAST_LOW * deviation
+    if value >= lowest:
+        return parts
+    alone = before[-1] > fitted[-1][-1] - deviation
+    return known if alone else [*earlier, [*before, lowest]]
+
+
+def _fit(
+    parts: Parts, squares: list[list[float]], prior: NoisePrior, freedom: int
+) -> tuple[Parts, float, float]:
+    """Return the best shape, the deviation of a day about it, and what the next exposure would be."""
+    tau, row = min(enumerate(squares), key=lambda each: min(each[1]))
+    gain = GAINS[row.index(min(row))]
+    fitted: Parts = []
+    distances: list[float] = []
+    at, level = 0, 0.0
+    for part in parts:
+        rises = [gain * min(at + step, tau) for step in range(len(part))]
+        level = median([value - rise for value, rise in zip(part, rises, strict=True)])
+        fitted.append([level + rise for rise in rises])
+        distances += [abs(value - rise - level) for value, rise in zip(part, rises, strict=True)]
+        at += len(part)
+    own = (_TO_DEVIATION * median(distances)) ** 2
+    deviation = math.sqrt((2 * prior.scale + freedom * own) / (2 * prior.shape + freedom))
+    goes_on = tau == at - 1
+    return fitted, deviation, level + gain * (at if goes_on else tau)

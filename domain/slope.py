@@ -1,0 +1,78 @@
+"""A gain an exposure with its interval: least squares with the noise as known beforehand and as seen.
+
+With a flat prior for level and slope and an inverse-gamma prior for the noise variance, the slope has a
+Student distribution about the least-squares one (Gelman et al., Bayesian Data Analysis, 14.2, from memory;
+the tests hold it against scipy).
+"""
+
+import math
+from dataclasses import dataclass
+
+from domain.gain_model import NoisePrior, Sums, sums_of
+
+SURE = 0.95
+"""How sure an interval is to hold the gain."""
+_NORMAL = 1.959963984540054
+
+
+@dataclass(frozen=True, slots=True)
+class Gain:
+    """A gain per exposure as a fraction of strength (0.01 is 1%), and between what it lies by 95%."""
+
+    estimate: float
+    low: float
+    high: float
+
+
+def gain_over(sums: Sums, start: int, prior: NoisePrior) -> Gain | None:
+    """Return the gain from the exposure `start` on; None where one level has fewer than two exposures.
+
+    The noise is that about the line that fits from there on and a rise before it.
+    """
+    parting, before, between = sums.vv[start], sums.uu[start], sums.uv[start]
+    if parting <= 0:
+        return None
+    free = before * parting - between * between
+    if start == 0 or free <= 1e-9 * before * parting:
+        slope, spread = sums.yv[start] / parting, parting
+        left = sums.yy - slope * sums.yv[start]
+        fitted = 1
+    else:
+        slope = (sums.yv[start] * before - sums.yu[start] * between) / free
+        rise = (sums.yu[start] * parting - sums.yv[start] * between) / free
+        left = sums.yy - slope * sums.yv[start] - rise * sums.yu[start]
+        spread = free / before
+        fitted = 2
+    return _with_interval(slope, left, spread, sums.freedom - fitted, prior)
+
+
+def gain_until(parts: list[list[float]], end: int, prior: NoisePrior) -> Gain | None:
+    """Return the gain up to the exposure `end`; None where that is one exposure of each part."""
+    kept, at = [], 0
+    for part in parts:
+        if part[: end + 1 - at]:
+            kept.append(part[: end + 1 - at])
+        at += len(part)
+        if at > end:
+            break
+    return gain_over(sums_of(kept), 0, prior)
+
+
+def student_quantile(freedom: float) -> float:
+    """Return the 97.5% point of Student's t (Abramowitz & Stegun 26.7.5); within 0.3% from 4 degrees on."""
+    z = _NORMAL
+    squared = z * z
+    terms = (
+        (squared + 1) * z / 4,
+        ((5 * squared + 16) * squared + 3) * z / 96,
+        (((3 * squared + 19) * squared + 17) * squared - 15) * z / 384,
+        ((((79 * squared + 776) * squared + 1482) * squared - 1920) * squared - 945) * z / 92160,
+    )
+    return z + sum(term / freedom**power for power, term in enumerate(terms, start=1))
+
+
+def _with_interval(slope: float, left: float, spread: float, freedom: int, prior: NoisePrior) -> Gain:
+    shape = prior.shape + max(0, freedom) / 2
+    variance = (prior.scale + max(0.0, left) / 2) / shape / spread
+    off = student_quantile(2 * shape) * math.sqrt(variance)
+    return Gain(*(math.expm1(each) for each in (slope, slope - off, slope + off)))

@@ -1,0 +1,86 @@
+"""Simulated lifters: a true strength with gain and noise, whole reps, loads by our own targets.
+
+All seeded: a lifter is its seed, its gain, its noise and where the gain ends.
+"""
+
+import math
+from dataclasses import dataclass
+from datetime import date, timedelta
+from decimal import Decimal
+from random import Random
+
+from domain.comparison import Body
+from domain.equipment import default_equipment, nearest_loadable
+from domain.exercises import describe
+from domain.exposure import Exposure
+from domain.programme import Prescription, Range
+from domain.sets import TrainingSet
+from domain.strength import one_rep_max, repetitions_at
+from domain.strength_series import Point, Series, series_of
+from domain.target import Target, next_target
+
+LIFTS = (
+    ("Bench press", 90),
+    ("Back squat", 140),
+    ("Lat pulldown", 85),
+    ("Leg press", 220),
+    ("Romanian deadlift", 150),
+    ("Overhead press", 70),
+)
+RANGES = ((5, 8), (6, 10), (8, 12))
+EXPOSURES = 46
+DAYS_APART = 4
+START = date(2026, 1, 1)
+
+
+@dataclass(frozen=True)
+class Truth:
+    """What is true of a lifter: gain an exposure, noise of a day, the last exposure that gains, what follows.
+
+    `ends` None: the gain never ends. `bad_days`: the share of days that are 10% worse besides.
+    """
+
+    gain: float
+    noise: float
+    ends: int | None = None
+    after: float = 0.0
+    bad_days: float = 0.0
+
+    def strength(self, exposure: int) -> float:
+        """Return the log of the true strength over that of the first exposure."""
+        until = exposure if self.ends is None else min(exposure, self.ends)
+        return self.gain * until + self.after * (exposure - until)
+
+
+def lift(truth: Truth, seed: str, which: int = 0, exposures: int = EXPOSURES) -> tuple[list[Exposure], float]:
+    """Return what a lifter does who follows our targets, and the log of the true strength at first."""
+    luck = Random(seed)
+    name, start = LIFTS[which % len(LIFTS)]
+    low, high = RANGES[luck.randrange(len(RANGES))]
+    first = start * luck.uniform(0.7, 1.3)
+    exercise, equipment = describe(name), default_equipment("kg")
+    prescription = Prescription(exercise=name, counted=exercise.counted, range=Range(low=low, high=high))
+    wanted = first / one_rep_max(1, prescription.range.middle)
+    load = nearest_loadable(Decimal(round(wanted, 2)), "kg", exercise, equipment)
+    past: tuple[Exposure, ...] = ()
+    for turn in range(exposures):
+        today = first * math.exp(truth.strength(turn) + luck.gauss(0, truth.noise))
+        if luck.random() < truth.bad_days:
+            today *= 0.9
+        reps = max(0, math.floor(repetitions_at(load, today) + 1e-9))
+        done = TrainingSet(name, load, "kg", "total", reps=reps)
+        past = (*past, Exposure("Whole body", name, START + timedelta(DAYS_APART * turn), (done,)))
+        target = next_target(prescription, past[-4:], unit="kg", equipment=equipment, exercise=exercise)
+        assert isinstance(target, Target)
+        load = target.load
+    return list(past), math.log(first)
+
+
+def points_of(past: list[Exposure]) -> list[Point]:
+    """Return the index of every exposure, none left out."""
+    return [point for each in past for point in series_of([each], Body()).points]
+
+
+def growing(past: list[Exposure]) -> list[Series]:
+    """Return the series as it stands after each exposure."""
+    return [series_of(past[: at + 1], Body()) for at in range(len(past))]

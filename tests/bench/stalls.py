@@ -1,0 +1,226 @@
+"""`python -m tests.bench.stalls`: how soon a stall is seen, and how often one is seen that is none.
+
+Simulated lifters of every gain and noise do what our targets say. For each detector: the share of lifters who
+gain steadily and yet raise an alarm within 20 exposures, and the delay from the last exposure that gained (a
+random one of 8 to 25) to the alarm, over those without one before. Delays are counted in exposures; the
+median is that of the grouped data (whole exposures as half an exposure either side). The detectors that know
+the truth have their threshold set in the same run, once for false alarms of 1 in 10 and once for as many as
+ours has. `--lifters N` of each kind; `--short` is a small run, `--stops` leaves out declines and bad days.
+All is seeded.
+"""
+
+import argparse
+import math
+import statistics
+import time
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from random import Random
+
+from domain.comparison import Body
+from domain.gaining import standings
+from domain.strength_series import Series, series_of
+from domain.trend import trend
+from tests.bench.detectors import cusum, likelihood_ratio, no_new_best, not_above_last
+from tests.bench.lifters import EXPOSURES, Truth, growing, lift, points_of
+
+GAINS = (0.005, 0.01, 0.02)
+NOISES = (0.02, 0.03, 0.042)
+KINDS = ((0.0, 0.0), (-0.01, 0.0), (0.0, 0.05))
+"""What comes after the gain, and the share of bad days."""
+WITHIN = 20
+EARLIEST, LATEST = 8, 25
+EXERCISES = 6
+SPREAD = 0.3
+"""How far (in logs) the gains of a simulated client's other exercises lie about this one's."""
+NEVER = 10**6
+
+Scores = list[float]
+
+
+@dataclass(frozen=True)
+class Lifter:
+    """One simulated exercise, with the client's other ones."""
+
+    truth: Truth
+    start: float
+    index: list[float]
+    own: list[Series]
+    others: list[list[Series]]
+
+    def alone(self, upto: int) -> Scores:
+        """Return ours, the exercise being the only one."""
+        return [float(standings([self.own[at]])[0].stalled) - 0.5 for at in range(upto)]
+
+    def in_client(self, upto: int) -> Scores:
+        """Return ours, the exercise being one of several."""
+        return [
+            float(standings([self.own[at], *(each[at] for each in self.others)])[0].stalled) - 0.5
+            for at in range(upto)
+        ]
+
+
+def lifter(truth: Truth, seed: str, others: int = EXERCISES - 1) -> Lifter:
+    """Return the lifter of that seed; the other exercises never stop gaining."""
+    luck = Random(f"{seed} others")
+    past, start = lift(truth, seed)
+    beside = [
+        growing(
+            lift(
+                Truth(truth.gain * math.exp(luck.gauss(0, SPREAD)), truth.noise, bad_days=truth.bad_days),
+                f"{seed} {which}",
+                which,
+            )[0]
+        )
+        for which in range(1, others + 1)
+    ]
+    return Lifter(truth, start, [point.index for point in points_of(past)], growing(past), beside)
+
+
+def first_alarm(scores: Sequence[float], threshold: float = 0.0) -> int:
+    """Return the exposure, counted from 0, of the first score above the threshold; `NEVER` without one."""
+    return next((at for at, score in enumerate(scores) if score > threshold), NEVER)
+
+
+@dataclass(frozen=True)
+class Row:
+    """What one detector did: false alarms (0 to 1), median and 90th percentile of the delay."""
+
+    false_alarms: float
+    median: float
+    ninetieth: float
+
+
+def row_of(never: Iterable[int], ended: Iterable[tuple[int, int]]) -> Row:
+    """Return the row of first alarms of lifters who gain on, and (first alarm, last gain) of others."""
+    alarms = list(never)
+    delays = sorted(min(alarm - end, EXPOSURES) for alarm, end in ended if alarm > end)
+    return Row(
+        sum(alarm <= WITHIN for alarm in alarms) / len(alarms),
+        statistics.median_grouped(delays),
+        delays[math.ceil(0.9 * len(delays)) - 1],
+    )
+
+
+def threshold_for(scores: Sequence[Scores], rate: float) -> float:
+    """Return the threshold above which that share of steady lifters raises an alarm in time."""
+    greatest = sorted(max(each[: WITHIN + 1]) for each in scores)
+    return greatest[min(len(greatest) - 1, math.ceil((1 - rate) * len(greatest)) - 1)]
+
+
+def cell(truth: Truth, after: float, lifters: int, seed: str) -> dict[str, Row]:
+    """Return how every detector does with lifters of that gain and noise, whose gain turns into `after`."""
+    luck = Random(f"{seed} {truth} {after}")
+    steady = [lifter(truth, f"{seed} steady {truth} {each}") for each in range(lifters)]
+    turned = []
+    for each in range(lifters):
+        until = replace(truth, ends=luck.randint(EARLIEST, LATEST), after=after)
+        turned.append(lifter(until, f"{seed} turned {until} {each}"))
+
+    def plain(score: Callable[[Lifter, int], Scores]) -> Row:
+        return row_of(
+            (first_alarm(score(each, WITHIN + 1)) for each in steady),
+            ((first_alarm(score(each, EXPOSURES)), each.truth.ends or 0) for each in turned),
+        )
+
+    def knowing(score: Callable[[Lifter, Truth], Scores], rate: float) -> Row:
+        known = replace(truth, after=after)
+        calm = [score(each, known) for each in steady]
+        threshold = threshold_for(calm, rate)
+        return row_of(
+            (first_alarm(each, threshold) for each in calm),
+            ((first_alarm(score(each, known), threshold), each.truth.ends or 0) for each in turned),
+        )
+
+    def told(each: Lifter, known: Truth) -> Scores:
+        return likelihood_ratio(each.index, known, each.start)
+
+    def untold(each: Lifter, known: Truth) -> Scores:
+        return likelihood_ratio(each.index, known, None)
+
+    ours = plain(Lifter.in_client)
+    alone = plain(Lifter.alone)
+    return {
+        "ours, of six exercises": ours,
+        "ours, alone": alone,
+        "no new best in three": plain(lambda each, upto: no_new_best(each.index[:upto])),
+        "three not above the last": plain(lambda each, upto: not_above_last(each.index[:upto])),
+        "knows gain, noise, start": knowing(told, 0.1),
+        "  at our false alarms": knowing(told, ours.false_alarms),
+        "  at ours alone": knowing(told, alone.false_alarms),
+        "knows gain and noise": knowing(untold, 0.1),
+        "CUSUM, knows all three": knowing(lambda each, known: cusum(each.index, known, each.start), 0.1),
+    }
+
+
+def client_time() -> tuple[float, float]:
+    """Return the seconds that a full client's assessment takes, from sets to findings, and its review."""
+    pasts = [lift(Truth(0.01, 0.03), f"time {which}", which, 40)[0] for which in range(8)]
+
+    def fastest(work: Callable[[], object]) -> float:
+        times = []
+        for _ in range(30):
+            began = time.process_time()
+            work()
+            times.append(time.process_time() - began)
+        return min(times)
+
+    found = fastest(lambda: standings([series_of(past, Body()) for past in pasts]))
+    indices = tuple(tuple(point.index for point in points_of(past)) for past in pasts)
+    return found, fastest(lambda: trend(indices))
+
+
+def print_cell(truth: Truth, after: float, rows: dict[str, Row]) -> None:
+    """Print the rows of one gain and noise."""
+    turns = "stops" if after == 0 else f"turns to {after:.0%}"
+    for name, row in rows.items():
+        print(
+            f"{truth.gain:5.1%} {truth.noise:5.1%} {turns:<13} {name:<26} {row.false_alarms:6.1%} "
+            f"{row.median:7.2f} {row.ninetieth:5.0f}"
+        )
+
+
+def main() -> None:
+    """Print the table."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench.stalls")
+    parser.add_argument("--lifters", type=int, default=200)
+    parser.add_argument("--short", action="store_true")
+    parser.add_argument("--stops", action="store_true")
+    parser.add_argument("--noise", type=float, choices=NOISES, help="only this one")
+    parser.add_argument("--seed", default="a")
+    asked = parser.parse_args()
+    lifters = 30 if asked.short else asked.lifters
+    print(f"{lifters} lifters of each kind, seed {asked.seed!r}")
+    print(f"{'gain':>5} {'noise':>5} {'':<13} {'detector':<26} {'alarms':>6} {'median':>7} {'90th':>5}")
+    for gain in GAINS[1:2] if asked.short else GAINS:
+        for noise in NOISES if asked.noise is None else (asked.noise,):
+            for after, bad_days in KINDS[: 1 if asked.stops else None]:
+                truth = Truth(gain, noise, bad_days=bad_days)
+                rows = cell(truth, after, lifters, asked.seed)
+                if bad_days:
+                    print("with 1 day of 20 bad by 10%:")
+                    rows = {
+                        name: row for name, row in rows.items() if name.startswith(("ours", "no", "three"))
+                    }
+                print_cell(truth, after, rows)
+    found, reviewed = client_time()
+    print(
+        f"a full client (8 exercises of 40 exposures): {found * 1e3:.1f} ms, review {reviewed * 1e3:.1f} ms"
+    )
+    loop = timed_loop()
+    print(
+        f"100,000 powers of a number in a loop take {loop * 1e3:.1f} ms: "
+        f"{found / loop:.2f} and {reviewed / loop:.2f} times that"
+    )
+
+
+def timed_loop() -> float:
+    """Return the seconds that 100,000 powers in a plain loop take here: what the other times are held to."""
+    began = time.process_time()
+    for step in range(100_000):
+        _ = (1 + step) ** 0.5
+    return time.process_time() - began
+
+
+if __name__ == "__main__":
+    main()
