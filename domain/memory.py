@@ -183,6 +183,8 @@ class ClientMemory(Frozen):
     """When the client last told what the body weighs; None where never, or only before the first message."""
     body_mass_told_in: int = 0
     """The inbox number of the message in which it was told, in case that is edited."""
+    body_mass_before: Decimal | None = None
+    """What stood before that message, in the client's unit, so that it can be taken back."""
     body_mass_asked_on: date | None = None
     body_mass_unwanted: bool = False
     """The client does not want to be asked for it."""

@@ -285,6 +285,7 @@ Topic = Literal[
     "body mass unlikely",
     "body mass kept",
     "body mass later",
+    "body mass taken back",
     "body mass not asked",
     "zone kept",
     "equipment kept",

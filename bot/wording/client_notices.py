@@ -205,6 +205,11 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "body mass unlikely": filled(
         "I may have misread {mass}. Say it as «I weigh 72 kg» or «I weigh 11 stone 5»."
     ),
+    "body mass taken back": lambda facts, _: (
+        f"Taken back. As before: {facts['mass']} {facts['unit']}."
+        if facts.get("mass")
+        else "Taken back: I know no body weight of yours."
+    ),
     "body mass later": "All right, another time. It works without.",
     "body mass not asked": "All right, I do not ask for it. Should you want it counted, say «I weigh …».",
     "body mass kept": filled("Noted: {mass} {unit}."),

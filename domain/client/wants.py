@@ -22,6 +22,7 @@ from domain.client.recording import take_back
 from domain.client.rotation import due, under_way
 from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
+from domain.client.weighing import is_told_last, take_weight_back
 from domain.incoming import ReplyTo
 from domain.journal import Entry
 from domain.reading import Reading, Want, speaks_of_illness
@@ -75,7 +76,10 @@ def undo(draft: Draft) -> None:
     last = max(draft.state.entries, key=lambda entry: (entry.at, entry.message, entry.number), default=None)
     recorded = last.message if last else 0
     plans = draft.memory.plans_before
-    if plans is not None and plans.message > max(asked, recorded):
+    last_plans = plans.message if plans is not None else 0
+    if is_told_last(draft) and draft.memory.body_mass_told_in > max(asked, recorded, last_plans):
+        take_weight_back(draft)
+    elif plans is not None and plans.message > max(asked, recorded):
         plans_as_before(draft, plans)
     elif last is None and question is None:
         draft.notice("nothing to take back")

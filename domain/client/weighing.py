@@ -51,6 +51,12 @@ _NEVER_ASK = re.compile(
 )
 
 
+_CORRECTS = re.compile(
+    r"(?:(?:no|sorry|oops|wait|actually|rather|i mean|i meant|make (?:that|it)|(?:it |that )?should be|"
+    r"correction|typo)[,:. ]+)+"
+)
+
+
 def ask_for_body_mass(draft: Draft) -> None:
     """Ask for body mass where a workout with the body as load has just been completed, and it is time to.
 
@@ -151,11 +157,30 @@ def take_weight(draft: Draft, text: str) -> bool:
     if _NEVER_ASK.fullmatch(said):
         never_ask(draft)
         return True
-    mass = told(text, draft.client.unit, asked=False)
-    if mass is None:
+    corrected = _CORRECTS.match(said) if is_told_last(draft) else None
+    mass = told(
+        said[corrected.end() :] if corrected else text, draft.client.unit, asked=corrected is not None
+    )
+    if mass is None or (corrected and not mass.in_words and mass.mass < LEAST_KG):
         return False
     take_body_mass(draft, mass)
     return True
+
+
+def is_told_last(draft: Draft) -> bool:
+    """Return whether body mass was told today, and no set since: then a correction is of it."""
+    told_in, told_on = draft.memory.body_mass_told_in, draft.memory.body_mass_told_on
+    latest = max((entry.message for entry in draft.state.entries), default=0)
+    return told_on == draft.today and told_in > latest
+
+
+def take_weight_back(draft: Draft) -> None:
+    """Let the body mass be what it was before it was told last."""
+    before = draft.memory.body_mass_before
+    draft.change(SettingsKept(replace(draft.client, body_mass=before)))
+    draft.remember(body_mass_told_in=0, body_mass_before=None)
+    mass = None if before is None else f"{before.normalize():f}"
+    draft.notice("body mass taken back", mass=mass, unit=draft.client.unit)
 
 
 def never_ask(draft: Draft) -> None:
@@ -183,8 +208,9 @@ def keep_body_mass(draft: Draft, mass: Decimal, unit: Unit) -> None:
     """Keep the body mass and the day on which it was told."""
     kept = round(convert(mass, unit, draft.client.unit), 1)
     draft.drop_question(draft.question("body mass"))
+    before = draft.memory.body_mass_before if is_told_last(draft) else draft.client.body_mass
     draft.change(SettingsKept(replace(draft.client, body_mass=kept)))
-    draft.remember(body_mass_told_on=draft.today, body_mass_told_in=draft.message)
+    draft.remember(body_mass_told_on=draft.today, body_mass_told_in=draft.message, body_mass_before=before)
     draft.notice("body mass kept", mass=f"{kept.normalize():f}", unit=draft.client.unit)
 
 

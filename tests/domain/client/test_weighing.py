@@ -188,3 +188,32 @@ def test_one_known_from_the_beginning_is_asked_for_after_five_weeks() -> None:
     life = Life(replace(state, client=replace(state.client, body_mass=Decimal(80))))
     assert "question" not in bars(life, at(2))
     assert train_on(life, 3, 40) == [38]
+
+
+@pytest.mark.parametrize("text", ["make that 83", "no, 83", "sorry 83 kg", "I meant 83"])
+def test_a_correction_right_after_it_is_of_the_body_mass_and_of_no_set(text: str) -> None:
+    life = asked()
+    life.says("82", at(2, 19))
+    before = life.state.entries
+    assert kinds(life.says(text, at(2, 19))) == ["body mass kept"]
+    assert life.state.client.body_mass == Decimal("83.0")
+    assert life.state.entries == before
+
+
+def test_an_undo_right_after_it_takes_the_body_mass_back_and_no_set() -> None:
+    life = asked()
+    life.says("82", at(2, 19))
+    life.says("make that 83", at(2, 19))
+    before = life.state.entries
+    assert kinds(life.says("undo", at(2, 19))) == ["body mass taken back"]
+    assert life.state.client.body_mass is None
+    assert life.state.entries == before
+    assert kinds(life.says("undo", at(2, 19))) == ["taken back"]
+
+
+def test_a_correction_of_reps_after_it_is_still_of_the_set() -> None:
+    life = asked()
+    life.says("82", at(2, 19))
+    life.says("make that 7 reps", at(2, 19))
+    assert life.state.client.body_mass == Decimal("82.0")
+    assert life.state.entries[-1].set.reps == 7
