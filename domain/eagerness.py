@@ -10,7 +10,7 @@ from domain.comparison import Body, best_of
 from domain.exposure import Exposure
 from domain.loading import Loading
 from domain.programme import Prescription
-from domain.progression import MOST_RAISE
+from domain.raises import MOST_RAISE
 from domain.sets import TrainingSet
 
 GREAT_JUMP = MOST_RAISE + 0.005

@@ -14,7 +14,7 @@ from domain.exposure import Exposure
 from domain.layoff import AFTER_ILLNESS, built_back_to, longest_break
 from domain.loading import Load, Loading
 from domain.programme import Prescription, Range
-from domain.progression import MOST_RAISE
+from domain.raises import MOST_RAISE
 from domain.target import Target, next_target
 from domain.target_reasons import BuildBack, Eased
 from tests.domain.sheet_cells import prescribed

@@ -7,11 +7,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from domain.equipment import Equipment, default_equipment, is_loadable
+from domain.comparison import extra_kg
+from domain.equipment import Equipment, default_equipment, is_loadable, next_below
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.programme import Ladder, Prescription, Raise, Range
-from domain.progression import MOST_CORRECTION, MOST_OVER, MOST_RAISE, ready_at
+from domain.progression import MOST_CORRECTION, MOST_OVER, ready_at
+from domain.raises import MOST_RAISE
 from domain.sets import TrainingSet
 from domain.target import NoTarget, Target, next_target
 from domain.target_reasons import AddLoad, MuchTooLight
@@ -73,6 +75,7 @@ def situations(draw: st.DrawFn, *, most_sets: int = 3) -> Situation:
         counted=exercise.counted,
         range=Range(low=low, high=low + draw(st.integers(0, 5))),
         sets=draw(st.integers(1, most_sets)),
+        stop_short=draw(st.sampled_from([None, 0, 1, 3])),
         add_load=draw(st.sampled_from([None, Raise(over=low + 5)])),
         ladder=draw(st.sampled_from([None, Ladder(below=1, up_to=8)]))
         if exercise.counted == "added"
@@ -91,7 +94,7 @@ def situations(draw: st.DrawFn, *, most_sets: int = 3) -> Situation:
     return prescription, tuple(past), equipment, draw(st.sampled_from([None, Decimal(80)]))
 
 
-def aimed(situation: Situation, *, held: bool = False) -> Target | NoTarget:
+def aimed(situation: Situation, *, held: bool = False, days_away: int = 0) -> Target | NoTarget:
     prescription, past, equipment, body_mass_kg = situation
     return next_target(
         prescription,
@@ -101,6 +104,7 @@ def aimed(situation: Situation, *, held: bool = False) -> Target | NoTarget:
         exercise=describe(prescription.exercise),
         body_mass_kg=body_mass_kg,
         held=held,
+        days_away=days_away,
     )
 
 
@@ -120,6 +124,50 @@ def test_a_target_can_be_loaded(situation: Situation) -> None:
     assert (target.load, target.load_kind) in done or is_loadable(
         target.load, "kg", describe(prescription.exercise), equipment, target.load_kind
     )
+
+
+@given(situations(), st.integers(14, 400))
+def test_after_a_break_the_aim_is_no_heavier_and_can_be_loaded(situation: Situation, days_away: int) -> None:
+    prescription, past, equipment, _ = situation
+    target = aimed(situation, days_away=days_away)
+    if isinstance(target, NoTarget) or not past:
+        return
+    assert target.reason.rule == "eased"
+    assert extra_kg(target.as_set()) <= max(map(extra_kg, past[-1].sets)) or not next_below(
+        target.load, "kg", describe(prescription.exercise), equipment, target.load_kind
+    )
+    assert is_loadable(target.load, "kg", describe(prescription.exercise), equipment, target.load_kind)
+
+
+@given(st.lists(st.tuples(st.integers(0, 40), st.integers(1, 200)), max_size=4), st.booleans(), st.booleans())
+def test_a_hold_can_be_loaded_and_is_raised_within_the_cap(
+    told: list[tuple[int, int]], adds: bool, relative: bool
+) -> None:
+    sheet = "hold 30-60 s" + (", over 60 add load" if adds else "")
+    prescription, _, _ = prescribed(sheet + (", 10 kg above Goblet squat" if relative else ""), "Wall sit")
+    past = tuple(
+        each
+        for steps, seconds in told
+        for each in exposures(f"{'body' if not steps else f'+{steps * 2.5} kg'} for {seconds} s", "Wall sit")
+    )
+    exercise, equipment = describe("Wall sit"), default_equipment("kg")
+    target = next_target(
+        prescription,
+        past,
+        unit="kg",
+        equipment=equipment,
+        exercise=exercise,
+        body_mass_kg=Decimal(80),
+        last_of_other=sets("30 kg x 10")[0],
+    )
+    assert isinstance(target, Target)
+    assert target.seconds is not None
+    assert is_loadable(target.load, "kg", exercise, equipment, target.load_kind)
+    match target.reason:
+        case AddLoad(percent=float(percent)) | MuchTooLight(percent=float(percent)):
+            assert percent <= 100 * MOST_CORRECTION + 0.05
+        case _:
+            pass
 
 
 @given(situations())
