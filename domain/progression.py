@@ -161,8 +161,8 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
             return corrected
     load, until = next_up(here, least, ready, prescription, loading)
     if least < until:
-        percent = round(100 * loading.step(here, load), 1)
-        return Aim(here, min(a_little_more(best), until), MoreFirst(best.amount, load.amount, percent, until))
+        reason = MoreFirst(best.amount, load.amount, _percent(here, load, loading), until, load.kind)
+        return Aim(here, min(a_little_more(best), until), reason)
     return _raised_to(load, best, ready, prescription, loading)
 
 

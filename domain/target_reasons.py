@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
+from domain.sets import LoadKind
+
 
 @dataclass(frozen=True, slots=True)
 class OneMore:
@@ -45,13 +47,15 @@ class MuchTooLight:
 class MoreFirst:
     """More at this load first, `until` so many let the bottom of the range be expected at the next one.
 
-    `percent` is the step to that: over 10%, or so great that the range could not be kept.
+    `percent` is the step to that, over 10%, or so great that the range could not be kept; None where what is
+    moved is not really known.
     """
 
     done: int
     next_load: Decimal
-    percent: float
+    percent: float | None
     until: int
+    next_kind: LoadKind = "total"
     rule: Literal["more first"] = "more first"
 
 

@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import assert_never
 
 from bot.markup import escape
-from bot.wording.reader import NO_BREAK, number, reps_words
+from bot.wording.reader import NO_BREAK, load_words, number, reps_words
 from bot.wording.safety import place_words
 from domain import comparison as compared
 from domain import target_reasons as aims
@@ -212,10 +212,14 @@ def aim_because(target: Target, aimed: Aimed) -> str:
             return (
                 f"with {amount(done, holds=holds)} far above {span}, so {how}{step}{expected_words(target)}"
             )
-        case aims.MoreFirst(next_load=following, percent=percent, until=until):
-            step = f"{mass_words(following, target.unit)}, is {number(round(percent, 1))}% more"
+        case aims.MoreFirst(percent=percent, until=until):
+            following = next_load_words(reason, target.unit)
+            step = "" if percent is None else f", {number(round(percent, 1))}% more"
             enough = amount(until, holds=holds)
-            return f"the next load, {step}: only from {enough} on at this one is {span} to be expected there"
+            return (
+                f"the next load is {following}{step}: only from {enough} on at this one is {span} to be "
+                "expected there"
+            )
         case aims.NothingHeavier():
             if target.load_kind == "body":
                 return f"the sheet adds no load here, so more {measure}"
@@ -248,6 +252,11 @@ def aim_because(target: Target, aimed: Aimed) -> str:
             return f"the first time with body weight, so the bottom of {span}"
         case _:
             assert_never(reason)
+
+
+def next_load_words(reason: aims.MoreFirst, unit: Unit) -> str:
+    """Say the load that comes next, counted as it is."""
+    return load_words(TrainingSet("", reason.next_load, unit, reason.next_kind)) or "body weight alone"
 
 
 def times_words(times: int) -> str:
@@ -287,10 +296,11 @@ def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: boo
     match reason:
         case aims.MuchTooLight():
             return "The last load was much too light."
-        case aims.MoreFirst(next_load=following, percent=percent, until=until):
+        case aims.MoreFirst(percent=percent, until=until):
             more, measure = ("Longer", "seconds") if aim.seconds is not None else ("More reps", "reps")
-            step = f"{mass_words(following, aim.unit)}, {round(percent)}% more,"
-            return f"{more} first: {step} comes after {until} {measure}."
+            following = next_load_words(reason, aim.unit)
+            step = "" if percent is None else f", {round(percent)}% more,"
+            return f"{more} first: {following}{step} comes after {until} {measure}."
         case aims.OtherSets(ready=ready):
             return f"All sets up to {ready} first, then more load."
         case aims.BackIntoRange(low=low):

@@ -16,7 +16,7 @@ from domain.progression import MOST_CORRECTION, MOST_OVER, ready_at
 from domain.raises import MOST_RAISE
 from domain.sets import TrainingSet
 from domain.target import NoTarget, Target, next_target
-from domain.target_reasons import AddLoad, MuchTooLight
+from domain.target_reasons import AddLoad, MoreFirst, MuchTooLight
 from domain.units import Unit, convert, to_kg
 from domain.verdict import judge
 from tests.domain.sheet_cells import equipped, prescribed
@@ -295,3 +295,20 @@ def test_the_same_history_in_kilograms_and_pounds_gives_a_target_within_a_step(
         assert isinstance(target, Target)
         loads.append(to_kg(target.load, target.unit))
     assert abs(loads[0] - loads[1]) <= Decimal("2.5")
+
+
+@pytest.mark.parametrize(("body_mass", "percent"), [(None, None), (Decimal(75), 3.4)])
+def test_how_great_a_step_is_is_said_only_where_the_body_mass_is_known(
+    body_mass: Decimal | None, percent: float | None
+) -> None:
+    """From 2.5 kg of help to none; the next load is the body alone, and seven reps are needed for five."""
+    prescription, _, _ = prescribed("5-6", "Pull-up")
+    target = next_target(
+        prescription,
+        exposures("help 2.5 kg x 6", "Pull-up"),
+        unit="kg",
+        equipment=default_equipment("kg"),
+        exercise=describe("Pull-up"),
+        body_mass_kg=body_mass,
+    )
+    assert target.reason == MoreFirst(6, Decimal(0), percent, 7, "body")

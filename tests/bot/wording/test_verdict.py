@@ -162,6 +162,18 @@ def test_where_the_best_sets_are_level_it_is_said_which_set_decides(
             None,
             "More reps first: 50 kg, 11% more, comes after 14 reps.",
         ),
+        (
+            MoreFirst(6, Decimal(0), None, 7, "body"),
+            7,
+            None,
+            "More reps first: body weight alone comes after 7 reps.",
+        ),
+        (
+            MoreFirst(6, Decimal("17.5"), 5.0, 7, "assist"),
+            7,
+            None,
+            "More reps first: 17.5 kg of help, 5% more, comes after 7 reps.",
+        ),
         (OtherSets(6, 8), 8, None, "All sets up to 8 first, then more load."),
         (BackIntoRange(5, 6), 6, None, "Up to 6 first, the bottom of the range."),
         (LowerLoad(5, 6, 2), 7, None, "Under 6 twice running, so lighter."),
