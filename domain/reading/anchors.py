@@ -275,6 +275,8 @@ def _is_told(
         )
     if first.role == "load" and (first.kind is not None or first.each):
         return True
+    if len(quantities) > 1 and first.kind is not None:
+        return True
     if first.role == "pair" and is_led(message, first.start):
         return True
     if has_moved_to(message, first.start) and _amount_follows(things, i):
