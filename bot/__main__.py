@@ -39,6 +39,18 @@ def sheet(file: Annotated[Path, typer.Argument(help="A coach's programme as a pl
 
 
 @app.command()
+def assess(
+    file: Annotated[Path, typer.Argument(help="A table: client,date,exercise,load,unit,reps,seconds.")],
+    *,
+    json: Annotated[bool, typer.Option("--json", help="Print JSON lines.")] = False,
+) -> None:
+    """Tell from a journal kept elsewhere which exercises gain, which have stalled, since when, how surely."""
+    from bot.commands.assess import assess_command
+
+    raise typer.Exit(assess_command(file, as_json=json))
+
+
+@app.command()
 def play(
     file: Annotated[Path, typer.Argument(help="A script of JSON lines.")],
     *,

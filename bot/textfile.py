@@ -24,7 +24,7 @@ def read_document(name: str, content: bytes) -> Document:
     name = storable(name)
     if len(content) > LIMIT_BYTES:
         return Document(name=name, fault="too large")
-    text = _decode(content)
+    text = decode(content)
     if text is None:
         return Document(name=name, fault="not text")
     return Document(name=name, text=text)
@@ -35,8 +35,8 @@ def storable(text: str) -> str:
     return "".join("\ufffd" if char == "\0" or "\ud800" <= char <= "\udfff" else char for char in text)
 
 
-def _decode(content: bytes) -> str | None:
-    """Read UTF-8, UTF-16 with its mark, or the one-byte encoding of older Windows editors."""
+def decode(content: bytes) -> str | None:
+    """Return the text of UTF-8, UTF-16 with its mark, or the one-byte encoding of older Windows editors."""
     encodings = ("utf-16",) if content.startswith(_WIDE_MARKS) else ("utf-8-sig", "cp1252")
     for encoding in encodings:
         try:

@@ -117,7 +117,12 @@ def review(
         known = tuple(index for index in indices if index is not None)
         if len(known) > 1:
             series.append(known)
-    found = trend(tuple(series))
+    return review_of(tuple(series))
+
+
+def review_of(series: tuple[tuple[float, ...], ...]) -> Review | None:
+    """Look back over exercises, each the strength indices of its exposures, oldest first."""
+    found = trend(series)
     if found.slope is None:
         return None
     return Review(

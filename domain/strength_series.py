@@ -72,8 +72,9 @@ def series_of(history: Sequence[Exposure], body: Body) -> Series:
         kind = best.load_kind if best.load_kind in ("total", "each") else "body"
         shared = (each.lowering_only, each.is_hold, kind)
         scale = scale or shared
-        if shared == scale and best.amount:
-            points.append(Point(each.on, math.log(strength_shown(best, body))))
+        shown = strength_shown(best, body)
+        if shared == scale and shown > 0:
+            points.append(Point(each.on, math.log(shown)))
         if len(points) == MOST_EXPOSURES:
             break
     return Series(_in_parts(_without_slips(points[::-1])))
