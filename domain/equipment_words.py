@@ -37,9 +37,9 @@ _THING = re.compile(
 """The last word of what can be missing: no pain, time or question is equipment."""
 
 _LONGEST = 160
-_PARTS = re.compile(
-    r"[.;\n]\s+|,? and (?=(?:the|my|our|no|i|we)\b)|, (?=(?:the|my|our|no|only|just|i|we)\b)", re.I
-)
+_BEGINS = r"(?:the|my|our|no|only|just|i|we|dumbbells?|dbs|plates|stacks?|bar|barbell|bands?|machines?|cables?)"
+_PARTS = re.compile(rf"[.;\n]\s+|(?:,? and |, )(?={_BEGINS}\b)", re.I)
+"""Where one thing is told after the other, tried once the whole is no one sentence."""
 
 
 class Said(NamedTuple):
