@@ -37,9 +37,14 @@ _THING = re.compile(
 """The last word of what can be missing: no pain, time or question is equipment."""
 
 _LONGEST = 160
-_BEGINS = r"(?:the|my|our|no|only|just|i|we|dumbbells?|dbs|plates|stacks?|bar|barbell|bands?|machines?|cables?)"
-_PARTS = re.compile(rf"[.;\n]\s+|(?:,? and |, )(?={_BEGINS}\b)", re.I)
-"""Where one thing is told after the other, tried once the whole is no one sentence."""
+_PARTS = tuple(
+    re.compile(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
+    for begins in (
+        "the|my|our|no|only|just|i|we",
+        "the|my|our|no|only|just|i|we|dumbbells?|dbs|plates|stacks?|bar|barbell|bands?|machines?|cables?",
+    )
+)
+"""Where one thing is told after the other, tried in turn once the whole is no one sentence."""
 
 
 class Said(NamedTuple):
@@ -73,11 +78,14 @@ def told(text: str, equipment: Equipment) -> Equipment | None:
     whole = _told(text, equipment)
     if whole is not None:
         return whole
-    parts = _PARTS.split(text.strip())
-    changed: Equipment | None = equipment if len(parts) > 1 else None
-    for part in parts:
-        changed = None if changed is None else _told(part, changed)
-    return changed
+    for between in _PARTS:
+        parts = between.split(text.strip())
+        changed: Equipment | None = equipment if len(parts) > 1 else None
+        for part in parts:
+            changed = None if changed is None else _told(part, changed)
+        if changed is not None:
+            return changed
+    return None
 
 
 def _told(text: str, equipment: Equipment) -> Equipment | None:

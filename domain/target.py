@@ -215,6 +215,6 @@ def _on_the_ladder(ladder: Ladder, past: tuple[Exposure, ...], loading: Loading)
         return Aim(here, best.amount + 1, OneMore(best.amount)), True
     if best.amount >= ladder.below:
         return None
-    lowered = [best_of(each.counting, loading.body).amount for each in past if each.lowering_only]
-    amount = min(lowered[-1] + 1, ladder.up_to) if lowered else (ladder.up_to + 1) // 2
+    lowered = [sets for each in past if (sets := [one.amount for one in each.sets if one.lowering_only])]
+    amount = min(max(lowered[-1]) + 1, ladder.up_to) if lowered else (ladder.up_to + 1) // 2
     return Aim(Load(Decimal(0), "body"), amount, DownTheLadder(best.amount, ladder.below)), True

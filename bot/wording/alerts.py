@@ -1,5 +1,6 @@
 """Words for a coach's alerts and overview, and the labels of buttons."""
 
+from collections import Counter
 from datetime import date
 from typing import Any, assert_never
 
@@ -180,11 +181,7 @@ def digest_words(part: Digest) -> str:
 
 def needing_words(clients: tuple[ClientLine, ...]) -> list[str]:
     """Say who needs the coach and why; nothing where nobody does."""
-    lines = [
-        f"{escape(line.name)}: {escape(listed([matter(*each) for each in line.open_alerts]))}"
-        for line in clients
-        if line.open_alerts
-    ]
+    lines = [f"{escape(line.name)}: {escape(listed(matters(line)))}" for line in clients if line.open_alerts]
     return [bold("Needs you"), *lines] if lines else []
 
 
@@ -218,6 +215,15 @@ def client_words(line: ClientLine, today: date) -> str:
     held = f"; aside: {escape(listed(line.held))}" if line.held else ""
     programme = f" ({escape(line.programme)})" if line.programme else ""
     return f"{escape(line.name)}{programme}: {coming}{last}{held}"
+
+
+def matters(line: ClientLine) -> list[str]:
+    """Say the open alerts of a client, those of one matter once: "2 questions"."""
+    counts = Counter(line.open_alerts)
+    return [
+        f"{count} questions" if reason == "question" and count > 1 else matter(reason, exercise)
+        for (reason, exercise), count in counts.items()
+    ]
 
 
 def matter(reason: str, exercise: str | None) -> str:

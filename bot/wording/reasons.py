@@ -309,7 +309,8 @@ def aim_note(reason: aims.TargetReason | None, aim: TrainingSet, *, lighter: boo
             times = "" if running == 1 else f" {times_words(running)} running"
             return f"Under {low}{times}, so lighter."
         case aims.DownTheLadder(below=below):
-            return f"Fewer than {below} full reps, so lowering-only ones for a time."
+            few = "Not one full rep yet" if below == 1 else f"Fewer than {below} full reps"
+            return f"{few}, so lowering-only ones for a time."
         case aims.UpTheLadder():
             return "Full reps again."
         case aims.Relative(exercise=exercise):

@@ -114,6 +114,9 @@ def _exercise(open_set: OpenSet, message: Message, request: Request) -> OpenSet 
         if names or place is None or not -1 <= place < len(plan) or not plan:
             return None
         names = {plan[place]}
+    elif not _numbers_of(message) <= {open_set.load, open_set.reps, open_set.seconds}:
+        # "bench 135x8" tells of another set.
+        return None
     one = replace(open_set, exercise=names.pop())
     known = _known(one, request)
     if one.load_kind is None or one.load_kind == "total":
@@ -129,6 +132,11 @@ def _exercise(open_set: OpenSet, message: Message, request: Request) -> OpenSet 
         if base is not None:
             one = replace(one, load=base.load, unit=base.unit, load_kind=base.load_kind)
     return _asked(one, "exercise", request)
+
+
+def _numbers_of(message: Message) -> set[Decimal | None]:
+    """Return the numbers of a message, without those of a name like "3 way raise"."""
+    return {q.value for q in _quantities(message)[0]}
 
 
 def _ordinal(message: Message) -> int | None:
