@@ -95,3 +95,23 @@ def test_how_many_there_are_stays_known_where_only_the_size_is_said_again() -> N
     counted = told("I have two 20s and four 10s", default_equipment("kg"))
     assert counted is not None
     assert told("I have 10s", counted) == counted
+
+
+@pytest.mark.parametrize(
+    ("said", "now"),
+    [
+        (
+            "I have 1.25s, dumbbells from 4 to 30 in 2s and the stack jumps 7 kg",
+            {"dumbbells": "4 to 30 by 2", "stack": "7 up by 7"},
+        ),
+        (
+            "dumbbells 2 to 20 in 2s, stack in 5s, bar is 15",
+            {"dumbbells": "2 to 20 by 2", "stack": "5 up by 5", "bar": "15"},
+        ),
+        ("the stack jumps 7 kg. my bar is 15 kg", {"stack": "7 up by 7", "bar": "15"}),
+    ],
+)
+def test_several_things_are_told_in_one_go(said: str, now: dict[str, str]) -> None:
+    found = told(said, default_equipment("kg"))
+    assert found is not None
+    assert {what: shown(found, what) for what in now} == now
