@@ -40,8 +40,8 @@ _UP = Pattern(
     ({went_up}) [{what}]* n:# [u:{unit}] !(/) [more|heavier|extra] [(from|on|than|over|since) {last}]
     n:# u:{unit} (more|heavier|up|extra) [weight|load] {than} {last}
     n:# (heavier [weight|load]|up [weight|load]|extra [weight|load]|more (weight|load)) {than} {last}
-    fraction:# more {than} {last}
     n:# u:{unit} (more|heavier|up) !(rep|reps)
+    fraction:# [u:{unit}] ((more|heavier|up) [{than} {last}]|extra {than} {last}) !({reps})
     """,
     went_up="up|went up|added|add|increased|increase|bumped|heavier by",
     what="it|the weight|weight|up|by|another|an extra|extra|the load|to it",
@@ -55,6 +55,7 @@ _DOWN = Pattern(
     n:# u:{unit} less than {last}
     n:# less than {last} >(for #|x #|, #)
     n:# u:{unit} (less|lighter|down|off) !(rep|reps)
+    fraction:# [u:{unit}] (less|lighter|down|off) [than {last}] !({reps})
     """,
     went_down="""
         down|went down|lighter by|took off
@@ -63,10 +64,17 @@ _DOWN = Pattern(
     what="it|the weight|weight|down|by|another|to it|the load",
     **_LISTS,
 )
-_STEP_UP = Pattern("n:# [u:{unit}] (up|heavier) >(for #|x #)", unit=UNIT)
+_STEP_UP = Pattern(
+    """
+    n:# [u:{unit}] (up|heavier) >(for #|x #|, # {reps})
+    n:# more >(for # {reps}|, # {reps}|x #)
+    """,
+    unit=UNIT,
+    reps=_REPS,
+)
 _STEP_DOWN = Pattern(
     """
-    n:# [u:{unit}] (down|lighter|less) >(for #|x #)
+    n:# [u:{unit}] (down|lighter|less) >(for #|x #|, # {reps})
     (dropped|drop|dropping) n:# [u:{unit}] !({reps}|x|/) !(for # !({reps}|,|.|and))
     """,
     unit=UNIT,
@@ -117,8 +125,8 @@ _MORE_REPS = Pattern(
     n:# (more|extra|better|up) [{reps}] (than|on|over|from|as) {last}
     n:# (second|seconds|sec|secs|s) (more|longer|extra|better) (than|on|over|from|as) {last}
     n:# (more|extra) {reps}
-    n:# {reps} (more|extra|better|up)
-    (plus|+) n:# {reps}
+    n:# {reps} (more|extra|better|up) [{than} {last}]
+    [{last}] (plus|+) n:# {reps}
     (up|plus) n:# (rep|reps|repetition|repetitions)
     one (more|extra) [rep|repetition] than {last}
     [got|did|managed|with] an extra (rep|repetition)
@@ -132,7 +140,8 @@ _MORE_REPS = Pattern(
 _FEWER_REPS = Pattern(
     """
     [{same_but}] n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
-    n:# {reps} (fewer|less|down|short) {not_of_load}
+    n:# {reps} (fewer|less|down|short) [(than|on|from|compared to|vs) {last}] {not_of_load}
+    {last} minus n:# [{reps}] {not_of_load}
     (minus|down|lost|dropped) n:# [{reps}] (than|on|from|since|compared to) {last}
     (minus|down) n:# {reps} {not_of_load}
     n:# (short of|below|under) {last} {not_of_load}
@@ -145,6 +154,7 @@ _SAME_LOAD = Pattern(
     """
     [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
     weight was? the? same [as last time]
+    [{at}]* (last|previous) [{when}] (weight|weights|load) !(was|is|were|should|:|=|of)
     (weight|load) unchanged|no change in weight|unchanged weight
     same >([for|,|but|only|just|got|did]* # !(more|fewer|less|{reps} (more|fewer|less)))
     """,
@@ -155,6 +165,8 @@ _SAME_LOAD = Pattern(
     """,
     reps=_REPS,
     usual="last (time|week|session|workout)|before|always|usual|yesterday",
+    at="at|with|on|using|the|same|my",
+    when="time|times|week|weeks|session|sessions|workout|workouts",
 )
 _SAME_SET = Pattern(
     """

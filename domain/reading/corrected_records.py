@@ -71,8 +71,13 @@ _POINTS = Pattern("{unit}|yesterday|failure", unit=KG_WORDS | LB_WORDS)
 
 def _of(message: Message, done: Sequence[TrainingSet], name: Named) -> list[TrainingSet]:
     """Return the sets of an exercise; none where its name is what was meant instead."""
-    if any(word in {"meant", "mean"} for word in message.texts(max(0, name.start - 4), name.start)):
-        return []
+    before = range(name.start - 1, max(-1, name.start - 5), -1)
+    for at in before:
+        if message.text(at) in {"meant", "mean"}:
+            return []
+        if message.value(at) is not None:
+            # "I meant 12 on the row" points at the row.
+            break
     return [one for one in done if one.exercise in name.names]
 
 

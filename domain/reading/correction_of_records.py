@@ -164,7 +164,11 @@ _ASKS_WHY = words_of("why how when ?")
 
 def _is_no_and_a_number(message: Message) -> bool:
     """Return whether a short message denies the last record and says another number: "no, 3 reps"."""
-    return len(message.tokens) <= 7 and NO_FIRST.at(message, 0) is not None
+    return len(message.tokens) <= _SHORT and NO_FIRST.at(message, 0) is not None
+
+
+_SHORT = 10
+"""Of how many words and signs a message is that has nothing but a denial and what is right."""
 
 
 def _is_instead_of_what_is_recorded(message: Message, request: Request, named: Sequence[Named]) -> bool:

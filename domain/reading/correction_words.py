@@ -24,8 +24,15 @@ _NTH = words_of("first second third fourth fifth sixth")
 SIGN = Pattern(
     """
     make:(make (that|it|those|them) [a|an] >(#|_|+|-))
-    slip:(make the last [one|set] [a|an] >(#|_|+|-))
-    make:(^ (scratch|scrap|strike|forget) that ,? [it was|it s|only|just|,]* >(# [{counted}] $))
+    slip:(make the (last|{nth}) [one|set] [a|an|be]* >(#|+|-))
+    slip:(make the last [one|set] [a|an] >(_))
+    make:(^ [{opening}]* (scratch|scrap|strike|forget) that ,? [it was|it s|only|just|,]* >(# [{counted}]
+        {asked_for}))
+    slip:(^ [{opening}]* (wrong|edit|edited|fix|fixed|ups|upps) [:|,|-]* >(#))
+    slip:(^ [{opening}]* i? (got|did|made|had) # [{counted}] actually)
+    slip:({unit} ,? not in? {unit})
+    slip:((sorry|oops|whoops|units|unit|ups) [,|:|in]* {unit} (>(.|!|,|-|not)|$))
+    slip:(^ [{opening}]* in {unit} ,? (sorry|oops|not))
     slip:((correct|right) [one|number|weight|load|reps|value]* (is|was|should be) >(#))
     slip:(should of (be|been) >(#|_))
     make:(^ [{opening}]* {called} >(# [{counted}] [please|pls|thanks|coach|then|tbh|sorry|.|!|,]* $))
@@ -39,6 +46,7 @@ SIGN = Pattern(
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
     not:(<!(why|if|or|whether) not [the|a] #)
     change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
+    change:((change|correct|fix|edit|update|amend|make) [the|my]* set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))
     named:(make [the|my|that|todays]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
@@ -46,7 +54,7 @@ SIGN = Pattern(
     put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)
     make:(^ {never_mind} [,|it|that]* was [only|just|actually|more like]* >(# [{counted}] {asked_for}))
     values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
-    slip:(^ * (#|_)|# [_] *)
+    slip:(^ * (#|_)|# [_] *|<(,|.|!|coach|hi|hey|but|ugh|'\n') * #)
     actually:(actually [{it_was}] >(#))
     change:((log|count|record|put|mark|file) {it_as})
     values:(save {it_as})
@@ -62,7 +70,7 @@ SIGN = Pattern(
     """,
     opening="""
         well|ok|okay|hmm|actually|no|nah|so|um|eh|,|you|can|could|please|pls|just|better|thinking about it
-        on reflection
+        on reflection|hi|hey|coach|sorry|ugh|but|for the spam|oh|ah
     """,
     called="""
         (id|i would|i d|lets|let us|ill|we can) (call|count|say|put|log|make) [it|that|this] [as|a|an|at]
@@ -73,6 +81,7 @@ SIGN = Pattern(
     thing=_THING,
     be=_BE,
     unit=_UNIT,
+    nth=_NTH,
     never_mind="no|nah|nope|naw|wait|actually|sorry|hmm|well|oh",
     asked_for="""
         [please|pls|plz|thanks|coach|then|tbh|sorry|instead|not _]* >(.|!|,|$|'\n'|-|'('|i|cos|because|lol|as)
@@ -120,7 +129,8 @@ COMPARISON = Pattern("""
 """)
 """Remarks with "not" that set no number against another."""
 NO_FIRST = Pattern("""
-    ^ (no|nope|nah|wait) ,? [it was|it is|its|i did|i got|only|just|actually|wait]* #
+    ^ [hi|hey|coach|sorry|ugh|oh|,|!|ah|but|for the spam]* (no|nope|nah|wait) ,? [it was|it is|its|i did|
+        i got|only|just|actually|wait|no|,]* #
 """)
 INSTEAD = Pattern("instead of [the|a] n:#")
 
@@ -145,7 +155,8 @@ NTH_SET = Pattern(
     """
     the? nth:{nth} ..2 (one|set) !(exercise)
     the? nth:{nth} >(was|should|is|were)
-    (set|number) n:# >([(of|on|for) ..3] (was|should|is|:))
+    (set|number) n:# >([(of|on|for) ..3] [weight|load|reps]* (was|should|is|:))
+    set n:# >(to #)
     n:# (st|nd|rd|th) (set|one)
 """,
     nth=_NTH,
@@ -230,8 +241,12 @@ UNIT_FIXED = Pattern(
     """
     (was|were|is|are|be|been|in|as|to|meant|should be) [in|actually|all|meant|the]* right:{unit}
     not wrong:{unit}
+    make (that|it|those|them|this) right:{unit}
+    (wrong unit|unit|units) [,|:|is|was|in]* right:{unit}
+    in right:{unit} ,? (sorry|not|oops)
+    right:{unit} ,? not {unit}
     ^ right:{unit} (,? not|sorry|instead|i mean|$)
-    (sorry|oops|meant|mean) ,? right:{unit}
+    (sorry|oops|whoops|meant|mean|ups) ,? [in|its]* right:{unit}
 """,
     unit=_UNIT,
 )

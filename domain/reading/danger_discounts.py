@@ -39,10 +39,12 @@ TRAINING_NEAR = words_of(
 SURELY_CHEST = Pattern(
     """
     (feel|feels|felt|like|theres|there is) ....3 {burden} ....2 (on|around) (my|the) chest
+    chest ....6 like (someone|somebody|something|{burden}|_ {burden}) [is|was|s|just]* {on_top}
     chest [is|was] (pain|pains|hurt|hurts|pressure|tightness)
     (pain|pains|pressure|tightness|presses|pressing) ....2 (in|on|behind) (my|the) (chest|breast)
 """,
     burden="weight|brick|stone|band|elephant",
+    on_top="sitting|standing|lying|sat|stood|on|pressing|pushing",
 )
 SHORT_OF_AIR = BREATH | words_of("breaths breathed breathless breathlessness")
 COLD_SWEAT = words_of("sweat sweats sweating sweaty sweated sick jaw arm faint")

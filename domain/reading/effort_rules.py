@@ -112,7 +112,7 @@ _FAILURE = Pattern(
     failure
     failed [the|after|then|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
     nothing was? left [in the tank|in me|over]
-    nothing more in (me|the tank)
+    (nothing|none|no) more [left] in (me|the tank)
     nothing in the tank|empty tank|tank was? empty|(emptied|drained) (the|my) tank
     {cannot} [_] ({squeeze}) out? {another} [rep|reps|one|#]
     (not|no) another rep [in me]

@@ -188,7 +188,8 @@ def elements_of(
             joint = "-"
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
-            joint = "x" if elements and len(elements[-1].quantities) == 1 else "gap"
+            begins = elements and (len(elements[-1].quantities) == 1 or elements[-1].joints[-1] == "")
+            joint = "x" if begins else "gap"
         if joint == "/" and _is_parted(message, elements, quantity):
             joint = ","
         if elements and _is_whole(elements[-1]) and _is_of_a_name(message, quantity):

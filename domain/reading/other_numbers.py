@@ -130,9 +130,9 @@ _MEASURES = (
     Other(
         "a length",
         Pattern(
-            "# {length}\n# k >(run|race|walk|on|$)",
+            "# {length}\n# m !(# (s|sec|secs|second|seconds))\n<!(@|at) # k >(run|race|walk|on|$)",
             length=words_of(
-                """km kms mile miles mi cm mm meter meters metre metres m inch inches ft feet foot laps
+                """km kms mile miles mi cm mm meter meters metre metres inch inches ft feet foot laps
                 floors storeys yard yards"""
             ),
         ),

@@ -4,6 +4,7 @@ from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.counted import is_counted
+from domain.reading.effort_rules import ORDINALS
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.words import (
@@ -94,7 +95,11 @@ def _quantity(message: Message, at: int) -> Quantity:
         unit, role, end = "kg", "load", end + 1
     elif after in LB_WORDS or (after == "№" and glued):
         unit, role, end = "lb", "load", end + 1
-    elif after == "k" and glued and message.text(end + 1) in {"x", "for", "@", "*"}:
+    elif (
+        after == "k"
+        and glued
+        and (message.text(end + 1) in _BESIDE_KILO or message.text(at - 1) in {"@", "at"})
+    ):
         unit, role, end = "kg", "load", end + 1
     elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
         unit, role, end = "stone", "load", end + 1
@@ -110,7 +115,9 @@ def _quantity(message: Message, at: int) -> Quantity:
         )
     ) or (after == '"' and glued):
         role, end = "seconds", end + 1
-    elif after in MINUTE_WORDS:
+    elif after in MINUTE_WORDS or (
+        after == "m" and glued and _SECONDS_FOLLOW.at(message, end + 1) is not None
+    ):
         over, end = _over_a_minute(message, end + 1)
         value, role, minutes = value * 60 + over, "seconds", True
     elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
@@ -156,10 +163,12 @@ def _quantity(message: Message, at: int) -> Quantity:
                 start -= 1
     elif before == "-" and tokens[at].glued and not tokens[at - 1].glued and role in {None, "load"}:
         minus, start = True, at - 1
+    elif before == "minus" and role in {None, "load"}:
+        minus, start, role = True, at - 1, "load"
     elif before in {"assisted", "assistance", "assist", "help"} and role in {None, "load"}:
         kind, start = "assist", at - 1
     elif (
-        (before == "x" or (before == "*" and at >= 2))
+        (before == "x" or (before == "*" and at >= 2 and (tokens[at - 1].glued or not tokens[at].glued)))
         and role is None
         and message.value(at - 2) is None
         and message.text(at - 2) not in {"kg", "kgs", "lb", "lbs", "s", "kilos", "each", "side", "hand"}
@@ -218,6 +227,9 @@ def _over_a_minute(message: Message, at: int) -> tuple[Decimal, int]:
 
 
 _HALF_MORE = Pattern("and a half")
+_SECONDS_FOLLOW = Pattern("# (s|sec|secs|second|seconds)")
+_BESIDE_KILO = frozenset({"x", "for", "@", "*", "by", "times"})
+"""What shows that "80k" is a load."""
 _OF_ANOTHER_NUMBER = frozenset(
     {
         *KG_WORDS,
@@ -243,7 +255,11 @@ def _label_before(message: Message, at: int) -> Role | None:
     place = at - 1
     if message.text(place) in _TELLS_LABEL:
         place -= 1
-    if message.value(place - 1) is not None or message.text(place - 1) in _OTHER_LABEL:
+    is_after_a_number = message.value(place - 1) is not None and message.text(place - 2) not in SET_WORDS
+    if is_after_a_number or message.text(place - 1) in _OTHER_LABEL:
+        return None
+    if message.text(place) == "set" and message.text(place - 1) in ORDINALS:
+        # "Second set: 12" has 12 reps.
         return None
     label = message.text(place)
     if message.text(at - 1) not in {":", "="} and label in _LABEL_WITH_SIGN:

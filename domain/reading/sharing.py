@@ -18,7 +18,8 @@ from domain.reading.quantities import FEW_SETS
 from domain.reading.tokens import LINE
 from domain.reading.words import words_of
 
-_PARTS = words_of(", : then and but ; . ( so & n + / - plus | followed later afterwards")
+_PARTS = words_of(", : then and but ; . ( so & n + / - plus | followed later afterwards next finally lastly")
+_AFTER_THAT = (["after", "that"], ["after", "this"], ["after", "which"])
 """Words and signs that part one thing told from the next."""
 _TIES = words_of("on of in at for during doing with w")
 """Words that tie a name to the numbers before it."""
@@ -37,6 +38,7 @@ AROUND = 1.5
 ACROSS = 3.0
 CLOSE = 1.0
 FOLLOWS = 0.2
+LAGS = 0.1
 UNLIKELY = 1.0
 """What each oddity costs; only their order counts. The house's own choice."""
 
@@ -122,7 +124,7 @@ def _cost(
         return ACROSS if gives else 0.0
     if not gives:
         return 0.5 if name.weak else NOTHING_OWNED
-    cost = 0.0
+    cost = LAGS * sum(not _gives(item) for item in lead)
     completes = bool(lead) and _completes(lead, tail)
     if any(_gives(item) for item in lead):
         # What was told before goes on until something says otherwise.
@@ -260,4 +262,9 @@ def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
 
 def is_parted(message: Message, start: int, end: int) -> bool:
     """Return whether a comma, a break or a "then" stands between two places."""
-    return any(message.text(at) in _PARTS or message.tokens[at].kind == LINE for at in range(start, end))
+    return any(
+        message.text(at) in _PARTS
+        or message.tokens[at].kind == LINE
+        or (message.text(at) == "after" and message.texts(at, at + 2) in _AFTER_THAT)
+        for at in range(start, end)
+    )

@@ -51,7 +51,8 @@ def lower_of_sides(message: Message, quantities: list[Quantity]) -> list[Quantit
             end = _end_of_sides(message, one, following)
             if end:
                 lower = min(one.value, following.value)
-                kept.append(one._replace(value=lower, role=one.role or "reps", end=end))
+                role = "seconds" if one.role == "pair" else one.role or "reps"
+                kept.append(one._replace(value=lower, role=role, end=end))
                 at += 2
                 continue
         kept.append(_with_the_other(message, one))
@@ -78,6 +79,9 @@ _ALIKE = Pattern(
 
 def _can_be_of_sides(message: Message, one: Quantity, following: Quantity) -> bool:
     """Return whether two numbers can be those of two sides: both of reps, both of seconds, or bare."""
+    if one.role == following.role == "pair":
+        # "40s left, 35s right" are seconds: nobody has other weights on the two sides.
+        return len(message.texts(one.end, following.start)) <= _MOST_BETWEEN
     if one.unit is not None or following.unit is not None or one.role not in {None, "reps", "seconds"}:
         return False
     if following.role not in {None, one.role or "reps", "seconds"}:

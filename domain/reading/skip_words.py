@@ -7,7 +7,7 @@ from domain.reading.words import words_of
 SKIP = Pattern(
     """
     plainly:(skip|skipped|skipping)
-    ended:(drop|dropped|dropping|cut out?|could not ({get_to}|use)|couldnt manage)
+    ended:((drop|dropped|dropping) {no_load}|cut out?|could not ({get_to}|use)|couldnt manage)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
     (kicked|threw|thrown|chucked|booted|shooed|called|dragged) [me|us|everyone] (out|away) before [{i_could}]
     (closed|shut|closing|shutting|closes|closed up|locked up|broke|over) before {i_could}
@@ -24,6 +24,7 @@ SKIP = Pattern(
     today:no >(..3 (today|tonight|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
     plainly:no >(..4 for (me|us) [today|tonight|this (time|evening|morning|afternoon)|then|,]* {ends})
     """,
+    no_load="!([by|to|it|the|weight|down]* #)",
     ends="(.|,|!|$|-|'('|'\n'|because|since|as|cos|cause|so|sorry|coach|i|the|my|again)",
     i_could="(i|we) [could|got|managed|came|had|even|the|chance|time|to|do|start|finish|get|reach]*",
     left_out="""
@@ -80,10 +81,11 @@ SKIPPED = Pattern(
     (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
     (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$)
-    skipped|skip|a miss|dropped|left out|not done|not today|didnt happen !(by|
+    skipped|skip|a miss|dropped {no_load}|left out|not done|not today|didnt happen !(by|
         without)|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """,
+    no_load="!([by|to|it|the|weight|down]* #)",
     could_not="""
         did not|didnt|couldnt|could not|cant|cannot|can not|have not|havent|never|was not able to
         wasnt able to|dont|do not

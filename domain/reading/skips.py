@@ -31,6 +31,8 @@ _BETTER = words_of(
     "any better properly right well heavier deeper lower more faster slower with without like as"
 )
 """Words after the name with which it is done, but not so: "couldnt do squats any deeper"."""
+_SIGNS = words_of(": - = (")
+_PARTED = words_of(", . ; ! )") | {"\n"}
 _APART = words_of("out away off aside")
 
 _MAY_LEAVE_OUT = words_needed(SKIP, SKIPPED)
@@ -85,6 +87,9 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
         and all(message.value(at) is None for at in range(end, n.start))
         and not ("today" in skip.parts and n.weak and message.text(n.end) not in _AFTER_NO)
     ]
+    if ahead and message.text(end) in _PARTED and _is_right_after_a_name(message, skip, named):
+        # "Rows: skipped, bench 80x8" leaves out the rows.
+        return []
     if ahead and _small_words(message, end, ahead[0].start):
         farther = [n for n in named if end + FARTHEST_NAME <= n.start < last]
         chain = _chain(message, [*ahead, *farther])
@@ -100,6 +105,12 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
             and not _followed_by_set(message, n)
         ]
     return []
+
+
+def _is_right_after_a_name(message: Message, skip: Found, named: Sequence[Named]) -> bool:
+    """Return whether nothing but a sign stands between a name and the words for leaving out."""
+    at = skip.start - (message.text(skip.start - 1) in _SIGNS)
+    return any(n.end == at for n in named)
 
 
 def _chain(message: Message, named: Sequence[Named]) -> list[Named]:
@@ -123,7 +134,9 @@ def _named_before(
     before = [n for n in named if n.end <= start and message.sentence[n.start] == message.sentence[start]]
     if not before or before[-1] in found or start - before[-1].end > FARTHEST_BEFORE:
         return []
-    if not _small_words(message, before[-1].end, start) or any(end <= n.start <= end + 1 for n in named):
+    if not _small_words(message, before[-1].end, start):
+        return []
+    if any(n.start == end or (n.start == end + 1 and message.text(end) not in _PARTED) for n in named):
         return []
     listed = [before.pop()]
     while before:

@@ -71,7 +71,16 @@ _AFTER_TWO = {
 }
 """What "2day", "2nite" and "2moro" stand for, by what follows the two."""
 _LOAD_ENDINGS = frozenset({"25", "50", "75", "00", "5", "0", "125", "375", "625", "875"})
-_BEFORE_TIMES = frozenset({"kg", "kgs", "lb", "lbs", "kilo", "kilos", "bw", "s", "bodyweight"})
+_BEFORE_TIMES = frozenset(
+    {
+        *("k", "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"),
+        *("lb", "lbs", "pound", "pounds", "bw", "s", "bodyweight"),
+    }
+)
+_SHORT_FORMS = frozenset({"lb", "lbs", "kg", "kgs"})
+_TIMES_A_NUMBER = re.compile(r" ?[0-9]")
+_GOES_ON_BESIDE = re.compile(r" ?(?:[x*@/,]|(?:for|by|times)\b|a [0-9])")
+"""What shows that the point of a short form ends no sentence: "175 lb. x 6"."""
 
 
 def tokenise(text: str) -> list[Token]:
@@ -97,8 +106,8 @@ def tokenise(text: str) -> list[Token]:
         elif kind == WORD:
             if "'" in said:
                 said = said.replace("'", "")
-            if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and folded[last_end : last_end + 1].isdigit():
-                # "kgx" before a digit is a unit and a times sign.
+            if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and _TIMES_A_NUMBER.match(folded, last_end):
+                # "kgx" before a number is a unit and a times sign.
                 tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
                 said, start, glued = "x", end - 1, True
             before = tokens[-1] if glued and said in _AFTER_TWO else None
@@ -110,6 +119,13 @@ def tokenise(text: str) -> list[Token]:
             tokens.append(Token(LINE, "\n", start, end, glued))
         elif said in _JOKES:
             tokens.append(Token(JOKE, said, start, end, glued))
+        elif (
+            said == "."
+            and tokens
+            and tokens[-1].text in _SHORT_FORMS
+            and _GOES_ON_BESIDE.match(folded, last_end)
+        ):
+            continue
         elif said == "'" and not (glued and tokens and tokens[-1].kind == NUMBER):
             tokens.append(Token(SIGN, '"', start, end, glued))
         elif said.isascii() or said in "€£°":
@@ -125,6 +141,8 @@ def _fold(text: str) -> tuple[str, list[int]]:
     for place, char in enumerate(text):
         if "\x20" <= char <= "\x7e" or char in "\n\t":
             plain = char
+        elif char in "·∙" and folded and folded[-1].isdigit() and text[place + 1 : place + 2].isdigit():
+            plain = "x"
         elif (known := _FOLDED.get(char)) is not None:
             plain = known
             if plain[0] == "." and len(plain) > 1 and not (folded and folded[-1].isdigit()):
