@@ -16,14 +16,13 @@ from domain.reading.correction_words import (
     BOTH_OR_ALL,
     LAST_FEW,
     NTH_SET,
-    NTHS,
 )
 from domain.reading.elements import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern
 from domain.reading.request import Request
-from domain.reading.words import KG_WORDS, LB_WORDS
+from domain.reading.words import KG_WORDS, LB_WORDS, NTHS
 from domain.sets import TrainingSet
 
 

@@ -1,7 +1,7 @@
 """Turns of phrase of corrections, as data. What they mean is decided by their users."""
 
 from domain.reading.patterns import Pattern
-from domain.reading.words import KG_WORDS, LB_WORDS, words_of
+from domain.reading.words import KG_WORDS, LB_WORDS, NTHS, words_of
 
 _THING = """
     that|it|this|those|they|these|both|weight|reps
@@ -19,7 +19,7 @@ _BE = """
 _DENIED = "<!(why|if|or|whether) not|wasnt|werent|isnt|instead of|rather than"
 _UNIT = KG_WORDS | LB_WORDS
 _PAIRED = words_of("sides legs arms hands")
-_NTH = words_of("first second third fourth fifth sixth")
+_NTH = frozenset(NTHS)
 
 SIGN = Pattern(
     """
@@ -162,7 +162,6 @@ NTH_SET = Pattern(
     nth=_NTH,
 )
 """One of the recorded sets, by its place."""
-NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
 ALL_OF_THEM = Pattern(
     """
     both !({paired})

@@ -4,7 +4,7 @@ from typing import Literal
 
 from domain.reading.pattern_tables import Table
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import ORDINALS, words_of
 
 Kind = Literal[
     "offset", "weekday", "last weekday", "next weekday", "day of month", "numbers", "date", "vague"
@@ -72,29 +72,7 @@ PHRASES: Table[Said] = Table(
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
 ENDINGS = frozenset({"st", "nd", "rd", "th"})
-ORDINALS = {
-    "first": 1,
-    "second": 2,
-    "third": 3,
-    "fourth": 4,
-    "fifth": 5,
-    "sixth": 6,
-    "seventh": 7,
-    "eighth": 8,
-    "ninth": 9,
-    "tenth": 10,
-    "eleventh": 11,
-    "twelfth": 12,
-    "thirteenth": 13,
-    "fourteenth": 14,
-    "fifteenth": 15,
-    "sixteenth": 16,
-    "seventeenth": 17,
-    "eighteenth": 18,
-    "nineteenth": 19,
-    "twentieth": 20,
-    "thirtieth": 30,
-}
+DAYS_IN_WORDS = ORDINALS | {"thirtieth": 30}
 """Days of a month in words."""
 WITH_MONTH = Pattern(
     """
@@ -104,7 +82,7 @@ WITH_MONTH = Pattern(
     {month} the {ordinal}
 """,
     ending=ENDINGS,
-    ordinal=frozenset(ORDINALS),
+    ordinal=frozenset(DAYS_IN_WORDS),
     month=frozenset(MONTHS),
 )
 DAY_OF_MONTH = Pattern(
@@ -115,7 +93,7 @@ DAY_OF_MONTH = Pattern(
     (till|until|til|(back|home|return|again) (on|by|from)|away to|off to) the {ordinal} >(.|,|!|$|so|and|
         i|im|coach|thanks|please)
 """,
-    ordinal=frozenset(ORDINALS),
+    ordinal=frozenset(DAYS_IN_WORDS),
     ending=ENDINGS,
     before=words_of(
         """on till til until from for of back by since to away through was that send sent log report post

@@ -6,7 +6,7 @@ Numbers are nearly always a set, a score or a load, so that words around them mu
 from collections.abc import Iterator
 from datetime import date
 
-from domain.reading.day_words import CUES, ENDINGS, FULL_SET, ORDINALS, WEEKDAYS, Said
+from domain.reading.day_words import CUES, DAYS_IN_WORDS, ENDINGS, FULL_SET, WEEKDAYS, Said
 from domain.reading.message import Message
 from domain.reading.month_dates import parsed_date
 from domain.reading.phrase_kinds import UNIT
@@ -42,7 +42,7 @@ def with_month(message: Message, start: int, end: int) -> Said | None:
     if not _means_month(message, start, end):
         return None
     said = [
-        str(t.value) if t.value is not None else str(ORDINALS.get(t.text, t.text))
+        str(t.value) if t.value is not None else str(DAYS_IN_WORDS.get(t.text, t.text))
         for t in message.tokens[start:end]
     ]
     day = parsed_date(" ".join(word for word in said if word not in ENDINGS and word != "the"))
@@ -98,7 +98,7 @@ def _numbers(message: Message, start: int, end: int) -> tuple[int, ...]:
     """Return the numbers among some tokens, 0 for one that is not whole; the day in words where it is the
     only one."""
     said = tuple(whole_number(message, at) or 0 for at in range(start, end) if message.value(at) is not None)
-    return said or tuple(ORDINALS[word] for word in message.texts(start, end) if word in ORDINALS)
+    return said or tuple(DAYS_IN_WORDS[word] for word in message.texts(start, end) if word in DAYS_IN_WORDS)
 
 
 def _means_month(message: Message, start: int, end: int) -> bool:

@@ -2,30 +2,8 @@
 
 from domain.reading.patterns import Pattern
 from domain.reading.phrase_kinds import UNIT, Rule
-from domain.reading.words import words_of
+from domain.reading.words import ORDINALS, words_of
 
-ORDINALS = {
-    "first": 1,
-    "second": 2,
-    "third": 3,
-    "fourth": 4,
-    "fifth": 5,
-    "sixth": 6,
-    "seventh": 7,
-    "eighth": 8,
-    "ninth": 9,
-    "tenth": 10,
-    "eleventh": 11,
-    "twelfth": 12,
-    "thirteenth": 13,
-    "fourteenth": 14,
-    "fifteenth": 15,
-    "sixteenth": 16,
-    "seventeenth": 17,
-    "eighteenth": 18,
-    "nineteenth": 19,
-    "twentieth": 20,
-}
 _ANY_ORDINAL = frozenset(ORDINALS)
 _LATE_ORDINAL = frozenset(word for word, number in ORDINALS.items() if number > 5)
 """Those that are no number of a set."""

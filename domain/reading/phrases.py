@@ -9,14 +9,13 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from domain.reading.effort_rules import ORDINALS
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found
 from domain.reading.phrase_kinds import MarkKind, Rule
 from domain.reading.phrase_rules import RULES
 from domain.reading.tokens import WORD
-from domain.reading.words import KG_WORDS, LB_WORDS, words_of
+from domain.reading.words import KG_WORDS, LB_WORDS, ORDINALS, words_of
 from domain.units import Unit
 
 

@@ -3,8 +3,7 @@
 from domain.reading.message import Message
 from domain.reading.patterns import Found, Pattern
 from domain.reading.tokens import LINE, NUMBER
-
-_ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6}
+from domain.reading.words import NTHS
 
 _POINTER = Pattern(
     """
@@ -14,7 +13,7 @@ _POINTER = Pattern(
     ordinal:({ordinal}) exercise
     n:# (st|nd|rd|th) exercise
     """,
-    ordinal=frozenset(_ORDINALS),
+    ordinal=frozenset(NTHS),
 )
 _LAST_PLACE = 15
 """Plans are no longer than that."""
@@ -39,22 +38,22 @@ def find_pointers(message: Message) -> dict[int, int]:
     return found
 
 
-_BARE_ORDINAL = Pattern("n:({ordinal}) [one|was|:|,|-]* >(#)", ordinal=frozenset(_ORDINALS))
+_BARE_ORDINAL = Pattern("n:({ordinal}) [one|was|:|,|-]* >(#)", ordinal=frozenset(NTHS))
 
 
 def _add_bare_ordinals(message: Message, found: dict[int, int]) -> None:
     """Take the ordinals after "first exercise" as exercises too: "first exercise 200x13, second 110x9"."""
-    if any(message.text(at) in _ORDINALS for at in found):
+    if any(message.text(at) in NTHS for at in found):
         for told in _BARE_ORDINAL.find(message, min(found)):
             if not any(message.taken[told.start : told.end]):
-                found[told.start] = _ORDINALS[message.text(told.start)]
+                found[told.start] = NTHS[message.text(told.start)]
                 message.take(told.start, told.start + 1, "a place in the plan")
 
 
 def _place(message: Message, told: Found) -> int | None:
     """Return the place in the plan that is pointed at, None where it is no pointer."""
     if "ordinal" in told.parts:
-        return _ORDINALS[message.text(told.start)]
+        return NTHS[message.text(told.start)]
     (at, _) = next(iter(told.parts.values()))
     value = message.value(at)
     if value is None or value != int(value) or not 1 <= value <= _LAST_PLACE or message.taken[at]:

@@ -116,3 +116,34 @@ SMALL_WORDS = words_of(
     flu ha huh hmm hmmm then than that this our"""
 )
 """Short words that name no exercise."""
+
+ORDINALS = {
+    word: number
+    for number, word in enumerate(
+        [
+            "first",
+            "second",
+            "third",
+            "fourth",
+            "fifth",
+            "sixth",
+            "seventh",
+            "eighth",
+            "ninth",
+            "tenth",
+            "eleventh",
+            "twelfth",
+            "thirteenth",
+            "fourteenth",
+            "fifteenth",
+            "sixteenth",
+            "seventeenth",
+            "eighteenth",
+            "nineteenth",
+            "twentieth",
+        ],
+        start=1,
+    )
+}
+NTHS = {word: number for word, number in ORDINALS.items() if number <= 6}
+"""The words for which set or exercise is meant; no workout has more."""
