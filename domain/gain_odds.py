@@ -49,7 +49,8 @@ def weigh(series: Series) -> Weighed:
 class Odds:
     """Weights by tau that the gain stopped or turned into a decline, and that it never ended.
 
-    `gain_overall` is the gain to be expected by all of them, `gain_if_never` where it has not ended.
+    `gain_overall` is the gain to be expected by all of them, `gain_if_never` where it has not ended; `noise`
+    is the deviation of a day about the shape that fits best.
     """
 
     stopped: list[float]
@@ -57,6 +58,7 @@ class Odds:
     never: float
     gain_overall: float
     gain_if_never: float
+    noise: float
 
 
 def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
@@ -81,6 +83,7 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
         sum(never),
         _mean_gain(by_gain),
         _mean_gain(never),
+        math.sqrt((2 * noise.scale + least) / (2 * noise.shape + freedom)),
     )
 
 

@@ -19,8 +19,10 @@ from domain.strength_series import Series
 LEAST_EXPOSURES = 5
 """With fewer nothing is called a stall."""
 
-_BASE, _PER_OTHER, _MOST_OTHERS = 0.15, 0.1, 5
-_DIFFERENCE, _QUICKNESS, _USUAL = 2.5, 0.15, 0.01
+_BASE, _PER_OTHER, _MOST_OTHERS = 0.1, 0.07, 5
+_DIFFERENCE = 2.5
+_QUICKNESS, _QUICKNESS_PER_OTHER, _USUAL_GAIN = 0.15, -0.09, 0.01
+_NOISINESS, _USUAL_NOISE = 0.6, 0.03
 """What `_needed` reckons from, found by simulation with other seeds than it is measured with."""
 
 
@@ -78,11 +80,13 @@ def _needed(odds: Odds, others: int) -> float:
     """Return the odds from which a gain is taken to have ended.
 
     They are the greater, the more the two readings of the exposures differ: a great gain that ended, a small
-    one that goes on. Where the other exercises say what is usual, less is left to chance before the odds are
-    taken, so they are to be a little greater for the same number of false alarms.
+    one that goes on; and the greater the noise is. What other exercises say of the usual gain is least apt
+    for one that gains less than they, which therefore needs more.
     """
+    told = min(others, _MOST_OTHERS)
     return (
-        math.exp(_BASE + _PER_OTHER * min(others, _MOST_OTHERS))
+        math.exp(_BASE + _PER_OTHER * told)
         * math.pow(odds.gain_overall / odds.gain_if_never, _DIFFERENCE)
-        * math.pow(odds.gain_if_never / _USUAL, _QUICKNESS)
+        * math.pow(odds.gain_if_never / _USUAL_GAIN, _QUICKNESS + _QUICKNESS_PER_OTHER * told)
+        * math.pow(odds.noise / _USUAL_NOISE, _NOISINESS)
     )

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from statistics import NormalDist, median
 
-Series = tuple[float, ...]
+from domain.sen import Series, sen_interval, slopes_of
 
 _MOST_EXACT_PAIRS = 1000
 """Up to so many pairs of values over all series the null distribution is worked out exactly."""
@@ -23,7 +23,8 @@ class Trend:
     """Kendall's S over all series, its variance under no trend, and the chances of an S as great.
 
     `p_rising` is the chance of an S as far up, `p_two_sided` of one as far from 0 on either side. `slope` is
-    the median of all slopes between two values of one series, per step; None without a pair.
+    the median of all slopes between two values of one series, per step, and lies in `interval` by 95%; None
+    without a pair.
     """
 
     s: int
@@ -31,6 +32,7 @@ class Trend:
     p_rising: float
     p_two_sided: float
     slope: float | None
+    interval: tuple[float, float] | None
 
 
 def trend(series: tuple[Series, ...]) -> Trend:
@@ -42,7 +44,9 @@ def trend(series: tuple[Series, ...]) -> Trend:
         at_least, as_far = _exact(s, ties)
     else:
         at_least, as_far = normal_p(s, variance)
-    return Trend(s, variance, at_least, as_far, theil_sen(series))
+    slopes = slopes_of(series)
+    slope = median(slopes) if slopes else None
+    return Trend(s, variance, at_least, as_far, slope, sen_interval(slopes, variance))
 
 
 def kendall_s(values: Series) -> int:
@@ -61,17 +65,6 @@ def kendall_variance(values: Series) -> float:
         return n * (n - 1) * (2 * n + 5)
 
     return (of(len(values)) - sum(of(size) for size in _ties(values))) / 18
-
-
-def theil_sen(series: tuple[Series, ...]) -> float | None:
-    """Return the median slope per step over all pairs of values of one series; None without a pair."""
-    slopes = [
-        (values[later] - values[earlier]) / (later - earlier)
-        for values in series
-        for earlier in range(len(values))
-        for later in range(earlier + 1, len(values))
-    ]
-    return median(slopes) if slopes else None
 
 
 def normal_p(s: int, variance: float) -> tuple[float, float]:

@@ -33,9 +33,10 @@ def review_lines(found: Review | None) -> tuple[str, str]:
     if found is None:
         return "All exercises together: too early to tell.", "No exercise has been done twice."
     risen = "strength has risen" if found.risen else "strength has not clearly risen"
+    low, high = found.interval
     return (
         f"All exercises together: {risen}, {found.gain_per_round:+.1%} each time.",
-        f"Chance alone would show as much in {_chance(found.p_value)} (up to {found.rounds} workouts each).",
+        f"Between {low:+.1%} and {high:+.1%}; by chance alone so in {_chance(found.p_value)}.",
     )
 
 

@@ -84,7 +84,10 @@ def first_alarm(scores: Sequence[float], threshold: float = 0.0) -> int:
 
 @dataclass(frozen=True)
 class Row:
-    """What one detector did: false alarms (0 to 1), median and 90th percentile of the delay."""
+    """What one detector did: false alarms (0 to 1), median and 90th percentile of the delay.
+
+    Not a number where everybody had raised an alarm before the gain ended.
+    """
 
     false_alarms: float
     median: float
@@ -95,8 +98,11 @@ def row_of(never: Iterable[int], ended: Iterable[tuple[int, int]]) -> Row:
     """Return the row of first alarms of lifters who gain on, and (first alarm, last gain) of others."""
     alarms = list(never)
     delays = sorted(min(alarm - end, EXPOSURES) for alarm, end in ended if alarm > end)
+    share = sum(alarm <= WITHIN for alarm in alarms) / len(alarms)
+    if not delays:
+        return Row(share, math.nan, math.nan)
     return Row(
-        sum(alarm <= WITHIN for alarm in alarms) / len(alarms),
+        share,
         statistics.median_grouped(delays),
         delays[math.ceil(0.9 * len(delays)) - 1],
     )

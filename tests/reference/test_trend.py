@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
-from domain.trend import kendall_s, kendall_variance, normal_p, theil_sen, trend
+from domain.sen import theil_sen
+from domain.trend import kendall_s, kendall_variance, normal_p, trend
 
 # P(S >= s) without ties, the layout of Gilbert 1987, table A18 (from memory that it stands there; the values
 # were computed from the Mahonian recursion and checked against scipy).
@@ -84,6 +85,17 @@ def test_scipy_gives_the_same_exact_chances(values: list[float]) -> None:
 def test_scipy_gives_the_same_slope(values: list[float]) -> None:
     slope = theil_sen((tuple(values),))
     assert slope == pytest.approx(stats.theilslopes(values, range(len(values))).slope, abs=1e-12)
+
+
+@given(numbers)
+def test_scipy_gives_the_same_interval(values: list[float]) -> None:
+    """Sen 1968, ties and all; scipy takes the ranks of the slopes in the same way."""
+    theirs = stats.theilslopes(values, range(len(values)), alpha=0.95)
+    found = trend((tuple(values),))
+    assert found.interval is not None
+    low, high = found.interval
+    assert low == pytest.approx(theirs.low_slope, abs=1e-12)
+    assert high == pytest.approx(theirs.high_slope, abs=1e-12)
 
 
 @pytest.mark.parametrize("seed", range(5))
