@@ -41,6 +41,8 @@ class Treat(Frozen):
     client: int
     alert: int
     remedy: Remedy
+    of: str = ""
+    """What the alert is about, where the message is about several."""
 
 
 class Words(Frozen):

@@ -7,6 +7,7 @@ from typing import Any
 from pydantic import Field
 
 from domain.frozen import Frozen
+from domain.hours import USUAL, Hours
 from domain.parts import Eager, Slot
 from domain.sets import TrainingSet
 
@@ -108,6 +109,17 @@ class Quiet(Frozen):
     since: date
 
 
+class Brought(Frozen):
+    """When open alert number `alert` was brought to the coach; `at` None: not yet.
+
+    `again`: it was brought up once more after that.
+    """
+
+    alert: int
+    at: datetime | None = None
+    again: bool = False
+
+
 class EagerKept(Frozen):
     """Where the client did more than was asked, in workout number `workout`.
 
@@ -193,6 +205,8 @@ class ClientMemory(Frozen):
     swaps: tuple[Swap, ...] = ()
     quiet: tuple[Quiet, ...] = ()
     reviewed_round: int = 0
+    brought: tuple[Brought, ...] = ()
+    """Which of the open alerts the coach has heard of."""
 
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""
@@ -206,3 +220,5 @@ class CoachMemory(Frozen):
     waiting: Waiting | None = None
     looked_back_at: datetime | None = None
     """Up to when the digests have looked; None before the first waking."""
+    hours: Hours = USUAL
+    """When this coach wants to be written to, where it can wait; local time."""

@@ -6,6 +6,7 @@ from datetime import date, datetime, time
 from decimal import Decimal
 
 from domain.equipment import Equipment
+from domain.hours import USUAL, Hours
 from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
 from domain.memory import ClientMemory, CoachMemory
 from domain.parts import ClientLine
@@ -15,12 +16,13 @@ from domain.units import Unit
 
 @dataclass(frozen=True, slots=True)
 class Coach:
-    """A coach. `number` is the person's number; `zone` an IANA name."""
+    """A coach. `number` is the person's number; `zone` an IANA name; `hours` are when to write to her."""
 
     number: int
     name: str
     zone: str
     unit: Unit
+    hours: Hours = USUAL
 
 
 @dataclass(frozen=True, slots=True)

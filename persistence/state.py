@@ -43,9 +43,9 @@ WORKOUTS = 400
 _LONGEST_CODE = 100
 
 
-_COACH = select(PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit).where(
-    PersonRow.number == bindparam("coach")
-)
+_COACH = select(
+    PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.coach_memory
+).where(PersonRow.number == bindparam("coach"))
 _WORKOUTS = (
     select(
         WorkoutRow.number,
@@ -124,7 +124,12 @@ def client_state(connection: Connection, person: Row[Any], programmes: Programme
 
 def coach_of(connection: Connection, number: int) -> Coach:
     """Return the coach of that number."""
-    return Coach(*connection.execute(_COACH, {"coach": number}).one())
+    return _coach(connection.execute(_COACH, {"coach": number}).one())
+
+
+def _coach(row: Any) -> Coach:
+    memory: CoachMemory = row.coach_memory or CoachMemory()
+    return Coach(row.number, row.name, row.zone, row.unit, memory.hours)
 
 
 def _client(connection: Connection, person: Row[Any], programmes: Programmes) -> Client:
@@ -175,7 +180,7 @@ def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
 
 def _coach_state(connection: Connection, person: Row[Any], programmes: Programmes) -> CoachState:
     return CoachState(
-        coach=Coach(person.number, person.name, person.zone, person.unit),
+        coach=_coach(person),
         memory=person.coach_memory or CoachMemory(),
         clients=_client_lines(connection, person.number),
         programmes=programmes.newest(connection, person.number),

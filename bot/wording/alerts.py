@@ -40,8 +40,8 @@ def label(action: Action) -> str:
     match action:
         case Answer(text=text) | Words(text=text):
             return text
-        case Treat(remedy=remedy):
-            return REMEDIES[remedy]
+        case Treat(remedy=remedy, of=of):
+            return f"{of[:1].upper()}{of[1:]}: {REMEDIES[remedy].lower()}" if of else REMEDIES[remedy]
         case _:
             assert_never(action)
 

@@ -11,7 +11,7 @@ COACH_HELP = (
     "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
     "«why is NAME's EXERCISE below?» for the reasons of a verdict and a target,\n"
     "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
-    "«put EXERCISE back for NAME» after pain.\n"
+    "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
 
@@ -123,6 +123,14 @@ COACH_WORDS: dict[Topic, Words] = {
     "edit not taken": "I do not act on edited messages, only on an edited sheet. Please send it anew.",
     "already settled": filled("That matter of {client}'s is settled already."),
     "settled": _settled,
+    "hours kept": filled(
+        "From {begin} to {end} I write to you of what can wait. Pain and warning signs come at once."
+    ),
+    "no such hours": "I need two hours of one day, the later one last. Say it as «my hours are 8 to 20».",
+    "still open": lambda facts, _: (
+        f"Still open with {bold(str(facts['client']))}, since {day_words(str(facts['since']))}. "
+        "I bring it up this once; after that it stands in the weekly look back."
+    ),
     "remedy not possible": filled("That does not fit {client}'s sheet, so nothing is changed."),
     "no such programme": filled("I do not have that programme, so nothing is changed for {client}."),
     "programme given": filled("{client} is on {programme} now."),

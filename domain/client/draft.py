@@ -16,10 +16,13 @@ from domain.client.apply import apply
 from domain.client.remedies import remedies_for
 from domain.incoming import ReplyTo
 from domain.journal import Alert, AlertReason, Entry
-from domain.memory import ClientMemory, Waiting
+from domain.memory import Brought, ClientMemory, Waiting
 from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
 from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Urgent, Weight
 from domain.state import Client, ClientState
+
+AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
+"""What is brought to the coach at any hour."""
 
 SET_SLOTS: frozenset[Slot] = frozenset({"exercise", "date", "confirm", "unit", "load", "reps", "seconds"})
 
@@ -152,34 +155,49 @@ class Draft:
         return None
 
     def alert(self, reason: AlertReason, exercise: str | None, evidence: dict[str, Any]) -> None:
-        """Raise an alert and bring it to the coach."""
+        """Raise an alert; what cannot wait is brought to the coach in the same breath."""
         number = self.number("last_alert")
         alert = Alert(number=number, reason=reason, exercise=exercise, evidence=evidence, at=self.at)
         self.change(AlertRaised(alert))
-        self.bring_to_coach(alert)
+        self.note_brought(Brought(alert=number))
+        if reason in AT_ONCE:
+            self.bring_to_coach(alert)
 
-    def bring_to_coach(self, alert: Alert) -> None:
-        """Tell the coach of an alert, with the remedies that fit as buttons.
+    def note_brought(self, *notes: Brought) -> None:
+        """Note of open alerts when they were brought to the coach, and no longer of settled ones."""
+        noted = {each.alert: each for each in (*self.memory.brought, *notes)}
+        still_open = (alert.number for alert in self.state.alerts)
+        self.remember(brought=tuple(noted[number] for number in still_open if number in noted))
+
+    def was_brought(self, alert: Alert) -> bool:
+        """Return whether the coach has heard of an open alert."""
+        return all(each.at is not None for each in self.memory.brought if each.alert == alert.number)
+
+    def bring_to_coach(self, *alerts: Alert, lead: tuple[Part, ...] = (), again: bool = False) -> None:
+        """Tell the coach of alerts in one message, with the remedies that fit as buttons.
 
         A stall comes to the coach with the caution on pain and joints.
         """
-        parts: list[Part] = [
-            AlertPart(
-                reason=alert.reason,
-                client=self.client.name,
-                exercise=alert.exercise,
-                evidence=alert.evidence,
+        parts: list[Part] = [*lead]
+        buttons: list[Action] = []
+        for alert in alerts:
+            parts.append(
+                AlertPart(
+                    reason=alert.reason,
+                    client=self.client.name,
+                    exercise=alert.exercise,
+                    evidence=alert.evidence,
+                )
             )
-        ]
-        if alert.reason == "stall":
-            parts.append(Safety(where=None, exercise=alert.exercise))
-        remedies = remedies_for(self.state, alert.reason, alert.exercise)
-        self.tell_coach(
-            *parts,
-            buttons=tuple(
-                Treat(client=self.client.number, alert=alert.number, remedy=remedy) for remedy in remedies
-            ),
-        )
+            of = (alert.exercise or alert.reason) if len(alerts) > 1 else ""
+            buttons += (
+                Treat(client=self.client.number, alert=alert.number, remedy=remedy, of=of)
+                for remedy in remedies_for(self.state, alert.reason, alert.exercise)
+            )
+        if stalled := [alert.exercise for alert in alerts if alert.reason == "stall"]:
+            parts.append(Safety(where=None, exercise=stalled[0]))
+        self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))
+        self.tell_coach(*parts, buttons=tuple(buttons))
 
     def settle(self, *alerts: Alert) -> None:
         """Settle alerts that what the client did has overtaken."""

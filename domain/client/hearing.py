@@ -8,6 +8,7 @@ from typing import assert_never
 from domain.actions import Answer, Treat, Words
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
+from domain.client.bringing import bring_up
 from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
@@ -95,6 +96,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
         remind_beside(draft)
     drop_told_since(draft)
+    bring_up(draft)
     reckon(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))

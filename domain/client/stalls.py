@@ -58,14 +58,14 @@ def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
     left = since_settled(draft, line.exercise, past)
     if alert is None or (left and stall_in(draft, line, left) is not None):
         return
+    was_brought = draft.was_brought(alert)
     draft.settle(alert)
     trouble = draft.question("trouble")
     if trouble is not None and trouble.about.get("exercise") == line.exercise:
         draft.drop_question(trouble)
-    withdrawn = Notice(
-        topic="stall withdrawn", facts={"client": draft.client.name, "exercise": line.exercise}
-    )
-    draft.tell_coach(withdrawn)
+    if was_brought:
+        facts = {"client": draft.client.name, "exercise": line.exercise}
+        draft.tell_coach(Notice(topic="stall withdrawn", facts=facts))
 
 
 def stall_in(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> Stall | None:

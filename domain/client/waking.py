@@ -10,6 +10,7 @@ from typing import Literal
 from zoneinfo import ZoneInfo
 
 from domain.calendar import at_local, local_day
+from domain.client.bringing import bring_up, bringing
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
@@ -19,7 +20,7 @@ from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
-Event = Literal["welcome", "return", "close", "rest", "remind", "nudge", "missed"]
+Event = Literal["welcome", "return", "close", "rest", "remind", "nudge", "missed", "bring"]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -62,6 +63,7 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
         yield LONG_AGO, "welcome"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
+    yield from ((moment, "bring") for moment in bringing(state))
     remind_at = state.client.remind_at
     opened = open_workout(state)
     if opened is not None:
@@ -108,6 +110,8 @@ def happen(draft: Draft, event: Event) -> None:
                 close(draft, opened)
         case "rest":
             remind_of_rest(draft)
+        case "bring":
+            bring_up(draft)
 
 
 def welcome(draft: Draft) -> None:

@@ -20,10 +20,12 @@ DIGEST_AT = time(7)
 
 
 def next_wake(state: CoachState, after: datetime) -> datetime:
-    """Return when to look back next (aware, UTC): where it is overdue at `after`, but never in the night."""
-    zone = ZoneInfo(state.coach.zone)
+    """Return when to look back next (aware, UTC): where it is overdue at `after`, but only in her hours."""
+    zone, hours = ZoneInfo(state.coach.zone), state.memory.hours
     looked = state.memory.looked_back_at
-    return after if looked is None else not_before(max(after, following(looked, zone)), zone)
+    if looked is None:
+        return after
+    return not_before(max(after, following(looked, zone)), zone, hours.begin, hours.end)
 
 
 def following(moment: datetime, zone: ZoneInfo) -> datetime:

@@ -4,6 +4,7 @@ import re
 from datetime import timedelta
 
 from domain.coach.draft import Draft, plain, the_one_named
+from domain.coach.hours import take_hours
 from domain.courtesies import is_courtesy
 from domain.incoming import Assigned, CardWanted, HoldEnded, Told, WhyWanted
 from domain.outcome import Invited
@@ -55,6 +56,8 @@ def obey(draft: Draft, text: str) -> None:
         tell(draft, to["name"], to["text"].strip())
     elif _OVERVIEW.fullmatch(bare):
         overview(draft)
+    elif take_hours(draft, bare):
+        pass
     elif _PROGRAMMES.fullmatch(bare):
         draft.notice("programmes", names=[each.programme.name for each in draft.state.programmes])
     elif found := _INVITE.fullmatch(said):

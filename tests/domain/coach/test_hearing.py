@@ -1,12 +1,13 @@
 """A coach's sheets, requests and decisions; own clients only."""
 
 from dataclasses import replace
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time
 
 import pytest
 
 from domain.actions import Answer, Treat
 from domain.decide import hear
+from domain.hours import Hours
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -214,3 +215,25 @@ def test_a_bare_why_is_about_the_only_client_where_there_is_just_one() -> None:
     alone = replace(STATE, clients=((2, noor()),))
     assert does(Text(text="why?"), alone).orders == (Order(2, WhyWanted(coach=MARA.number, text="")),)
     assert said(does(Text(text="why?"))) == ["coach help"]
+
+
+@pytest.mark.parametrize(
+    ("text", "begin", "end"),
+    [
+        ("my hours are 8 to 20", time(8), time(20)),
+        ("My hours are from 8:30 till 9 pm.", time(8, 30), time(21)),
+        ("write to me between 9 am and 5 pm", time(9), time(17)),
+        ("hours 6-24", time(6), time(23, 59)),
+    ],
+)
+def test_a_coach_says_when_she_may_be_written_to(text: str, begin: time, end: time) -> None:
+    outcome = does(Text(text=text))
+    assert said(outcome) == ["hours kept"]
+    assert isinstance(outcome.memory, CoachMemory)
+    assert outcome.memory.hours == Hours(begin=begin, end=end)
+
+
+@pytest.mark.parametrize("text", ["my hours are 20 to 8", "my hours are 8 to 8", "my hours are 8 to 27"])
+def test_hours_that_are_none_are_said_to_be_so(text: str) -> None:
+    outcome = does(Text(text=text))
+    assert (said(outcome), outcome.memory) == (["no such hours"], None)

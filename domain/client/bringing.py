@@ -1,0 +1,94 @@
+"""When a matter is brought to the coach: at once, in the coach's hours, and once again if left open.
+
+A warning sign and pain come at once at any hour; they are told as they are raised. Everything else waits for
+the coach's hours, and a stall for the rest of the workout, so that what is found in one workout comes in one
+message. After it was brought up again a matter is left to the coach's weekly digest.
+"""
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from domain.calendar import local_day, not_before
+from domain.client.draft import Draft
+from domain.client.rotation import is_complete, open_workout
+from domain.journal import Alert
+from domain.memory import Brought
+from domain.parts import Notice
+from domain.state import ClientState
+
+GATHERED_FOR = timedelta(hours=1)
+"""For how long at most a stall waits for the rest of the workout, and an answer for the other one: who trains
+has told of the rest by then. The house's own choice."""
+
+AGAIN_AFTER = timedelta(days=2)
+"""After how long a matter that nobody has settled is brought up again. The house's own choice."""
+
+
+def in_coach_hours(state: ClientState, moment: datetime) -> datetime:
+    """Return `moment`, put off to the coach's next hours where it lies outside them."""
+    coach = state.client.coach
+    return not_before(moment, ZoneInfo(coach.zone), coach.hours.begin, coach.hours.end)
+
+
+def first_at(state: ClientState, alert: Alert) -> datetime:
+    """Return when an alert that the coach has not heard of is brought up."""
+    opened = open_workout(state)
+    goes_on = opened is not None and not is_complete(state, opened)
+    waits = alert.reason == "stall" and goes_on
+    return in_coach_hours(state, alert.at + GATHERED_FOR if waits else alert.at)
+
+
+def bringing(state: ClientState) -> Iterator[datetime]:
+    """Give each moment at which something about an open alert is to be brought to the coach."""
+    for alert, brought in known(state):
+        if brought.at is None:
+            yield first_at(state, alert)
+        elif not brought.again:
+            yield in_coach_hours(state, brought.at + AGAIN_AFTER)
+
+
+def known(state: ClientState) -> Iterator[tuple[Alert, Brought]]:
+    """Give each open alert with when it was brought up: as it was raised, where nothing is noted of it."""
+    noted = {each.alert: each for each in state.memory.brought}
+    for alert in state.alerts:
+        yield alert, noted.get(alert.number) or Brought(alert=alert.number, at=alert.at)
+
+
+def bring_up(draft: Draft) -> None:
+    """Bring to the coach what is due by now; what comes to light at the same time, in one message.
+
+    Once a stall is due, those that are only waiting for the workout's end come with it; once a matter is to
+    be brought up again, so are all that would be on the same day of the coach's.
+    """
+    draft.note_brought()
+    state, now = draft.state, draft.at
+    if now < in_coach_hours(state, now):
+        return
+    unheard = [alert for alert, brought in known(state) if brought.at is None]
+    ripe = [alert for alert in unheard if first_at(state, alert) <= now]
+    if any(alert.reason == "stall" for alert in ripe):
+        ripe = [alert for alert in unheard if alert in ripe or alert.reason == "stall"]
+    if ripe:
+        draft.bring_to_coach(*ripe)
+    again = [
+        (alert, in_coach_hours(state, brought.at + AGAIN_AFTER))
+        for alert, brought in known(draft.state)
+        if brought.at is not None and not brought.again
+    ]
+    if any(moment <= now for _, moment in again):
+        bring_up_again(draft, [alert for alert, moment in again if moment <= now or on_day(draft, moment)])
+
+
+def bring_up_again(draft: Draft, alerts: list[Alert]) -> None:
+    """Bring matters to the coach once more, and say that it is for the last time."""
+    zone = ZoneInfo(draft.client.coach.zone)
+    since = local_day(min(alert.at for alert in alerts), zone)
+    facts = {"client": draft.client.name, "since": since.isoformat()}
+    draft.bring_to_coach(*alerts, lead=(Notice(topic="still open", facts=facts),), again=True)
+
+
+def on_day(draft: Draft, moment: datetime) -> bool:
+    """Return whether `moment` is on the day that it is now for the coach."""
+    zone = ZoneInfo(draft.client.coach.zone)
+    return local_day(moment, zone) == local_day(draft.at, zone)
