@@ -2,9 +2,10 @@
 
 Each exercise is weighed by `domain.gain_model`. The client's other exercises say beforehand how great gains
 and noise are likely to be. An exercise has stalled where the odds that its gain has ended are great enough:
-the needed odds were found once by a seeded simulation (`tests/bench/stalls.py`), so that in no combination of
-gain and noise more than 1 of 10 exercises that gain steadily are called stalled within 20 exposures, be it
-alone or one of many. They are the project's own rule.
+the needed odds were found once by a seeded simulation (`tests/bench/stalls.py`), aiming at no more than 1 of
+10 exercises that gain steadily being called stalled within 20 exposures. Alone no gain and noise went over 8%
+of 400; with five others 2% gains with 3 and 4.2% noise came to 11% of 150, the rest stayed under 9%. They are
+the project's own rule.
 """
 
 import math
