@@ -27,20 +27,9 @@ from one."""
 
 PROVIDERS = frozenset(
     {
-        "same all",
-        "same load",
-        "up",
-        "down",
-        "more reps",
-        "fewer reps",
-        "target",
-        "target more",
-        "target fewer",
-        "body",
-        "unknown load",
-        "pin",
-        "zero",
-        "same again",
+        *("same all", "same load", "up", "down", "more reps"),
+        *("fewer reps", "target", "target more", "target fewer", "body"),
+        *("unknown load", "pin", "zero", "same again"),
     }
 )
 """Phrases that give a load or reps of their own."""
@@ -54,6 +43,9 @@ def anchored(
     for i, thing in enumerate(things):
         before = things[i - 1] if i else None
         after = things[i + 1] if i + 1 < len(things) else None
+        if isinstance(before, Mark) and i > 1 and before.end <= things[i - 2].end:
+            # "16 per hand x 12 on hammers" has a phrase within its numbers.
+            before = things[i - 2]
         if isinstance(thing, Named):
             if thing.weak and _is_body_part(message, thing):
                 continue
@@ -117,13 +109,21 @@ def _past_marks(things: list[Named | Element | Mark], i: int, step: int) -> Name
     at = i + step
     while 0 <= at < len(things):
         thing = things[at]
-        if not isinstance(thing, Mark) or thing.kind in PROVIDERS:
+        if not isinstance(thing, Mark) or (thing.kind in PROVIDERS and not _is_in_name(things, at)):
             return thing
         at += step
     return None
 
 
-_RIGHT_BESIDE = words_of(": - was were at = for with w / my x today on the of | thing things one ones")
+def _is_in_name(things: list[Named | Element | Mark], at: int) -> bool:
+    """Return whether a phrase is a word of the name before it: "bodyweight dips"."""
+    before = things[at - 1] if at else None
+    return isinstance(before, Named) and things[at].end <= before.end
+
+
+_RIGHT_BESIDE = words_of(
+    ": - was were at = for with w / my x today on the of | thing things one ones drop dropset set sets"
+)
 
 
 _OPENS_CLAUSE = words_of(", . ! : ; - and then the my on did") | {"", "\n"}

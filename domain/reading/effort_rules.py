@@ -88,7 +88,7 @@ _FAILURE = Pattern(
     """
     (to|till|til|until|at|reached|hit|unto|in|then|and then) [{utter}] (failure|fail|failing)
     failure
-    failed [the|after|then|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
+    failed [the|after|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
     nothing was? left [in the tank|in me|over]
     (nothing|none|no) more [left] in (me|the tank)
     nothing in the tank|empty tank|tank was? empty|(emptied|drained) (the|my) tank

@@ -194,7 +194,8 @@ def elements_of(
             joint = ","
         if elements and _is_whole(elements[-1]) and _is_of_a_name(message, quantity):
             joint = ","
-        if joint == "" and elements and _is_whole(elements[-1]) and is_counted(message, quantity.end):
+        whole = joint == "" and elements and _is_whole(elements[-1]) and not quantity.times
+        if whole and is_counted(message, quantity.end):
             # "80 kg 8 reps 3 people watching"
             joint = "gap"
         if joint in TIGHT and elements:

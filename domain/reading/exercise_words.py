@@ -113,7 +113,9 @@ JOINED = frozenset(
 )
 """Two words that are also written as one."""
 
-LOAD_WORDS = words_of("""weighted assisted bodyweight bw lowering only negative eccentric unweighted""")
+LOAD_WORDS = words_of(
+    """weighted assisted assist assistance bodyweight bw lowering only negative eccentric unweighted"""
+)
 """Words of a name that tell how the load is counted, rather than which exercise it is."""
 
 WEAK = LOAD_WORDS | {"hold", "machine", "static", "isometric", "iso"}

@@ -113,6 +113,7 @@ def gather(
     named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
     named = [n for n in named if n.start not in counted]
+    quantities = _held(message, named, quantities, known_of)
     blank = {at for m in marks for at in range(m.start, m.end)}
     name_tokens = {at for n in named for at in range(n.start, n.end)}
     changes = {at for m in marks if m.kind == "change" for at in range(m.start, m.end)}
@@ -147,6 +148,29 @@ def gather(
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
+
+
+def _held(
+    message: Message, named: Sequence[Named], quantities: Sequence[Quantity], known_of: Callable[[str], Known]
+) -> Sequence[Quantity]:
+    """Take "42s and 55s on the plank" for seconds, where a sentence names nothing but holds."""
+    pairs = {message.sentence[q.start] for q in quantities if q.role == "pair" and q.kind is None}
+    if not pairs:
+        return quantities
+    of_holds = {
+        sentence
+        for sentence in pairs
+        if (names := [n for n in named if message.sentence[n.start] == sentence])
+        and all(len(n.names) == 1 and _is_hold(known_of(n.names[0])) for n in names)
+    }
+    return [
+        q._replace(role="seconds") if q.role == "pair" and message.sentence[q.start] in of_holds else q
+        for q in quantities
+    ]
+
+
+def _is_hold(known: Known) -> bool:
+    return known.hold and known.kind != "each"
 
 
 _OF_EVERY = frozenset({"each", "per", "either", "every"})

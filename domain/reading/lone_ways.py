@@ -96,8 +96,13 @@ def lone_load(story: Story, said: Said, known: Known, cut: float) -> Next:
     """Take a load whose reps are told later or must be asked."""
     piece = said.pieces[0]
     load = load_of(piece)
-    if isinstance(load, Quantity) and isinstance(story.load, Quantity) and same_mass(load, story.load):
-        # "80 kg x 8 (176 lb)" says the load again.
+    if (
+        piece.joint not in {"@", "at"}
+        and isinstance(load, Quantity)
+        and isinstance(story.load, Quantity)
+        and same_mass(load, story.load)
+    ):
+        # "80 kg x 8 (176 lb)" says the load again; "7 @ 80 kg, 6 @ 177 lb" has one for each set.
         return Next(story.cost + said.cost, story, lambda: ([], story.load), story.habit)
     cost = LONE_LOAD
     if piece.bare and isinstance(piece.what, Quantity) and not (piece.led == "at" and not piece.named):

@@ -75,6 +75,7 @@ AS_USUAL = Pattern(
     [{hour}]* [then|,]* (as|like) [per|always]* (usual|planned|normal|always|ever|scheduled|before|agreed)
     [{hour}]* [then|,]* (same (time|as) [as]* [always|usual|ever]*|no change|business as usual|
         is still on|stands)
+    (too|as well|also) (>(.|,|!|'?')|$)
     """,
     hour="morning|afternoon|evening|night|at|#|:|am|pm|oclock|o clock",
 )

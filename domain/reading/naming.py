@@ -28,6 +28,9 @@ _LONGEST = 6
 _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
 _DONE_ON = frozenset({"on", "with", "at", "using", "in", "by"})
+_SIDES = words_of("side sides")
+_OF_EACH = words_of("each per either every both a")
+_COUNTED = words_of("s sec secs second seconds min mins minute minutes rep reps")
 _ARTICLES = frozenset({"the", "a", "my"})
 _TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
 """Words before a name that do not make it another exercise's."""
@@ -66,6 +69,9 @@ class Names:
         while at < count:
             token = tokens[at]
             if token.kind != WORD or (message.taken[at] and message.taken[at] != "exercise"):
+                at += 1
+                continue
+            if token.text in _SIDES and _is_of_a_number(message, at):
                 at += 1
                 continue
             own = self._own_at(message, at) if self._own else None
@@ -229,6 +235,13 @@ class Names:
                 left_over.append(stems[at])
                 at += 1
         return found
+
+
+def _is_of_a_number(message: Message, at: int) -> bool:
+    """Return whether a side is that of the number before it: "30s each side plank"."""
+    if message.text(at - 1) not in _OF_EACH:
+        return False
+    return message.value(at - 2) is not None or message.text(at - 2) in _COUNTED
 
 
 _NAMELESS = LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)

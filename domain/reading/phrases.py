@@ -52,7 +52,7 @@ _MAY_BE_PHRASES = frozenset(
 _BEFORE_NUMBER_OF_SET = words_of("x for @ * / times at")
 _MOST_BESIDE_NUMBER = 4
 """After another number, a greater one is a number of the set itself."""
-_COUNTED_BACK = words_of("last before previous")
+_COUNTED_BACK = words_of("last previous")
 
 
 def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:

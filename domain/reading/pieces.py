@@ -219,8 +219,9 @@ def _is_range(element: Element, known: Known) -> bool:
 def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
     """Yield the pieces, a load that is said in both units once, in the usual one: "80 kg (176 lb)"."""
     waiting: Piece | None = None
-    for piece in pieces:
-        if waiting is not None and _is_load_again(waiting, piece):
+    for at, piece in enumerate(pieces):
+        following = pieces[at + 1].joint if at + 1 < len(pieces) else ""
+        if waiting is not None and _is_load_again(waiting, piece, following):
             if isinstance(piece.what, Quantity) and piece.what.unit == known.request.unit:
                 waiting = waiting._replace(what=piece.what)
             continue
@@ -231,6 +232,9 @@ def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
         yield waiting
 
 
-def _is_load_again(piece: Piece, following: Piece) -> bool:
+def _is_load_again(piece: Piece, following: Piece, joint: str) -> bool:
+    """Return whether a load is said again; in "7 @ 80 kg, 177 lb x 6" each set has its own, by `joint`."""
+    if piece.joint in {"@", "at"} and joint in {"x", "for"}:
+        return False
     first, second = piece.what, following.what
     return isinstance(first, Quantity) and isinstance(second, Quantity) and same_mass(first, second)

@@ -360,8 +360,12 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
             q.unit is not None or q.role == "pair"
         ):
             return q._replace(kind="each", role="load", end=end + 1)
-        if word == "pair" or (text(q.start - 1) == "of" and text(q.start - 2) == "pair"):
-            return q._replace(kind="each", role="load", end=end + (word == "pair"))
+        if word == "pair":
+            return q._replace(kind="each", role="load", end=end + 1)
+        if text(q.start - 1) == "of" and text(q.start - 2) == "pair":
+            return q._replace(
+                kind="each", role="load", start=q.start - (3 if text(q.start - 3) == "a" else 2)
+            )
         if (
             word in {"each", "ea", "apiece", "e"}
             and second not in _EACH_LIMB

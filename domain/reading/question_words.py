@@ -153,6 +153,7 @@ PLAN = Pattern(
     (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for
     (send|tell|show|give) [to] me what (i|we) [still] (must|should|shall|{have_to}) {train}
     what have (i|we) [got|on|to do]* (today|tonight|tomorrow|left|next)|^ next '?' $
+    (^|<(,|.|!|;|-|'\n'|and|so|ok|hey|coach)) [the|my|and]* next (exercise|lift|movement) '?'
     what {weight} (for|on) _ ..2 (today|tonight|next|now)
     [i] forgot what (comes|is|was) (next|after)|[i] (cant find|lost|deleted) (my|the) {plan}
     [todays|tomorrows|the|my|next] {the_plan} [for today|today|please|pls] >('?'|please|pls|$)

@@ -18,6 +18,7 @@ from domain.reading.scope_words import (
     FIGURE,
     FIRST,
     HISTORY,
+    LATER,
     NOW,
     ON_THE_CHEST,
     PLAN_AFTER,
@@ -53,7 +54,9 @@ def mark_what_is_no_record(
     if "#" in message.words:
         _mark_other_numbers(message, known)
         mark_other_people(message)
-        _mark_plans(message, known)
+        later = {at for found in LATER.find(message) for at in range(found.start, found.end)}
+        asked = {at for start, end in questions for at in range(start, end)}
+        _mark_plans(message, known | later | asked)
         _mark_warm_ups(message, named)
         _mark_history(message, known)
         _mark_odd_decimals(message)

@@ -34,6 +34,22 @@ PLAN_AFTER = Pattern("""
 """)
 """What is said after the numbers of a plan."""
 
+LATER = Pattern(
+    """
+    [{will}]* [{do}|of|it|the|my|all|to]* (rest|remaining|others|remainder) !(day|days) [{of_it}]* {day}
+    [{will}]* (finish|finishing|continue) [it|up|off|the|this|workout|session|for|on|with]* {day}
+    {away} ..3 [# _] [from|on|since|starting]* {from_day}
+    (should|shall|can|could|may) (i|we) ..6 {day}
+    """,
+    of_it="of|it|them|the|workout|session|exercises|ones|for|to|on|till|until|comes|is|will be",
+    away="away|off|gone|travelling|traveling|abroad|back|return|returning|holiday|vacation",
+    will="will|ill|gonna|going to|can i|could i|may i|i|i can|i want to|id like to|is it ok to|ok to",
+    do="do|doing|leave|leaving|move|moving|save|saving|make|making|push|pushing|take|taking|train",
+    day="(tomorrow|next time|next week) (>(.|,|!|'?'|;|-|'\n'|')'|and|but|then|so|ok|thanks|please)|$)",
+    from_day="(tomorrow|next week|next month) (>(.|,|!|;|-|'\n'|')'|and|but|then|so|thanks)|$)",
+)
+"""What is left for later: no number beside it is of that day."""
+
 RESUME = Pattern("""
     but|instead|then i|so i|however|in the end|in reality|for now
     so >(#|just|only|went|did|lighter)

@@ -6,6 +6,7 @@ what makes a set of it; the cheapest way for the whole sentence is taken.
 """
 
 from collections.abc import Callable, Container, Sequence
+from dataclasses import replace
 from typing import Literal, NamedTuple
 
 from domain.reading.anchors import PROVIDERS
@@ -116,6 +117,9 @@ def _cost(
     """Return what it costs that a name has these items before it and those after it."""
     items = [*lead, *tail]
     gives = any(_gives(item) for item in items)
+    if name is not None and len(name.names) == 1 and known_of(name.names[0]).hold:
+        lead, tail = ([_in_seconds(item) for item in part] for part in (lead, tail))
+        items = [*lead, *tail]
     if name is None:
         if items and any(at in pointers for at in range(max(0, items[0].start - _POINTS), items[0].start)):
             return 0.0
@@ -141,6 +145,14 @@ def _cost(
     timed = known is not None and known.hold and any(_is_time(item) for item in items)
     cost += HALF_A_SET * (_is_half(items) and not timed)
     return cost if known is None else cost + _oddity(items, known)
+
+
+def _in_seconds(item: Item) -> Item:
+    """Return "42s" beside a hold as seconds."""
+    if isinstance(item, Mark) or all(q.role != "pair" for q in item.quantities):
+        return item
+    seconds = [q._replace(role="seconds") if q.role == "pair" else q for q in item.quantities]
+    return replace(item, quantities=seconds)
 
 
 def _lead_cost(message: Message, start: int, end: int) -> float:
@@ -239,6 +251,9 @@ def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
     """Return whether what stands before a name and what stands after it make one set."""
     if isinstance(lead[-1], Element) and [q.role for q in lead[-1].quantities] == ["sets"]:
         return True
+    if isinstance(lead[-1], Mark) and lead[-1].kind == "body":
+        # "Bodyweight dips 5"
+        return len(lead) == 1 and bool(tail) and _is_lone(tail[0], "amount")
     if _can_be_sets(lead[-1]) and tail and isinstance(tail[0], Element) and tail[0].after_at:
         return len(tail[0].quantities) == 1
     first = next((i for i in tail if _gives(i)), None)

@@ -14,7 +14,8 @@ from domain.reading.tokens import Token
 from domain.reading.words import words_of
 
 _SAFETY_WORDS = words_of(
-    """achilles ankle ankles bladder blacked breath breathe breathing breathless chest collapsed dizziness
+    """achilles ankle ankles bladder blacked breath breathe breathing breathless
+    cannot chest collapsed dizziness
     dizzy elbow elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache
     headaches heart hurting hurts knees numbness painful pains palpitations passed pinches pinching
     popped pressure shoulder shoulders stabbing stomach strained swollen thigh thighs tightness tingling
@@ -26,7 +27,7 @@ _SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
 
 _KEY_WORDS = words_of(
     """monday tuesday wednesday thursday friday saturday sunday yesterday tomorrow tonight failure weight
-    moving skipped skipping"""
+    moving skipped skipping bodyweight pounds second"""
 )
 _SHORT_KEY_WORDS = words_of("same skip sets move")
 
@@ -40,6 +41,7 @@ _GOOD_AS_THEY_ARE = words_of(
     strainer stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs
     waist waists
     kneels kneed kneel preys poised weigh weighs weighed weighty mowing moping mooing musing sundae
+    pound pounded ponds seconds cannon canoe
     shipped shipping skipper slipped slipping slip wright failures yesterdays tomorrows mondays tuesdays
     wednesdays thursdays fridays saturdays sundays seems moves moved pissed passer gasped blacken backed
     slacked blocked tweeted twisted tangling tingle tingles weights heartbreak stabbings"""

@@ -141,7 +141,7 @@ def _fold(text: str) -> tuple[str, list[int]]:
     for place, char in enumerate(text):
         if "\x20" <= char <= "\x7e" or char in "\n\t":
             plain = char
-        elif char in "·∙" and folded and folded[-1].isdigit() and text[place + 1 : place + 2].isdigit():
+        elif char in "·∙" and folded and folded[-1].isalnum() and text[place + 1 : place + 2].isdigit():
             plain = "x"
         elif (known := _FOLDED.get(char)) is not None:
             plain = known

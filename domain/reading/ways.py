@@ -139,7 +139,9 @@ def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
             if known.hold and pieces[1].joint == "x" and count.value <= FEW_SETS:
                 return isinstance(reps, Quantity) and reps.role == "seconds"
             return (
-                count.times and isinstance(reps, Quantity) and (reps.role == "reps" or known.in_range(reps))
+                count.times
+                and isinstance(reps, Quantity)
+                and (reps.role in {"reps", "seconds"} or known.in_range(reps))
             )
         case "N":
             return count.times

@@ -237,6 +237,74 @@ def test_of_a_hold_on_two_sides_the_shorter_counts(text: str, name: str) -> None
     assert [short(each) for each in reading(name.format(text)).sets] == [("Plank", Decimal(0), 35)]
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["40s and 35s", "40s, 35s", "40s then 35s", "0:40, 0:35", "40 sec and 35 sec"],
+)
+@pytest.mark.parametrize(
+    "name", ["plank {}", "plank: {}", "{} plank", "{} on the plank", "bench 80x8. {} plank"]
+)
+def test_of_several_holds_none_is_lost(text: str, name: str) -> None:
+    found = reading(name.format(text))
+    assert [each.seconds for each in found.sets if each.seconds] == [40, 35]
+    assert not found.asks
+
+
+@pytest.mark.parametrize("name", ["plank", "side plank", "wall sit"])
+@pytest.mark.parametrize("each", ["each side", "per side", "a side"])
+def test_a_side_is_that_of_the_number_and_not_of_a_name(name: str, each: str) -> None:
+    for text in (f"30s {each} {name}", f"{name} 30s {each}", f"{name}: 30 sec {each}"):
+        assert [(one.exercise.lower(), one.seconds) for one in reading(text).sets] == [(name, 30)], text
+
+
+@pytest.mark.parametrize("first", ["7 @ 80 kg", "7 reps at 80kg", "80 kg x 7"])
+@pytest.mark.parametrize("second", ["6 @ 177 lb", "6 reps at 177lb", "177 lb x 6"])
+def test_each_set_keeps_its_own_unit(first: str, second: str) -> None:
+    assert [(str(each.unit), each.reps) for each in reading(f"bench {first}, {second}").sets] == [
+        ("kg", 7),
+        ("lb", 6),
+    ]
+
+
+WANTS = {
+    "rest tomorrow": ("move",),
+    "the rest tomorrow": ("move",),
+    "will finish tomorrow": ("move",),
+    "away next week, back on the 29th": ("pause",),
+    "should i go heavier next time?": ("ask_coach",),
+    "is it ok to train tomorrow too?": ("ask_coach",),
+    "next exercise?": ("show_plan",),
+}
+
+
+@pytest.mark.parametrize("want", WANTS)
+@pytest.mark.parametrize(
+    "around", ["{done}, {want}", "{done}. {want}", "{done}\n{want}", "{want}\n{done}", "{done} - {want}"]
+)
+def test_a_want_beside_a_set_takes_nothing_from_it(want: str, around: str) -> None:
+    found = reading(around.format(done="bench 80x8", want=want))
+    assert [short(each) for each in found.sets] == [("Bench press", Decimal(80), 8)]
+    assert found.wants == WANTS[want]
+    assert not found.asks
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["bench 80x8 tomorrow", "tomorrow bench 80x8", "next time bench 80x8", "rest tomorrow: bench 80x8"],
+)
+def test_what_is_to_come_is_no_set(text: str) -> None:
+    assert not reading(text).sets
+
+
+@pytest.mark.parametrize(
+    "text", ["bodyweight dips 5", "bw dips 5", "dips bw 5", "bodyweigth dips 5 reps", "dips bodywieght x 5"]
+)
+def test_body_weight_is_kept_wherever_it_is_said(text: str) -> None:
+    for around in ("{}", "bench 80x8, {}", "{}, bench 80x8"):
+        (dips,) = [each for each in reading(around.format(text)).sets if each.exercise == "Dip"]
+        assert (str(dips.load_kind), dips.load, dips.reps) == ("body", Decimal(0), 5)
+
+
 @pytest.mark.parametrize("text", ["1m 15s", "1m15s", "1:15", "1 min 15", "75s", "1 min 15 sec"])
 def test_minutes_and_seconds_are_one_time(text: str) -> None:
     for around in ("plank {}", "plank: {}", "{} plank", "bench 80x8, plank {}"):
