@@ -4,7 +4,6 @@ from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.counted import is_counted
-from domain.reading.effort_rules import ORDINALS
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.words import (
@@ -12,6 +11,7 @@ from domain.reading.words import (
     LB_WORDS,
     MINUTE_WORDS,
     NEGATIVE_WORDS,
+    ORDINALS,
     REP_ADJECTIVES,
     REP_WORDS,
     SECOND_WORDS,
