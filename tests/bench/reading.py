@@ -7,6 +7,8 @@ messages of the corpus: those that tell of another day, and those that hold just
 """
 
 import statistics
+import subprocess
+import sys
 import time
 import warnings
 from collections.abc import Callable
@@ -37,6 +39,14 @@ def microseconds(rows: list[Row]) -> tuple[float, float]:
             read(request)
             times.append((time.perf_counter() - began) * 1e6)
     return statistics.median(times), statistics.fmean(times)
+
+
+def catalogue_seconds() -> float:
+    """Return how long a new process takes to read the catalogue of exercises."""
+    code = "import time, domain.exercises as e; t = time.perf_counter(); e.catalogue(); "
+    code += "print(time.perf_counter() - t)"
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    return float(ran.stdout)
 
 
 def days_found(row: Row) -> set[date]:
@@ -101,6 +111,7 @@ def main() -> None:
         began = time.perf_counter()
         read(replace(request_from(rows[0].request), text=text))
         print(f"{name}: {(time.perf_counter() - began) * 1e6 / mean:,.1f} times a message")
+    print(f"reading the catalogue anew: {catalogue_seconds() * 1e6 / mean:,.0f} times a message")
     whole = [row for row in rows if is_one_whole_set(row)][:MEASURED]
     right, each = share(lambda row: numbers_found(row) == numbers_of(row), whole)
     ours, _ = share(lambda row: got(row)["sets"] == row.gold["sets"], whole)

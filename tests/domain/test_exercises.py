@@ -1,7 +1,5 @@
 """The catalogue: what holds of every exercise in it, how names are found, and the guess at a coach's own."""
 
-import subprocess
-import sys
 from typing import get_args
 
 import pytest
@@ -160,19 +158,6 @@ def test_which_joints_are_loaded(name: str, loads: set[Joint], spares: set[Joint
     """An exercise of which nothing is known may load any joint: the careful guess."""
     assert {joint for joint in loads if loads_joint(name, joint)} == loads
     assert not {joint for joint in spares if loads_joint(name, joint)}
-
-
-def test_the_catalogue_is_read_fast() -> None:
-    """A fresh interpreter, so that no cache helps; the best of three, as machines have other things to do."""
-    code = (
-        "import time, domain.exercises as e; begun = time.perf_counter(); e.catalogue(); "
-        "print(time.perf_counter() - begun)"
-    )
-    taken = [
-        float(subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout)
-        for _ in range(3)
-    ]
-    assert min(taken) < 0.1
 
 
 def test_steps_are_known_for_every_implement() -> None:
