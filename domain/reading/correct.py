@@ -7,6 +7,7 @@ follows the exercise. The words, the records and the values each have their own 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
+from decimal import Decimal
 
 from domain.reading.corrected_records import records_meant, says_again
 from domain.reading.corrected_values import opened, with_values
@@ -85,6 +86,7 @@ def put_right(
         return Corrected()
     quoted = [e for e in elements if says_again(message, e, records[-1])]
     elements = _beside_the_denied(message, [e for e in elements if e not in quoted])
+    elements = elements if old else _without_the_old(elements, records[-1])
     exercise = _new_exercise(
         request,
         records,
@@ -149,6 +151,15 @@ def _beside_the_denied(message: Message, elements: Sequence[Element]) -> list[El
     bare = [e for e in elements if len(e.quantities) == 1 and e.quantities[0].role is None]
     told = [e for e in bare if message.clause[e.start] in denied]
     return [e for e in elements if not told or e in told or e not in bare]
+
+
+def _without_the_old(elements: Sequence[Element], record: TrainingSet) -> list[Element]:
+    """Leave out the recorded one of two numbers that are set against each other: "82.5 nit 80"."""
+    lone = [e for e in elements if len(e.quantities) == 1]
+    again = [e for e in lone if e.quantities[0].value in {record.load, Decimal(record.amount)}]
+    if len(elements) != 2 or len(lone) != 2 or len(again) != 1:
+        return list(elements)
+    return [e for e in elements if e not in again]
 
 
 def _beside_the_day(message: Message, names: Sequence[Named], days: Sequence[Day]) -> list[Named]:

@@ -15,6 +15,7 @@ _REPS_LEFT = Pattern(
     n:# (rir|r i r) !([of|was|:|=] #)
     n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand|bank)
     n:# [[good|more|full] {rep}] (to spare|up my sleeve)
+    n:# _ in the? (tank|reserve)
     {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
     n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)

@@ -7,6 +7,7 @@ ordinary word. Which exercise the stems mean is decided elsewhere.
 from collections.abc import Iterable
 
 from rapidfuzz import fuzz, process
+from rapidfuzz.distance import OSA
 
 from domain.reading.body_words import ACHE, HURT
 from domain.reading.exercise_words import (
@@ -18,10 +19,24 @@ from domain.reading.exercise_words import (
     SHORT_FORMS,
 )
 from domain.reading.name_stems import Stems, joined, stem_of, stems_of, vocabulary, with_parts
-from domain.reading.words import FILLERS
+from domain.reading.words import FILLERS, words_of
 
 _TELLS_OF_PAIN = HURT | ACHE
 """Words that are no slip for one of a name, however near: "my shoulder pinches" is no shoulder press."""
+_SHORT = 4
+"""So many letters has a word whose slips are only looked for right before a set."""
+_MOST_SLIPS = 4096
+_NO_SLIPS = (
+    COMMON
+    | FILLERS
+    | FUNCTION_WORDS
+    | words_of(
+        """tips hips lips sips zips rips laps bows cows tows lows vows wows rods robs road rots raws crow grow
+        brow prow slow snow flow blow glow know show down mown drip grip trip ship skip whip clip flip slip
+        chip quip snip dish digs disc disk dims dirt duds plan plane plant flies fries cars turf curb cure"""
+    )
+)
+"""Good words that are none for one of a name, however near."""
 _CUTOFF = 80.0
 _CUTOFF_ELSEWHERE = 86.0
 _MARGIN = 4.0
@@ -39,6 +54,8 @@ class Spelling:
         self.words = with_parts(stems)
         """The stems of all names of the plan, and their parts."""
         self._word_cache: dict[str, Stems] = {}
+        self._short = {s for name in plan for s in stems_of(name) if 3 <= len(s) <= _SHORT}
+        self._slips: dict[str, Stems] = {}
 
     def stems(self, word: str) -> Stems:
         """Return the stems that a word of the message stands for; none where it belongs to no name."""
@@ -54,6 +71,25 @@ class Spelling:
         if len(word) != 4 or word in COMMON:
             return ()
         return _closest(word, self.words, _CUTOFF_ELSEWHERE)
+
+    def slip(self, word: str) -> Stems:
+        """Return the short word of the plan that a word with one slip stands for, right before a set: "riws
+        60x9"."""
+        known = self._slips.get(word)
+        if known is None:
+            near = {} if len(word) < _SHORT or word in _NO_SLIPS else self._near(word)
+            if len(self._slips) > _MOST_SLIPS:
+                self._slips.clear()
+            known = self._slips[word] = tuple(near) if len(near) == 1 else ()
+        return known
+
+    def _near(self, word: str) -> dict[str, None]:
+        """Return the short words of the plan that are one slip away from a word."""
+        return {
+            short: None
+            for short in self._short
+            if any(OSA.distance(word, form, score_cutoff=1) == 1 for form in (short, short + "s"))
+        }
 
     def _mended(self, word: str) -> Stems:
         if word in NEVER_IN_A_NAME:

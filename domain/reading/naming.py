@@ -21,6 +21,7 @@ from domain.reading.message import Message
 from domain.reading.name_meaning import Meanings
 from domain.reading.name_spelling import Spelling
 from domain.reading.name_stems import Stems, joined, stem_of, vocabulary
+from domain.reading.patterns import Pattern
 from domain.reading.tokens import WORD
 from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 
@@ -81,11 +82,15 @@ class Names:
                 continue
             run, end = self._lettered(message, at) if len(token.text) == 1 else ([], at)
             if not run and not self._spelling.stems(token.text):
-                at += 1
-                continue
+                if not (_begins_a_name(message, at) and self._slip(message, at)):
+                    at += 1
+                    continue
+                run, end = [(stem, at) for stem in self._slip(message, at)], at + 1
             while end < count and tokens[end].kind == WORD and not message.taken[end] and len(run) < 12:
                 more = self._spelling.stems(tokens[end].text) or (
-                    self._spelling.short_typo(tokens[end].text) if end > at else ()
+                    (self._spelling.short_typo(tokens[end].text) or self._slip(message, end))
+                    if end > at
+                    else ()
                 )
                 if not more or (end > at and self._is_step(message, end)):
                     break
@@ -101,6 +106,10 @@ class Names:
         if not message.words.isdisjoint(_DONE_ON):
             found = [self._with_place(message, one) for one in found]
         return self._not_told_already(found) if len(found) > 1 else found
+
+    def _slip(self, message: Message, at: int) -> Stems:
+        """Return the short word of the plan for a misspelt one right before a set."""
+        return self._spelling.slip(message.text(at)) if _SET_FOLLOWS.at(message, at + 1) is not None else ()
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
         """Return a bar named by the letter at a token ("T-bar") as one word of a name, and where it ends;
@@ -235,6 +244,14 @@ class Names:
                 left_over.append(stems[at])
                 at += 1
         return found
+
+
+_SET_FOLLOWS = Pattern("[:|-] # [kg|kgs|kilos|lb|lbs|s] (x|for|'*'|@|#)")
+
+
+def _begins_a_name(message: Message, at: int) -> bool:
+    """Return whether a word stands where the name of an exercise would."""
+    return message.text(at - 1) in {"", ",", ".", ";", "then", "and", "did", "\n"}
 
 
 def _is_of_a_number(message: Message, at: int) -> bool:

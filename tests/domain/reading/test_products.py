@@ -309,3 +309,16 @@ def test_body_weight_is_kept_wherever_it_is_said(text: str) -> None:
 def test_minutes_and_seconds_are_one_time(text: str) -> None:
     for around in ("plank {}", "plank: {}", "{} plank", "bench 80x8, plank {}"):
         assert short(reading(around.format(text)).sets[-1]) == ("Plank", Decimal(0), 75), around
+
+
+@pytest.mark.parametrize("slip", ["dipd", "idps", "fips", "dops", "dpis", "dipss"])
+@pytest.mark.parametrize("around", ["{}", "bench 80x8, {}", "bench 80x8 then {}", "bench 80x8\n{}"])
+def test_a_short_name_with_a_slip_takes_its_set_from_no_neighbour(slip: str, around: str) -> None:
+    found = reading(around.format(f"{slip} 10 kg x 6"))
+    assert short(found.sets[-1]) == ("Dip", Decimal(10), 6)
+
+
+@pytest.mark.parametrize("word", ["now", "raw", "slow", "brutal", "easy", "grip", "again"])
+def test_a_good_word_before_a_set_is_no_slip_of_a_name(word: str) -> None:
+    found = reading(f"bench 80x8, {word} 80x7")
+    assert {each.exercise for each in found.sets} == {"Bench press"}
