@@ -18,6 +18,7 @@ from domain.reading.away_words import (
     LOOSE,
     NEXT_WEEK,
     NO_TRAINING_FOR,
+    NOT_GONE,
     NOT_ILL,
     NOT_OPEN,
     OPEN,
@@ -92,6 +93,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         if (back and _tells_how_it_was(message, days, end)) or (
             words[0] == "took" and (message.has(_PAST) or not message.has(_UNTIL))
         ):
+            continue
+        if NOT_GONE.is_in(message, first, end):
             continue
         if words[0] in {"away", "out", "off"} and (
             message.text(start - 1) in _NOT_AWAY or _is_no_absence_now(message, start, end)

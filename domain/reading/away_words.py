@@ -268,6 +268,18 @@ NOT_OPEN = Pattern(
     """
 )
 
+NOT_GONE = Pattern(
+    """
+    (not|hasnt|havent|hadnt|never|wont|didnt|doesnt) [really|quite|fully|entirely|yet|all]* {gone} (away|off)
+    {trouble} ..4 {gone} (away|off)
+    """,
+    gone="(gone|go|goes|going|went)",
+    trouble=words_of(
+        """pain pains ache aches soreness doms stiffness swelling tightness twinge it that this numbness
+        headache"""
+    ),
+)
+
 BUSY = Pattern(
     """
     {busy}|no (gym|training|weights|equipment|access|dumbbells|barbell|kit)

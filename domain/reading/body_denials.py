@@ -15,6 +15,15 @@ from domain.reading.body_phrases import (
 )
 from domain.reading.body_spans import spans
 from domain.reading.body_words import NEGATIONS, UNTIL
+from domain.reading.danger_discounts import (
+    ASKS_IN_GENERAL,
+    IN_GENERAL,
+    ME,
+    NOT_OF_ME,
+    READ_OF,
+    SOMEBODY_DOES,
+    SPEAKS_OF_ME,
+)
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
@@ -76,6 +85,8 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         return True
     if not STORY.isdisjoint(message.texts(first, at)):
         return True
+    if _is_of_somebody(message, at, first) or is_asked_in_general(message, at, first, last):
+        return True
     if CONDITIONAL.is_in(message, start, at) and not (
         IF_MY.is_in(message, start, at) and MAY_I.is_in(message, first, at)
     ):
@@ -83,6 +94,23 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
     if STILL.is_in(message, first, last):
         return False
     return _is_over(message, at, first, last) or is_long_past(message, first, last)
+
+
+def _is_of_somebody(message: Message, at: int, first: int) -> bool:
+    """Return whether a sentence tells of somebody else from its beginning on, or of what was read."""
+    opening = SOMEBODY_DOES.at(message, first, at) or READ_OF.first(message, first, at)
+    return opening is not None and not SPEAKS_OF_ME.is_in(message, opening.end, at)
+
+
+def is_asked_in_general(message: Message, at: int, first: int, last: int) -> bool:
+    """Return whether a sentence, or its clause around `at`, asks what happens to people: "is it common to
+    faint?"."""
+    asks = any(
+        ASKS_IN_GENERAL.at(message, start) is not None
+        and not IN_GENERAL.isdisjoint(message.texts(start, last))
+        for start in (first, message.clause_span(at)[0])
+    )
+    return asks and (ME.isdisjoint(message.words) or NOT_OF_ME.is_in(message))
 
 
 def _is_over(message: Message, at: int, first: int, last: int) -> bool:

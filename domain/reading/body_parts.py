@@ -48,6 +48,7 @@ _MOVES = words_of("turn turning turned lift lifting move moving shake nod raise 
 _ENDS = frozenset({"", ".", ",", "!", "\n", ")"})
 _ADDS_SIDE = frozenset({"(", "the", ",", "-", "my"})
 _ENDS_SIDE = _ENDS | {"side", "one", "ones", "sides", "-", "and"}
+_AFTER_ON_THE_SIDE = words_of("since when after now again today from but because while during as i so")
 _SAID_OF_IT = words_of("is was hurts hurt feels felt has aches flared started")
 _ENDS_HURT = _ENDS | {"side", "leg", "arm", "hand", "foot", "one"}
 _BESIDE = words_of("near by around above below")
@@ -177,6 +178,8 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
         if not close and not (before == "," and after in _ENDS):
             continue
         if at == end + 2 and message.texts(end, at) == ["on", "the"] and after in _SAID_OF_IT:
+            return _SIDES.get(text)
+        if message.texts(at - 2, at) == ["on", "the"] and after in _AFTER_ON_THE_SIDE:
             return _SIDES.get(text)
         if (
             text in {"left", "right", "both"}

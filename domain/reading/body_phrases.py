@@ -152,11 +152,15 @@ OVER_NOW = Pattern(
     now [its|it is|theyre] ({fine}|all good)
     (pain|pains|headache|headaches|ache|soreness) [is|are|has]* [completely|totally|all|finally|now]* gone
     no longer|not (any more|anymore)|pain free|painfree|painless
-    (went|gone) away|(has|is|are|all) gone|disappeared|vanished
+    (went|gone) away|(has|is|are|all) gone !({worse})|disappeared|vanished
     cleared up|healed|recovered|settled|back to normal|stopped hurting
 """,
     is_all="[is|its|feel|feels|all|are|was|were|seem|seems|totally|completely|much|now]",
     fine=words_of("fine good ok okay better gone great"),
+    worse=words_of(
+        """all stiff sore numb tender swollen painful achy wrong again tight weird pop ping twang bad worse
+        from very so really completely totally"""
+    ),
 )
 LONG_PAST = Pattern("""
     used to|when i was|as a (kid|child|teenager)|childhood|in my (twenties|teens|thirties|youth)
@@ -171,7 +175,9 @@ _NO_MORE = (
 ANSWERED_NO = Pattern("['?'|:|=|-] [no|nope|nah] {no}", no=_NO_MORE)
 NO_TO_IT = Pattern("['?'|,]* [no|nope|nah] {no}", no=_NO_MORE)
 HAD_NONE = Pattern("i (have|had|got|felt) (none|neither|no such)|none of (it|that|them|those|these)")
-STILL = Pattern("still|worse|<!(never) again")
+STILL = Pattern(
+    "still|worse|<!(never) again|(not|never|hasnt|havent|wont|didnt|doesnt) ..2 (go|gone|went) (away|off)"
+)
 CONDITIONAL = Pattern("""
     if|in case|whenever|unless|should i feel|what happens when|does it mean
     (worried|afraid|scared) (about|that|of|ill|id|i (will|might|would|could|may))

@@ -114,7 +114,28 @@ def score_of(message: Message, at: int, start: int, end: int, last: int) -> Deci
         following_first, following_last = message.sentence_span(last)
         if following_last - following_first <= 9:
             stretch = following_last
-    return _score_in(message, at, start, stretch)
+    return _score_in(message, at, start, stretch) or _score_out_of_ten_later(message, last)
+
+
+def _score_out_of_ten_later(message: Message, last: int) -> Decimal | None:
+    """Return a score that one of the next sentences gives out of ten, and of nothing else: "knee hurts again.
+    Bit annoying. Maybe a 3 out of 10, nurse put peas on it"."""
+    for _ in range(_SENTENCES_LATER):
+        if last >= len(message.tokens):
+            return None
+        first, last = message.sentence_span(last)
+        for at in message.numbers(first, last):
+            value = message.value(at) or Decimal(0)
+            beside = message.texts(max(first, at - 5), at + 4)
+            if message.taken[at] or not is_out_of_ten(message, at) or value > 10 or value % 1:
+                continue
+            if _OF_EFFORT.isdisjoint(beside):
+                take_score(message, at)
+                return value
+    return None
+
+
+_SENTENCES_LATER = 2
 
 
 def _score_in(message: Message, at: int, first: int, stretch: int) -> Decimal | None:

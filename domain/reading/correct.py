@@ -21,6 +21,7 @@ from domain.reading.correction_words import (
     WRONG_LOAD,
 )
 from domain.reading.days import Day
+from domain.reading.done_on import DoneOn, done_on
 from domain.reading.elements import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
@@ -62,6 +63,8 @@ def put_right(
         for said in (list(claims(message, request, named)) or NOT_THIS.find(message))
         if (v := message.value(said.parts["n"][0])) is not None
     }
+    if (other := done_on(message, request, named)) is not None:
+        return _on_something_else(request, other)
     denied = [n for n in named if NOT_NAMED.is_in(message, max(0, n.start - 4), n.start)]
     new_names = [n for n in named if n not in denied]
     elements = [i for g in groups for i in g.items if isinstance(i, Element)]
@@ -108,6 +111,18 @@ def put_right(
         else:
             fixed_open.append(replace(one, replaces=_place(request, record)))
     return Corrected(tuple(fixed), tuple(fixed_open), tuple(places))
+
+
+def _on_something_else(request: Request, other: DoneOn) -> Corrected:
+    """Return a record as another exercise with the same numbers, or the question which one that was."""
+    place = _place(request, other.record)
+    one = opened(other.record, request, ("exercise",))
+    if other.exercise:
+        fixed = with_values(other.record, request, [], [], set(), other.exercise, None, None, "")
+        if isinstance(fixed, TrainingSet):
+            return Corrected(sets=(fixed,), replaces=(place,))
+        one = fixed
+    return Corrected(open=(replace(one, replaces=place),))
 
 
 def _place(request: Request, record: TrainingSet) -> int:

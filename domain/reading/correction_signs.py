@@ -32,6 +32,7 @@ from domain.reading.correction_words import (
     WRONG_OR_WAS,
 )
 from domain.reading.days import Day
+from domain.reading.done_on import done_on
 from domain.reading.elements import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
@@ -47,7 +48,7 @@ def is_correction(
     """Return whether the message puts right something recorded, rather than reporting something new."""
     if not request.done or _names_another(message, named):
         return False
-    if is_of_what_is_recorded(message, request, named, days):
+    if is_of_what_is_recorded(message, request, named, days) or done_on(message, request, named) is not None:
         return True
     sign = SIGN.first(message)
     if sign is None or _is_of_a_new_set(message, sign, request, named):

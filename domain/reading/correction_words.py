@@ -95,7 +95,17 @@ SIGN = Pattern(
     it_as="(it|that|them|those|this) [_] (as|under|for|on|down as|to)",
 )
 """Signs of a correction, by their kinds; each is looked at more closely."""
-ASIDE = Pattern("make ....4 # [,|'('|-|please|pls|plz|thanks]* (i|my|cos|because|cause|as|since) ....9 n:#")
+ASIDE = Pattern(
+    """
+    (make|change|be) ....4 # [{unit}|rep|reps] [,|'('|-|.|please|pls|plz|thanks]* {because} ....9 n:#
+    (cant|cannot|only|never|couldnt) ..1 count [up|only]* (to|past|beyond|over|above|after) n:#
+    (counted|lost count|stopped counting) [up|only|it]* (to|past|beyond|over|above|after|at) n:#
+    """,
+    because="""
+        (i|my|cos|because|cause|as|since|apparently|turns out|maths|math|counted|lost|read|misread|thought)
+    """,
+    unit=_UNIT,
+)
 """A number of what is said beside a correction: "make the row 10, i cant count past 8"."""
 TO_COME = Pattern(
     """
@@ -254,7 +264,7 @@ WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)")
 """That the load was recorded wrong."""
 WRONG_AMOUNT = Pattern("""
     (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)
-    miscounted
-    (only|just) (count|counting) #
+    miscounted|(cant|cannot|couldnt|only|lost|never) ..1 count
+    (only|just) (count|counting|counted) #|counted to #
 """)
 """That the reps or the seconds were recorded wrong."""

@@ -9,22 +9,19 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
 
-from domain.reading.body_denials import is_answered_no, is_long_past
+from domain.reading.body_denials import is_answered_no, is_asked_in_general, is_long_past
 from domain.reading.body_parts import Part, find_parts, is_of_gear
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.body_words import JOKE_WORDS
 from domain.reading.danger_discounts import (
-    ASKS_IN_GENERAL,
     CHEST_WITH_A_SET,
     COLD_SWEAT,
     DENYING,
     EXERCISE_AFTER,
     FIGURES,
     GOES_ON,
-    IN_GENERAL,
     JESTED,
     LASTING,
-    ME,
     NOT_DENYING_AFTER,
     SERIOUS,
     SHORT_OF_AIR,
@@ -181,23 +178,13 @@ def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
         return True
     if (thought := THOUGHT_OF.first(message, first, told.start)) is not None:
         return "asked" not in thought.parts
-    if _is_asked_in_general(message, first, last) or _is_figure(message, told, first, last):
+    if is_asked_in_general(message, told.start, first, last) or _is_figure(message, told, first, last):
         return True
     if told.sign == "urine" and _is_drink(message, told):
         return True
     if told.sign == "chest" and not message.text(told.start).startswith("heart"):
         return _is_trained_chest(message, told, first, last)
     return joke and told.sign in JESTED and not SERIOUS.is_in(message)
-
-
-def _is_asked_in_general(message: Message, first: int, last: int) -> bool:
-    """Return whether a sentence asks what happens to people: "is it common to faint?"."""
-    words = message.texts(first, last)
-    return (
-        ASKS_IN_GENERAL.at(message, first) is not None
-        and not IN_GENERAL.isdisjoint(words)
-        and ME.isdisjoint(message.words)
-    )
 
 
 def _is_figure(message: Message, told: _Told, first: int, last: int) -> bool:

@@ -139,7 +139,8 @@ ASKS_IN_GENERAL = Pattern(
     "does|do|can|could|why (do|does)|how (common|often)|is it (true|common)|(is|are) ~ing"
 )
 IN_GENERAL = words_of(
-    "happen happens common cause people everyone anyone often start starting beginners beginner newbies"
+    """happen happens common cause causes people everyone anyone often start starting beginners beginner
+    newbies general generally someone lifters women men"""
 )
 """Words of a question that is of nobody, where it does not speak of the client."""
 ME = words_of("i my ive im me mine myself")
@@ -152,4 +153,24 @@ SOMEBODY_FIRST = Pattern(
     "[and|so|but|well|yesterday|today|lol|haha|,]* [my|our|the|a|some|one] ..1 {person}",
     person=PERSON_WORDS | {f"{word}s" for word in PERSON_WORDS},
 )
+SOMEBODY_DOES = Pattern(
+    "{opening} [my|our|the|a|an|some|one|this|that] ..1 {person} ({does})",
+    opening="[and|so|but|well|yesterday|today|lol|haha|anyway|not me|,]*",
+    person=PERSON_WORDS | {f"{word}s" for word in PERSON_WORDS},
+    does="""
+        at|on|in|next|beside|behind|opposite|from|by|who|with|near|has|had|have|got|gets|was|is|were|said|says
+        collapsed|fainted|passed|hurt|tore|pulled|tweaked|went|just|also|keeps|kept|complained|started|felt|feels
+    """,
+)
+"""Somebody else of whom a sentence tells from its beginning on: "the man on the treadmill ..."."""
+READ_OF = Pattern(
+    "(article|articles|read|reading|heard) ..2 (about|that|says|said)|(read|reading) (about|that)"
+)
+"""What one has only read or heard of."""
+NOT_OF_ME = Pattern("""
+    i (dont|do not) have (any|it|one|that|this|them)|i have none|(not|isnt|its not) [about|for]* (me|mine)
+    (im|i am) [all|totally|perfectly|absolutely]* (fine|ok|okay|good|well)
+    asking for (a|my|some) _|(just|only) (curious|asking)|out of curiosity|hypothetical~|no symptoms
+""")
+"""What denies that a question is about the client."""
 GOES_ON = words_of("had has have got is was were who whose he she they his her their")

@@ -4,6 +4,7 @@ A date with the name of a month is recognised here, and read in month_dates.
 """
 
 from collections.abc import Iterator
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 
 from domain.reading.day_words import (
@@ -41,6 +42,17 @@ _SURE_SHORT = words_of("mon tue wed thu fri")
 """Short names that are no other word."""
 _OF_ONE_DAY = words_of("was were wasnt werent its")
 """Words before "mondays" after which it is what belongs to one Monday: "that was mondays, not todays"."""
+_OF_A_DAY = words_of(
+    """session sessions workout workouts training numbers number results result sets set lifts lift log
+    stuff scores reps figures report gym"""
+)
+"""What belongs to one day: "tuesdays numbers"."""
+_BETWEEN_DAY_AND_TRAINING = words_of(
+    """last first second third final top heavy big main only leg legs upper lower push pull arm back"""
+)
+_OF_MANY_DAYS = words_of("on every most all some other hate hates love loves")
+"""Words before "mondays" that make it a habit, unless what was trained follows."""
+_THESE = words_of("these those they")
 _OPENING = frozenset({"", "\n", ".", ":", ",", "(", "!", "-"})
 _MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up for too through is was shines
     shining its back next beside this that next behind under a the around cream burn bathing so all still""")
@@ -52,13 +64,16 @@ _MAY_NAME_A_DAY = words_needed(PHRASES, AGO, _READERS) | _DAY_NAMES | {"."}
 """Words and signs without which no day is named."""
 
 
-def find_days(message: Message) -> list[Day]:
-    """Return the days named in the message, in order. Nothing is marked as taken."""
+def find_days(message: Message, names_at: AbstractSet[int] = frozenset()) -> list[Day]:
+    """Return the days named in the message, in order. Nothing is marked as taken.
+
+    `names_at` are the tokens at which exercises are named: "mondays squat" is of one Monday.
+    """
     if not message.has(_MAY_NAME_A_DAY):
         return []
     found: list[Day] = []
     used: set[int] = set()
-    for day in _named(message):
+    for day in _named(message, names_at):
         if used.isdisjoint(range(day.start, day.end)):
             used.update(range(day.start, day.end))
             found.append(day)
@@ -66,7 +81,7 @@ def find_days(message: Message) -> list[Day]:
     return found
 
 
-def _named(message: Message) -> Iterator[Day]:
+def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:
     """Yield what can name a day; what comes first goes before what shares words with it."""
     for said, found in PHRASES.find(message):
         yield Day(found.start, found.end, *said)
@@ -82,7 +97,7 @@ def _named(message: Message) -> Iterator[Day]:
         for at in message.places[word]:
             if word in OFFSETS:
                 yield Day(at, at + 1, "offset", (OFFSETS[word],))
-            elif _is_weekday(message, at, word):
+            elif _is_weekday(message, at, word, names_at):
                 yield _weekday(message, at, _WEEKDAYS_OF[word])
     for at, day in decimals(message):
         yield Day(at, at + 2, *day)
@@ -98,12 +113,17 @@ def _weekday(message: Message, at: int, number: int) -> Day:
     return Day(at - (before == "this"), at + 1, "weekday", (number,))
 
 
-def _is_weekday(message: Message, at: int, word: str) -> bool:
+def _is_weekday(message: Message, at: int, word: str, names_at: AbstractSet[int]) -> bool:
     """Return whether a name of a weekday is one day: not a habit ("on Mondays"), nor another word ("sun")."""
     token = message.tokens[at]
     if word not in WEEKDAYS and token.end - token.start == len(word):
         # "Monday's" has an apostrophe and so is longer as typed.
-        return message.text(at - 1) in _OF_ONE_DAY
+        return message.text(at - 1) in _OF_ONE_DAY or _belongs_to_one(message, at, names_at)
+    if word not in WEEKDAYS and (message.text(at + 1) == "are" or message.text(at - 1) in _OF_MANY_DAYS):
+        # "Monday's are busy" is a habit, in spite of its apostrophe.
+        return _belongs_to_one(message, at, names_at)
+    if message.text(at - 1) == "black":
+        return False
     before, after = message.text(at - 1), message.text(at + 1)
     if word not in _SHORT or before in _BEFORE_SHORT:
         return True
@@ -111,3 +131,19 @@ def _is_weekday(message: Message, at: int, word: str) -> bool:
         return True
     opens = before in _OPENING
     return opens and after not in _MAKES_IT_NO_DAY
+
+
+def _belongs_to_one(message: Message, at: int, names_at: AbstractSet[int]) -> bool:
+    """Return whether "tuesdays" is said of what was trained on one Tuesday, and left without its apostrophe:
+    "tuesdays numbers: ...", "fridays squat was 110x6"."""
+    before = message.text(at - 1)
+    if before == "are":
+        return message.text(at - 2) in _THESE
+    after = at + 1
+    while message.text(after) in _BETWEEN_DAY_AND_TRAINING and after not in names_at and after < at + 4:
+        after += 1
+    if message.text(after) in _OF_A_DAY or before == "last":
+        return True
+    if before in _OF_MANY_DAYS:
+        return False
+    return after in names_at or (before in _OPENING and message.text(after) == ":")

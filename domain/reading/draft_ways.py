@@ -4,7 +4,7 @@ from decimal import Decimal
 
 from domain.reading.context import Known
 from domain.reading.drafts import Draft, Source, whole
-from domain.reading.lone_ways import list_of_reps, lone_amount, lone_load, so_often
+from domain.reading.lone_ways import is_load_again, list_of_reps, lone_amount, lone_load, so_often
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
 from domain.reading.quantities import MOST_SETS, Quantity
@@ -54,17 +54,19 @@ def told(story: Story, said: Said, known: Known, cut: float) -> Next | None:
         habit = Habit(order) if looseness is None else Habit(order, looseness)
     else:
         habit = story.habit._replace(order=order)
-        cost += _unlike(said, story.habit, story.load, looseness)
+        cost += _unlike(said, story, story.habit, looseness, known)
     return Next(story.cost + cost, story, lambda: _drafts(story, said, known, confirm=confirm), habit)
 
 
-def _unlike(said: Said, habit: Habit, load: Source, looseness: int | None) -> float:
+def _unlike(said: Said, story: Story, habit: Habit, looseness: int | None, known: Known) -> float:
     """Return what it costs that a stretch is said in another way than the first set was."""
     bare_load = any(piece.bare for slot, piece in zip(said.way, said.pieces, strict=True) if slot == "L")
     if looseness is not None and looseness > habit.looseness and bare_load:
-        return LOOSER
+        first = said.pieces[0].what
+        again = said.way[0] == "L" and isinstance(first, Quantity) and is_load_again(first, story, known)
+        return 0.0 if again else LOOSER
     # "10x12 6x10" with the reps first is no six sets, and "7.5x8, 5x7" a drop set.
-    follows = habit.order == "reps first" or (habit.order and not _is_far_below(said.pieces[0], load))
+    follows = habit.order == "reps first" or (habit.order and not _is_far_below(said.pieces[0], story.load))
     return LOOSER if said.way == "NA" and follows else 0.0
 
 

@@ -52,7 +52,7 @@ _FAILED_ON = Pattern(
     """,
     failed="""
         failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|grinded out on
-        stalled|gave out|broke down|collapsed|dropped >(on|at|the|it|during)
+        stalled|gave (out|up)|broke down|collapsed|dropped >(on|at|the|it|during)
         (couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) {finish}
     """,
     finish="finish|lock out|get|complete|do|make|hit|manage",

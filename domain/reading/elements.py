@@ -101,8 +101,10 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, ":") if at == start and at + 1 == end else _stronger(seen, ",")
         elif text in {"/", ":", "-", "="}:
             seen = _stronger(seen, {"=": ":"}.get(text, text))
-        elif text in {"|"}:
+        elif text == "|":
             seen = ","
+        elif text == "but":
+            seen = _stronger(seen, ",")
         elif text in AND_WORDS or text in {"+", "or"}:
             seen = _stronger(seen, "and")
         elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:

@@ -21,6 +21,7 @@ OFTEN = 0.5
 MAY_BE_LOAD = 0.8
 MAY_BE_LOAD_IN_LIST = 0.3
 MAY_BE_REPS_TOO = 0.4
+IS_LOAD_AGAIN = 2.0
 """What it costs that a number is of more reps, where it may as well be something else."""
 
 
@@ -60,6 +61,8 @@ def _no_further_reps(piece: Piece, q: Quantity, story: Story, known: Known) -> f
         return OFTEN
     if not piece.bare or not known.load_fits(q):
         return 0.0
+    if is_load_again(q, story, known):
+        return IS_LOAD_AGAIN
     before = story.drafts[-1].amount if story.drafts else None
     goes_on = (
         story.habit is not None
@@ -68,6 +71,15 @@ def _no_further_reps(piece: Piece, q: Quantity, story: Story, known: Known) -> f
         and abs(before.value - q.value) <= LIKE_THE_LAST
     )
     return MAY_BE_LOAD_IN_LIST if goes_on or piece.joint in {"/", "-"} else MAY_BE_LOAD
+
+
+def is_load_again(q: Quantity, story: Story, known: Known) -> bool:
+    """Return whether a number is the load told before, and too far from its reps to go on with them: "40 for
+    9, then 40 again, only 7"."""
+    before = story.drafts[-1].amount if story.drafts else None
+    if not (isinstance(story.load, Quantity) and isinstance(before, Quantity)) or known.in_range(q):
+        return False
+    return q.value == story.load.value and abs(before.value - q.value) > LIKE_THE_LAST
 
 
 def _by_rule_ten(piece: Piece, cost: float) -> Draft:

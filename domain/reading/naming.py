@@ -105,6 +105,7 @@ class Names:
             at = max(end, at + 1)
         if not message.words.isdisjoint(_DONE_ON):
             found = [self._with_place(message, one) for one in found]
+        found = [one for one in found if not _is_part_of_a_thing(message, one)]
         return self._not_told_already(found) if len(found) > 1 else found
 
     def _slip(self, message: Message, at: int) -> Stems:
@@ -261,6 +262,15 @@ def _is_of_a_number(message: Message, at: int) -> bool:
     return message.value(at - 2) is not None or message.text(at - 2) in _COUNTED
 
 
+def _is_part_of_a_thing(message: Message, name: Named) -> bool:
+    """Return whether a name is only the thing that something is a part of: "the wrong side of the sled"."""
+    at = name.start - 1
+    while message.text(at) in _ARTICLES | {"that", "this"}:
+        at -= 1
+    return message.text(at) == "of" and message.text(at - 1) in _PARTS_OF_THINGS and at < name.start - 1
+
+
+_PARTS_OF_THINGS = words_of("side sides hole corner seat pad handle edge rail arm arms leg legs pin sticker")
 _NAMELESS = LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)
 
 

@@ -221,6 +221,9 @@ def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
     waiting: Piece | None = None
     for at, piece in enumerate(pieces):
         following = pieces[at + 1].joint if at + 1 < len(pieces) else ""
+        if waiting is not None and _is_load_as_before(waiting, piece, known):
+            waiting = piece._replace(joint=waiting.joint, across=waiting.across, led="at")
+            continue
         if waiting is not None and _is_load_again(waiting, piece, following):
             if isinstance(piece.what, Quantity) and piece.what.unit == known.request.unit:
                 waiting = waiting._replace(what=piece.what)
@@ -230,6 +233,16 @@ def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
         waiting = piece
     if waiting is not None:
         yield waiting
+
+
+def _is_load_as_before(piece: Piece, following: Piece, known: Known) -> bool:
+    """Return whether the load that is the same is told right after that: "same 70, but only 5"."""
+    if not (isinstance(piece.what, Mark) and piece.what.kind == "same load"):
+        return False
+    load = following.what
+    if following.joint or not (isinstance(load, Quantity) and load.role in {None, "load"}):
+        return False
+    return known.is_exact(load) and not known.in_range(load)
 
 
 def _is_load_again(piece: Piece, following: Piece, joint: str) -> bool:

@@ -15,11 +15,12 @@ _NO = words_of("no noo nooo noooo")
 _SURE = Pattern(
     """
     (hang|hold) on [a (sec|second|moment|minute)] >(,|.|-|!|no|wait|it)
-    {no}|nope|nah|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
+    {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|rather
     make that|make it|scratch that|scrap that|should be|should say
     forgive me|pardon [me]|[i] beg [your] pardon|excuse me|silly me|my mistake|[i] tell a lie
     (thats|that is|that isnt|thats not|this is|not) [not|quite]* (right|wrong|correct|true)
+    who am i (kidding|fooling|trying to kid)|let me be honest|(ok|okay|alright) fine
     [i] (looked|read|counted) [it|that] (wrong|wrongly)|[i] (misread|miscounted) [it|that]
     """,
     no=_NO,
@@ -52,6 +53,7 @@ _BESIDE = Pattern(
     """
     ugh|er|erm|uh|um|hmm|eh|err|argh|lol|haha|or rather|in fact|more like|only|just
     it was|that was|was|i did|i got|its|it is|thats|for|at|with|x
+    (they|these|those) (were|are)|theyre|(the|a) >(#)
     ,|-|:|.|*
     i? [only|actually|really]* had # [{unit}] on [the bar|it]
     """,

@@ -2,6 +2,13 @@
 
 from typing import Literal
 
+from domain.reading.described_sides import (
+    BODY_SIDES,
+    Side,
+    are_two_sides,
+    described_after,
+    described_before,
+)
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.quantities import Quantity
@@ -24,7 +31,7 @@ _STRONG = words_of("good strong stronger better dominant")
 _WEAK = words_of("bad weak weaker worse other")
 """Words that tell two sides apart where a limb follows: "10 good side, 8 bad side"."""
 _LIMBS = words_of("side leg arm hand foot one")
-_SAYS_A_SIDE = frozenset({*_SIDES, *_STRONG, *_WEAK})
+_SAYS_A_SIDE = frozenset({*_SIDES, *_STRONG, *_WEAK, *BODY_SIDES})
 _BEFORE_SIDE = words_of("on the my with for reps rep in x of times each a side leg arm hand per and only")
 """What may stand between a number and the side that follows it: "10 reps on the right"."""
 _AFTER_SIDE = words_of(
@@ -107,7 +114,18 @@ def _end_of_sides(message: Message, one: Quantity, following: Quantity) -> int:
     ):
         if first is not None and second is not None and first[0] != second[0]:
             return max(second[1], following.end)
-    return 0
+    first_side = _told(after) or described_after(message, one.end)
+    second_side = _told(after_next) or described_after(message, following.end)
+    if second_side is not None and are_two_sides(first_side, second_side):
+        return second_side.end
+    first_side = _told(before) or described_before(message, one.start)
+    second_side = _told(before_next) or described_before(message, following.start)
+    return following.end if are_two_sides(first_side, second_side) else 0
+
+
+def _told(side: tuple[_Side, int] | None) -> Side | None:
+    """Return a side that is called by its name, like one that is described."""
+    return None if side is None else Side(side[0], is_limb=True, end=side[1])
 
 
 def _both_after(message: Message, one: Quantity, following: Quantity) -> int:

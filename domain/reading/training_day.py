@@ -72,6 +72,8 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     if message.text(day.start) in {"for", "from"}:
         before = message.text(day.start)
     if compared in _NOT_OF_A_SET:
+        return _heads_a_set(message, day, has_set)
+    if _has_an_owner(message, day) and (before in _COMPARED or _owns_something_else(message, day, has_set)):
         return False
     start, end = message.clause_span(day.start)
     words = set(message.texts(start, end))
@@ -89,6 +91,43 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
         or _is_of_its_clause(message, day, start, end, has_set)
         or _opens_the_tale(message, day, has_set)
     )
+
+
+_COMPARED = words_of("""beat beats beaten beating feel feeling felt match matched matching top topped vs
+    repeat repeated recovering""")
+"""Words before "mondays squats" that hold today beside it."""
+_WHAT_DAYS_OWN = _OF_THE_TRAINING | words_of(
+    """result set lifts lift stuff scores reps figures report one ones effort attempt attempts
+    bit part top was were is its"""
+)
+_OWNED = 3
+
+
+def _has_an_owner(message: Message, day: Day) -> bool:
+    """Return whether something is told to be of a weekday: "mondays squats", "Sunday's roast"."""
+    return day.kind in {"weekday", "last weekday"} and message.text(day.end - 1).endswith("days")
+
+
+def _owns_something_else(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
+    """Return whether what is of a weekday is no training: "sundays roast still sits heavy"."""
+    for at in range(day.end, day.end + _OWNED):
+        text = message.text(at)
+        if text in _WHAT_DAYS_OWN or not text.isalpha() or has_set(at, at + 1):
+            return False
+    return True
+
+
+_HEADED = Pattern("[:|'('|was|were|,|of|at]* # [{unit}] (x|for|*) #", unit=words_of("kg kgs lb lbs"))
+
+
+def _heads_a_set(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
+    """Return whether a day's exercise has its set right behind: "sore after yesterday's squats (80x8)"."""
+    if not message.text(day.end - 1).endswith("s"):
+        return False
+    at = day.end
+    while at < day.end + _OWNED and has_set(at, at + 1):
+        at += 1
+    return at > day.end and _HEADED.at(message, at) is not None
 
 
 _LEFT_OVER = words_of(

@@ -16,6 +16,7 @@ from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
 from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
+from domain.reading.failing_things import mark_failing_things
 from domain.reading.gather import Group, gather
 from domain.reading.greetings import is_greeting
 from domain.reading.loads import Loads
@@ -26,6 +27,7 @@ from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import Heard, OpenSet, Pain, Reading, Request, Slot, Want
 from domain.reading.resolve import Placed, Resolver
+from domain.reading.said_again import without_repeats
 from domain.reading.scope_words import THE_BODY
 from domain.reading.scores import score_spans
 from domain.reading.second_thoughts import with_changes
@@ -62,12 +64,13 @@ def _read(request: Request, message: Message) -> Reading:
     named = [n for n in named if not all(message.taken[n.start : n.end])]
     for start, end in score_spans(message):
         message.take(start, end, "an effort")
-    days = find_days(message)
+    days = find_days(message, frozenset([n.start for n in named]))
     for day in days:
         message.take(day.start, day.end, "a day")
     undo = wants.find_undo(message)
     correcting = is_correction(message, request, named, days)
     pointers = find_pointers(message)
+    mark_failing_things(message)
     marks = find_marks(message, named)
     unit = _unit_said(marks) or request.unit
     ask_unit = "unit unknown" in [mark.kind for mark in marks]
@@ -83,7 +86,10 @@ def _read(request: Request, message: Message) -> Reading:
     wanted = wants.find_wants(message, named, days, questions, request.sent)
     named = [n for n in named if n not in wanted.used_names]
     marks = with_changes(message, marks)
-    quantities = _without_plates(message, lower_of_sides(message, find_quantities(message, _marked(marks))))
+    quantities = without_repeats(
+        message, lower_of_sides(message, find_quantities(message, _marked(marks))), named
+    )
+    quantities = _without_plates(message, quantities)
     if undo is not None:
         # "Sent twice" counts how often, and no reps.
         quantities = [q for q in quantities if not undo[0] <= q.start < undo[1]]

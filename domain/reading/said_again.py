@@ -1,0 +1,67 @@
+"""A set told once more, for joy or to be sure, which is no second one: "10x10. Ten kilos, ten reps!"."""
+
+from collections.abc import Sequence
+
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
+from domain.reading.quantities import Quantity
+from domain.reading.words import words_of
+
+_LEADS = Pattern("""
+    i repeat|let me repeat|repeat that|thats right|thats|that is|in words|in other words
+    you (read|heard) (that|it|me) (right|correctly)|i said
+    (yes|yep|yeah) ,? # [kg|kilos|lb|pounds]* , (yes|yep|yeah)
+""")
+"""What leads to a set that is only said again."""
+_ANOTHER = words_of(
+    """then again and another second third next same too also set sets more twice after followed plus left
+    right"""
+)
+"""Words that make a set with the same numbers another one."""
+_MOST_BETWEEN = 6
+
+
+def without_repeats(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
+    """Leave out a load and reps that only say again, in other words, those right before them."""
+    if len(quantities) < 4 or not _may_repeat(message, quantities):
+        return quantities
+    kept = list(quantities[:2])
+    at = 2
+    while at < len(quantities):
+        pair = quantities[at : at + 2]
+        if len(pair) == 2 and len(kept) >= 2 and _is_repeat(message, kept[-2:], pair, named):
+            message.take(pair[0].start, pair[1].end, "said again")
+            at += 2
+        else:
+            kept.append(quantities[at])
+            at += 1
+    return kept
+
+
+def _may_repeat(message: Message, quantities: Sequence[Quantity]) -> bool:
+    spoken = [_is_spoken(message, q) for q in quantities]
+    return (any(spoken) and not all(spoken)) or _LEADS.is_in(message)
+
+
+def _is_spoken(message: Message, q: Quantity) -> bool:
+    return message.tokens[q.start].spoken
+
+
+def _is_repeat(
+    message: Message, before: Sequence[Quantity], pair: Sequence[Quantity], named: Sequence[Named]
+) -> bool:
+    """Return whether a pair has the numbers of the one before, and is in words where that is in digits, or is
+    led to by words for saying it again."""
+    if [q.value for q in before] != [q.value for q in pair] or "sets" in {q.role for q in (*before, *pair)}:
+        return False
+    if before[0].unit != pair[0].unit and None not in {before[0].unit, pair[0].unit}:
+        return False
+    last = message.sentence_span(pair[1].start)[1]
+    if any(before[1].end <= n.start < last for n in named):
+        return False
+    between = message.texts(before[1].end, pair[0].start)
+    if len(between) > _MOST_BETWEEN or not _ANOTHER.isdisjoint(between) or "\n" in between:
+        return False
+    told = [_is_spoken(message, q) for q in (*before, *pair)]
+    return told == [False, False, True, True] or _LEADS.is_in(message, before[1].end, pair[1].end)
