@@ -199,10 +199,9 @@ def aim_because(target: Target, aimed: Aimed) -> str:
             where = f" inside {span}" if aimed.range.low <= done <= aimed.range.high else ""
             return f"with {amount(done, holds=holds)}{where}, so the same load and {more}"
         case aims.AddLoad(done=done, ready=ready, percent=percent, by_sheet=by_sheet):
-            place = (
-                f"the top of {span}" if ready == aimed.range.high else f"{ready}, where the sheet adds load"
-            )
-            at = "over" if done > ready else "at"
+            at, place = ("over" if done > ready else "at"), f"the top of {span}"
+            if ready != aimed.range.high:
+                at, place = "over", f"the {ready - 1} from which the sheet adds load"
             how = "what the sheet adds" if by_sheet else "the smallest step up that fits"
             step = step_words(target, aimed.last, percent)
             return f"with {amount(done, holds=holds)} {at} {place}, so {how}{step}{expected_words(target)}"
