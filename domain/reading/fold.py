@@ -30,6 +30,8 @@ from domain.reading.ways import LONGEST, said_in
 
 NEAR = 0.25
 """Two ways whose costs differ by less are told apart by nothing that was said."""
+_OUT_OF_REACH = 2 * NEAR
+"""A way to tell all of a group that costs so much more than the cheapest is no rival to it."""
 _KEPT = 4
 """So many ways to tell the pieces so far are carried on with."""
 _NO_SET = 4.0
@@ -69,11 +71,12 @@ def fold(items: Sequence[Item], known: Known) -> list[Draft]:
         return with_beside(plain, items, row.beside)
     if len(row.pieces) > MOST_WEIGHED:
         return [_unweighed(piece.what) for piece in row.pieces if isinstance(piece.what, Quantity)]
-    rows = changed_rows(row.pieces)
-    best = min(
-        (_weighed(row._replace(pieces=each), known, more) for each, more in rows), key=lambda w: w.cost
-    )
-    return with_beside(list(best.drafts), items, row.beside)
+    best: Weighed | None = None
+    for pieces, more in changed_rows(row.pieces):
+        if best is None or more < best.cost:
+            weighed = _weighed(row._replace(pieces=pieces), known, more)
+            best = weighed if best is None or weighed.cost < best.cost else best
+    return with_beside(list(best.drafts) if best is not None else [], items, row.beside)
 
 
 def _unweighed(q: Quantity) -> Draft:
@@ -84,7 +87,7 @@ def _weighed(row: Row, known: Known, more: float) -> Weighed:
     """Return the cheapest drafts of a row; what another way tells as well must be confirmed."""
     if not row.pieces:
         return Weighed(more, (Draft(),) if any(q.value > 1 for _, q, _ in row.counts) else ())
-    stories = _stories(row.pieces, known)
+    stories = _stories(row.pieces, known, MOST if row.counts else _OUT_OF_REACH)
     ways: list[Weighed] = []
     for story in stories:
         drafts, cost = counted(story.drafts, row)
@@ -97,8 +100,9 @@ def _weighed(row: Row, known: Known, more: float) -> Weighed:
     return best._replace(drafts=tuple(asked(best.drafts, rival.drafts, known)))
 
 
-def _stories(pieces: Sequence[Piece], known: Known) -> list[Story]:
-    """Return the cheapest ways to tell all the pieces."""
+def _stories(pieces: Sequence[Piece], known: Known, reach: float) -> list[Story]:
+    """Return the cheapest ways to tell all the pieces, those that cost no more than `reach` above the
+    cheapest."""
     slots = [slots_of(piece, known) for piece in pieces]
     for costs, piece in zip(slots, pieces, strict=True):
         if "A" in costs:
@@ -111,7 +115,7 @@ def _stories(pieces: Sequence[Piece], known: Known) -> list[Story]:
             stretch = Stretch(pieces[start:end], slots[start:end], cuts[start])
             hopeless = min(map(_COST, found), default=MOST) + _HOPELESS
             found.extend(_told_from(upto[start], stretch, known, hopeless))
-        upto.append(_cheapest(found, known))
+        upto.append(_cheapest(found, known, reach if end == len(pieces) else MOST))
     return upto[-1]
 
 
@@ -173,10 +177,12 @@ def _with_remarks(pieces: Sequence[Piece]) -> Iterator[tuple[list[int], float]]:
         yield [at for at in everything if at not in left_out], cost
 
 
-def _cheapest(ways: list[Next], known: Known) -> list[Story]:
+def _cheapest(ways: list[Next], known: Known, reach: float) -> list[Story]:
     ways.sort(key=_COST)
     kept: list[Story] = []
     for way in ways:
+        if kept and kept[0].drafts and way.cost > kept[0].cost + reach:
+            break
         story = way.told()
         if not any(
             same_sets(story.drafts, other.drafts, known) and story.load == other.load for other in kept
