@@ -1,6 +1,7 @@
 """What a stretch that is said in one way adds to the sets told so far."""
 
 from decimal import Decimal
+from functools import cache
 
 from domain.reading.context import Known
 from domain.reading.drafts import Draft, Source, whole
@@ -72,11 +73,17 @@ def _unlike(said: Said, story: Story, habit: Habit, looseness: int | None, known
 
 def _looseness(said: Said) -> int | None:
     """Return how loosely a load is tied to its reps in a stretch; None where it is not told beside them."""
-    at = next((i for i in range(len(said.way) - 1) if set(said.way[i : i + 2]) == {"L", "A"}), None)
+    at = _load_by_reps(said.way)
     if at is None:
         return None
     load = said.pieces[at if said.way[at] == "L" else at + 1]
     return looseness_of(load, said.pieces[at + 1])
+
+
+@cache
+def _load_by_reps(way: str) -> int | None:
+    """Return the first of the two slots of a way that are a load and its reps side by side."""
+    return next((i for i in range(len(way) - 1) if set(way[i : i + 2]) == {"L", "A"}), None)
 
 
 def _is_far_below(load: Piece, before: Source) -> bool:

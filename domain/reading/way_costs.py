@@ -70,7 +70,8 @@ def _slots_of_pair(q: Quantity, known: Known) -> Costs:
 
 
 def _slots_of_bare(piece: Piece, q: Quantity, known: Known) -> Costs:
-    slots = {"L": load_cost(q, known), "A": amount_cost(q, known)}
+    fits = known.load_fits(q)
+    slots = {"L": load_cost(q, known, fits=fits), "A": amount_cost(q, known)}
     if q.a_side:
         slots["L"] = min(slots["L"], UNTESTED)
     if piece.led == "at":
@@ -82,14 +83,13 @@ def _slots_of_bare(piece: Piece, q: Quantity, known: Known) -> Costs:
         slots["E"] = 0.0
     if piece.joint == "name" and piece.led != "at":
         slots["X"] = 0.2
-    elif known.load_fits(q) is False:
+    elif fits is False:
         slots["X"] = 0.5
     return slots
 
 
-def load_cost(q: Quantity, known: Known) -> float:
-    """Return what it costs to take a bare number for the load."""
-    fits = known.load_fits(q)
+def load_cost(q: Quantity, known: Known, *, fits: bool | None) -> float:
+    """Return what it costs to take a bare number for the load; `fits` as of `Known.load_fits`."""
     if known.is_body and fits is None and not (q.plus or q.minus or q.kind):
         return ON_BODY
     return UNTESTED if fits is None else 0.0 if fits else ODD

@@ -6,7 +6,6 @@ a whole set that is only pointed at ("same as last time").
 """
 
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
 from operator import contains
 from typing import NamedTuple
 
@@ -42,8 +41,13 @@ LISTS = frozenset("A" * length for length in range(3, MOST_IN_LIST + 1))
 _LISTS_AT = ("A" * length + "L" for length in range(2, MOST_IN_LIST + 1))
 
 
-def _by_length(ways: Sequence[str]) -> dict[int, tuple[str, ...]]:
-    return {n: tuple(w for w in ways if len(w) == n) for n in {len(w) for w in ways}}
+Joins = tuple[dict[str, float], ...]
+"""What each joint costs between the slots of a way, one after the other."""
+
+
+def _by_length(ways: Sequence[str]) -> dict[int, tuple[tuple[str, Joins], ...]]:
+    joined = [(way, tuple([JOINS[way[i : i + 2]] for i in range(len(way) - 1)])) for way in ways]
+    return {n: tuple([one for one in joined if len(one[0]) == n]) for n in {len(w) for w in ways}}
 
 
 WAYS = _by_length([*_SHORT, *sorted(LISTS), *_LISTS_AT])
@@ -71,10 +75,10 @@ class Said(NamedTuple):
 
 def said_in(pieces: Sequence[Piece], slots: Sequence[Costs], known: Known) -> Iterator[Said]:
     """Yield the ways in which a stretch can be said."""
-    for way in WAYS.get(len(pieces), ()):
+    for way, joins in WAYS.get(len(pieces), ()):
         if not all(map(contains, slots, way)):
             continue
-        cost = _joined(way, pieces)
+        cost = _joined(joins, pieces)
         if cost is None or not _is_allowed(way, pieces, known):
             continue
         cost += oddity(way, pieces, known)
@@ -96,20 +100,15 @@ def _lone(way: str, pieces: Sequence[Piece], slots: Sequence[Costs], known: Know
     return PART + (LONE_REPS if in_range else max(costs["alone"] for costs in slots))
 
 
-def _joined(way: str, pieces: Sequence[Piece]) -> float | None:
+def _joined(joins: Joins, pieces: Sequence[Piece]) -> float | None:
     """Return what the joints between the slots cost, None where one of them does not join."""
     cost = 0.0
-    for pair, piece in zip(_pairs(way), pieces[1:], strict=True):
-        price = JOINS[pair].get(piece.joint)
+    for at, join in enumerate(joins, 1):
+        price = join.get(pieces[at].joint)
         if price is None:
             return None
         cost += price
     return cost
-
-
-@lru_cache(maxsize=128)
-def _pairs(way: str) -> tuple[str, ...]:
-    return tuple(way[i : i + 2] for i in range(len(way) - 1))
 
 
 def _is_unordered(way: str, pieces: Sequence[Piece]) -> bool:
