@@ -70,7 +70,7 @@ SIGN = Pattern(
     """,
     opening="""
         well|ok|okay|hmm|actually|no|nah|so|um|eh|,|you|can|could|please|pls|just|better|thinking about it
-        on reflection|hi|hey|coach|sorry|ugh|but|for the spam|oh|ah
+        on reflection|hi|hey|coach|sorry|ugh|but|oh|ah
     """,
     called="""
         (id|i would|i d|lets|let us|ill|we can) (call|count|say|put|log|make) [it|that|this] [as|a|an|at]
@@ -139,7 +139,7 @@ COMPARISON = Pattern("""
 """)
 """Remarks with "not" that set no number against another."""
 NO_FIRST = Pattern("""
-    ^ [hi|hey|coach|sorry|ugh|oh|,|!|ah|but|for the spam]* (no|nope|nah|wait) ,? [it was|it is|its|i did|
+    ^ [hi|hey|coach|sorry|ugh|oh|,|!|ah|but]* (no|nope|nah|wait) ,? [it was|it is|its|i did|
         i got|only|just|actually|wait|no|,]* #
 """)
 INSTEAD = Pattern("instead of [the|a] n:#")
