@@ -29,7 +29,7 @@ _JOINING = words_of(
 _NEVER_COUNTED = words_of(
     """again all also always barely best both cant cannot cheers cool couldnt dead didnt done dont down
     each easily easy ended enough ever exhausted felt final finally finished first flew fourth fresh
-    good great happy hard he here honestly how i im is ish it its last left less max me meh moved my
+    good great happy hard he here honestly how i im is ish it its last left less max me meh flat moved my
     never new next now ok okay once one only our pb pleased pr proper really right same second set she
     smooth solid somehow still struggled sweaty that the their then there these they third this those
     tired today tonight too total tough unfortunately was we well went were wow yesterday you your"""

@@ -95,7 +95,8 @@ DAY_OF_MONTH = Pattern(
 """,
     ordinal=frozenset(DAYS_IN_WORDS),
     ending=ENDINGS,
-    before=words_of(
+    before=frozenset(WEEKDAYS)
+    | words_of(
         """on till til until from for of back by since to away through was that send sent log report post
         be under dated is were"""
     ),

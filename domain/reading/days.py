@@ -78,7 +78,9 @@ def find_days(message: Message, names_at: AbstractSet[int] = frozenset()) -> lis
             used.update(range(day.start, day.end))
             found.append(day)
     found.sort(key=lambda day: day.start)
-    return found
+    in_full = {day.start for day in found if day.kind == "day of month"}
+    # "Monday the 20th" is the 20th.
+    return [d for d in found if d.kind != "weekday" or in_full.isdisjoint((d.start, d.end, d.end + 1))]
 
 
 def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:

@@ -49,6 +49,8 @@ SHORT_FORMS: dict[str, tuple[str, ...]] = {
     "hammie": ("hamstring",),
     "hammies": ("hamstring",),
     "hammy": ("hamstring",),
+    "fsq": ("front", "squat"),
+    "bsq": ("back", "squat"),
     "hung": ("hang",),
     "hams": ("hamstring",),
     "inc": ("incline",),

@@ -27,10 +27,13 @@ _MACHINES = (
     Other(
         "a number of something else",
         Pattern(
-            "({thing}|exercise number) # !({lifted}|@|/|for)",
+            """
+            ({thing}|exercise number) # !({lifted}|@|/|for)
+            floor # !({lifted}|@|/|for|# (rir|rpe|,|.|$))
+            """,
             thing=words_of(
                 """song track episode chapter page room bus line day week number nr locker gate platform bay
-                level floor phase block cycle workout session rotation station playlist version tram train
+                level phase block cycle workout session rotation station playlist version tram train
                 channel visit top rank place"""
             ),
             lifted=LIFTED,

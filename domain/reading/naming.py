@@ -100,7 +100,8 @@ class Names:
             if end == at + 1 and not any(n.names for n in hits) and _stands_for_a_name(message, at):
                 told = self._told_by_a_part(run[0][0])
                 hits = [Named(at, end, told, weak=True)] if told or not hits else hits
-            if not (end == at + 1 and self._only_describes(message, at, hits)):
+            describes = self._only_describes(message, at, hits) or _is_flat(message, at, found)
+            if not (end == at + 1 and describes):
                 found.extend(hits)
             at = max(end, at + 1)
         if not message.words.isdisjoint(_DONE_ON):
@@ -260,6 +261,14 @@ def _is_of_a_number(message: Message, at: int) -> bool:
     if message.text(at - 1) not in _OF_EACH:
         return False
     return message.value(at - 2) is not None or message.text(at - 2) in _COUNTED
+
+
+def _is_flat(message: Message, at: int, before: list[Named]) -> bool:
+    """Return whether "flat" only tells how many, right behind the number of an exercise named before it:
+    "push-ups 20 flat"."""
+    if message.text(at) != "flat" or message.value(at - 1) is None or not before:
+        return False
+    return message.sentence[before[-1].start] == message.sentence[at] and message.value(at + 1) is None
 
 
 def _is_part_of_a_thing(message: Message, name: Named) -> bool:

@@ -31,7 +31,7 @@ SKIP = Pattern(
         skips|skippin|skiped|(leave|leaving|left) (out|off|away)
         missed out? on?|missing|miss !(doing)|without the?|passed on|passing on|pass on|bail on|bailed on
         bailing on
-        duck|ducked|ducking|omit|omitted|omitting|ditch|ditched|ditching|scrap|scrapped|scrapping|cancel|cancelled|cancelling
+        duck|ducked|ducking|omit|omitted|omitting|ditch|ditched|ditching|nix|nixed|nixing|scrap|scrapped|scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
         forgo|forgoing|forwent|forgone|forego|foregoing|forewent|(count|counting) me out of|(opting|opted|
             opt) out of

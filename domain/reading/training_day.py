@@ -76,13 +76,15 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     if _has_an_owner(message, day) and (before in _COMPARED or _owns_something_else(message, day, has_set)):
         return False
     start, end = message.clause_span(day.start)
-    words = set(message.texts(start, end))
     after = message.text(day.end)
-    if words & _SORE and (before in {"from", "of"} or after == "s"):
+    if _SORE & set(message.texts(start, day.start)) and (before in {"from", "of"} or after == "s"):
         return False
     if before == "from" and _is_left_over(message, day, has_name=has_set(start, day.start)):
         return False
     if not _OF_THE_TRAINING.isdisjoint({before, after}) or before in {"for", "from"}:
+        return True
+    if message.texts(day.end, day.end + 2) == [",", "when"] or after == "when":
+        # "About 5/6, when the leg extension was 30 for 11"
         return True
     heads = message.text(end - 1) == ":" and day.start - start <= 2
     return (

@@ -92,7 +92,7 @@ UNDO = Pattern(
     accidentally (sent|logged|posted|recorded) (that|it|this)
     (didnt|did not) mean to (send|log|post|write|record|save) (that|it|this)
     (that|it) wasnt me|(that set|that one|the last (one|set)) never happened
-    {delete} [about|out|again] {the_last}
+    {delete} [about|out|again|please|pls]* {the_last}
     {rub} ({the_last_one}|{the_record}|it >($|.|!|please|pls))
     {nuke} [out|off|away] {the_record} [out|off|away|again]*
     {told_to} {bin} {the_last_one} [out|off|away|again|please|pls|pal|thanks|lol|bro|coach|,|i|.|
@@ -123,7 +123,7 @@ UNDO = Pattern(
     rub="(rub|blot|cross|scrub|strike|scratch|wipe|blank|un) (out|off|away|log|send|record|post)",
     rub_or_delete="(rub out|cross out|strike out|delete|remove|erase|undo|cancel|scrap|forget|bin)",
     nuke=words_of(
-        """nuke yeet zap kill lose trash chuck wipe dump toss axe sack ditch torch burn banish
+        """nuke nix yeet zap kill lose trash chuck wipe dump toss axe sack ditch torch burn banish
         scrub purge chop obliterate bin"""
     ),
     told_to="^|<({opening})",
@@ -131,7 +131,7 @@ UNDO = Pattern(
         ", . ! please pls plz just can you u could would coach bro mate oops whoops no nah wait kindly now"
     )
     | {"\n"},
-    bin=words_of("nuke yeet zap trash wipe axe chuck toss ditch dump purge"),
+    bin=words_of("nuke nix yeet zap trash wipe axe chuck toss ditch dump purge"),
     done_with=">($|.|!|please|pls)",
     you_can="you|u|can|could|should|must|may|needs|has|have|to|be|please|pls|,|-|i|it|just|:|we",
     small=words_of(

@@ -24,6 +24,7 @@ MEASURED = (
     "other_writers_three",
     "other_writers_four",
     "other_writers_five",
+    "other_writers_six",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
