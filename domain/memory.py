@@ -120,6 +120,14 @@ class Brought(Frozen):
     again: bool = False
 
 
+class StallAnswers(Frozen):
+    """What the client answered about stalls of `exercises`, by the slot asked, for the coach to hear."""
+
+    exercises: tuple[str, ...]
+    said: dict[str, str]
+    at: datetime
+
+
 class EagerKept(Frozen):
     """Where the client did more than was asked, in workout number `workout`.
 
@@ -207,6 +215,7 @@ class ClientMemory(Frozen):
     reviewed_round: int = 0
     brought: tuple[Brought, ...] = ()
     """Which of the open alerts the coach has heard of."""
+    stall_answers: StallAnswers | None = None
 
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""

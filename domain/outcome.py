@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import Any
 
 from domain.actions import Remedy
 from domain.incoming import FromCoach, SendingFailed
@@ -59,6 +60,14 @@ class AlertRaised:
 
 
 @dataclass(frozen=True, slots=True)
+class AlertNoted:
+    """What an open alert knows is as given from now on."""
+
+    alert: int
+    evidence: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
 class AlertSettled:
     """A matter settled by person `by` with `remedy`."""
 
@@ -105,6 +114,7 @@ Change = (
     | HoldPlaced
     | HoldLifted
     | AlertRaised
+    | AlertNoted
     | AlertSettled
     | SettingsKept
     | SheetStored

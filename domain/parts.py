@@ -29,12 +29,14 @@ Slot = Literal[
     "day",
     "missed",
     "trouble",
+    "lately",
     "body mass",
     "sheet",
     "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
-whether a joint is in trouble, what the client weighs, whether a sheet is right, which client is meant."""
+whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, whether a sheet is
+right, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -151,8 +153,8 @@ class Question(Frozen):
 class Safety(Frozen):
     """Pain or joint trouble: leave the exercise, see a qualified professional before loading it again.
 
-    `where` is None where it is only asked about. `exercise` is the likeliest cause, `held` are all that were
-    set aside, `also` others that load the same joint.
+    `where` is None where it is only asked about `exercise` and those in `also`. Otherwise `exercise` is the
+    likeliest cause, `held` are all that were set aside, `also` others that load the same joint.
     """
 
     kind: Literal["safety"] = "safety"
@@ -256,6 +258,9 @@ Topic = Literal[
     "nothing to read",
     "say it again",
     "no trouble",
+    "trouble noted",
+    "lately noted",
+    "stall answers",
     "moved",
     "missed noted",
     "trained after all",

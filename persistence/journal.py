@@ -3,7 +3,7 @@
 from sqlalchemy import Connection, CursorResult, Update, insert, update
 
 from domain.journal import Alert, ExerciseHold, WorkoutRecord
-from domain.outcome import AlertSettled, HoldLifted, Recorded, TakenBack
+from domain.outcome import AlertNoted, AlertSettled, HoldLifted, Recorded, TakenBack
 from persistence.faults import RecordMissing
 from persistence.statements import InsertOr, or_update
 from persistence.tables import AlertRow, EntryRow, HoldRow, WorkoutRow
@@ -101,13 +101,24 @@ def raise_alert(connection: Connection, client: int, coach: int, alert: Alert) -
     )
 
 
+def note_alert(connection: Connection, client: int, change: AlertNoted) -> None:
+    """Keep what is known of an open matter."""
+    noted = _open_alert(client, change.alert).values(evidence=change.evidence)
+    _one(connection, noted, "alerts", change.alert)
+
+
 def settle_alert(connection: Connection, client: int, change: AlertSettled) -> None:
     """Close a matter."""
-    still_open = update(AlertRow).where(
-        AlertRow.client == client, AlertRow.number == change.alert, AlertRow.settled_at.is_(None)
+    settled = _open_alert(client, change.alert).values(
+        settled_at=change.at, settled_by=change.by, remedy=change.remedy
     )
-    settled = still_open.values(settled_at=change.at, settled_by=change.by, remedy=change.remedy)
     _one(connection, settled, "alerts", change.alert)
+
+
+def _open_alert(client: int, alert: int) -> Update:
+    return update(AlertRow).where(
+        AlertRow.client == client, AlertRow.number == alert, AlertRow.settled_at.is_(None)
+    )
 
 
 def _counting(client: int, entry: int) -> Update:

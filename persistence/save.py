@@ -14,6 +14,7 @@ from sqlalchemy import Connection, Row, bindparam, update
 from domain.incoming import Heard, Reachable
 from domain.memory import ClientMemory, CoachMemory
 from domain.outcome import (
+    AlertNoted,
     AlertRaised,
     AlertSettled,
     Change,
@@ -111,6 +112,8 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             journal.lift_hold(connection, number, change)
         case AlertRaised(alert):
             journal.raise_alert(connection, number, person.coach, alert)
+        case AlertNoted():
+            journal.note_alert(connection, number, change)
         case AlertSettled():
             journal.settle_alert(connection, number, change)
         case SettingsKept(client):

@@ -56,6 +56,8 @@ def alert_words(part: AlertPart) -> str:
             if evidence.get("aimed"):
                 shown += f"\n{aimed_words(_AIMED.validate_python(evidence['aimed']))}"
             times = evidence.get("without_beat")
+            if evidence.get("answers"):
+                shown += f"\n{answers_words(evidence['answers'])}"
             return f"{client} has stalled on {of}: {times} in a row without a beat.\n{shown}"
         case "review":
             return review_words(part)
@@ -142,6 +144,16 @@ def review_words(part: AlertPart) -> str:
     return text
 
 
+ASKED = {"trouble": "pain or joint trouble", "lately": "out of the ordinary lately"}
+"""What a client is asked about a stall, as the coach reads it."""
+
+
+def answers_words(answers: dict[str, str]) -> str:
+    """Say what the client answered about a stall."""
+    said = [f"{what}: «{italic(answers[slot])}»" for slot, what in ASKED.items() if slot in answers]
+    return f"Asked, {'; '.join(said)}."
+
+
 def pain_words(part: AlertPart) -> str:
     """Say where it hurts, what was set aside, and what else loads the place."""
     evidence = part.evidence
@@ -157,6 +169,8 @@ def pain_words(part: AlertPart) -> str:
         text = f"{bold(part.client)} has pain: {place}{score}. {quoted(evidence)}"
     if held:
         text += f"\nSet aside until you put it back: {escape(listed(held))}."
+    if evidence.get("stalled"):
+        text += "\nIt had stalled as well; that matter is closed in favour of this one."
     if evidence.get("also"):
         text += f"\nLoads the same place: {escape(listed(evidence['also']))}."
     return text + (

@@ -8,6 +8,7 @@ from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
 from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
+from bot.wording.safety import SEE_SOMEBODY
 from bot.wording.why import why_words
 from domain.parts import Topic
 
@@ -215,6 +216,11 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "body mass kept": filled("Noted: {mass} {unit}."),
     "equipment kept": equipment_words,
     "zone kept": filled("Noted: you are in {zone}, where it is {local} now."),
+    "trouble noted": lambda facts, _: (
+        f"I pass that on to {escape(str(facts['coach']))}. If it is pain or trouble with a joint, leave "
+        f"{bold(listed(facts['exercises'], last='or'))} and tell me so. {SEE_SOMEBODY}"
+    ),
+    "lately noted": filled("Thank you. {coach} gets that with the rest, and decides what to change."),
     "stall": _stall,
     "review": _review,
     "workout done": _workout_done,

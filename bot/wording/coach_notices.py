@@ -1,6 +1,7 @@
 """Words for what a coach is to know."""
 
 from bot.markup import bold, escape, italic
+from bot.wording.alerts import answers_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
@@ -117,6 +118,10 @@ COACH_WORDS: dict[Topic, Words] = {
     ),
     "nothing aside": _nothing_aside,
     "done though aside": _done_though_aside,
+    "stall answers": lambda facts, _: (
+        f"{bold(str(facts['client']))} on {bold(listed(facts['exercises']))}. "
+        f"{answers_words(facts['answers'])}"
+    ),
     "stall withdrawn": filled(
         "{client} has put a set of {exercise} right: it has not stalled after all, so that matter is settled."
     ),

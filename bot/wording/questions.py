@@ -44,6 +44,11 @@ def question_words(part: Question) -> str:
             )
         case "trouble":
             return "Tap one, or tell me in your own words."
+        case "lately":
+            return (
+                "One more thing: was anything out of the ordinary lately, be it sleep, illness, food, or how "
+                "hard training and life were? Tap one, or tell me in your own words."
+            )
         case "body mass":
             return body_mass_words(facts)
         case "sheet":

@@ -34,10 +34,12 @@ def safety_words(part: Safety, reader: Reader) -> str:
     if reader.is_coach:
         return COACH_CAUTION
     if part.where is None:
-        of = f" {bold(part.exercise)}" if part.exercise else " it"
-        return (
-            f"Is there any pain or joint trouble with{of}? If there is, leave the exercise. " + SEE_SOMEBODY
+        named = [part.exercise, *part.also] if part.exercise else []
+        of, leave = (
+            (bold(listed(named)) if named else "it"),
+            "the exercise" if len(named) < 2 else "that exercise",
         )
+        return f"Is there any pain or joint trouble with {of}? If there is, leave {leave}. " + SEE_SOMEBODY
     place = place_words(part.where, part.side)
     aside = part.held or ((part.exercise,) if part.exercise else ())
     held = (

@@ -8,6 +8,7 @@ from domain.client.draft import Draft
 from domain.client.own_names import learn_put_right, note_called
 from domain.client.pain import hold_for_pain, warn
 from domain.client.recording import correct, enter, record, supersede
+from domain.client.trouble import asked_about_pain
 from domain.client.understanding import known, says_a_day
 from domain.client.unfinished import ask_about, ask_again
 from domain.client.wants import do
@@ -37,7 +38,13 @@ def act_on(
         return
     if reading.pain:
         # Before the sets are answered, so that nothing is aimed for on what hurts.
-        hold_for_pain(draft, text, reading.pain, named or reading.skips or reading.names)
+        hold_for_pain(
+            draft,
+            text,
+            reading.pain,
+            named or reading.skips or reading.names,
+            asked_about_pain(draft, text, reading.pain),
+        )
     keep_sets(draft, reading, message, places)
     if "correct" not in reading.wants:
         note_called(draft, reading, text, message)

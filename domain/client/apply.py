@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from domain.outcome import (
+    AlertNoted,
     AlertRaised,
     AlertSettled,
     Change,
@@ -37,6 +38,9 @@ def apply(state: ClientState, change: Change) -> ClientState:
             return replace(state, holds=tuple(old for old in state.holds if old.number != number))
         case AlertRaised(alert):
             return replace(state, alerts=(*state.alerts, alert))
+        case AlertNoted(number, evidence):
+            noted = (replace(old, evidence=evidence) if old.number == number else old for old in state.alerts)
+            return replace(state, alerts=tuple(noted))
         case AlertSettled(number):
             return replace(state, alerts=tuple(old for old in state.alerts if old.number != number))
         case SettingsKept(client):

@@ -46,6 +46,24 @@ def bringing(state: ClientState) -> Iterator[datetime]:
             yield first_at(state, alert)
         elif not brought.again:
             yield in_coach_hours(state, brought.at + AGAIN_AFTER)
+    answers = answers_at(state)
+    if answers is not None:
+        yield answers
+
+
+def answers_at(state: ClientState) -> datetime | None:
+    """Return when the coach is to hear answers about a stall that she knows of; None where there are none.
+
+    They wait for the answer that is still to come, but not for long.
+    """
+    answers = state.memory.stall_answers
+    if answers is None or any(
+        alert.reason == "stall" and brought.at is None and alert.exercise in answers.exercises
+        for alert, brought in known(state)
+    ):
+        return None
+    still_asked = any(each.slot in {"trouble", "lately"} for each in state.memory.questions)
+    return in_coach_hours(state, answers.at + GATHERED_FOR if still_asked else answers.at)
 
 
 def known(state: ClientState) -> Iterator[tuple[Alert, Brought]]:
@@ -71,6 +89,8 @@ def bring_up(draft: Draft) -> None:
         ripe = [alert for alert in unheard if alert in ripe or alert.reason == "stall"]
     if ripe:
         draft.bring_to_coach(*ripe)
+        drop_answers(draft, ripe)
+    tell_answers(draft)
     again = [
         (alert, in_coach_hours(state, brought.at + AGAIN_AFTER))
         for alert, brought in known(draft.state)
@@ -78,6 +98,23 @@ def bring_up(draft: Draft) -> None:
     ]
     if any(moment <= now for _, moment in again):
         bring_up_again(draft, [alert for alert, moment in again if moment <= now or on_day(draft, moment)])
+
+
+def drop_answers(draft: Draft, alerts: list[Alert]) -> None:
+    """Forget answers that have come to the coach with the alerts that they are about."""
+    answers = draft.memory.stall_answers
+    if answers is not None and {alert.exercise for alert in alerts} >= {*answers.exercises}:
+        draft.remember(stall_answers=None)
+
+
+def tell_answers(draft: Draft) -> None:
+    """Tell the coach the answers about a stall once, where it is time for them."""
+    answers, moment = draft.memory.stall_answers, answers_at(draft.state)
+    if answers is None or moment is None or moment > draft.at:
+        return
+    draft.remember(stall_answers=None)
+    facts = {"client": draft.client.name, "exercises": list(answers.exercises), "answers": answers.said}
+    draft.tell_coach(Notice(topic="stall answers", facts=facts))
 
 
 def bring_up_again(draft: Draft, alerts: list[Alert]) -> None:

@@ -18,7 +18,7 @@ from domain.client.pain import fine_again, hold_for_pain
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
-from domain.client.stalls import IT_HURTS
+from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.warming import take_warm_up
@@ -122,11 +122,19 @@ def hear_words(draft: Draft, text: str) -> None:
         return
     if not hurts and (take_setting(draft, text) or take_warm_up(draft, text, reading)):
         return
+    note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)
-    if draft.is_empty and not fine_again(draft, reading, text) and not answer_coach(draft, text):
-        answer_nothing(draft, text)
+    if draft.is_empty:
+        answer_words(draft, reading, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+
+
+def answer_words(draft: Draft, reading: Reading, text: str) -> None:
+    """Answer words with nothing to do in them; they may answer the bot's question, or the coach."""
+    took = fine_again(draft, reading, text) or take_free_answer(draft, text) or answer_coach(draft, text)
+    if not took:
+        answer_nothing(draft, text)
 
 
 def take_why(draft: Draft, text: str) -> bool:

@@ -45,10 +45,16 @@ def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
     draft.alert("urgent", None, {"said": text, "pain": [facts_of(each) for each in pain], "held": held})
 
 
-def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[str, ...]) -> None:
-    """Set aside what hurts, say whom to see, tell the coach. `named` are the message's exercises."""
+def hold_for_pain(
+    draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[str, ...], asked: Sequence[str] = ()
+) -> None:
+    """Set aside what hurts, say whom to see, tell the coach. `named` are the message's exercises.
+
+    Where it names none, those `asked` about are set aside whatever else is.
+    """
     for each in pain:
-        hurting = affected(draft, each.where, named)
+        causes = affected(draft, each.where, named)
+        hurting = causes if named else tuple(dict.fromkeys((*causes, *asked)))
         also = tuple(
             name
             for name in programme_exercises(draft)
@@ -58,7 +64,21 @@ def hold_for_pain(draft: Draft, text: str, pain: tuple[Pain, ...], named: tuple[
             set_aside(draft, exercise, each)
         first = hurting[0] if hurting else None
         draft.say(Safety(where=each.where, side=each.side, exercise=first, held=hurting, also=also))
-        tell_coach(draft, hurting, {"said": text, "pain": facts_of(each), "also": list(also)})
+        overtaken = overtake_stalls(draft, hurting)
+        tell_coach(draft, hurting, {"said": text, "pain": facts_of(each), "also": list(also), **overtaken})
+
+
+def overtake_stalls(draft: Draft, held: Sequence[str]) -> dict[str, Any]:
+    """Let pain take the place of the stalls of what is now `held`: return, as evidence, what had stalled.
+
+    Whoever hurts is asked no more about a stall, and the coach is offered no load on what hurts.
+    """
+    over = [alert for alert in draft.state.alerts if alert.reason == "stall" and alert.exercise in held]
+    for question in draft.memory.questions:
+        if question.slot in {"trouble", "lately"} and over:
+            draft.drop_question(question)
+    draft.settle(*over)
+    return {"stalled": [alert.exercise for alert in over]} if over else {}
 
 
 def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) -> None:

@@ -4,34 +4,20 @@ from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.half_understood import unfinished_of
-from domain.client.lines import done_instead_of
 from domain.client.not_understood import ANSWERED_WITHIN
-from domain.client.pain import hold_for_pain
 from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
+from domain.client.trouble import lately_told, trouble_told
 from domain.client.understanding import request_for
 from domain.client.unfinished import complete, first_of
 from domain.client.weighing import WAITS_FOR, weight_told
 from domain.client.workouts import found_later
 from domain.memory import Waiting
-from domain.reading import Pain, read
+from domain.reading import read
 
 TRAINED = frozenset({"trained", "i trained", "yes i trained", "i did it", "did it", "done", "yes"})
 TODAY_INSTEAD = frozenset({"today instead", "today", "i'll do it today", "will do it today"})
 MISSED_IT = frozenset({"missed it", "missed", "i missed it", "skipped it", "no", "nothing"})
-TROUBLE = frozenset(
-    {"it hurts", "yes", "yes it hurts", "yes it does", "a bit", "a little", "yeah", "some pain"}
-)
-
-DENIALS = frozenset(
-    ["no", "nope", "none", "not", "nothing", "doesn't", "doesnt", "don't", "never", "fine", "good"]
-)
-BESIDE_DENIALS = frozenset(
-    ["it", "there", "is", "that", "does", "hurt", "pain", "trouble", "joint", "all", "at", "really", "feels"]
-) | frozenset(
-    ["any", "ok", "okay", "thanks", "thank", "you", "my", "joints", "are", "problem", "problems", "with"]
-)
-"""Words that can stand beside a denial without saying anything else."""
 
 
 def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
@@ -86,6 +72,8 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
     match question.slot:
         case "trouble":
             return trouble_told(draft, question, text, said)
+        case "lately":
+            return lately_told(draft, question, text, said)
         case "missed":
             return missed_told(draft, question, said)
         case "day":
@@ -96,22 +84,6 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return False
         case _:
             return complete(draft, question, text)
-
-
-def trouble_told(draft: Draft, question: Waiting, text: str, said: str) -> bool:
-    """Take the answer to whether an exercise that has stalled gives pain or joint trouble."""
-    exercise = str(question.about["exercise"])
-    words = set(said.split())
-    if words & DENIALS and words <= DENIALS | BESIDE_DENIALS:
-        draft.drop_question(question)
-        draft.notice("no trouble", exercise=exercise)
-        return True
-    if said in TROUBLE:
-        draft.drop_question(question)
-        meant = (exercise, *done_instead_of(draft.state, exercise))
-        hold_for_pain(draft, text, (Pain(where="other"),), meant)
-        return True
-    return False
 
 
 def missed_told(draft: Draft, question: Waiting, said: str) -> bool:

@@ -13,6 +13,7 @@ from domain.client.pain import tell_of_held
 from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
 from domain.client.stalls import look_again, look_for_stall
+from domain.client.trouble import ask_about_stalls
 from domain.client.verdicts import verdict_on, was_eased
 from domain.client.workouts import best_fit, close, day_told_of, workout_for
 from domain.exposure import Exposure
@@ -153,7 +154,7 @@ def recheck(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
         line = line_named(draft.state, workout.name, exercise)
         if line is not None:
             look_again(draft, line, history(draft.state, workout.name, exercise))
-            watch_for_stall(draft, workout, exercise)
+    watch_for_stalls(draft, touched)
 
 
 def new_entry(draft: Draft, workout: int, done: TrainingSet, message: int, place: int | None) -> Entry:
@@ -184,8 +185,7 @@ def answer_all(draft: Draft, touched: Touched, *, corrected: bool = False) -> No
         watch_eagerness(draft)
     for number in dict.fromkeys(number for number, _ in touched):
         close_if_complete(draft, workout_by_number(draft, number))
-    for number, exercise in touched:
-        watch_for_stall(draft, workout_by_number(draft, number), exercise)
+    watch_for_stalls(draft, touched)
     tell_of_held(draft, [done for recorded in touched.values() for done in recorded])
 
 
@@ -241,13 +241,23 @@ def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
     return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
 
 
-def watch_for_stall(draft: Draft, workout: WorkoutRecord, exercise: str) -> None:
-    """Look for a stall once all sets of `exercise` are done; it is told last, since it ends in a question."""
+def watch_for_stalls(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
+    """Look for stalls of exercises whose sets are all done; told last, since it ends in a question."""
+    ask_about_stalls(
+        draft,
+        [exercise for number, exercise in dict.fromkeys(touched) if watch_for_stall(draft, number, exercise)],
+    )
+
+
+def watch_for_stall(draft: Draft, number: int, exercise: str) -> bool:
+    """Look for a stall once all sets of `exercise` in that workout are done; return whether there is one."""
+    workout = workout_by_number(draft, number)
     line = line_named(draft.state, workout.name, exercise)
     if line is None or line.held is not None or draft.memory.barred:
-        return
-    if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
-        look_for_stall(draft, line, history(draft.state, workout.name, exercise))
+        return False
+    if sets_done(draft.state, workout, exercise) < line.prescription.sets:
+        return False
+    return look_for_stall(draft, line, history(draft.state, workout.name, exercise))
 
 
 def aim_for(

@@ -8,38 +8,35 @@ from domain.client.exposures import history, last_day_of
 from domain.client.lines import Line
 from domain.client.plan import body_mass_kg
 from domain.client.remedies import next_programme
+from domain.client.trouble import forget_stall
 from domain.client.verdicts import aimed_next, verdict_on
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.layoff import longest_break, share_after
 from domain.memory import Quiet
-from domain.parts import Notice, Safety
+from domain.parts import Notice
 from domain.stall import Stall, find_stall, review
 from domain.values import facts_of
 
 EXPOSURES_LEFT_ALONE = 3
 """For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
-NO_TROUBLE = "No trouble"
-IT_HURTS = "It hurts"
 
+def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> bool:
+    """Tell of a stall of this exercise, once until the coach has settled it; return whether it is new.
 
-def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
-    """Tell of a stall of this exercise, once until the coach has settled it."""
+    Who looks then asks about all that were found (`ask_about_stalls`).
+    """
     recent = since_settled(draft, line.exercise, past)
     if recent is None or draft.open_alert("stall", line.exercise) is not None:
-        return
+        return False
     stall = stall_in(draft, line, recent)
     if stall is None:
-        return
+        return False
     draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
-    draft.say(Safety(where=None, exercise=line.exercise))
-    trouble = draft.question("trouble")
-    if trouble is None or trouble.asked_at < draft.at:
-        about = {"exercise": line.exercise}
-        draft.ask("trouble", about, about, (NO_TROUBLE, IT_HURTS))
     draft.alert("stall", line.exercise, {**facts_of(stall), **reasons_in(draft, line, past, stall)})
+    return True
 
 
 def reasons_in(draft: Draft, line: Line, past: tuple[Exposure, ...], stall: Stall) -> dict[str, Any]:
@@ -60,9 +57,7 @@ def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
         return
     was_brought = draft.was_brought(alert)
     draft.settle(alert)
-    trouble = draft.question("trouble")
-    if trouble is not None and trouble.about.get("exercise") == line.exercise:
-        draft.drop_question(trouble)
+    forget_stall(draft, line.exercise)
     if was_brought:
         facts = {"client": draft.client.name, "exercise": line.exercise}
         draft.tell_coach(Notice(topic="stall withdrawn", facts=facts))

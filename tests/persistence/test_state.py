@@ -27,6 +27,7 @@ from domain.memory import (
     Waiting,
 )
 from domain.outcome import (
+    AlertNoted,
     AlertRaised,
     AlertSettled,
     Change,
@@ -173,6 +174,10 @@ class Decisions:
         exercise = self.draw(st.none() | EXERCISES)
         self.add(AlertRaised(Alert(number, reason, exercise, evidence, self.draw(MOMENTS))))
 
+    def noting(self) -> None:
+        alert = self._one([each.number for each in self.state.alerts])
+        self.add(AlertNoted(alert, self.draw(st.dictionaries(NAMES, JSON, max_size=3))))
+
     def settling(self) -> None:
         alert = self._one([each.number for each in self.state.alerts])
         self.add(AlertSettled(alert, "seen", self.state.client.coach.number, self.draw(MOMENTS)))
@@ -204,7 +209,7 @@ class Decisions:
         if self.state.holds:
             yield self.lifting
         if self.state.alerts:
-            yield self.settling
+            yield from (self.noting, self.settling)
 
 
 @pytest.fixture(scope="module", params=["sqlite", "postgresql"])
@@ -303,6 +308,7 @@ def test_only_the_recent_past_is_loaded(store: Store, monkeypatch: pytest.Monkey
     [
         TakenBack(1, NOON),
         HoldLifted(1, date(2026, 3, 2), 1),
+        AlertNoted(1, {}),
         AlertSettled(1, "seen", 1, NOON),
     ],
 )

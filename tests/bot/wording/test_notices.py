@@ -23,6 +23,7 @@ A_SET = {
 }
 
 FACTS: dict[str, Any] = {
+    "answers": {"trouble": "No trouble", "lately": "Slept badly"},
     "aside": [["Row", "knee"]],
     "at": "07:00",
     "begin": "08:00",
