@@ -242,7 +242,8 @@ def _is_denied(message: Message, at: int) -> bool:
 
 def _is_anothers(message: Message, told: _Told, first: int) -> bool:
     """Return whether the sign is another person's, by the words before it, which begin at token `first`."""
-    if not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
+    if told.sign == "call for help" or not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
+        # "Someone call an ambulance" is asked of others.
         return False
     clause, _ = message.clause_span(told.start)
 

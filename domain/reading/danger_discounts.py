@@ -99,6 +99,10 @@ _FIGURE_WAYS: dict[Sign, str] = {
         (got|gets|getting) dark (early|so|at|by|already|now|,|.|$)
     """,
     "bladder": "{fun}|(nearly|almost) ....4 (when|because)",
+    "call for help": """
+        {fun}|(nearly|almost) ....4 (need|needed|call|called)
+        when ..1 (should|do|does|would|must|can) (i|you|we|one|people)
+    """,
 }
 FIGURES = {
     sign: Pattern(
@@ -107,7 +111,7 @@ FIGURES = {
     for sign, ways in _FIGURE_WAYS.items()
 }
 """Figures of speech, by the sign that they sound like; of "rest" are those of a limb or a client asleep."""
-JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder"})
+JESTED: frozenset[Sign] = frozenset({"numb", "control", "breath", "bladder", "call for help"})
 """Signs that are often said in jest of a hard set."""
 
 DENYING = words_of(

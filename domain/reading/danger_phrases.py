@@ -251,6 +251,17 @@ _DARK_URINE = Pattern(
     usual="clear|water|straw|normal|usual|always|before|yellow|lemonade|apple|pale|light|that|this|it|i|a|lot",
 )
 
+_CALL_FOR_HELP = Pattern(
+    """
+    (call|get|send|phone|ring|calling|phoning|ringing|fetch|dial) ..3 {rescue}
+    (need|want) ..1 {rescue}
+    (help|please|quick|emergency|urgent) [,|.|!|me]* [an|the]* {rescue}
+    ^ [an|the]* {rescue} [now|please|pls|quick|quickly|asap|!|.|,|help]* $
+    """,
+    rescue="ambulance|paramedic|paramedics|(the|an) emergency (services|number|doctor)",
+)
+"""Who asks for rescue needs it, whatever the reason: the bot cannot call anyone, and has to say so."""
+
 PHRASES: Table[Sign] = Table(
     (
         (_ON_THE_CHEST, "chest"),
@@ -268,6 +279,7 @@ PHRASES: Table[Sign] = Table(
         (_STROKE, "control"),
         (_BLADDER, "bladder"),
         (_DARK_URINE, "urine"),
+        (_CALL_FOR_HELP, "call for help"),
     )
 )
 """What each of the turns of phrase is a sign of."""

@@ -11,7 +11,18 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 Sign = Literal[
-    "chest", "breath", "faint", "heart", "head", "numb", "tingling", "control", "pop", "urine", "bladder"
+    "chest",
+    "breath",
+    "faint",
+    "heart",
+    "head",
+    "numb",
+    "tingling",
+    "control",
+    "pop",
+    "urine",
+    "bladder",
+    "call for help",
 ]
 
 

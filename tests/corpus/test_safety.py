@@ -72,3 +72,36 @@ def test_good_words_are_no_slips_of_words_of_danger(text: str) -> None:
     reading = heard(text)
     assert not reading.urgent
     assert reading.pain == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "call me an ambulance",
+        "I need an ambulance",
+        "help, ambulance",
+        "ambulance please",
+        "please call the paramedics",
+        "should I call an ambulance?",
+        "someone get the emergency services",
+        "somebody call an ambulance",
+    ],
+)
+def test_who_asks_for_rescue_is_told_to_call_it(text: str) -> None:
+    assert heard(text).urgent
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I don't need an ambulance",
+        "nearly needed an ambulance after that set",
+        "lol call me an ambulance after those squats",
+        "they called an ambulance for a guy at the gym",
+        "when should I call an ambulance?",
+        "an ambulance drove past, squat 60x6",
+        "I drive an ambulance for a living",
+    ],
+)
+def test_an_ambulance_that_is_not_asked_for_is_no_sign(text: str) -> None:
+    assert not heard(text).urgent
