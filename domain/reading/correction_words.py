@@ -30,6 +30,7 @@ SIGN = Pattern(
         {asked_for}))
     slip:(^ [{opening}]* (wrong|edit|edited|fix|fixed|ups|upps) [:|,|-]* >(#))
     slip:(^ [{opening}]* i? (got|did|made|had) # [{counted}] actually)
+    slip:(^ [{opening}]* ({not_so}) [,|.|!|:|-|coach|and]* (i|it|that) [only|just]* ({came_to}) >(#))
     slip:({unit} ,? not in? {unit})
     slip:((sorry|oops|whoops|units|unit|ups) [,|:|in]* {unit} (>(.|!|,|-|not)|$))
     slip:(^ [{opening}]* in {unit} ,? (sorry|oops|not))
@@ -72,6 +73,13 @@ SIGN = Pattern(
         well|ok|okay|hmm|actually|no|nah|so|um|eh|,|you|can|could|please|pls|just|better|thinking about it
         on reflection|hi|hey|coach|sorry|ugh|but|oh|ah
     """,
+    not_so="""
+        {wrongly} [all|so|just|totally|completely|plain]* (wrong|incorrect|not (right|correct|true)|false)
+        (that|it|this) (isnt|aint) (right|correct|true)
+        wrong
+    """,
+    wrongly="(you|u) (are|r)|youre|(that|it|this) is|thats|its|you (got|have) (it|that|this)",
+    came_to="did|got|made|had|was|is|managed|lifted",
     called="""
         (id|i would|i d|lets|let us|ill|we can) (call|count|say|put|log|make) [it|that|this] [as|a|an|at]
         (call|count|put|log|record|only count|just count) [it|that|this] [as|a|an|at|down as]
