@@ -41,6 +41,8 @@ class Treat(Frozen):
     client: int
     alert: int
     remedy: Remedy
+    workouts: int | None = None
+    """For how many workouts it is left alone."""
     of: str = ""
     """What the alert is about, where the message is about several."""
 

@@ -105,6 +105,8 @@ class Decided(Frozen):
     coach: int
     alert: int
     remedy: Remedy
+    workouts: int | None = None
+    """For how many workouts an exercise is left alone, where that is the remedy."""
 
 
 class Told(Frozen):

@@ -6,9 +6,10 @@ from typing import Any
 
 from pydantic import Field
 
+from domain.actions import Remedy
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
-from domain.parts import Eager, Slot
+from domain.parts import Eager, Slot, TriedResult
 from domain.sets import TrainingSet
 
 
@@ -107,6 +108,25 @@ class Quiet(Frozen):
 
     exercise: str
     since: date
+    exposures: int = 3
+
+
+class Tried(Frozen):
+    """A remedy that coach `by` has taken on the day `on` for alert number `alert`, and what came of it.
+
+    `exercise` is what is done since, None for a whole programme; exposures after the day `since` are after
+    it. `looked`: how many of them there were at the last look.
+    """
+
+    alert: int
+    remedy: Remedy
+    by: int
+    on: date
+    since: date
+    exercise: str | None
+    workout: str
+    result: TriedResult = "open"
+    looked: int = 0
 
 
 class Brought(Frozen):
@@ -216,6 +236,8 @@ class ClientMemory(Frozen):
     brought: tuple[Brought, ...] = ()
     """Which of the open alerts the coach has heard of."""
     stall_answers: StallAnswers | None = None
+    tried: tuple[Tried, ...] = ()
+    """The remedies taken, the latest at the end."""
 
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""

@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 from pydantic import Field
 
 from domain import comparison, target_reasons
-from domain.actions import Action
+from domain.actions import Action, Remedy
 from domain.comparison import Comparison
 from domain.frozen import Frozen
 from domain.journal import AlertReason
@@ -40,6 +40,10 @@ right, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
+
+
+TriedResult = Literal["open", "too early", "worked", "did not", "cut short"]
+"""What came of a remedy; `cut short` where another programme came before that could be told."""
 
 
 class PlanLine(Frozen):
@@ -227,6 +231,8 @@ class ClientLine(Frozen):
     """When the client told of being ill, where there was no training since."""
     eager: tuple[Eager, ...] = ()
     """Where more was done than was asked, in the time that is looked back on."""
+    tried: tuple[tuple[Remedy, TriedResult], ...] = ()
+    """The remedies taken for this client, and what came of each."""
 
 
 class Digest(Frozen):
@@ -330,6 +336,8 @@ Topic = Literal[
     "already settled",
     "settled",
     "still open",
+    "followed up",
+    "remedies",
     "remedy not possible",
     "no such programme",
     "programme given",

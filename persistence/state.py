@@ -238,6 +238,7 @@ def _client_line(
         paused=memory.paused,
         ill_on=memory.ill_since(client.last_workout),
         eager=tuple(each.what for each in memory.eager),
+        tried=tuple((each.remedy, each.result) for each in memory.tried),
     )
 
 

@@ -40,8 +40,9 @@ def label(action: Action) -> str:
     match action:
         case Answer(text=text) | Words(text=text):
             return text
-        case Treat(remedy=remedy, of=of):
-            return f"{of[:1].upper()}{of[1:]}: {REMEDIES[remedy].lower()}" if of else REMEDIES[remedy]
+        case Treat(remedy=remedy, workouts=workouts, of=of):
+            words = f"Leave it for {workouts} workouts" if workouts else REMEDIES[remedy]
+            return f"{of[:1].upper()}{of[1:]}: {words.lower()}" if of else words
         case _:
             assert_never(action)
 

@@ -1,7 +1,7 @@
 """Words for what a coach is to know."""
 
 from bot.markup import bold, escape, italic
-from bot.wording.alerts import answers_words
+from bot.wording.alerts import REMEDIES, answers_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
@@ -12,7 +12,8 @@ COACH_HELP = (
     "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
     "«why is NAME's EXERCISE below?» for the reasons of a verdict and a target,\n"
     "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
-    "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write.\n"
+    "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write,\n"
+    "«which remedies worked?» over all clients.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
 
@@ -88,6 +89,49 @@ def _card(facts: Facts, _reader: Reader) -> str:
     return "\n".join([*last, *(["", "Not understood", *missing] if missing else [])])
 
 
+RESULTS = {
+    "worked": "It worked.",
+    "did not": "It has not worked.",
+    "too early": "It is coming back, but too early to tell; I look once more after as many workouts again.",
+}
+
+
+def _followed_up(facts: Facts, _reader: Reader) -> str:
+    client, since = bold(str(facts["client"])), day_words(str(facts["on"]))
+    result = RESULTS[str(facts["result"])]
+    if facts.get("gain_per_round") is not None:
+        gain, rounds = float(facts["gain_per_round"]), facts["exposures"]
+        programme = escape(str(facts["programme"]))
+        return f"{client} on {programme} since {since}: {gain:+.1%} a round over {rounds} rounds. {result}"
+    then, now, best = (set_words(SET.validate_python(facts[key])) for key in ("then", "now", "best"))
+    remedy, exercise = REMEDIES_TAKEN[str(facts["remedy"])], bold(str(facts["exercise"]))
+    return (
+        f"{client} on {exercise} since {remedy} on {since}: {then} then, {now} now; "
+        f"best before {best}. {result}"
+    )
+
+
+REMEDIES_TAKEN = {
+    "lighten": "the load went down",
+    "swap": "it came as the alternative",
+    "rest more": "the rest day more",
+    "next programme": "the next programme",
+    "keep on": "it was left alone",
+}
+
+
+def _remedies(facts: Facts, _reader: Reader) -> str:
+    rows = facts["rows"]
+    if not any("taken" in row for row in rows):
+        return "No remedy has been taken yet."
+    lines = [
+        f"{REMEDIES[row['remedy']]}: taken {row['taken']}; worked {row['worked']}, did not {row['did_not']}, "
+        f"too early to tell {row['early']}"
+        for row in rows
+    ]
+    return "\n".join([bold("Remedies, over all clients"), *lines, "Few cases: a hint, and no proof."])
+
+
 LACKS = {
     "exercise": "which exercise",
     "load": "what load",
@@ -132,6 +176,8 @@ COACH_WORDS: dict[Topic, Words] = {
         "From {begin} to {end} I write to you of what can wait. Pain and warning signs come at once."
     ),
     "no such hours": "I need two hours of one day, the later one last. Say it as «my hours are 8 to 20».",
+    "followed up": _followed_up,
+    "remedies": _remedies,
     "still open": lambda facts, _: (
         f"Still open with {bold(str(facts['client']))}, since {day_words(str(facts['since']))}. "
         "I bring it up this once; after that it stands in the weekly look back."

@@ -24,6 +24,9 @@ from domain.state import Client, ClientState
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
 
+LEFT_ALONE = (3, 6)
+"""For how many workouts an exercise can be left alone, as offered to a coach. The house's own choice."""
+
 SET_SLOTS: frozenset[Slot] = frozenset({"exercise", "date", "confirm", "unit", "load", "reps", "seconds"})
 
 
@@ -191,8 +194,9 @@ class Draft:
             )
             of = (alert.exercise or alert.reason) if len(alerts) > 1 else ""
             buttons += (
-                Treat(client=self.client.number, alert=alert.number, remedy=remedy, of=of)
+                Treat(client=self.client.number, alert=alert.number, remedy=remedy, workouts=workouts, of=of)
                 for remedy in remedies_for(self.state, alert.reason, alert.exercise)
+                for workouts in (LEFT_ALONE if remedy == "keep on" else (None,))
             )
         if stalled := [alert.exercise for alert in alerts if alert.reason == "stall"]:
             parts.append(Safety(where=None, exercise=stalled[0]))

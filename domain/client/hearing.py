@@ -12,6 +12,7 @@ from domain.client.bringing import bring_up
 from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
+from domain.client.following import follow_up
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
@@ -97,6 +98,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         remind_beside(draft)
     drop_told_since(draft)
     bring_up(draft)
+    follow_up(draft)
     reckon(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))

@@ -10,11 +10,12 @@ from domain.calendar import local_day
 from domain.client.draft import Draft
 from domain.client.eager import TELL_AGAIN_AFTER
 from domain.client.exposures import last_day_of
+from domain.client.following import note_remedy
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
-from domain.client.stalls import leave_alone
+from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.understanding import understand
 from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
@@ -98,7 +99,7 @@ def decided(draft: Draft, order: Decided) -> None:
         return
     draft.change(AlertSettled(alert.number, order.remedy, order.coach, draft.at))
     if alert.reason == "stall" and alert.exercise is not None:
-        leave_alone(draft, alert.exercise)
+        leave_alone(draft, alert.exercise, order.workouts or EXPOSURES_LEFT_ALONE)
     done = True
     match order.remedy:
         case "lighten":
@@ -124,6 +125,8 @@ def decided(draft: Draft, order: Decided) -> None:
             pass
         case _:
             assert_never(order.remedy)
+    if done:
+        note_remedy(draft, alert, order.remedy)
     report(
         draft,
         "settled" if done else "remedy not possible",

@@ -77,11 +77,11 @@ def stall_in(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> Stall | No
     )
 
 
-def leave_alone(draft: Draft, exercise: str) -> None:
+def leave_alone(draft: Draft, exercise: str, exposures: int = EXPOSURES_LEFT_ALONE) -> None:
     """Look for no new stall of the exercise for some exposures: whatever was decided has to show first."""
     others = tuple(each for each in draft.memory.quiet if each.exercise != exercise)
     since = last_day_of(draft.state, exercise) or draft.today
-    draft.remember(quiet=(*others, Quiet(exercise=exercise, since=since)))
+    draft.remember(quiet=(*others, Quiet(exercise=exercise, since=since, exposures=exposures)))
 
 
 def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tuple[Exposure, ...] | None:
@@ -93,7 +93,7 @@ def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tu
     for quiet in draft.memory.quiet:
         if quiet.exercise == exercise:
             later = tuple(each for each in past if each.on > quiet.since)
-            return later if len(later) >= EXPOSURES_LEFT_ALONE else None
+            return later if len(later) >= quiet.exposures else None
     return past
 
 

@@ -10,8 +10,9 @@ from typing import Literal
 from zoneinfo import ZoneInfo
 
 from domain.calendar import at_local, local_day
-from domain.client.bringing import bring_up, bringing
+from domain.client.bringing import bring_up, bringing, in_coach_hours
 from domain.client.draft import Draft
+from domain.client.following import follow_up, ripe
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
 from domain.client.workouts import close
@@ -64,6 +65,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
     yield from ((moment, "bring") for moment in bringing(state))
+    if any(ripe(state)):
+        yield in_coach_hours(state, now), "bring"
     remind_at = state.client.remind_at
     opened = open_workout(state)
     if opened is not None:
@@ -112,6 +115,7 @@ def happen(draft: Draft, event: Event) -> None:
             remind_of_rest(draft)
         case "bring":
             bring_up(draft)
+            follow_up(draft)
 
 
 def welcome(draft: Draft) -> None:

@@ -89,9 +89,10 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
             fits = waiting is not None and waiting.number == question
             if not fits or waiting is None or not answer_sheet(draft, waiting, text):
                 draft.notice("button is old")
-        case Treat(client=client, alert=alert, remedy=remedy):
+        case Treat(client=client, alert=alert, remedy=remedy, workouts=workouts):
             if permitted(draft.state, client):
-                draft.order(client, Decided(coach=draft.state.coach.number, alert=alert, remedy=remedy))
+                coach = draft.state.coach.number
+                draft.order(client, Decided(coach=coach, alert=alert, remedy=remedy, workouts=workouts))
             else:
                 draft.notice("not your client")
         case None:

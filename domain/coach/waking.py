@@ -62,4 +62,6 @@ def look_back(state: CoachState, now: datetime) -> Digest | None:
 
 def line_since(line: ClientLine, since: datetime) -> ClientLine:
     """Return a client's line with what came to light after `since`."""
-    return line.model_copy(update={"eager": tuple(each for each in line.eager if each.at > since)})
+    return line.model_copy(
+        update={"eager": tuple(each for each in line.eager if each.at > since), "tried": ()}
+    )

@@ -1,6 +1,7 @@
 """A coach's requests in plain words: who needs me, how is Noor, tell Noor, invite, put on a programme."""
 
 import re
+from collections import Counter
 from datetime import timedelta
 
 from domain.coach.draft import Draft, plain, the_one_named
@@ -37,6 +38,7 @@ _PUT_BACK = re.compile(
 )
 _WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{0,160})", re.IGNORECASE)
 _PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
+_REMEDIES = re.compile(r"^(?:which|what|do|did|how (?:well|often)).{0,20} remed(?:y|ies)\b.{0,30}$")
 _HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
 
 
@@ -56,6 +58,8 @@ def obey(draft: Draft, text: str) -> None:
         tell(draft, to["name"], to["text"].strip())
     elif _OVERVIEW.fullmatch(bare):
         overview(draft)
+    elif _REMEDIES.search(bare):
+        which_worked(draft)
     elif take_hours(draft, bare):
         pass
     elif _PROGRAMMES.fullmatch(bare):
@@ -80,8 +84,27 @@ def obey(draft: Draft, text: str) -> None:
 
 def overview(draft: Draft) -> None:
     """Say who needs the coach, then who trains when."""
-    lines = tuple(line.model_copy(update={"eager": ()}) for _, line in draft.state.clients)
+    lines = tuple(line.model_copy(update={"eager": (), "tried": ()}) for _, line in draft.state.clients)
     draft.say(Digest(today=draft.today, clients=lines))
+
+
+def which_worked(draft: Draft) -> None:
+    """Say of each remedy how often it was taken over all clients, and what came of it."""
+    counted: dict[str, Counter[str]] = {}
+    for _, line in draft.state.clients:
+        for remedy, result in line.tried:
+            counted.setdefault(remedy, Counter())[result] += 1
+    rows = [
+        {
+            "remedy": remedy,
+            "taken": results.total(),
+            "worked": results["worked"],
+            "did_not": results["did not"],
+            "early": results.total() - results["worked"] - results["did not"],
+        }
+        for remedy, results in sorted(counted.items(), key=lambda each: -each[1].total())
+    ]
+    draft.notice("remedies", rows=rows)
 
 
 def tell(draft: Draft, name: str, text: str) -> None:

@@ -86,7 +86,11 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
     assert set(WORDS) == set(get_args(Topic))
 
 
-OTHER_FACTS: dict[str, dict[str, Any]] = {"nothing aside": {"aside": ["Row"]}}
+OTHER_FACTS: dict[str, dict[str, Any]] = {
+    "nothing aside": {"aside": ["Row"]},
+    "followed up": {"result": "worked", "then": A_SET, "now": A_SET, "best": A_SET},
+    "remedies": {"rows": [{"remedy": "lighten", "taken": 2, "worked": 1, "did_not": 0, "early": 1}]},
+}
 
 
 @pytest.mark.parametrize("topic", get_args(Topic))

@@ -25,7 +25,7 @@ from domain.incoming import (
 )
 from domain.memory import CoachMemory
 from domain.outcome import Invited, Order, Outcome, SheetStored
-from domain.parts import ClientLine, Digest
+from domain.parts import ClientLine, Digest, Notice
 from domain.state import Coach, CoachState
 from tests.domain.client.people import SHEET, kinds, stored
 
@@ -237,3 +237,24 @@ def test_a_coach_says_when_she_may_be_written_to(text: str, begin: time, end: ti
 def test_hours_that_are_none_are_said_to_be_so(text: str) -> None:
     outcome = does(Text(text=text))
     assert (said(outcome), outcome.memory) == (["no such hours"], None)
+
+
+@pytest.mark.parametrize(
+    "text", ["which remedies worked?", "How often did remedies work?", "what remedies worked"]
+)
+def test_a_coach_asks_which_remedies_worked_over_all_clients(text: str) -> None:
+    one = noor().model_copy(update={"tried": (("lighten", "worked"), ("keep on", "did not"))})
+    two = noor("Ana").model_copy(update={"tried": (("lighten", "open"), ("lighten", "cut short"))})
+    outcome = does(Text(text=text), replace(STATE, clients=((2, one), (3, two))))
+    ((notice,),) = [say.parts for say in outcome.says]
+    assert isinstance(notice, Notice)
+    rows = [[*row.values()] for row in notice.facts["rows"]]
+    assert rows == [["lighten", 3, 1, 0, 2], ["keep on", 1, 0, 1, 0]]
+
+
+def test_the_overview_does_not_carry_the_remedies() -> None:
+    line = noor().model_copy(update={"tried": (("lighten", "worked"),)})
+    outcome = does(Text(text="who needs me?"), replace(STATE, clients=((2, line),)))
+    ((digest,),) = [say.parts for say in outcome.says]
+    assert isinstance(digest, Digest)
+    assert digest.clients[0].tried == ()

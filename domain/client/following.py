@@ -1,0 +1,164 @@
+"""Whether a remedy has worked: looked at after some exposures, and told to the coach in numbers.
+
+It has worked where the client has since shown more than ever before it. At the first look a lift that comes
+back but is not there yet is too early to tell, and is looked at once more. All of it is the project's own
+rule; a single client's numbers prove nothing, so the coach sees them beside the verdict.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from domain.actions import Remedy
+from domain.client.bringing import in_coach_hours
+from domain.client.draft import Draft
+from domain.client.exposures import history, last_day_of
+from domain.client.plan import body_mass_kg
+from domain.client.rotation import open_workout
+from domain.client.workouts import workouts_closed
+from domain.comparison import Body, best_of, compare
+from domain.exercises import describe
+from domain.exposure import Exposure
+from domain.journal import Alert
+from domain.memory import Tried
+from domain.parts import Notice, TriedResult
+from domain.sets import TrainingSet
+from domain.stall import review
+from domain.state import ClientState
+from domain.values import facts_of
+
+FIRST_LOOK, LAST_LOOK = 3, 6
+"""After how many exposures of the exercise a remedy is looked at, and looked at for the last time."""
+
+ROUNDS = 2
+"""After how many rounds a new programme is looked at."""
+
+MOST_KEPT = 40
+"""How many remedies of a client are remembered, the latest."""
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What a look at a remedy found: the sets `then`, `now` and the `best` before, or a programme's gain."""
+
+    result: TriedResult
+    exposures: int
+    then: TrainingSet | None = None
+    now: TrainingSet | None = None
+    best: TrainingSet | None = None
+    gain_per_round: float | None = None
+
+
+def note_remedy(draft: Draft, alert: Alert, remedy: Remedy) -> None:
+    """Remember a remedy for a stall or a review, to see whether it works; an older one of the same is over.
+
+    What stalled again did not work; what a new programme cuts short is never told.
+    """
+    if alert.reason not in {"stall", "review"} or remedy == "seen":
+        return
+    is_programme = remedy == "next programme"
+    older = [
+        each
+        if each.result not in {"open", "too early"} or not (is_programme or each.exercise == alert.exercise)
+        else each.model_copy(update={"result": "cut short" if is_programme else "did not"})
+        for each in draft.memory.tried
+    ]
+    exercise = alert.exercise
+    swaps = {each.exercise: each.instead for each in draft.memory.swaps}
+    if remedy == "swap" and exercise is not None:
+        exercise = swaps.get(exercise, exercise)
+    since = (last_day_of(draft.state, alert.exercise) if alert.exercise else None) or draft.today
+    taken = Tried(
+        alert=alert.number,
+        remedy=remedy,
+        by=draft.client.coach.number,
+        on=draft.today,
+        since=since,
+        exercise=None if is_programme else exercise,
+        workout=str(alert.evidence.get("workout", "")),
+    )
+    draft.remember(tried=(*older, taken)[-MOST_KEPT:])
+
+
+def follow_up(draft: Draft) -> None:
+    """Tell the coach of each remedy that is due for a look, in the coach's hours."""
+    if draft.at < in_coach_hours(draft.state, draft.at):
+        return
+    for tried, found in list(ripe(draft.state)):
+        looked = tried.model_copy(update={"result": found.result, "looked": found.exposures})
+        others = (looked if each.alert == tried.alert else each for each in draft.memory.tried)
+        draft.remember(tried=tuple(others))
+        stored = draft.client.programme
+        facts = {
+            "client": draft.client.name,
+            "remedy": tried.remedy,
+            "exercise": tried.exercise,
+            "on": tried.on.isoformat(),
+            "programme": stored.programme.name if stored else None,
+            **facts_of(found),
+        }
+        draft.tell_coach(Notice(topic="followed up", facts=facts))
+
+
+def ripe(state: ClientState) -> Iterator[tuple[Tried, Found]]:
+    """Give each remedy that is due for a look, with what is found."""
+    for tried in state.memory.tried:
+        if tried.result in {"open", "too early"}:
+            found = of_programme(state, tried) if tried.exercise is None else of_exercise(state, tried)
+            if found is not None:
+                yield tried, found
+
+
+def of_exercise(state: ClientState, tried: Tried) -> Found | None:
+    """Look at a remedy for one exercise; None while it is not time."""
+    exercise = tried.exercise or ""
+    past = history(state, tried.workout, exercise, before=open_workout(state))
+    past = tuple(each for each in past if each.kind == past[-1].kind)
+    earlier, later = parted(past, tried.since)
+    exposures = len(later)
+    if exposures < (LAST_LOOK if tried.looked else FIRST_LOOK):
+        return None
+    if not earlier:
+        # The alternative is new: its first exposure is what the others are held against.
+        earlier, later = later[:1], later[1:]
+    body = Body(body_mass_kg(state), describe(exercise).body_share)
+    best, best_now = (
+        best_of([one for each in some for one in each.counting], body) for some in (earlier, later)
+    )
+    then, first, now = (best_of(each.counting, body) for each in (earlier[-1], later[0], later[-1]))
+    result: TriedResult = "did not"
+    if compare(best_now, best, body).result == "beat":
+        result, now = "worked", best_now
+    elif exposures < LAST_LOOK and compare(now, first, body).result == "beat":
+        result = "too early"
+    return Found(result, exposures, then, now, best)
+
+
+def parted(past: tuple[Exposure, ...], since: date) -> tuple[tuple[Exposure, ...], tuple[Exposure, ...]]:
+    """Return the exposures until the day `since`, and those after it."""
+    return tuple(each for each in past if each.on <= since), tuple(each for each in past if each.on > since)
+
+
+def of_programme(state: ClientState, tried: Tried) -> Found | None:
+    """Look at a new programme; None while its rounds are not done."""
+    stored = state.client.programme
+    closed = [record for record in workouts_closed(state) if record.on >= tried.on]
+    if stored is None or len(closed) < ROUNDS * len(stored.programme.schedule.order):
+        return None
+    lines = [
+        (workout.name, line.exercise)
+        for workout in stored.programme.workouts
+        for line in workout.prescriptions
+    ]
+    pasts = (history(state, *line) for line in lines)
+    since = (tuple(each for each in past if each.on >= closed[0].on) for past in pasts)
+    shares = {exercise: describe(exercise).body_share for _, exercise in lines}
+    found = review(
+        tuple(past for past in since if past),
+        body_mass_kg=body_mass_kg(state),
+        body_shares={exercise: share for exercise, share in shares.items() if share is not None},
+    )
+    if found is None:
+        return None
+    result: TriedResult = "worked" if found.gain_per_round > 0 else "did not"
+    return Found(result, found.rounds, gain_per_round=found.gain_per_round)
