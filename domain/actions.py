@@ -26,6 +26,10 @@ one rest day more, the programme that the sheet names next, leave it for a while
 keep it held, let the client train again after a warning sign, or only take note."""
 
 
+Taken = Remedy | Literal["write"]
+"""What a coach can do about an alert: a remedy, or to write to the client about it."""
+
+
 class Answer(Frozen):
     """An answer to question `question` of this person, as if `text` had been typed."""
 
@@ -47,6 +51,16 @@ class Treat(Frozen):
     """What the alert is about, where the message is about several."""
 
 
+class Write(Frozen):
+    """A coach's wish to write to client `client`, called `name`, about alert `alert`; `of` as in `Treat`."""
+
+    kind: Literal["write"] = "write"
+    client: int
+    alert: int
+    name: str
+    of: str = ""
+
+
 class Words(Frozen):
     """The same as saying `text`."""
 
@@ -54,4 +68,4 @@ class Words(Frozen):
     text: str
 
 
-Action = Annotated[Answer | Treat | Words, Field(discriminator="kind")]
+Action = Annotated[Answer | Treat | Write | Words, Field(discriminator="kind")]

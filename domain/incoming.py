@@ -115,6 +115,8 @@ class Told(Frozen):
     kind: Literal["told"] = "told"
     coach: int
     text: str
+    alert: int | None = None
+    """The alert that they are about, which they settle."""
 
 
 class Assigned(Frozen):

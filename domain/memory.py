@@ -6,7 +6,7 @@ from typing import Any
 
 from pydantic import Field
 
-from domain.actions import Remedy
+from domain.actions import Taken
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
 from domain.parts import Eager, Slot, TriedResult
@@ -119,7 +119,7 @@ class Tried(Frozen):
     """
 
     alert: int
-    remedy: Remedy
+    remedy: Taken
     by: int
     on: date
     since: date

@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 from pydantic import Field
 
 from domain import comparison, target_reasons
-from domain.actions import Action, Remedy
+from domain.actions import Action, Taken
 from domain.comparison import Comparison
 from domain.frozen import Frozen
 from domain.journal import AlertReason
@@ -32,11 +32,12 @@ Slot = Literal[
     "lately",
     "body mass",
     "sheet",
+    "words",
     "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, whether a sheet is
-right, which client is meant."""
+right, what to tell a client, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -231,7 +232,7 @@ class ClientLine(Frozen):
     """When the client told of being ill, where there was no training since."""
     eager: tuple[Eager, ...] = ()
     """Where more was done than was asked, in the time that is looked back on."""
-    tried: tuple[tuple[Remedy, TriedResult], ...] = ()
+    tried: tuple[tuple[Taken, TriedResult], ...] = ()
     """The remedies taken for this client, and what came of each."""
 
 

@@ -12,7 +12,7 @@ from bot.wording.reader import day_words, listed, set_words
 from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
 from bot.wording.why import EXPLANATION, aimed_words, explanation_words
-from domain.actions import Action, Answer, Remedy, Treat, Words
+from domain.actions import Action, Answer, Remedy, Treat, Words, Write
 from domain.explanation import Aimed
 from domain.parts import AlertPart, ClientLine, Digest
 from domain.sets import TrainingSet
@@ -40,6 +40,8 @@ def label(action: Action) -> str:
     match action:
         case Answer(text=text) | Words(text=text):
             return text
+        case Write(name=name, of=of):
+            return f"{of[:1].upper()}{of[1:]}: write to {name}" if of else f"Write to {name}"
         case Treat(remedy=remedy, workouts=workouts, of=of):
             words = f"Leave it for {workouts} workouts" if workouts else REMEDIES[remedy]
             return f"{of[:1].upper()}{of[1:]}: {words.lower()}" if of else words

@@ -111,12 +111,15 @@ def _followed_up(facts: Facts, _reader: Reader) -> str:
     )
 
 
+WRITING = {"write": "Write to the client"}
+
 REMEDIES_TAKEN = {
     "lighten": "the load went down",
     "swap": "it came as the alternative",
     "rest more": "the rest day more",
     "next programme": "the next programme",
     "keep on": "it was left alone",
+    "write": "you wrote",
 }
 
 
@@ -125,8 +128,8 @@ def _remedies(facts: Facts, _reader: Reader) -> str:
     if not any("taken" in row for row in rows):
         return "No remedy has been taken yet."
     lines = [
-        f"{REMEDIES[row['remedy']]}: taken {row['taken']}; worked {row['worked']}, did not {row['did_not']}, "
-        f"too early to tell {row['early']}"
+        f"{(REMEDIES | WRITING)[row['remedy']]}: taken {row['taken']}; "
+        f"worked {row['worked']}, did not {row['did_not']}, too early to tell {row['early']}"
         for row in rows
     ]
     return "\n".join([bold("Remedies, over all clients"), *lines, "Few cases: a hint, and no proof."])

@@ -51,6 +51,8 @@ def question_words(part: Question) -> str:
             )
         case "body mass":
             return body_mass_words(facts)
+        case "words":
+            return f"What shall I tell {bold(str(facts.get('client')))}? I pass on what you type next."
         case "sheet":
             return sheet_words(facts)
         case "who":

@@ -10,7 +10,7 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from domain.actions import Action, Answer, Treat
+from domain.actions import Action, Answer, Treat, Write
 from domain.calendar import local_day
 from domain.client.apply import apply
 from domain.client.remedies import remedies_for
@@ -23,6 +23,9 @@ from domain.state import Client, ClientState
 
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
+
+WRITTEN_ABOUT: frozenset[AlertReason] = frozenset({"stall", "review", "missed"})
+"""What a word to the client can settle; a question is answered by any words."""
 
 LEFT_ALONE = (3, 6)
 """For how many workouts an exercise can be left alone, as offered to a coach. The house's own choice."""
@@ -198,6 +201,9 @@ class Draft:
                 for remedy in remedies_for(self.state, alert.reason, alert.exercise)
                 for workouts in (LEFT_ALONE if remedy == "keep on" else (None,))
             )
+            if alert.reason in WRITTEN_ABOUT:
+                name = self.client.name
+                buttons.append(Write(client=self.client.number, alert=alert.number, name=name, of=of))
         if stalled := [alert.exercise for alert in alerts if alert.reason == "stall"]:
             parts.append(Safety(where=None, exercise=stalled[0]))
         self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
-from domain.actions import Remedy
+from domain.actions import Taken
 from domain.client.bringing import in_coach_hours
 from domain.client.draft import Draft
 from domain.client.exposures import history, last_day_of
@@ -49,7 +49,7 @@ class Found:
     gain_per_round: float | None = None
 
 
-def note_remedy(draft: Draft, alert: Alert, remedy: Remedy) -> None:
+def note_remedy(draft: Draft, alert: Alert, remedy: Taken) -> None:
     """Remember a remedy for a stall or a review, to see whether it works; an older one of the same is over.
 
     What stalled again did not work; what a new programme cuts short is never told.

@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
-from domain.actions import Answer, Treat, Words
+from domain.actions import Answer, Treat, Words, Write
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.bringing import bring_up
@@ -200,7 +200,7 @@ def answer_coach(draft: Draft, text: str) -> bool:
     return True
 
 
-def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
+def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
     """Decide on a button; one whose question is no longer open is answered kindly."""
     match action:
         case Words(text=text):
@@ -208,7 +208,7 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
                 press_late(draft, text)
-        case Treat() | None:
+        case Treat() | Write() | None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)

@@ -51,7 +51,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
     match order:
         case Decided():
             decided(draft, order)
-        case Told(text=text):
+        case Told(text=text, alert=about):
+            settle_by_words(draft, order, about)
             draft.notice("from coach", coach=draft.client.coach.name, text=text)
             settle_questions(draft, order)
             draft.remember(told_at=draft.at)
@@ -77,6 +78,16 @@ def note_words(draft: Draft, text: str) -> None:
     wrote = CoachWrote(on=draft.today, exercises=understand(draft, text).names)
     recent = (each for each in draft.memory.coach_wrote if draft.today - each.on <= TELL_AGAIN_AFTER)
     draft.remember(coach_wrote=(*recent, wrote)[-WORDS_KEPT:])
+
+
+def settle_by_words(draft: Draft, order: Told, about: int | None) -> None:
+    """Settle the alert that the coach's words are about; a stall is then left alone as after any remedy."""
+    for alert in draft.state.alerts:
+        if alert.number == about:
+            draft.change(AlertSettled(alert.number, "seen", order.coach, draft.at))
+            if alert.reason == "stall" and alert.exercise is not None:
+                leave_alone(draft, alert.exercise)
+            note_remedy(draft, alert, "write")
 
 
 def settle_questions(draft: Draft, order: Told) -> None:

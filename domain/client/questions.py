@@ -80,7 +80,7 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return day_told(draft, question, text)
         case "body mass":
             return weight_told(draft, question, text)
-        case "sheet" | "who":
+        case "sheet" | "words" | "who":
             return False
         case _:
             return complete(draft, question, text)

@@ -2,10 +2,11 @@
 
 from typing import assert_never
 
-from domain.actions import Answer, Treat, Words
+from domain.actions import Answer, Treat, Words, Write
 from domain.coach.draft import Draft
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.words import is_for_a_client, obey
+from domain.coach.writing import begin_writing, pass_on
 from domain.incoming import (
     Assigned,
     CardWanted,
@@ -79,7 +80,7 @@ def hear_document(draft: Draft, document: Document) -> None:
         take_sheet(draft, document.text)
 
 
-def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
+def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
     """Decide on a button."""
     match action:
         case Words(text=text):
@@ -87,12 +88,21 @@ def press(draft: Draft, action: Answer | Treat | Words | None) -> None:
         case Answer(question=question, text=text):
             waiting = draft.memory.waiting
             fits = waiting is not None and waiting.number == question
-            if not fits or waiting is None or not answer_sheet(draft, waiting, text):
+            if (
+                not fits
+                or waiting is None
+                or not (answer_sheet(draft, waiting, text) or pass_on(draft, text))
+            ):
                 draft.notice("button is old")
         case Treat(client=client, alert=alert, remedy=remedy, workouts=workouts):
             if permitted(draft.state, client):
                 coach = draft.state.coach.number
                 draft.order(client, Decided(coach=coach, alert=alert, remedy=remedy, workouts=workouts))
+            else:
+                draft.notice("not your client")
+        case Write() as wish:
+            if permitted(draft.state, wish.client):
+                begin_writing(draft, wish)
             else:
                 draft.notice("not your client")
         case None:

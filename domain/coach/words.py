@@ -6,6 +6,7 @@ from datetime import timedelta
 
 from domain.coach.draft import Draft, plain, the_one_named
 from domain.coach.hours import take_hours
+from domain.coach.writing import pass_on
 from domain.courtesies import is_courtesy
 from domain.incoming import Assigned, CardWanted, HoldEnded, Told, WhyWanted
 from domain.outcome import Invited
@@ -76,6 +77,8 @@ def obey(draft: Draft, text: str) -> None:
         card(draft, found["name"])
     elif draft.client_named(said):
         card(draft, said)
+    elif pass_on(draft, text):
+        pass
     elif is_courtesy(text) and bare not in _HELP:
         draft.notice("heard")
     else:

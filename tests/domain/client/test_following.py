@@ -3,7 +3,7 @@
 import pytest
 
 from domain.actions import Remedy
-from domain.incoming import Decided
+from domain.incoming import Decided, Told
 from domain.parts import Notice
 from tests.domain.client.people import MARA, Life, at, noor
 
@@ -104,3 +104,13 @@ def test_an_exercise_is_left_alone_for_as_many_workouts_as_the_coach_says(workou
         days += [day] if "stall" in life.alert_reasons else []
     assert days[:1] == [again]
     assert life.state.memory.tried[0].result == "did not"
+
+
+def test_words_about_a_stall_settle_it_and_are_followed_up_like_a_remedy() -> None:
+    life = Life(noor(SHEET))
+    for day, reps in ((2, 6), (3, 6), (4, 5)):
+        life.says(f"80x{reps}", at(day))
+    life.hears(Told(coach=MARA.number, text="Sleep first.", alert=1), at(4, 19))
+    assert life.state.alerts == ()
+    assert looks(life, ["80x5", "80x6", "80x7"]) == [(7, "worked")]
+    assert life.state.memory.tried[0].remedy == "write"

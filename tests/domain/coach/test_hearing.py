@@ -1,11 +1,11 @@
 """A coach's sheets, requests and decisions; own clients only."""
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 
 import pytest
 
-from domain.actions import Answer, Treat
+from domain.actions import Answer, Treat, Write
 from domain.decide import hear
 from domain.hours import Hours
 from domain.incoming import (
@@ -258,3 +258,40 @@ def test_the_overview_does_not_carry_the_remedies() -> None:
     ((digest,),) = [say.parts for say in outcome.says]
     assert isinstance(digest, Digest)
     assert digest.clients[0].tried == ()
+
+
+WRITE = Write(client=2, alert=5, name="Noor")
+
+
+def asked_what_to_write() -> CoachState:
+    return remembering(STATE, does(Pressed(button="1:0", action=WRITE)))
+
+
+@pytest.mark.parametrize("text", ["Sleep first, then we see.", "well done", "ok"])
+def test_what_a_coach_types_after_the_button_goes_to_the_client(text: str) -> None:
+    outcome = does(Text(text=text), asked_what_to_write())
+    assert outcome.orders == (Order(2, Told(coach=1, text=text, alert=5)),)
+    assert remembering(STATE, outcome).memory.waiting is None
+
+
+@pytest.mark.parametrize("text", ["who needs me?", "how is Noor?", "tell Ana: rest", "my hours are 8 to 20"])
+def test_a_request_meanwhile_is_a_request(text: str) -> None:
+    state = asked_what_to_write()
+    outcome = does(Text(text=text), state)
+    assert not [order for order in outcome.orders if getattr(order.incoming, "alert", None)]
+    after = remembering(state, outcome) if outcome.memory else state
+    assert after.memory.waiting is not None
+
+
+def test_words_are_not_waited_for_long_and_can_be_left() -> None:
+    state = asked_what_to_write()
+    late = hear(state, Heard(2, NOW + timedelta(hours=2), Text(text="I like spring")))
+    assert late.orders == ()
+    left = does(Text(text="never mind"), state)
+    assert (left.orders, remembering(state, left).memory.waiting) == ((), None)
+
+
+def test_nobody_writes_to_another_coach_s_client() -> None:
+    assert said(does(Pressed(button="1:0", action=WRITE.model_copy(update={"client": 9})))) == [
+        "not your client"
+    ]
