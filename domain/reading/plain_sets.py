@@ -1,12 +1,13 @@
 """The short way for what most messages say: loads with their reps, of which nothing is in doubt.
 
-"80 x 8", "80 kg 8 reps", "80x8, 80x7". All else is weighed (`fold.py`), which would give these just as well.
+"80 x 8", "80 kg 8 reps", "80x8, 80x7", "80 kg: 8, 7, 6", "12 reps". All else is weighed (`fold.py`), which
+would give these just as well.
 """
 
 from collections.abc import Sequence
 
 from domain.reading.context import Known
-from domain.reading.drafts import Draft
+from domain.reading.drafts import Draft, is_amount
 from domain.reading.pieces import Piece, Row
 from domain.reading.quantities import MOST_SETS, Quantity
 from domain.reading.story import draft_of, load_of
@@ -15,13 +16,21 @@ _TIES = frozenset({"x", "for"})
 _TWO_PAIRS = 4
 _TIES_ALONE = _TIES | {""}
 _BETWEEN_SAID = frozenset({"x", "for", "", ",", ":"})
+_IN_LIST = frozenset({",", "/"})
 _BETWEEN_SETS = frozenset({",", "and", "then", "line", "stop", "gap", ""})
 
 
 def plain_sets(row: Row, known: Known) -> list[Draft] | None:
     """Return the sets of a row of loads, each with its reps; None where anything must be weighed."""
     pieces = row.pieces
-    if row.counts or not pieces or len(pieces) % 2:
+    if row.counts or not pieces:
+        return None
+    if len(pieces) == 1 and isinstance(what := pieces[0].what, Quantity) and is_amount(what):
+        return [draft_of(None, pieces[0])]
+    if _is_list_at_one_load(pieces, known):
+        said = load_of(pieces[0])
+        return [draft_of(said, amount) for amount in pieces[1:]]
+    if len(pieces) % 2:
         return None
     if _goes_in_pairs(pieces, known):
         return [
@@ -36,6 +45,23 @@ def plain_sets(row: Row, known: Known) -> list[Draft] | None:
             return None
         drafts.append(draft_of(load_of(load), amount))
     return drafts
+
+
+def _is_list_at_one_load(pieces: Sequence[Piece], known: Known) -> bool:
+    """Return whether a load and its reps go on with more reps, all in the plan's range: "80 kg: 8, 7, 6"."""
+    return (
+        len(pieces) > 2
+        and not known.hold
+        and all(p.joint in _IN_LIST and _is_in_range(p, known) for p in pieces[2:])
+        and _is_plain(pieces[0], pieces[1], known, settled=False, alone=False)
+    )
+
+
+def _is_in_range(amount: Piece, known: Known) -> bool:
+    q = amount.what
+    if not isinstance(q, Quantity) or amount.led == "at" or q.times or q.role not in {None, "reps"}:
+        return False
+    return known.in_range(q) and known.reps_fit(q)
 
 
 def _goes_in_pairs(pieces: Sequence[Piece], known: Known) -> bool:
