@@ -143,6 +143,18 @@ def plates_per_side(total: Decimal, unit: Unit, equipment: Equipment) -> tuple[D
     return _stacks(equipment.plates, _side_limit(equipment)).get(side)
 
 
+def bar_loads_around(total: Decimal, unit: Unit, equipment: Equipment) -> tuple[Decimal, ...]:
+    """Return `total` alone where a bar can be loaded to it, else the next load below and the next above.
+
+    All in `unit`; where it is not the equipment's own, to hundredths. At the ends only one of them is there.
+    """
+    if plates_per_side(total, unit, equipment) is not None:
+        return (total,)
+    loads = _loadable("barbell", Decimal(1), equipment, "total")
+    at = bisect_left(loads, _own(total, unit, equipment))
+    return tuple(_said(each, unit, equipment) for each in loads[max(0, at - 1) : at + 1])
+
+
 def loadable(exercise: Exercise, equipment: Equipment, kind: LoadKind | None = None) -> tuple[Decimal, ...]:
     """Return all loads, ascending and in the equipment's unit, that can be put on for this exercise."""
     return _loadable(

@@ -307,6 +307,7 @@ Topic = Literal[
     "written down",
     "question dropped",
     "warm-up",
+    "plates",
     "warm-up noted",
     "get well",
     "rest day",

@@ -1,13 +1,23 @@
 """Words for what a client, or somebody who is to become one, is to know."""
 
 from collections.abc import Iterable
+from decimal import Decimal
 
 from bot.markup import bold, escape
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, welcome_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
-from bot.wording.reader import Reader, day_words, listed, ramp_words, set_words
+from bot.wording.reader import (
+    NO_BREAK,
+    Reader,
+    day_words,
+    listed,
+    number,
+    plates_words,
+    ramp_words,
+    set_words,
+)
 from bot.wording.safety import SEE_SOMEBODY
 from bot.wording.why import why_words
 from domain.parts import Topic
@@ -128,6 +138,24 @@ def _warm_up(facts: Facts, _reader: Reader) -> str:
     return "\n".join([*said, "Warm-up sets are no record: send me only the hard ones."])
 
 
+def _plates(facts: Facts, _reader: Reader) -> str:
+    unit = facts["unit"]
+    asked = f"{number(Decimal(facts['load']))}{NO_BREAK}{unit}"
+    bar = f"{number(Decimal(facts['bar']))}{NO_BREAK}{facts['bar_unit']} bar"
+    other_unit = "" if facts["bar_unit"] == unit else f"{NO_BREAK}{facts['bar_unit']}"
+    loads = [
+        (
+            f"{number(Decimal(each['load']))}{NO_BREAK}{unit}",
+            plates_words(tuple(map(Decimal, each["plates"]))) + (other_unit if each["plates"] else ""),
+        )
+        for each in facts["loads"]
+    ]
+    if len(loads) == 1 and loads[0][0] == asked:
+        return f"{asked}: {loads[0][1]}" + (f", on a {bar}." if facts["loads"][0]["plates"] else ".")
+    nearest = listed([f"{load} ({plates})" for load, plates in loads], "or")
+    return f"{asked} cannot be loaded with your plates on a {bar}. Nearest: {nearest}."
+
+
 CLIENT_WORDS: dict[Topic, Words] = {
     "no file wanted": "I read files only from coaches. Type your sets as you would say them: «80 x 8».",
     "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
@@ -180,6 +208,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
         + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
     ),
     "warm-up": _warm_up,
+    "plates": _plates,
     "get well": "Get well first: no training with a fever, or with pain, tightness or short breath in the "
     "chest. If you are unsure, ask a doctor. Once you are back, we begin lighter.",
     "warm-up noted": "Good. Warm-up sets are no record; send me the hard ones.",

@@ -16,6 +16,7 @@ from domain.client.following import follow_up
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
+from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
@@ -122,7 +123,9 @@ def hear_words(draft: Draft, text: str) -> None:
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
         return
-    if not hurts and (take_setting(draft, text) or take_warm_up(draft, text, reading)):
+    if not hurts and (
+        take_setting(draft, text) or take_warm_up(draft, text, reading) or take_plates(draft, text, reading)
+    ):
         return
     note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)

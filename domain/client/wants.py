@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from domain.client.aims import show_aims
 from domain.client.draft import Draft
 from domain.client.explaining import explain, spot_named
 from domain.client.exposures import history, set_to_beat
@@ -23,9 +24,10 @@ from domain.client.rotation import due, under_way
 from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
 from domain.client.weighing import is_told_last, take_weight_back
+from domain.client.why import exercises_known
 from domain.incoming import ReplyTo
 from domain.journal import Entry
-from domain.reading import Reading, Want, speaks_of_illness
+from domain.reading import Reading, Want, exercises_asked_of, speaks_of_illness
 from domain.values import facts_of
 
 KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout"})
@@ -52,7 +54,9 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "ask_coach":
             ask_coach(draft, text, named)
         case "show_plan":
-            show_plan(draft)
+            asked = exercises_asked_of(text, exercises_known(draft), draft.client.own_names)
+            if draft.memory.barred or not asked or not show_aims(draft, asked):
+                show_plan(draft)
         case "show_history":
             show_history(draft, named)
         case "help":

@@ -4,7 +4,7 @@ from domain.reading.answering import answer, days_meant, is_lone_number
 from domain.reading.away import speaks_of_illness
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
-from domain.reading.why import WhyAsked, exercises_named, why_asked
+from domain.reading.why import WhyAsked, exercises_asked_of, exercises_named, why_asked
 
 __all__ = [
     "Heard",
@@ -20,6 +20,7 @@ __all__ = [
     "WhyAsked",
     "answer",
     "days_meant",
+    "exercises_asked_of",
     "exercises_named",
     "is_lone_number",
     "read",

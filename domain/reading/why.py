@@ -83,6 +83,10 @@ _WHY_NOT = Pattern("why not [!|.|'?']* $")
 _INSTEAD = words_of("not than of over against rather versus vs")
 """Words before a number that was expected rather than told: "why not 85", "instead of 85"."""
 
+_ARTICLES = words_of("the my todays this a")
+_ASKED_ON = words_of("on for in of at with")
+_AIMS = words_of("target targets goal aim number")
+
 LONGEST = 24
 """How many words and signs a question after reasons has at most. The house's own choice."""
 
@@ -135,6 +139,24 @@ def exercises_named(text: str, exercises: Sequence[str], own_names: Mapping[str,
     """Return the exercises that `text` names, as `why_asked` knows them."""
     named = _names(message_of(text), 0, exercises, own_names)
     return tuple(dict.fromkeys(name for names in named.values() for name in names))
+
+
+def exercises_asked_of(text: str, exercises: Sequence[str], own_names: Mapping[str, str]) -> tuple[str, ...]:
+    """Return the exercises that a question about the plan is of: "what should I beat on rows".
+
+    Not those that only tell when: "what comes after rows".
+    """
+    message = message_of(text)
+    finder = names_for(tuple(exercises), tuple(own_names.items()))
+    asked: dict[str, None] = {}
+    for name in finder.find(message):
+        before = name.start
+        while before > 0 and message.text(before - 1) in _ARTICLES:
+            before -= 1
+        is_on = not _ASKED_ON.isdisjoint(message.texts(max(0, before - 1), before))
+        if is_on or message.text(name.end) in _AIMS:
+            asked.update(dict.fromkeys(name.names))
+    return tuple(asked)
 
 
 def _opening(message: Message, at: int) -> int:

@@ -26,6 +26,8 @@ FACTS: dict[str, Any] = {
     "answers": {"trouble": "No trouble", "lately": "Slept badly"},
     "aside": [["Row", "knee"]],
     "at": "07:00",
+    "bar": "20",
+    "bar_unit": "kg",
     "begin": "08:00",
     "client": "Noor",
     "coach": "Mara",
@@ -41,6 +43,8 @@ FACTS: dict[str, Any] = {
     "faults": [],
     "instead": "Dip",
     "last": [A_SET],
+    "load": "91",
+    "loads": [{"load": "90", "plates": ["25", "10"]}, {"load": "92.5", "plates": ["25", "10", "1.25"]}],
     "local": "18:40",
     "mass": "72",
     "matters": [
