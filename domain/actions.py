@@ -30,6 +30,10 @@ Taken = Remedy | Literal["write"]
 """What a coach can do about an alert: a remedy, or to write to the client about it."""
 
 
+TriedResult = Literal["open", "too early", "worked", "did not", "cut short"]
+"""What came of a remedy; `cut short` where another programme came before that could be told."""
+
+
 class Answer(Frozen):
     """An answer to question `question` of this person, as if `text` had been typed."""
 

@@ -6,10 +6,10 @@ from typing import Any
 
 from pydantic import Field
 
-from domain.actions import Taken
+from domain.actions import Taken, TriedResult
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
-from domain.parts import Eager, Slot, TriedResult
+from domain.parts import Eager, Slot
 from domain.sets import TrainingSet
 
 

@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 from pydantic import Field
 
 from domain import comparison, target_reasons
-from domain.actions import Action, Taken
+from domain.actions import Action, Taken, TriedResult
 from domain.comparison import Comparison
 from domain.frozen import Frozen
 from domain.journal import AlertReason
@@ -41,10 +41,6 @@ right, what to tell a client, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
-
-
-TriedResult = Literal["open", "too early", "worked", "did not", "cut short"]
-"""What came of a remedy; `cut short` where another programme came before that could be told."""
 
 
 class PlanLine(Frozen):
@@ -184,6 +180,8 @@ class AlertPart(Frozen):
     client: str
     exercise: str | None = None
     evidence: dict[str, Any] = Field(default_factory=dict)
+    full: bool = False
+    """Whether all of the evidence is to be said, as on request."""
 
 
 class Reminder(Frozen):

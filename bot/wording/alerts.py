@@ -55,13 +55,7 @@ def alert_words(part: AlertPart) -> str:
     of = bold(part.exercise) if part.exercise else ""
     match part.reason:
         case "stall":
-            shown = evidence_lines(evidence.get("exposures", []), evidence.get("verdicts", []))
-            if evidence.get("aimed"):
-                shown += f"\n{aimed_words(_AIMED.validate_python(evidence['aimed']))}"
-            times = evidence.get("without_beat")
-            if evidence.get("answers"):
-                shown += f"\n{answers_words(evidence['answers'])}"
-            return f"{client} has stalled on {of}: {times} in a row without a beat.\n{shown}"
+            return stall_words(part)
         case "review":
             return review_words(part)
         case "pain":
@@ -87,6 +81,28 @@ def alert_words(part: AlertPart) -> str:
             return f"{client} can no longer be reached: the chat is blocked or gone."
         case _:
             assert_never(part.reason)
+
+
+def stall_words(part: AlertPart) -> str:
+    """Say that an exercise has stalled: the mark and what came since on two lines, or all with reasons."""
+    client, evidence = bold(part.client), part.evidence
+    exposures = evidence.get("exposures", [])
+    times = evidence.get("without_beat")
+    lines = [f"{client} has stalled on {bold(str(part.exercise))}: {times} in a row without a beat."]
+    if part.full:
+        lines.append(evidence_lines(exposures, evidence.get("verdicts", [])))
+        if evidence.get("aimed"):
+            lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
+    elif exposures:
+        sets = [[_SET.validate_python(one) for one in each["sets"]] for each in exposures]
+        done = ["; ".join(set_words(one) for one in each) for each in sets]
+        lines.append(f"To beat, from {day_words(exposures[0]['on'])}: {done[0]}.")
+        lines.append(f"Since then: {', then '.join(done[1:])}.")
+    if evidence.get("answers"):
+        lines.append(answers_words(evidence["answers"]))
+    if not part.full:
+        lines.append(f"In full: «how is {escape(part.client)}?»")
+    return "\n".join(lines)
 
 
 def quoted(evidence: dict[str, Any]) -> str:

@@ -179,7 +179,13 @@ class Draft:
         """Return whether the coach has heard of an open alert."""
         return all(each.at is not None for each in self.memory.brought if each.alert == alert.number)
 
-    def bring_to_coach(self, *alerts: Alert, lead: tuple[Part, ...] = (), again: bool = False) -> None:
+    def was_brought_again(self, alert: Alert) -> bool:
+        """Return whether the coach has heard of an open alert twice."""
+        return any(each.again for each in self.memory.brought if each.alert == alert.number)
+
+    def bring_to_coach(
+        self, *alerts: Alert, lead: tuple[Part, ...] = (), again: bool = False, full: bool = False
+    ) -> None:
         """Tell the coach of alerts in one message, with the remedies that fit as buttons.
 
         A stall comes to the coach with the caution on pain and joints.
@@ -193,6 +199,7 @@ class Draft:
                     client=self.client.name,
                     exercise=alert.exercise,
                     evidence=alert.evidence,
+                    full=full,
                 )
             )
             of = (alert.exercise or alert.reason) if len(alerts) > 1 else ""

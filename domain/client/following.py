@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
-from domain.actions import Taken
+from domain.actions import Taken, TriedResult
 from domain.client.bringing import in_coach_hours
 from domain.client.draft import Draft
 from domain.client.exposures import history, last_day_of
@@ -21,7 +21,7 @@ from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import Alert
 from domain.memory import Tried
-from domain.parts import Notice, TriedResult
+from domain.parts import Notice
 from domain.sets import TrainingSet
 from domain.stall import review
 from domain.state import ClientState

@@ -295,7 +295,7 @@ def show_card(draft: Draft) -> None:
         weight="answer",
     )
     for alert in state.alerts:
-        draft.bring_to_coach(alert)
+        draft.bring_to_coach(alert, again=draft.was_brought_again(alert), full=True)
 
 
 def client_line(state: ClientState, draft: Draft) -> ClientLine:

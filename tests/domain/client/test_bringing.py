@@ -7,7 +7,7 @@ import pytest
 
 from domain.client import hear, wake
 from domain.hours import Hours
-from domain.incoming import Decided, FromChat, FromCoach, Heard, Text
+from domain.incoming import CardWanted, Decided, FromChat, FromCoach, Heard, Text
 from domain.outcome import Outcome
 from domain.parts import AlertPart
 from domain.state import ClientState
@@ -180,3 +180,13 @@ def test_an_alert_from_before_this_was_noted_is_brought_up_once() -> None:
     life.hears(Text(text="thanks"), at(4, 20))
     life.passes_to(at(12))
     assert [when for when, alerts in life.told if BENCH in alerts] == ["04 18:00", "06 18:00"]
+
+
+def test_a_card_shows_all_of_the_evidence_and_brings_nothing_up_once_more() -> None:
+    life = two_days([("bench 80x5, rows 60x10", at(4))])
+    life.passes_to(at(6, 19))
+    life.hears(CardWanted(coach=MARA.number), at(6, 19))
+    shown = [part.full for part in life.to_coach if isinstance(part, AlertPart)]
+    life.passes_to(at(12))
+    of_bench = [when for when, alerts in life.told if BENCH in alerts]
+    assert (shown, of_bench) == ([True], ["04 18:00", "06 18:00", "06 19:00"])
