@@ -6,6 +6,7 @@ those who can tell.
 
 import re
 from collections.abc import Sequence
+from datetime import timedelta
 from typing import Any
 
 from domain.client.draft import Draft
@@ -25,6 +26,17 @@ _WELL = re.compile(
     r"(?:no longer|stopped|not) hurt(?:s|ing)?|(?:doesn['’]?t|does not|don['’]?t) hurt)\b"
 )
 _OF_PAIN = re.compile(r"\b(?:pain|hurt\w*|sore\w*|physio\w*|doctor|healed|recovered)\b")
+
+_FINE_NOW = re.compile(
+    r"(?:(?:ok|okay|actually|oh|no|yes|hey|and|but|thanks|thank you),? )*"
+    r"(?:(?:it|that|this|everything|all)(?:['’]?s| is| feels| felt| seems| got)? )?"
+    r"(?:(?:all|much|a lot|a bit|totally|completely|perfectly|feels|feeling|already|i'm|i am|is) )*"
+    r"(?:(?:fine|better|okay|ok|good|well) (?:again|now|already|today)|better|gone)"
+    r"(?: (?:again|now|already|today|though|thanks))*"
+)
+"""Words that say nothing but that something is well again, and not what."""
+_FINE_NOW_WITHIN = timedelta(days=3)
+"""For how long after pain such words are of it. The house's own choice."""
 
 
 def warn(draft: Draft, text: str, pain: tuple[Pain, ...]) -> None:
@@ -143,13 +155,18 @@ def is_after(done: TrainingSet, held: ExerciseHold) -> bool:
 
 
 def fine_again(draft: Draft, reading: Reading, text: str) -> bool:
-    """Take words that it hurts no longer: the coach decides what comes back. Return whether it was so."""
+    """Take words that it hurts no longer: the coach decides what comes back. Return whether it was so.
+
+    "It's fine now", with nothing said of what, is of what began to hurt in the last days.
+    """
     said = text.casefold()
     if reading.sets or not draft.state.holds or not _WELL.search(said):
         return False
     meant = tuple(
         hold for hold in draft.state.holds if hold.exercise in reading.names or hold.where.split()[-1] in said
     )
+    if not meant and _FINE_NOW.fullmatch(said.strip(" .!")):
+        meant = tuple(hold for hold in draft.state.holds if draft.today - hold.since <= _FINE_NOW_WITHIN)
     if not meant and not _OF_PAIN.search(said):
         return False
     held = tuple(hold.exercise for hold in meant or draft.state.holds)

@@ -1,5 +1,7 @@
 """Pain sets exercises aside; a warning sign stops everything; no target is given on what hurts."""
 
+import pytest
+
 from domain.incoming import Decided
 from domain.parts import AlertPart, Plan, Safety, VerdictPart
 from tests.domain.client.people import MARA, Life, at, kinds, noor
@@ -189,6 +191,32 @@ def test_words_that_it_is_fine_again_go_to_the_coach_and_lift_nothing() -> None:
     assert len(life.state.holds) == 2
     (alert,) = life.state.alerts
     assert alert.evidence["fine"] is True
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["it's fine now", "It's better now!", "ok, all good now", "feels better", "it is gone", "fine again"],
+)
+def test_fine_now_is_of_what_began_to_hurt_in_the_last_days(text: str) -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    assert kinds(life.says(text, at(4))) == ["fine again"]
+    assert len(life.state.holds) == 2
+
+
+@pytest.mark.parametrize(
+    "text", ["good", "ok", "good workout", "better luck next time", "I'm good at this now"]
+)
+def test_courtesies_after_pain_do_not_say_that_it_is_fine(text: str) -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    assert "fine again" not in kinds(life.says(text, at(4)))
+
+
+def test_fine_now_is_not_of_what_hurt_long_ago() -> None:
+    life = Life()
+    life.says("my right knee hurts", at(3))
+    assert "fine again" not in kinds(life.says("it's fine now", at(12)))
 
 
 def test_the_coach_hears_of_what_was_done_on_a_later_day_though_it_was_aside() -> None:
