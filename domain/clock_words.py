@@ -1,0 +1,103 @@
+"""The time of day as it is said: "18:40", "half past six", "7 in the evening", "noon"."""
+
+import re
+from datetime import time
+from typing import NamedTuple
+
+_HOURS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+_NUMBERS = {word: value for value, word in enumerate(_HOURS, start=1)} | {
+    "quarter": 15,
+    "half": 30,
+    "twenty": 20,
+    "twenty-five": 25,
+}
+
+_WORD = "|".join(sorted(_NUMBERS, key=len, reverse=True))
+_PART = (
+    r"(?P<half>am|pm|a\.m\.?|p\.m\.?|in the (?:early )?(?:morning|afternoon|evening)|at night|tonight|"
+    r"(?:every |each )?(?:mornings?|evenings?|afternoons?)|o'?clock)"
+)
+_OPENING = re.compile(
+    r"(?:(?:please|ok|okay|well|yes|hi|and|so|um|maybe|about|around|at|it's|its|it is|it|is|now|"
+    r"the time|time|"
+    r"here|right|remind me|reminders?|me|let's say|say|make it|just|exactly|currently|by|to|for|"
+    r"my time|that's|"
+    r"around|roughly|i'd like|i would like|best)\b[,:]? ?)+"
+)
+_CLOSING = re.compile(
+    r"(?:[ ,]*\b(?:here|now|right now|please|thanks|thank you|is fine|is good|would be good|"
+    r"would be fine|would be "
+    r"great|o'?clock|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|every day|works|"
+    r"works for me|is best|on training days|hours|hrs))+$"
+)
+_FIGURES = re.compile(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}}))?(?: ?{_PART})?")
+_RUN_ON = re.compile(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
+_PAST = re.compile(
+    rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
+    rf"(?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?"
+)
+_IN_WORDS = re.compile(
+    rf"(?P<hour>{_WORD})(?:[ -](?P<minutes>thirty|fifteen|forty-five|twenty|forty|ten))?(?: ?{_PART})?"
+)
+_TENS = {"thirty": 30, "fifteen": 15, "forty-five": 45, "twenty": 20, "forty": 40, "ten": 10}
+_NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
+
+
+class Clock(NamedTuple):
+    """A time of day; `times` are all that it can be, as said first, where the half of the day is not said."""
+
+    times: tuple[time, ...]
+
+    @property
+    def as_said(self) -> time:
+        """The time as the figures stand."""
+        return self.times[0]
+
+
+def clock_of(text: str) -> Clock | None:
+    """Return the time of day that the whole of `text` says; None where it says none, or one that is no
+    time."""
+    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!?")
+    said = _OPENING.sub("", said, count=1) if _OPENING.match(said) else said
+    said = _CLOSING.sub("", said).strip(" ,.")
+    if said in _NAMED:
+        return Clock((time(_NAMED[said]),))
+    if found := _FIGURES.fullmatch(said):
+        return _clock(int(found["hour"]), int(found["minute"] or 0), found["half"])
+    if found := _RUN_ON.fullmatch(said):
+        return Clock((time(int(found["hour"]), int(found["minute"])),))
+    if found := _PAST.fullmatch(said):
+        hour, minutes = _number(found["hour"]), _number(found["minutes"])
+        if minutes > 59:
+            return None
+        if found["way"] in {"past", "after"}:
+            return _clock(hour, minutes, found["half"])
+        return _clock((hour - 1) % 12 or 12 if hour <= 12 else hour - 1, (60 - minutes) % 60, found["half"])
+    if found := _IN_WORDS.fullmatch(said):
+        return _clock(_number(found["hour"]), _TENS.get(found["minutes"] or "", 0), found["half"])
+    return None
+
+
+def _number(word: str) -> int:
+    return int(word) if word.isdecimal() else _NUMBERS[word]
+
+
+def _clock(hour: int, minute: int, half: str | None) -> Clock | None:
+    if hour > 24 or minute > 59 or (hour == 24 and minute):
+        return None
+    if hour == 24 or (hour > 12 and half is not None):
+        return Clock((time(hour % 24, minute),))
+    if half is not None and (later := _is_later(hour, half)) is not None:
+        return Clock((time(hour % 12 + (12 if later else 0), minute),)) if hour else Clock((time(0, minute),))
+    if 1 <= hour <= 12:
+        return Clock((time(hour, minute), time((hour + 12) % 24, minute)))
+    return Clock((time(hour, minute),))
+
+
+def _is_later(hour: int, half: str) -> bool | None:
+    """Return whether it is in the second half of the day; None where that is not said."""
+    if "clock" in half:
+        return None
+    if "night" in half:
+        return 5 <= hour < 12
+    return half.startswith("p") or "afternoon" in half or "evening" in half
