@@ -13,6 +13,8 @@ from typing import NamedTuple
 from domain.equipment import Equipment, Plate, default_equipment
 from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
 from domain.equipment_racks import HALF_STEP, listed, with_clauses
+from domain.exercises import lookup
+from domain.names import name_key
 from domain.units import Unit
 
 _ARE = r"(?:(?: (?:is|are|weighs?)| ?=|:)(?: only)?(?: an?| the)?)"
@@ -36,6 +38,23 @@ _THING = re.compile(
 )
 """The last word of what can be missing: no pain, time or question is equipment."""
 
+_BARE = re.compile(r"\W*no\b", re.IGNORECASE)
+_ANY_MORE = re.compile(
+    r"\b(?:any ?more|any longer|here|at (?:my|our|the) (?:gym|place|hotel))\b", re.IGNORECASE
+)
+_GONE = re.compile(
+    r"(?P<thing>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:is|are|was|were|has been|"
+    r"have been|got) "
+    r"(?:gone|broken|removed|taken away|sold|out of order|out of use|closed)"
+)
+"""How it is said of a thing that it is there no longer."""
+
+_BODY_ALONE = re.compile(
+    r"(?:(?:i have |only |just |i've got )*(?:nothing|none|no equipment|my body ?weight|"
+    r"my (?:own )?body|body ?weight)"
+    r"(?: (?:only|alone|at all))*)"
+)
+
 _LONGEST = 160
 _PARTS = tuple(
     re.compile(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
@@ -53,6 +72,10 @@ class Said(NamedTuple):
     found: re.Match[str]
     equipment: Equipment
     on_top: bool
+    names: tuple[str, ...] = ()
+    """Names of other things that can be lacking, beside those that are common."""
+    is_bare: bool = False
+    """Whether it is said to be lacking by a mere "no"."""
 
     @property
     def mass(self) -> Decimal:
@@ -68,31 +91,36 @@ class Said(NamedTuple):
 Change = Callable[[Said], Equipment | None]
 
 
-def told(text: str, equipment: Equipment) -> Equipment | None:
+def told(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Equipment | None:
     """Return the equipment as it is after what `text` says of it; None where it says nothing of the kind.
+
+    `names` are those of other things that can be lacking: what the client's own sheet speaks of.
 
     Masses without a unit are in the equipment's own; others are converted, to hundredths.
     """
     if len(text) > _LONGEST:
         return None
-    whole = _told(text, equipment)
+    whole = _told(text, equipment, names)
     if whole is not None:
         return whole
     for between in _PARTS:
         parts = between.split(text.strip())
         changed: Equipment | None = equipment if len(parts) > 1 else None
         for part in parts:
-            changed = None if changed is None else _told(part, changed)
+            changed = None if changed is None else _told(part, changed, names)
         if changed is not None:
             return changed
     return None
 
 
-def _told(text: str, equipment: Equipment) -> Equipment | None:
+def _told(text: str, equipment: Equipment, names: tuple[str, ...]) -> Equipment | None:
     said, on_top = canonical(text)
+    is_bare = bool(_BARE.match(text)) and not _ANY_MORE.search(text)
+    if gone := _GONE.fullmatch(said):
+        said = f"no {gone['thing']}"
     for pattern, change in _SENTENCES:
         found = pattern.fullmatch(said)
-        if found and (changed := change(Said(found, equipment, on_top))) is not None:
+        if found and (changed := change(Said(found, equipment, on_top, names, is_bare))) is not None:
             return changed
     return None
 
@@ -187,17 +215,41 @@ def _stack(said: Said) -> Equipment | None:
 
 
 def _lacking(said: Said) -> Equipment | None:
-    things = [re.sub(r"^(?:no |an? )+", "", each) for each in re.split(AND, said.found["things"])]
-    if not all(each and _THING.fullmatch(each.split()[-1]) for each in things):
+    things = [
+        _thing(re.sub(r"^(?:no |an? )+", "", each), said) for each in re.split(AND, said.found["things"])
+    ]
+    if None in things:
         return None
     known = (each for each in said.equipment.lacking if each not in things)
     return said.equipment.model_copy(update={"lacking": (*known, *dict.fromkeys(things))})
 
 
+def _thing(name: str, said: Said) -> str | None:
+    """Return what is lacking, by the name it is kept under; None where that is no equipment.
+
+    A bare "no leg press" may as well be about an exercise to leave out, unless the sheet speaks of the
+    machine.
+    """
+    for each in (name, re.sub(r" (?:machine|station)s?$", "", name)):
+        if name_key(each) in {name_key(known) for known in said.names}:
+            return each
+    machine = None if said.is_bare else _machine_of(name)
+    return machine or (name if name and _THING.fullmatch(name.rsplit(maxsplit=1)[-1]) else None)
+
+
+def _machine_of(name: str) -> str | None:
+    """Return the exercise that is done on the machine of that name, in lower case; None where there is
+    none."""
+    known = lookup(name)
+    return known.name.casefold() if known is not None and known.implement in {"machine", "cable"} else None
+
+
 def _not_lacking(said: Said) -> Equipment | None:
-    if said.found["thing"] not in said.equipment.lacking:
+    thing = said.found["thing"]
+    gained = {thing, _machine_of(thing)} & {*said.equipment.lacking}
+    if not gained:
         return None
-    lacking = tuple(each for each in said.equipment.lacking if each != said.found["thing"])
+    lacking = tuple(each for each in said.equipment.lacking if each not in gained)
     return said.equipment.model_copy(update={"lacking": lacking})
 
 
@@ -273,6 +325,22 @@ HAVING: dict[str, str] = {
     "band": "bands",
 }
 """The implements that a list of what is at hand can name, each with the name of its lack."""
+
+
+def at_hand(text: str, equipment: Equipment) -> Equipment | None:
+    """Return the equipment of who has just what `text` lists ("dumbbells and bands", "nothing"); else
+    None."""
+    said = " ".join(text.casefold().split()).strip(" .!")
+    if _BODY_ALONE.fullmatch(said):
+        return _without_others(equipment, set())
+    items = [
+        re.sub(
+            r"^(?:and |only |just |i have |i've got |we have |some |an? |my |the |own |pair of )+", "", each
+        )
+        for each in re.split(AND, said)
+    ]
+    named = [HAVING.get(each.removesuffix("s")) for each in items]
+    return _without_others(equipment, {each for each in named if each}) if None not in named else None
 
 
 def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
