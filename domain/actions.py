@@ -72,4 +72,11 @@ class Words(Frozen):
     text: str
 
 
-Action = Annotated[Answer | Treat | Write | Words, Field(discriminator="kind")]
+class Release(Frozen):
+    """A coach's word that client `client`, who was to see a doctor first, may begin to train."""
+
+    kind: Literal["release"] = "release"
+    client: int
+
+
+Action = Annotated[Answer | Treat | Write | Words | Release, Field(discriminator="kind")]

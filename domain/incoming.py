@@ -150,6 +150,13 @@ class HoldEnded(Frozen):
     exercise: str
 
 
+class Released(Frozen):
+    """The coach lets this client train, who was to see a doctor first."""
+
+    kind: Literal["released"] = "released"
+    coach: int
+
+
 class SendingFailed(Frozen):
     """A message to person `person` could not be delivered, for good."""
 
@@ -159,7 +166,7 @@ class SendingFailed(Frozen):
 
 
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
-FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | HoldEnded
+FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | HoldEnded | Released
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 
 

@@ -2,7 +2,7 @@
 
 from datetime import date, datetime
 from decimal import Decimal
-from typing import Any
+from typing import Any, Literal
 
 from pydantic import Field
 
@@ -10,6 +10,7 @@ from domain.actions import Taken, TriedResult
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
 from domain.parts import Eager, Slot
+from domain.readiness import Matter
 from domain.sets import TrainingSet
 
 
@@ -166,6 +167,47 @@ class CoachWrote(Frozen):
     exercises: tuple[str, ...] = ()
 
 
+JoiningStep = Literal[
+    "consent", "age", "guardian", "readiness", "unit", "zone", "hour", "equipment", "first day"
+]
+"""What a new client is asked, in this order."""
+
+
+class KeptWords(Frozen):
+    """Words of inbox message `message`, said at `at`, that are to be heard once the first questions are
+    over."""
+
+    message: int
+    at: datetime
+    text: str
+
+
+class Joining(Frozen):
+    """How far a new client has come with the first questions."""
+
+    settled: tuple[JoiningStep, ...] = ()
+    asked_at: datetime | None = None
+    """When the present question was last asked."""
+    reminded: bool = False
+    """Whether the client was reminded of the present question."""
+    refused: bool = False
+    is_minor: bool = False
+    zones: tuple[str, ...] = ()
+    """The zones of the place that was named, where it has several."""
+    kept: tuple[KeptWords, ...] = ()
+
+
+class Clearance(Frozen):
+    """That a client is to see a doctor before training, and the coach then to release it.
+
+    `which` are the matters said yes to, none where that was not told; `said` are the client's own words.
+    """
+
+    at: datetime
+    which: tuple[Matter, ...]
+    said: str
+
+
 class ClientMemory(Frozen):
     """The small things to remember of a client. The counters number what this client's decisions make."""
 
@@ -176,6 +218,15 @@ class ClientMemory(Frozen):
     last_question: int = 0
     welcomed: bool = False
     """Whether the first message, which says what the bot is not, was said."""
+    joining: Joining | None = None
+    """How far the first questions have come; None where they are over, or none are asked."""
+    agreed_at: datetime | None = None
+    """When the client agreed to what the bot is and is not; None of people from a roster, who are not
+    asked."""
+    guardian_said: str | None = None
+    """The words with which a guardian agreed, of a client who is not of age."""
+    clearance: Clearance | None = None
+    """That a doctor is to be seen first, until the coach releases the training."""
     questions: tuple[Waiting, ...] = ()
     """The open questions, the one asked last at the end; at most one about sets, one of each other slot."""
     answered: Answered | None = None
@@ -213,7 +264,8 @@ class ClientMemory(Frozen):
     found_later: int | None = None
     """The number of the workout that was taken for missed, and of which the client then told."""
     barred: bool = False
-    """After a warning sign there is no training until the coach lets it go on."""
+    """After a warning sign, or where a doctor is to be seen first, there is no training until the coach lets
+    it go on."""
     paused: bool = False
     paused_until: date | None = None
     ill_on: date | None = None

@@ -16,6 +16,7 @@ from domain.frozen import Frozen
 from domain.journal import AlertReason
 from domain.programme import Range
 from domain.sets import LoadKind, TrainingSet
+from domain.topics import Topic
 from domain.units import Unit
 
 Slot = Literal[
@@ -31,13 +32,14 @@ Slot = Literal[
     "trouble",
     "lately",
     "body mass",
+    "joining",
     "sheet",
     "words",
     "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
-whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, whether a sheet is
-right, what to tell a client, which client is meant."""
+whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
+questions to a new client, whether a sheet is right, what to tell a client, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -226,6 +228,10 @@ class ClientLine(Frozen):
     open_alerts: tuple[tuple[AlertReason, str | None], ...] = ()
     held: tuple[str, ...] = ()
     paused: bool = False
+    joining: bool = False
+    """The first questions are not all answered yet."""
+    to_release: bool = False
+    """The client was to see a doctor first, and waits for the coach's word to begin."""
     ill_on: date | None = None
     """When the client told of being ill, where there was no training since."""
     eager: tuple[Eager, ...] = ()
@@ -245,122 +251,6 @@ class Digest(Frozen):
     today: date
     clients: tuple[ClientLine, ...]
     since: date | None = None
-
-
-Topic = Literal[
-    "no file wanted",
-    "already here",
-    "words only",
-    "cut",
-    "went wrong",
-    "read again",
-    "button is old",
-    "button is not yours",
-    "no set found",
-    "heard",
-    "other script",
-    "out of reason",
-    "nothing to read",
-    "say it again",
-    "no trouble",
-    "trouble noted",
-    "lately noted",
-    "stall answers",
-    "moved",
-    "missed noted",
-    "trained after all",
-    "help",
-    "reminders off",
-    "reminders on",
-    "nothing to leave out",
-    "left out",
-    "nothing to move",
-    "day is past",
-    "rest of it moved",
-    "paused",
-    "pause over",
-    "back",
-    "nothing to take back",
-    "nothing to put right",
-    "taken back",
-    "plans as before",
-    "passed on",
-    "no workout planned",
-    "no history",
-    "history",
-    "why",
-    "no such hour",
-    "hour kept",
-    "hours kept",
-    "no such hours",
-    "unit kept",
-    "body mass unlikely",
-    "body mass kept",
-    "body mass later",
-    "body mass taken back",
-    "body mass not asked",
-    "zone kept",
-    "equipment kept",
-    "still aside",
-    "written down",
-    "question dropped",
-    "warm-up",
-    "plates",
-    "warm-up noted",
-    "get well",
-    "rest day",
-    "moved away",
-    "not in it",
-    "fine again",
-    "nothing recorded",
-    "done though aside",
-    "stall withdrawn",
-    "nothing aside",
-    "client answers",
-    "edit not taken",
-    "stall",
-    "review",
-    "workout done",
-    "more than asked",
-    "from coach",
-    "rest more",
-    "lighter",
-    "swapped",
-    "keep on",
-    "hold lifted",
-    "new programme",
-    "barred",
-    "let train",
-    "reasons of client",
-    "passed to client",
-    "already settled",
-    "settled",
-    "still open",
-    "followed up",
-    "remedies",
-    "remedy not possible",
-    "no such programme",
-    "programme given",
-    "card",
-    "coach already here",
-    "file not taken",
-    "not your client",
-    "sheet faults",
-    "sheet stored",
-    "sheet left",
-    "programmes",
-    "coach help",
-    "invited",
-    "which programme",
-    "name is taken",
-    "unknown client",
-    "client joined",
-    "stranger",
-    "invitation is over",
-    "welcome coach",
-    "welcome",
-]
-"""What a notice can be about; `bot.wording` has the words for each."""
 
 
 class Notice(Frozen):

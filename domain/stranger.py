@@ -1,6 +1,7 @@
 """Somebody without a role: one polite line, and no data, unless an invitation comes in."""
 
 from domain.incoming import Heard, Reachable, Started, Text
+from domain.memory import ClientMemory, Joining
 from domain.outcome import Joined, Outcome
 from domain.parts import Notice, Say
 from domain.state import Invitation, StrangerState
@@ -9,7 +10,8 @@ from domain.state import Invitation, StrangerState
 def hear(state: StrangerState, heard: Heard) -> Outcome:
     """Let in whoever brings a valid invitation; answer everybody else politely.
 
-    A new client is woken at once, and the first thing said then is what the bot is and is not.
+    A new client is woken at once, and the first thing said then is what the bot is and is not. Who was not
+    prepared by a roster is asked the first questions.
     """
     match heard.incoming:
         case Started() | Text():
@@ -36,9 +38,12 @@ def _let_in(state: StrangerState, invitation: Invitation, heard: Heard) -> Outco
     if invitation.as_coach or invitation.coach is None:
         welcome = Notice(topic="welcome coach", facts={"name": invitation.name})
         return Outcome(changes=(joined,), says=(Say(to=to, parts=(welcome,)),))
-    news = Notice(topic="client joined", facts={"client": invitation.name})
+    is_prepared = invitation.person is not None
+    facts = {"client": invitation.name, "is_asked": not is_prepared}
+    news = Notice(topic="client joined", facts=facts)
     return Outcome(
         changes=(joined,),
         says=(Say(to=invitation.coach.number, parts=(news,)),),
+        memory=None if is_prepared else ClientMemory(joining=Joining()),
         wake_at=heard.at,
     )

@@ -236,6 +236,8 @@ def _client_line(
         open_alerts=tuple(alerts.get(client.number, ())),
         held=tuple(held.get(client.number, ())),
         paused=memory.paused,
+        joining=memory.joining is not None,
+        to_release=memory.clearance is not None,
         ill_on=memory.ill_since(client.last_workout),
         eager=tuple(each.what for each in memory.eager),
         tried=tuple((each.remedy, each.result) for each in memory.tried),

@@ -1,13 +1,14 @@
 """Playing a script on a stage."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 
 from bot.channel import Rendered
 from bot.play.script import Script, ScriptFault, Step
 from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
+from domain.parts import Notice, Part
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
@@ -28,7 +29,10 @@ Audience = Callable[[Step | Said], None]
 async def play(script: Script, store: Store, audience: Audience) -> Stage:
     """Play all steps; return the stage as it stands at the end. Raises ScriptFault for an impossible step."""
 
+    codes = [""]
+
     def watch(at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
+        codes.extend(codes_in(outgoing.say.parts))
         audience(Said(at.astimezone(UTC), outgoing, rendered))
 
     stage = Stage(store, script.steps[0].at, watch)
@@ -38,8 +42,18 @@ async def play(script: Script, store: Store, audience: Audience) -> Stage:
             await stage.settle()
             continue
         audience(step)
-        await _do(stage, script, step, step.who)
+        await _do(stage, script, with_code(step, codes[-1]), step.who)
     return stage
+
+
+def codes_in(parts: tuple[Part, ...]) -> list[str]:
+    """Return the codes of invitations that a message tells."""
+    return [str(part.facts["code"]) for part in parts if isinstance(part, Notice) and part.topic == "invited"]
+
+
+def with_code(step: Step, code: str) -> Step:
+    """Return the step with the code of the latest invitation, which is random, where it says CODE for it."""
+    return replace(step, what=f"/start {code}") if step.what == "/start CODE" and code else step
 
 
 async def _do(stage: Stage, script: Script, step: Step, who: str) -> None:

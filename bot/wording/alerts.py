@@ -12,7 +12,7 @@ from bot.wording.reader import day_words, listed, set_words
 from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
 from bot.wording.why import EXPLANATION, aimed_words, explanation_words
-from domain.actions import Action, Answer, Remedy, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Remedy, Treat, Words, Write
 from domain.explanation import Aimed
 from domain.parts import AlertPart, ClientLine, Digest
 from domain.sets import TrainingSet
@@ -45,6 +45,8 @@ def label(action: Action) -> str:
         case Treat(remedy=remedy, workouts=workouts, of=of):
             words = f"Leave it for {workouts} workouts" if workouts else REMEDIES[remedy]
             return f"{of[:1].upper()}{of[1:]}: {words.lower()}" if of else words
+        case Release():
+            return "Let training begin"
         case _:
             assert_never(action)
 
@@ -214,7 +216,8 @@ def digest_words(part: Digest) -> str:
 
 def needing_words(clients: tuple[ClientLine, ...]) -> list[str]:
     """Say who needs the coach and why; nothing where nobody does."""
-    lines = [f"{escape(line.name)}: {escape(listed(matters(line)))}" for line in clients if line.open_alerts]
+    waiting = ((line.name, matters(line)) for line in clients)
+    lines = [f"{escape(name)}: {escape(listed(what))}" for name, what in waiting if what]
     return [bold("Needs you"), *lines] if lines else []
 
 
@@ -234,7 +237,9 @@ def _when(line: ClientLine) -> tuple[bool, date, str]:
 
 def client_words(line: ClientLine, today: date) -> str:
     """Say one client's next and last workout."""
-    if line.paused:
+    if line.joining:
+        coming = "still answering the first questions"
+    elif line.paused:
         coming = "paused, ill" if line.ill_on else "paused"
     elif line.due_on is None:
         coming = "nothing planned"
@@ -251,9 +256,10 @@ def client_words(line: ClientLine, today: date) -> str:
 
 
 def matters(line: ClientLine) -> list[str]:
-    """Say the open alerts of a client, those of one matter once: "2 questions"."""
+    """Say what of a client waits for the coach, open alerts of one matter once: "2 questions"."""
     counts = Counter(line.open_alerts)
-    return [
+    release = ["your word that training may begin"] if line.to_release else []
+    return release + [
         f"{count} questions" if reason == "question" and count > 1 else matter(reason, exercise)
         for (reason, exercise), count in counts.items()
     ]

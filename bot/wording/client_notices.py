@@ -6,7 +6,7 @@ from decimal import Decimal
 from bot.markup import bold, escape
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
-from bot.wording.joining import CAUTIONS, welcome_words
+from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
 from bot.wording.reader import (
     NO_BREAK,
@@ -17,10 +17,11 @@ from bot.wording.reader import (
     plates_words,
     ramp_words,
     set_words,
+    zone_words,
 )
 from bot.wording.safety import SEE_SOMEBODY
 from bot.wording.why import why_words
-from domain.parts import Topic
+from domain.topics import Topic
 
 HELP = (
     "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
@@ -106,6 +107,16 @@ def _left_out(facts: Facts, _reader: Reader) -> str:
 def _paused(facts: Facts, _reader: Reader) -> str:
     until = f" until {day_words(str(facts['until']))}" if facts.get("until") else ""
     return f"Paused{until}. No reminders; say «I'm back» whenever you are."
+
+
+def _zone_kept(facts: Facts, _reader: Reader) -> str:
+    zone = str(facts["zone"])
+    if zone.startswith("Etc/"):
+        return (
+            f"Noted: {zone_words(zone)}, where it is {facts['local']} now. Tell me a town, and I follow it "
+            "when its clocks change."
+        )
+    return f"Noted: you are in {escape(zone)}, where it is {facts['local']} now."
 
 
 def _stall(facts: Facts, _reader: Reader) -> str:
@@ -244,7 +255,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "body mass not asked": "All right, I do not ask for it. Should you want it counted, say «I weigh …».",
     "body mass kept": filled("Noted: {mass} {unit}."),
     "equipment kept": equipment_words,
-    "zone kept": filled("Noted: you are in {zone}, where it is {local} now."),
+    "zone kept": _zone_kept,
+    "which town": "There are several times in that country. Say a town: «I'm in Lisbon».",
     "trouble noted": lambda facts, _: (
         f"I pass that on to {escape(str(facts['coach']))}. If it is pain or trouble with a joint, leave "
         f"{bold(listed(facts['exercises'], last='or'))} and tell me so. {SEE_SOMEBODY}"
@@ -271,6 +283,24 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "No training for now: after what you wrote, {coach} first has to let it go on. Have it looked at by "
         "a doctor, and call your local emergency number if it comes back."
     ),
+    "doctor first": doctor_first_words,
+    "waits for doctor": filled(
+        "That is all I need for now. There is no training until you have seen a doctor and {coach} lets it "
+        "begin; "
+        "then I ask for the first day. In an emergency call your local emergency number."
+    ),
+    "training later": "Training comes as soon as the questions are answered.",
+    "may begin": filled(
+        "{coach} lets your training begin. If anything comes up that worries you, stop and ask a doctor; "
+        "in an emergency call your local emergency number."
+    ),
+    "guardian noted": filled("Thank you. I have told {coach}."),
+    "reminders unwanted": "All right, no reminders. Say «remind me at 7» should you want them.",
+    "what this is": what_this_is_words,
+    "later with that": "I keep that and take it once the questions are answered, so that nothing is lost.",
+    "joining edit": "I take no edited answers. To change something, say it in a new message.",
+    "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
+    "joined": joined_words,
     "let train": filled(
         "{coach} lets your training go on. If anything of it comes back, stop and call your local emergency "
         "number."

@@ -2,10 +2,11 @@
 
 from bot.markup import bold, escape, italic
 from bot.wording.alerts import REMEDIES, answers_words
+from bot.wording.joining import client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
-from domain.parts import Topic
+from domain.topics import Topic
 
 COACH_HELP = (
     "What you can say:\n"
@@ -216,6 +217,29 @@ COACH_WORDS: dict[Topic, Words] = {
     "unknown client": with_names(
         "I know no client called {name}. Yours are: {names}.", "You have no clients yet."
     ),
-    "client joined": filled("{client} has joined."),
+    "client joined": lambda facts, _: (
+        f"{escape(str(facts['client']))} has opened the chat. I ask the first questions, and tell you once "
+        "they are answered."
+        if facts.get("is_asked")
+        else f"{escape(str(facts['client']))} has joined."
+    ),
+    "client agreed not": filled("{client} has not agreed to begin, so there is nothing for now."),
+    "client is minor": filled(
+        "{client} is under 18. I have asked for a parent's or guardian's word, and wait for it before "
+        "anything else."
+    ),
+    "guardian's word": lambda facts, _: (
+        f"{bold(str(facts['client']))} now says to be 18 or older: «{escape(str(facts['said']))}»"
+        if facts.get("is_adult")
+        else f"A guardian of {bold(str(facts['client']))} agrees: «{escape(str(facts['said']))}»\n"
+        "I cannot tell who typed it: please make sure."
+    ),
+    "to be released": to_be_released_words,
+    "released": filled("{client} may begin to train."),
+    "client ready": client_ready_words,
+    "nothing instead": lambda facts, _: (
+        f"{bold(str(facts['client']))} has nothing to do {escape(listed(facts['exercises']))} with any "
+        "more, and the sheet has nothing else for it."
+    ),
     "welcome coach": lambda facts, _: f"Welcome, {bold(str(facts['name']))}. {COACH_HELP}",
 }

@@ -13,7 +13,13 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
     said = [words for of in facts["changed"] if (words := _one(told, of))]
     known = f"Noted: {'; '.join(said)}." if said else "Noted."
     lacking = f" You have no {escape(listed(told.lacking, 'or'))}." if told.lacking else ""
-    return f"{known} What I give you to aim for can be loaded with that.{lacking}"
+    nothing = (
+        f" Your programme has nothing else for {escape(listed(facts['nothing_for']))}: I have told "
+        f"{escape(str(facts['coach']))}."
+        if facts.get("nothing_for")
+        else ""
+    )
+    return f"{known} What I give you to aim for can be loaded with that.{lacking}{nothing}"
 
 
 def _one(told: Equipment, of: str) -> str:

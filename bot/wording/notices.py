@@ -4,7 +4,8 @@ from bot.wording.client_notices import CLIENT_WORDS
 from bot.wording.coach_notices import COACH_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.reader import Reader
-from domain.parts import Notice, Topic
+from domain.parts import Notice
+from domain.topics import Topic
 
 WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS
 

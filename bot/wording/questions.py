@@ -5,6 +5,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold
+from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
 from bot.wording.reader import day_words, listed, quoted, set_words
 from domain.parts import Question
@@ -53,6 +54,8 @@ def question_words(part: Question) -> str:
             return body_mass_words(facts)
         case "words":
             return f"What shall I tell {bold(str(facts.get('client')))}? I pass on what you type next."
+        case "joining":
+            return joining_question_words(facts)
         case "sheet":
             return sheet_words(facts)
         case "who":

@@ -26,6 +26,15 @@ class Reader:
     is_coach: bool = False
 
 
+def zone_words(zone: str) -> str:
+    """Say an IANA zone; one of fixed offset by that, since the tz database counts such zones the other way
+    about."""
+    fixed = zone.removeprefix("Etc/GMT")
+    if zone == "Etc/UTC" or not fixed:
+        return "UTC"
+    return zone if fixed == zone else f"UTC{'-' if fixed.startswith('+') else '+'}{fixed[1:]}"
+
+
 def number(value: Decimal | float) -> str:
     """Say a number without needless digits."""
     if isinstance(value, Decimal):

@@ -18,8 +18,9 @@ from domain.incoming import ReplyTo
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
 from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
-from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Topic, Urgent, Weight
+from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
 from domain.state import Client, ClientState
+from domain.topics import Topic
 
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
@@ -91,6 +92,10 @@ class Draft:
         """Return whether the answer has a part of that kind."""
         return any(isinstance(part, kind) for part in self._parts)
 
+    def says_of(self, topic: Topic) -> bool:
+        """Return whether the answer has a notice on that topic."""
+        return any(isinstance(part, Notice) and part.topic == topic for part in self._parts)
+
     def change(self, change: Change) -> None:
         """Decide on a change."""
         self._changes.append(change)
@@ -134,8 +139,12 @@ class Draft:
         question = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
         others = (each for each in self.memory.questions if kind_of(each.slot) != kind_of(slot))
         self.remember(questions=(*others, question))
-        self.say(Question(slot=slot, number=number, facts=facts))
-        self.offer(*(Answer(question=number, text=choice) for choice in choices))
+        self.repeat(question, facts, choices)
+
+    def repeat(self, question: Waiting, facts: dict[str, Any], choices: Sequence[str]) -> None:
+        """Say a question that waits, so that its earlier buttons still answer it."""
+        self.say(Question(slot=question.slot, number=question.number, facts=facts))
+        self.offer(*(Answer(question=question.number, text=choice) for choice in choices))
 
     def question(self, kind: str) -> Waiting | None:
         """Return the open question of that kind, if there is one: `sets`, or a slot that is not of sets."""

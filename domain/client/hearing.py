@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
-from domain.actions import Answer, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Treat, Words, Write
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.bringing import bring_up
@@ -13,6 +13,7 @@ from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
 from domain.client.following import follow_up
+from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
@@ -36,6 +37,7 @@ from domain.incoming import (
     HoldEnded,
     Pressed,
     Reachable,
+    Released,
     ReplyTo,
     SendingFailed,
     Started,
@@ -73,6 +75,8 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Text(text=text, reply=reply):
             draft.reply = reply
             hear_words(draft, text)
+        case Edited() as edited if state.memory.joining is not None:
+            hear_joining_edit(draft, edited)
         case Edited(original=None, text=text):
             hear_words(draft, text)
         case Edited() as edited:
@@ -82,17 +86,22 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Document():
             draft.notice("no file wanted")
         case Started():
-            draft.notice("already here")
+            if state.memory.joining is None:
+                draft.notice("already here")
         case Unsupported(what=what):
             draft.notice("words only", what=what)
         case Reachable(reachable=reachable):
             orders.reachable(draft, reachable=reachable)
-        case Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() as order:
+        case (
+            Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() | Released()
+        ) as order:
             orders.carry_out(draft, order)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
         case _:
             assert_never(heard.incoming)
+    if isinstance(heard.incoming, Text | Edited | Pressed | Document | Started | Unsupported):
+        go_on(draft)
     if isinstance(heard.incoming, Text | Edited | Pressed):
         ask_for_body_mass(draft)
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
@@ -109,6 +118,10 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: an answer awaited or a setting first, unless something hurts."""
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = understand(draft, text)
+    if draft.memory.joining is not None:
+        if not hear_joining(draft, text, reading) and not answer_coach(draft, text):
+            go_on(draft, unread=True)
+        return
     if draft.reply is None:
         reading = put_right_again(draft, text, reading)
     hurts = reading.urgent or bool(reading.pain)
@@ -203,7 +216,7 @@ def answer_coach(draft: Draft, text: str) -> bool:
     return True
 
 
-def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
+def press(draft: Draft, action: Action | None) -> None:
     """Decide on a button; one whose question is no longer open is answered kindly."""
     match action:
         case Words(text=text):
@@ -211,7 +224,7 @@ def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
                 press_late(draft, text)
-        case Treat() | Write() | None:
+        case Treat() | Write() | Release() | None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)

@@ -10,6 +10,7 @@ from domain.client.exposures import sets_done
 from domain.equipment import Equipment
 from domain.exercises import describe
 from domain.journal import ExerciseHold, WorkoutRecord
+from domain.names import name_key
 from domain.programme import Alternative, Prescription
 from domain.safety import is_near, loads_place
 from domain.state import ClientState
@@ -170,11 +171,17 @@ def swapped(state: ClientState, prescription: Prescription) -> Alternative | Non
 
 def lacking(equipment: Equipment, prescription: Prescription) -> Alternative | None:
     """Return the alternative for equipment that this client has not."""
-    missing = {name.casefold().rstrip("s") for name in equipment.lacking}
     for alternative in prescription.alternatives:
-        if alternative.why == "equipment" and alternative.without.casefold().rstrip("s") in missing:
+        if alternative.why == "equipment" and (
+            lacks(equipment, alternative.without) or lacks(equipment, prescription.exercise)
+        ):
             return alternative
     return None
+
+
+def lacks(equipment: Equipment, name: str) -> bool:
+    """Return whether the client has not got what bears that name: equipment, or an exercise's own machine."""
+    return name_key(name) in {name_key(each) for each in equipment.lacking}
 
 
 def instead(prescription: Prescription, alternative: Alternative) -> Line:

@@ -7,10 +7,12 @@ from decimal import Decimal
 from typing import assert_never
 
 from domain.calendar import local_day
+from domain.client.clearance import bring_to_release, is_still_barred
 from domain.client.draft import Draft
 from domain.client.eager import TELL_AGAIN_AFTER
 from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
+from domain.client.joining_flow import release
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
 from domain.client.remedies import next_programme
@@ -20,12 +22,13 @@ from domain.client.understanding import understand
 from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
 from domain.exercises import lookup
-from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Told, WhyWanted
+from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Released, Told, WhyWanted
 from domain.journal import Alert, ExerciseHold
 from domain.memory import CoachWrote, Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
-from domain.parts import ClientLine, Digest, Notice, Topic
+from domain.parts import ClientLine, Digest, Notice
 from domain.state import ClientState
+from domain.topics import Topic
 from domain.values import facts_of
 
 LIGHTEN_TO = Decimal("0.9")
@@ -69,6 +72,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             explain_to_coach(draft, text)
         case HoldEnded(exercise=exercise):
             put_back(draft, exercise)
+        case Released():
+            report(draft, "released" if release(draft) else "already settled")
         case _:
             assert_never(order)
 
@@ -128,9 +133,9 @@ def decided(draft: Draft, order: Decided) -> None:
         case "lift hold":
             lift(draft, alert)
         case "let train":
-            draft.remember(barred=any(each.reason == "urgent" for each in draft.state.alerts))
+            draft.remember(barred=is_still_barred(draft))
             not_before_tomorrow(draft)
-            draft.notice("let train", coach=draft.client.coach.name)
+            draft.notice("barred" if draft.memory.barred else "let train", coach=draft.client.coach.name)
             lift(draft, alert)
         case "keep held" | "seen":
             pass
@@ -138,13 +143,16 @@ def decided(draft: Draft, order: Decided) -> None:
             assert_never(order.remedy)
     if done:
         note_remedy(draft, alert, order.remedy)
+    waits_on = order.remedy == "let train" and draft.memory.clearance is not None
     report(
         draft,
         "settled" if done else "remedy not possible",
-        remedy=order.remedy,
+        remedy="seen" if waits_on else order.remedy,
         exercise=alert.exercise,
         reason=alert.reason,
     )
+    if waits_on and draft.memory.clearance is not None:
+        bring_to_release(draft, draft.memory.clearance)
 
 
 def not_before_tomorrow(draft: Draft) -> None:
@@ -294,6 +302,8 @@ def show_card(draft: Draft) -> None:
         ),
         weight="answer",
     )
+    if state.memory.clearance is not None:
+        bring_to_release(draft, state.memory.clearance)
     for alert in state.alerts:
         draft.bring_to_coach(alert, again=draft.was_brought_again(alert), full=True)
 
@@ -311,6 +321,8 @@ def client_line(state: ClientState, draft: Draft) -> ClientLine:
         open_alerts=tuple((alert.reason, alert.exercise) for alert in state.alerts),
         held=tuple(hold.exercise for hold in state.holds),
         paused=state.memory.paused,
+        joining=state.memory.joining is not None,
+        to_release=state.memory.clearance is not None,
         ill_on=state.memory.ill_since(done[-1] if done else None),
     )
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.half_understood import unfinished_of
+from domain.client.joining_flow import answer_joining
 from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.plans import keep_plans, pause, plans_of, put_off
 from domain.client.rotation import due
@@ -80,6 +81,8 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return day_told(draft, question, text)
         case "body mass":
             return weight_told(draft, question, text)
+        case "joining":
+            return answer_joining(draft, text)
         case "sheet" | "words" | "who":
             return False
         case _:

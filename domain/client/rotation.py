@@ -27,9 +27,10 @@ class Due:
 
 
 def due(state: ClientState, today: date) -> Due | None:
-    """Return the next workout; None without a programme, in a pause without an end, or while barred."""
+    """Return the next workout; None without a programme, in a pause without an end, or while barred or
+    joining."""
     memory = state.memory
-    if memory.barred or (memory.paused and memory.paused_until is None):
+    if memory.barred or memory.joining is not None or (memory.paused and memory.paused_until is None):
         return None
     return in_turn(state, today)
 

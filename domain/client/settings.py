@@ -3,28 +3,60 @@
 import re
 from dataclasses import replace
 from datetime import time
-from functools import cache
-from zoneinfo import ZoneInfo, available_timezones
+from zoneinfo import ZoneInfo
 
+from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
+from domain.client.lines import lacking, lacks
 from domain.client.plans import come_back
+from domain.client.rotation import in_turn
+from domain.client.understanding import request_for
 from domain.client.weighing import take_weight
+from domain.clock_words import clock_of
 from domain.equipment import Equipment, default_equipment
 from domain.equipment_words import told
 from domain.outcome import SettingsKept
+from domain.parts import Notice
+from domain.places import offset_at, offset_of, zone_at, zones_of
+from domain.programme import Prescription
+from domain.reading import read
+from domain.state import Client
 from domain.units import Unit, convert
 
 _HOUR = re.compile(
     r"(?:please )?(?:remind me|reminders?|my reminder|send (?:it|my reminder))(?: to| at| for| is| now)* "
     r"(?:at )?(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
 )
+_HOUR_IN_WORDS = re.compile(
+    r"(?:please )?(?:remind me|reminders?|my reminder|send (?:it|my reminder))(?: to| at| for| is|"
+    r" now)* (?P<clock>.{2,40})"
+)
 _UNIT = re.compile(
     r"(?:please )?(?:i use|use|i train in|my unit is|switch to|in) "
     r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)(?: please| now)?"
 )
+_UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
+_NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = re.compile(
-    r"(?:please )?(?:i'm|im|i am|i live|i'm now|my (?:time ?)?zone is|time ?zone)(?: now| back)?(?: in)? "
-    r"(?P<place>[a-z][a-z_/ .'-]{2,40}?)(?: now| time)?"
+    r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved)(?: now| back)? (?:in|to)|"
+    r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
+    r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
+)
+_TIME_HERE = re.compile(
+    r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
+)
+_START = re.compile(
+    r"(?:(?:i'd|i would) like to |i want to |i'll |i will |can i |let me |let's )?(?:start|"
+    r"begin)(?: training)?(?: on| from)? "
+    r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?"
+)
+_FOUND_ILL = re.compile(
+    r"(?:(?:i've|i have|i was|i just got|i've just|i have just)(?: been| just been)? diagnosed with .{2,40}|"
+    r"(?:i'm|i am) pregnant|"
+    r"i (?:now )?have (?:a |an |high )?(?:diabetes|heart (?:condition|disease|problem|trouble)s?|"
+    r"blood pressure|"
+    r"kidney (?:disease|trouble|problems?)|angina|epilepsy|cancer)(?: now)?|"
+    r"i (?:have )?had (?:a |an )?(?:heart attack|stroke|operation|surgery).{0,30})"
 )
 _BACK = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
@@ -46,7 +78,7 @@ _WELL = re.compile(
 
 def take_setting(draft: Draft, text: str) -> bool:
     """Change a setting where `text` as a whole says so; return whether it did."""
-    if (equipment := told(text, draft.client.equipment)) is not None:
+    if (equipment := told(text, draft.client.equipment, without_of(draft.client))) is not None:
         set_equipment(draft, equipment)
         return True
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
@@ -64,15 +96,81 @@ def take_setting(draft: Draft, text: str) -> bool:
         return True
     if found := _HOUR.fullmatch(said):
         return set_hour(draft, int(found["hour"]), int(found["minute"] or 0), found["half"])
-    if found := _UNIT.fullmatch(said):
-        set_unit(draft, unit_of(found["unit"]))
+    if (found := _HOUR_IN_WORDS.fullmatch(said)) and (clock := clock_of(found["clock"])):
+        return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
+    if _UNIT.fullmatch(said) and (unit := unit_named(said)):
+        set_unit(draft, unit)
         return True
-    if take_weight(draft, text):
+    if take_weight(draft, text) or take_start(draft, said) or take_illness(draft, said, text):
         return True
-    if (found := _ZONE.fullmatch(said)) and (zone := zone_of(found["place"])):
-        set_zone(draft, zone)
+    found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
+    zones = zones_said(draft, found["place"]) if found else ()
+    if len(zones) > 1:
+        draft.notice("which town")
+    elif zones:
+        set_zone(draft, zones[0])
+    return bool(zones)
+
+
+def take_start(draft: Draft, said: str) -> bool:
+    """Change the day of the first workout, as long as nothing was trained yet."""
+    found = _START.fullmatch(said)
+    if found is None or draft.state.workouts or draft.client.programme is None:
+        return False
+    on = read(request_for(draft, f"move it to {found['day']}")).on
+    if on is None:
+        return False
+    if on < draft.today:
+        draft.notice("day is past", on=on.isoformat())
         return True
-    return False
+    draft.change(SettingsKept(replace(draft.client, starts=on)))
+    draft.remember(moved_to=None, moved_workout=None)
+    coming = in_turn(draft.state, draft.today)
+    if coming is not None:
+        draft.notice("moved", workout=coming.workout, on=coming.on.isoformat())
+    return True
+
+
+def take_illness(draft: Draft, said: str, text: str) -> bool:
+    """Take word of an illness found since: a doctor first, and the coach's release, as when joining."""
+    if not _FOUND_ILL.fullmatch(said):
+        return False
+    see_a_doctor_first(draft, frozenset({"disease"}), text)
+    return True
+
+
+def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[str, ...]:
+    """Return the zones that a place, an offset or the time there can mean; none where it is none of these.
+
+    Of an offset it is that of the zones `among` which it can be, else the coach's, else one of fixed offset.
+    """
+    if zones := zones_of(place):
+        return zones
+    likely = among or (draft.client.coach.zone,)
+    offset, clock = offset_of(place), clock_of(place)
+    if offset is None and clock is not None:
+        offset = offset_at(clock, draft.at, likely[0])
+    zone = None if offset is None else zone_at(offset, draft.at, likely)
+    return () if zone is None else (zone,)
+
+
+def without_of(client: Client) -> tuple[str, ...]:
+    """Return the equipment that the sheet has something else for, in the coach's words."""
+    return tuple(
+        dict.fromkeys(
+            other.without
+            for line in prescriptions_of(client)
+            for other in line.alternatives
+            if other.why == "equipment"
+        )
+    )
+
+
+def prescriptions_of(client: Client) -> tuple[Prescription, ...]:
+    """Return all lines of the client's sheet."""
+    stored = client.programme
+    workouts = stored.programme.workouts if stored else ()
+    return tuple(line for workout in workouts for line in workout.prescriptions)
 
 
 def set_hour(draft: Draft, hour: int, minute: int, half: str | None) -> bool:
@@ -105,10 +203,25 @@ def set_unit(draft: Draft, unit: Unit) -> None:
 
 def set_equipment(draft: Draft, equipment: Equipment) -> None:
     """Keep what the client has to train with; targets are loadable with it from now on."""
-    before = draft.client.equipment
+    before, coach = draft.client.equipment, draft.client.coach.name
     changed = [of for of in Equipment.model_fields if getattr(equipment, of) != getattr(before, of)]
     draft.change(SettingsKept(replace(draft.client, equipment=equipment)))
-    draft.notice("equipment kept", equipment=equipment.model_dump(mode="json"), changed=changed)
+    nothing = [
+        line.exercise
+        for line in prescriptions_of(draft.client)
+        if lacks(equipment, line.exercise) and not lacks(before, line.exercise)
+        if lacking(equipment, line) is None
+    ]
+    draft.notice(
+        "equipment kept",
+        equipment=equipment.model_dump(mode="json"),
+        changed=changed,
+        nothing_for=nothing,
+        coach=coach,
+    )
+    if nothing:
+        facts = {"client": draft.client.name, "exercises": nothing}
+        draft.tell_coach(Notice(topic="nothing instead", facts=facts))
 
 
 def set_zone(draft: Draft, zone: str) -> None:
@@ -118,21 +231,8 @@ def set_zone(draft: Draft, zone: str) -> None:
     draft.notice("zone kept", zone=zone, local=draft.local.strftime("%H:%M"))
 
 
-def unit_of(word: str) -> Unit:
-    """Return the unit that a word names."""
-    return "kg" if word.startswith("k") else "lb"
-
-
-def zone_of(place: str) -> str | None:
-    """Return the IANA zone of a city or zone name, or None where it is not one of the zone data's."""
-    return _zones().get(place.strip().casefold().replace(" ", "_"))
-
-
-@cache
-def _zones() -> dict[str, str]:
-    named: dict[str, str] = {}
-    for zone in sorted(available_timezones()):
-        if "/" in zone and not zone.startswith(("Etc/", "posix/", "right/", "SystemV/", "US/")):
-            named.setdefault(zone.rsplit("/", 1)[1].casefold(), zone)
-            named[zone.casefold()] = zone
-    return named
+def unit_named(said: str) -> Unit | None:
+    """Return the one unit that plain words name; None where they name none or both."""
+    found = {word for word in re.findall(r"[a-z]+", said) if word in _UNITS}
+    units: set[Unit] = {"kg" if word.startswith("k") else "lb" for word in found}
+    return units.pop() if len(units) == 1 and not _NOT.search(said) else None

@@ -13,6 +13,7 @@ from domain.calendar import at_local, local_day
 from domain.client.bringing import bring_up, bringing, in_coach_hours
 from domain.client.draft import Draft
 from domain.client.following import follow_up, ripe
+from domain.client.joining_flow import go_on, remind_of_question, reminder_moment
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
 from domain.client.workouts import close
@@ -21,7 +22,7 @@ from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
-Event = Literal["welcome", "return", "close", "rest", "remind", "nudge", "missed", "bring"]
+Event = Literal["welcome", "join", "return", "close", "rest", "remind", "nudge", "missed", "bring"]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -62,6 +63,10 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     memory = state.memory
     if not memory.welcomed:
         yield LONG_AGO, "welcome"
+    if memory.joining is not None and not memory.reminders_off:
+        moment = reminder_moment(memory.joining)
+        if moment is not None:
+            yield moment, "join"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
     yield from ((moment, "bring") for moment in bringing(state))
@@ -99,6 +104,8 @@ def happen(draft: Draft, event: Event) -> None:
     match event:
         case "welcome":
             welcome(draft)
+        case "join":
+            remind_of_question(draft)
         case "remind":
             remind(draft)
         case "nudge":
@@ -119,8 +126,12 @@ def happen(draft: Draft, event: Event) -> None:
 
 
 def welcome(draft: Draft) -> None:
-    """Say who this is, and what it is not: the first thing that a client reads."""
+    """Say who this is, and what it is not: the first thing that a client reads, be it with the first
+    question."""
     client = draft.client
+    if draft.memory.joining is not None:
+        go_on(draft)
+        return
     draft.remember(welcomed=True)
     draft.notice(
         "welcome",

@@ -13,8 +13,9 @@ from domain.coach.waking import next_wake
 from domain.incoming import FromCoach
 from domain.memory import CoachMemory, Waiting
 from domain.outcome import Change, Order, Outcome
-from domain.parts import ClientLine, Notice, Part, Question, Say, Slot, Topic
+from domain.parts import ClientLine, Notice, Part, Question, Say, Slot
 from domain.state import CoachState
+from domain.topics import Topic
 
 Named = TypeVar("Named")
 

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from domain.actions import Answer, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Treat, Words, Write
 from domain.coach.draft import Draft
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.words import is_for_a_client, obey
@@ -17,6 +17,7 @@ from domain.incoming import (
     HoldEnded,
     Pressed,
     Reachable,
+    Released,
     SendingFailed,
     Started,
     Text,
@@ -48,7 +49,9 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case SendingFailed(person=person):
             say_unreachable(draft, person)
-        case Reachable() | Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded():
+        case Reachable():
+            pass
+        case Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() | Released():
             pass
         case _:
             assert_never(heard.incoming)
@@ -80,7 +83,7 @@ def hear_document(draft: Draft, document: Document) -> None:
         take_sheet(draft, document.text)
 
 
-def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
+def press(draft: Draft, action: Action | None) -> None:
     """Decide on a button."""
     match action:
         case Words(text=text):
@@ -103,6 +106,11 @@ def press(draft: Draft, action: Answer | Treat | Write | Words | None) -> None:
         case Write() as wish:
             if permitted(draft.state, wish.client):
                 begin_writing(draft, wish)
+            else:
+                draft.notice("not your client")
+        case Release(client=client):
+            if permitted(draft.state, client):
+                draft.order(client, Released(coach=draft.state.coach.number))
             else:
                 draft.notice("not your client")
         case None:

@@ -53,7 +53,7 @@ def look_back(state: CoachState, now: datetime) -> Digest | None:
     if since is None:
         return None
     lines = tuple(line_since(line, since) for _, line in state.clients)
-    to_do = tuple(line for line in lines if line.open_alerts or line.eager)
+    to_do = tuple(line for line in lines if line.open_alerts or line.to_release or line.eager)
     if not to_do:
         return None
     zone = ZoneInfo(state.coach.zone)

@@ -8,7 +8,7 @@ from domain.coach.draft import Draft, plain, the_one_named
 from domain.coach.hours import take_hours
 from domain.coach.writing import pass_on
 from domain.courtesies import is_courtesy
-from domain.incoming import Assigned, CardWanted, HoldEnded, Told, WhyWanted
+from domain.incoming import Assigned, CardWanted, HoldEnded, Released, Told, WhyWanted
 from domain.outcome import Invited
 from domain.parts import Digest
 from domain.state import Invitation, StoredProgramme
@@ -38,6 +38,11 @@ _PUT_BACK = re.compile(
     re.IGNORECASE,
 )
 _WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{0,160})", re.IGNORECASE)
+_RELEASE = re.compile(
+    r"(?:release|clear) (?P<name>.{1,60}?)(?: to (?:train|start|begin))?|"
+    r"(?:let|allow) (?P<other>.{1,60}?) (?:to )?(?:train|start|begin)(?: training)?",
+    re.IGNORECASE,
+)
 _PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
 _REMEDIES = re.compile(r"^(?:which|what|do|did|how (?:well|often)).{0,20} remed(?:y|ies)\b.{0,30}$")
 _HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
@@ -69,6 +74,8 @@ def obey(draft: Draft, text: str) -> None:
         invite(draft, found["name"], found["programme"])
     elif found := _PUT_BACK.fullmatch(said):
         put_back(draft, found["name"], found["exercise"])
+    elif (found := _RELEASE.fullmatch(bare)) and draft.client_named(found["name"] or found["other"]):
+        release(draft, found["name"] or found["other"])
     elif found := _ASSIGN.fullmatch(said):
         assign(draft, found["name"], found["programme"])
     elif (found := _WHY.fullmatch(said)) and why(draft, found["what"]):
@@ -193,6 +200,13 @@ def put_back(draft: Draft, name: str, exercise: str) -> None:
         unknown_client(draft, name)
     else:
         draft.order(found[0], HoldEnded(coach=draft.state.coach.number, exercise=exercise))
+
+
+def release(draft: Draft, name: str) -> None:
+    """Let a client train who was to see a doctor first."""
+    found = draft.client_named(name)
+    if found is not None:
+        draft.order(found[0], Released(coach=draft.state.coach.number))
 
 
 def programme_named(draft: Draft, name: str) -> StoredProgramme | None:

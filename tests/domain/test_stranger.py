@@ -7,6 +7,7 @@ import pytest
 
 from domain.decide import hear, wake
 from domain.incoming import Document, FromChat, Heard, Started, Text, Unsupported
+from domain.memory import ClientMemory, Joining
 from domain.outcome import Joined, Outcome
 from domain.parts import Notice
 from domain.state import Coach, Invitation, StrangerState
@@ -39,6 +40,11 @@ def test_a_valid_invitation_lets_in_and_tells_the_coach() -> None:
     assert outcome.changes == (Joined(INVITATION, NOW),)
     assert topics(outcome) == [(1, "client joined")]
     assert outcome.wake_at == NOW
+    assert outcome.memory == ClientMemory(joining=Joining())
+
+
+def test_who_was_prepared_by_a_roster_is_not_asked_the_first_questions() -> None:
+    assert answer(Started(code="abc"), replace(INVITATION, person=7)).memory is None
 
 
 @pytest.mark.parametrize(

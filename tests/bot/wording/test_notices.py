@@ -8,7 +8,8 @@ from bot.markup import plain
 from bot.wording.message import message_words
 from bot.wording.notices import WORDS
 from bot.wording.reader import Reader
-from domain.parts import Notice, Topic
+from domain.parts import Notice
+from domain.topics import Topic
 
 READER = Reader("Noor", "Europe/Amsterdam", "kg")
 
@@ -23,6 +24,10 @@ A_SET = {
 }
 
 FACTS: dict[str, Any] = {
+    "about": ["what", "stored", "seen", "leave"],
+    "lacking": ["barbell"],
+    "said": "1 and 3",
+    "which": ["signs", "joints"],
     "answers": {"trouble": "No trouble", "lately": "Slept badly"},
     "aside": [["Row", "knee"]],
     "at": "07:00",

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 
 import pytest
 
-from domain.actions import Answer, Treat, Write
+from domain.actions import Answer, Release, Treat, Write
 from domain.decide import hear
 from domain.hours import Hours
 from domain.incoming import (
@@ -18,6 +18,7 @@ from domain.incoming import (
     Heard,
     HoldEnded,
     Pressed,
+    Released,
     SendingFailed,
     Text,
     Told,
@@ -110,6 +111,9 @@ def test_the_overview_names_own_clients(text: str) -> None:
         ("Tell ana maria: two\nlines", Order(3, Told(coach=1, text="two\nlines"))),
         ("how is Noor doing?", Order(2, CardWanted(coach=1))),
         ("noor", Order(2, CardWanted(coach=1))),
+        ("let Noor train", Order(2, Released(coach=1))),
+        ("Let Ana Maria begin training.", Order(3, Released(coach=1))),
+        ("release noor", Order(2, Released(coach=1))),
         ("put Ana Maria on harbour base", Order(3, Assigned(coach=1, programme=7))),
         ("move ana back to base", Order(3, Assigned(coach=1, programme=7))),
         ("How's Ana getting on?", Order(3, CardWanted(coach=1))),
@@ -130,6 +134,13 @@ def test_what_concerns_a_client_becomes_an_order_for_that_client(text: str, orde
 def test_nobody_elses_client_can_be_reached(text: str) -> None:
     outcome = does(Text(text=text))
     assert (outcome.orders, said(outcome)) == ((), ["unknown client"])
+
+
+def test_own_clients_only_are_released() -> None:
+    own = does(Pressed(button="9:0", action=Release(client=2)))
+    assert own.orders == (Order(2, Released(coach=1)),)
+    foreign = does(Pressed(button="9:0", action=Release(client=99)))
+    assert (foreign.orders, said(foreign)) == ((), ["not your client"])
 
 
 def test_a_remedy_goes_to_own_clients_only() -> None:

@@ -1,0 +1,219 @@
+"""How the first questions go: what is heard in between, where it goes on after a pause, how it ends.
+
+Pain and warning signs are heard as ever. Sets that are told too early are kept as typed and heard once the
+questions are over. The answer to anything that comes in ends with the question that is open, until none is.
+"""
+
+from datetime import datetime, timedelta
+
+from domain.client.acting import act_on
+from domain.client.clearance import is_still_barred
+from domain.client.draft import Draft
+from domain.client.joining import LONGEST, STEPS, Step, joining_of, next_step, note
+from domain.client.pain import hold_for_pain, warn
+from domain.client.rotation import due
+from domain.client.settings import take_setting
+from domain.client.understanding import understand
+from domain.client.wants import do
+from domain.incoming import Edited
+from domain.joining_words import BACK, asked_about, plainly
+from domain.memory import Joining, JoiningStep, KeptWords
+from domain.parts import Notice, Question, Urgent
+from domain.reading import Reading
+
+REMIND_AFTER = timedelta(days=1)
+"""How long a question waits before the client is reminded of it, once: at an hour that suited before. The
+house's own rule."""
+
+MOST_KEPT = 20
+"""How many messages with sets are kept until the questions are over, the latest. The house's own choice."""
+
+CANNOT_GO_BACK: frozenset[JoiningStep] = frozenset({"consent", "age", "guardian", "readiness"})
+"""What is settled by these stays so until it is told otherwise in so many words."""
+
+
+def ask(draft: Draft, step: Step, *, unread: bool = False) -> None:
+    """Ask a question; asked once more it stays the same question, and is put shortly.
+
+    `unread`: what was said just now was no answer to it.
+    """
+    waiting = draft.question("joining")
+    draft.remember(welcomed=True)
+    note(draft, asked_at=draft.at)
+    facts, choices = {"step": step.name, **step.facts(draft)}, step.choices(draft)
+    if waiting is not None and waiting.about.get("step") == step.name:
+        draft.repeat(waiting, {**facts, "again": True, "unread": unread}, choices)
+    else:
+        draft.ask("joining", {"step": step.name}, facts, choices)
+
+
+def go_on(draft: Draft, *, unread: bool = False) -> None:
+    """Let the answer end with the question that is open; without one, the questions are over.
+
+    Not beside a warning sign, and not to who has just asked for silence.
+    """
+    if draft.memory.joining is None or draft.says_of("reminders off"):
+        return
+    if draft.says(Urgent) or draft.says(Question):
+        return
+    step = next_step(draft)
+    if step is not None:
+        ask(draft, step, unread=unread)
+    elif draft.memory.clearance is None:
+        finish(draft)
+    elif draft.is_empty or draft.says_of("later with that"):
+        draft.notice("waits for doctor", coach=draft.client.coach.name)
+
+
+def answer_joining(draft: Draft, text: str) -> bool:
+    """Take `text` as the answer to the open question; return False where it is none, or none is open."""
+    step, question = next_step(draft), draft.question("joining")
+    if step is None or question is None or question.about.get("step") != step.name or len(text) > LONGEST:
+        return False
+    said = plainly(text)
+    if (said in BACK or (step.no_goes_back and said == "no")) and go_back(draft, step):
+        return True
+    taken = step.take(draft, text)
+    if taken == "settled":
+        settle(draft, step.name)
+    return taken != "unread"
+
+
+def settle(draft: Draft, name: JoiningStep) -> None:
+    """Let a question be answered."""
+    note(draft, settled=(*joining_of(draft).settled, name), reminded=False)
+    draft.drop_question(draft.question("joining"))
+
+
+def go_back(draft: Draft, step: Step) -> bool:
+    """Ask the question before this one in the table again; return False where that cannot be."""
+    settled = joining_of(draft).settled
+    before = [each.name for each in STEPS[: STEPS.index(step)] if each.name in settled]
+    if not before or before[-1] in CANNOT_GO_BACK:
+        return False
+    note(draft, settled=tuple(each for each in settled if each != before[-1]))
+    draft.drop_question(draft.question("joining"))
+    return True
+
+
+def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
+    """Decide on something typed while the questions are open; return False where nothing was found in it."""
+    agreed = "consent" in joining_of(draft).settled
+    if reading.urgent or reading.pain:
+        hear_what_hurts(draft, text, reading)
+        return True
+    if answer_joining(draft, text):
+        return True
+    if about := asked_about(text) if not agreed or "help" in reading.wants else ():
+        draft.notice("what this is", about=list(about), coach=draft.client.coach.name)
+        return True
+    if agreed and take_setting(draft, text):
+        settle_by_setting(draft)
+        return True
+    if reading.sets or reading.open:
+        keep(draft, text)
+        draft.notice("later with that")
+        return True
+    wanted = [each for each in reading.wants if each in {"ask_coach", "stop_messages", "help"}]
+    for want in wanted:
+        do(draft, want, reading, text, reading.names)
+    if reading.wants and not wanted and next_step(draft) is not None:
+        draft.notice("training later")
+    return bool(reading.wants)
+
+
+def settle_by_setting(draft: Draft) -> None:
+    """Let a question be answered by a setting told in plain words, be it its turn or not."""
+    settled = joining_of(draft).settled
+    told = (each.name for each in STEPS if each.setting is not None and draft.says_of(each.setting))
+    note(draft, settled=tuple(dict.fromkeys((*settled, *told))), reminded=False)
+
+
+def hear_what_hurts(draft: Draft, text: str, reading: Reading) -> None:
+    """Pain and warning signs go before all questions; where readiness is asked about, pain answers that
+    too."""
+    if reading.sets or reading.open:
+        keep(draft, text)
+    if reading.urgent:
+        warn(draft, text, reading.pain)
+        return
+    hold_for_pain(draft, text, reading.pain, reading.names)
+    step = next_step(draft)
+    if step is not None and step.name == "readiness":
+        answer_joining(draft, text)
+
+
+def hear_joining_edit(draft: Draft, edited: Edited) -> None:
+    """Take an edit: it answers no question, but what hurts is heard, and sets kept are kept as they now
+    stand."""
+    reading = understand(draft, edited.text)
+    kept = joining_of(draft).kept
+    if reading.urgent or reading.pain:
+        hear_what_hurts(draft, edited.text, reading)
+    elif edited.original in {each.message for each in kept}:
+        changed = (
+            each.model_copy(update={"text": edited.text}) if each.message == edited.original else each
+            for each in kept
+        )
+        note(draft, kept=tuple(changed))
+        draft.notice("later with that")
+    else:
+        draft.notice("joining edit")
+
+
+def keep(draft: Draft, text: str) -> None:
+    """Keep words until the questions are over."""
+    words = KeptWords(message=draft.message, at=draft.at, text=text)
+    note(draft, kept=(*joining_of(draft).kept, words)[-MOST_KEPT:])
+
+
+def finish(draft: Draft) -> None:
+    """All is answered: hear what was kept, say what comes first, tell the coach."""
+    kept, now, message = joining_of(draft).kept, draft.at, draft.message
+    draft.remember(joining=None)
+    for words in kept:
+        draft.at, draft.message = words.at, words.message
+        act_on(draft, understand(draft, words.text), words.text, words.message)
+    draft.at, draft.message = now, message
+    client, coming = draft.client, due(draft.state, draft.today)
+    facts = {
+        "has_begun": bool(draft.state.entries),
+        "client": client.name,
+        "unit": client.unit,
+        "zone": client.zone,
+        "at": None if draft.memory.reminders_off else f"{client.remind_at:%H:%M}",
+        "lacking": list(client.equipment.lacking),
+        "workout": coming.workout if coming else None,
+        "on": coming.on.isoformat() if coming else None,
+    }
+    draft.notice("joined", **facts)
+    draft.tell_coach(Notice(topic="client ready", facts=facts))
+
+
+def release(draft: Draft) -> bool:
+    """Let training begin, by the coach's word; return False where nothing was to be released."""
+    if draft.memory.clearance is None:
+        return False
+    draft.remember(clearance=None)
+    draft.remember(barred=is_still_barred(draft))
+    draft.notice("barred" if draft.memory.barred else "may begin", coach=draft.client.coach.name)
+    if draft.memory.joining is not None:
+        note(draft, reminded=False)
+        go_on(draft)
+    return True
+
+
+def reminder_moment(joining: Joining) -> datetime | None:
+    """Return when to remind of the question that is open; None where that was done, or the client has
+    refused."""
+    if joining.asked_at is None or joining.reminded or joining.refused:
+        return None
+    return joining.asked_at + REMIND_AFTER
+
+
+def remind_of_question(draft: Draft) -> None:
+    """Remind once, kindly, of the question that is open."""
+    note(draft, reminded=True)
+    if next_step(draft) is not None:
+        draft.notice("still there", coach=draft.client.coach.name)
+        go_on(draft)

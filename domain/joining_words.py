@@ -1,0 +1,146 @@
+"""How answers to the first questions are read: a yes or no to what this is, an age, a guardian's word.
+
+What is not clear is no answer: nobody is taken to agree, or to be of age, by a guess.
+"""
+
+import re
+from typing import Literal
+
+ADULT_FROM = 18
+"""Under this age in years a guardian has to agree. The house's own rule: what counts as adult differs by
+country."""
+
+_AGREES = re.compile(
+    r"(?:(?:yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|great|of course|absolutely|"
+    r"certainly|definitely|"
+    r"agreed?|accepted|accept|i agree|i accept|i do|i consent|i am in|i'm in|that's fine|that is fine|"
+    r"fine by me|"
+    r"fine with me|sounds good|sounds fine|go ahead|let's (?:go|start|begin|do (?:it|this))|please do|"
+    r"i understand and (?:i )?agree|i have read (?:it|that|this) and (?:i )?agree|to (?:all|"
+    r"everything)|with (?:all|everything|that|this)|"
+    r"to (?:that|this)|thanks|thank you|please|and|\U0001f44d|✅)[ ,.!]*)+"
+)
+_CLEARLY = re.compile(
+    r"\b(?:y|yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|of course|absolutely|certainly|"
+    r"definitely|agreed?|"
+    r"accept|accepted|i do|consent|in|good|go|do|start|begin)\b|\U0001f44d|✅"
+)
+_REFUSES = re.compile(
+    r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|maybe|"
+    r"perhaps|stop|cancel|"
+    r"no thanks?|no thank you|(?:i )?(?:don't|do not|dont|can't|cannot|won't) (?:agree|accept|consent|"
+    r"want(?: to| this| that)?|think so)|"
+    r"i disagree|disagree|i'd rather not|i would rather not|rather not|i refuse|decline|i decline|"
+    r"leave me alone)"
+    r"(?:[ ,.!]+(?:thanks?|thank you|sorry|please|to (?:that|this)|with (?:that|this)|no))*"
+)
+_ABOUT: dict[str, re.Pattern[str]] = {
+    "stored": re.compile(
+        r"\b(?:stor\w+|sav\w+|kept|keep|data|information|record\w*|privacy|gdpr|collect\w*)\b"
+    ),
+    "seen": re.compile(
+        r"\b(?:who (?:can )?(?:sees?|reads?|knows?)|shar\w+|see (?:it|this|my)|read (?:it|this|my))\b"
+    ),
+    "leave": re.compile(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
+    "what": re.compile(
+        r"\b(?:what (?:is|are|do|does|can) (?:this|you|it)|who are you|are you (?:a )?(?:robot|bot|"
+        r"human|real|person)|"
+        r"how does (?:this|it) work|medical|doctor|emergenc\w+)\b"
+    ),
+}
+_ADULT = re.compile(
+    r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
+    r"(?:i'm |i am |yes,? )*(?:an? )?(?:adult|grown[- ]?up|of age|old enough|over (?:18|eighteen)|"
+    r"above (?:18|eighteen)|"
+    r"18 or (?:older|over|more)|18\+|older(?: than (?:18|that))?|well over (?:18|that)|over age)|"
+    r"i am 18 or (?:older|over))"
+    r"(?:[ ,.!]+(?:i am|i'm|thanks|sure|of course|an adult|adult|yes))*"
+)
+_MINOR = re.compile(
+    r"(?:no|nope|n|not yet|not quite|nearly|almost|soon|"
+    r"(?:no,? |i'm |i am |still )*(?:an? )?(?:minor|child|kid|teen(?:ager)?|under (?:18|eighteen|age)|"
+    r"below (?:18|eighteen)|"
+    r"underage|younger(?: than (?:18|that))?|not (?:yet )?(?:18|eighteen|an adult|of age|"
+    r"old enough)(?: yet)?))"
+    r"(?:[ ,.!]+(?:i am not|i'm not|sorry|not yet|yet|i'm under 18|i am under 18))*"
+)
+_AGE = re.compile(
+    r"(?:(?:yes|yeah|no|nope|well|sorry|oops|actually|hi|i'm|i am|im|am|my age is|age|aged|i turned|"
+    r"turned|just|already|only|"
+    r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
+    r"y)(?: ?old)?| ?y/?o)?"
+    r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|next month|next year|soon|in \w+|actually|"
+    r"not \d+))*"
+)
+_NOT_YET = re.compile(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
+
+_GUARDIAN = re.compile(
+    r"\b(?:(?:step|foster|grand)?-?(?:mother|mum|mom|mam|mama|father|dad|papa|parents?)|guardians?|"
+    r"grandma|grandpa|aunt|"
+    r"uncle|carer|foster (?:mother|father|parents?))\b"
+)
+_GUARDIAN_AGREES = re.compile(
+    r"\b(?:agrees?|agreed|allows?|allowed|consents?|consented|approves?|approved|permits?|permission|"
+    r"ok|okay|fine|happy|yes|lets|accepts?)\b"
+)
+_OPEN_STILL = re.compile(
+    r"\b(?:no|not|n't|never|without|if|whether|when|once|will|would|could|should|may|might|maybe|"
+    r"perhaps|later|tomorrow|"
+    r"tonight|ask|asking|soon|yet|refuses?|against|away|doesn't|don't|dont|doesnt|won't|can't|isn't|"
+    r"haven't|hasn't|"
+    r"dead|died|do i|must|need|needs)\b|\?"
+)
+
+BACK = frozenset(
+    {"back", "go back", "wrong", "that's wrong", "that is wrong", "no that's wrong", "no wrong", "not right"}
+    | {"that's not right", "that is not right", "it's wrong", "incorrect", "no it isn't", "no it's not"}
+)
+"""Words that take the answer before back."""
+
+SKIP = re.compile(
+    r"(?:skip(?: it| this| that)?|pass|next|later|not now|(?:i )?(?:don't|dont|do not) know(?: yet)?|"
+    r"no idea|not sure|"
+    r"i'll tell you later)"
+)
+
+
+def plainly(text: str) -> str:
+    """Return an answer as it is compared: lower case, one space between words, no closing stop."""
+    return " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+
+
+def agrees(text: str) -> bool | None:
+    """Return whether `text` is a yes (True) or a no (False) to what was asked; None where it is neither."""
+    said = plainly(text)
+    if _REFUSES.fullmatch(said):
+        return False
+    return True if said == "y" or (_AGREES.fullmatch(said) and _CLEARLY.search(said)) else None
+
+
+def asked_about(text: str) -> tuple[str, ...]:
+    """Return what of the conditions a question is about: `what`, `stored`, `seen`, `leave`; none for no
+    question."""
+    said = plainly(text)
+    is_asked = "?" in said or re.match(r"(?:what|who|how|where|why|can|do|does|is|are|will|could)\b", said)
+    about = tuple(about for about, words in _ABOUT.items() if words.search(said)) if is_asked else ()
+    return about if about == ("what",) else tuple(each for each in about if each != "what")
+
+
+def age_of(text: str) -> Literal["adult", "minor"] | None:
+    """Return whether `text` says that somebody is of age; None where it does not say."""
+    said = plainly(text)
+    found = _AGE.fullmatch(said)
+    if found is not None:
+        age = int(found["age"])
+        if not 5 <= age <= 110:
+            return None
+        return "adult" if age > ADULT_FROM or (age == ADULT_FROM and not _NOT_YET.search(said)) else "minor"
+    if _MINOR.fullmatch(said):
+        return "minor"
+    return "adult" if _ADULT.fullmatch(said) else None
+
+
+def guardian_agrees(text: str) -> bool:
+    """Return whether `text` is a guardian's word: it names who agrees, and nothing in it leaves that open."""
+    said = plainly(text)
+    return bool(_GUARDIAN.search(said) and _GUARDIAN_AGREES.search(said) and not _OPEN_STILL.search(said))

@@ -1,0 +1,126 @@
+"""Whether somebody should see a doctor before hard training begins: four questions, and how answers are read.
+
+The questions follow the published logic of pre-participation screening (Riebe et al. 2015, Med Sci Sports
+Exerc 47:2473-2479): signs and symptoms, known disease, current activity; joints and back are asked about as
+well, since training loads them. They are put in the house's own words, and the house is stricter than the
+paper: training here is hard from the first day, so any yes, not knowing included, goes to a doctor first.
+Nothing here says what a complaint is; what is not clearly "none" is never taken for it.
+"""
+
+import re
+from typing import Literal, get_args
+
+Matter = Literal["signs", "disease", "joints", "inactive"]
+MATTERS: tuple[Matter, ...] = get_args(Matter)
+"""In the order of the questions, which count from 1."""
+
+_ALL = re.compile(r"\b(?:to |of )?(?:all|any)(?: of)?(?: the| these)? (?:4|four)\b|\bof the (?:4|four)\b")
+_NONE = re.compile(
+    r"(?:no|nope|nah|none|nothing|never|not one|not any|neither|not at all|0|zero|nil)"
+    r"(?:[ ,]+(?:no|none|nope|nothing|not one))*"
+    r"(?: (?:to )?(?:of )?(?:all|any|everything|these|them|those|it|that|the above)"
+    r"(?: (?:of )?(?:these|them|those|it))?)*"
+    r"(?: (?:at all|really))?(?: (?:fits?|apply|applies|is true|are true)(?: (?:to|for) me|"
+    r" me)?)?(?: for me| to me)?"
+    r"(?:[ ,;:-]+(?:thanks|thank you|thankfully|luckily|fortunately|i'm (?:fine|healthy|good|well|fit)|"
+    r"i am (?:fine|healthy|good|well|fit)|all good|all fine|everything is fine|everything's fine))*"
+)
+_UNSAID = re.compile(
+    r"(?:yes|yeah|yep|yup|y|some|some of (?:them|these)|one of (?:them|these)|a few|a few of (?:them|"
+    r"these)|i do|"
+    r"maybe|perhaps|possibly|i think so|sort of|kind of|not sure|i'm not sure|i am not sure|unsure|"
+    r"(?:i )?(?:don't|do not|dont) know|no idea|hard to say|yes,? (?:some|one|a few|several)|several|"
+    r"all|all of them)"
+)
+_NUMBER_WORDS = {
+    "one": "1",
+    "two": "2",
+    "three": "3",
+    "four": "4",
+    "first": "1",
+    "second": "2",
+    "third": "3",
+} | {
+    "fourth": "4",
+    "last": "4",
+}
+_BESIDE_NUMBERS = re.compile(
+    r"yes|no|not|none|nothing|n|y|and|or|only|just|numbers?|nr|except|but|to|for|maybe|also|the|is|"
+    r"are|it's|that|a|"
+    r"bit|i|have|think|so|sure|questions?|points?|apply|applies|fits?|with|of"
+)
+_BUT = re.compile(r"\b(?:but|except|only|though|although|however|apart from|other than|besides)\b|[,;.!\n]")
+_DENIED = re.compile(
+    r"\b(?:no|not|none|never|without|nothing|don't|dont|doesn't|haven't|hasn't|isn't|free of)\b"
+)
+_OF: dict[Matter, re.Pattern[str]] = {
+    "signs": re.compile(
+        r"\b(?:chest|breath\w*|dizz\w*|faint\w*|black(?:ed)? out|light-?headed\w*|palpitations?|heartbeat|"
+        r"heart (?:beats?|races|racing|flutters?|skips)|swollen|swelling|cramps?|murmur|fatigue\w*|"
+        r"(?:always|very|unusually|so|constantly) tired|exhausted|wheez\w*)\b"
+    ),
+    "disease": re.compile(
+        r"\b(?:heart|cardi\w*|angina|stents?|pacemaker|bypass|stroke|diabet\w*|blood (?:pressure|"
+        r"sugar|thinners?|clots?)|"
+        r"hypertension|cholesterol|kidneys?|renal|thyroid|asthma\w*|lungs?|copd|cancer|epilep\w*|seizures?|"
+        r"medic(?:ation|ations|ines?)|pills|tablets|insulin|beta ?blockers?|pregnan\w*|gave birth|"
+        r"surgery|operat\w+|"
+        r"diseases?|conditions?|illness|diagnos\w+|anaemi\w*|anemi\w*)\b"
+    ),
+    "joints": re.compile(
+        r"\b(?:knees?|backs?|backache|shoulders?|hips?|ankles?|elbows?|wrists?|neck|joints?|dis[ck]s?|"
+        r"slipped|"
+        r"spine|spinal|hernia\w*|arthr\w+|osteo\w+|sciatica|tendons?|tendin\w+|ligaments?|meniscus|"
+        r"injur\w+|bones?|pain|hurts?|sore)\b"
+    ),
+    "inactive": re.compile(
+        r"\b(?:inactive|sedentary|unfit|out of shape|couch|beginner|never (?:trained|lifted|exercised)|"
+        r"long (?:break|time off)|desk job|"
+        r"new to (?:this|training|lifting|exercise))\b|"
+        r"\b(?:not|haven't|hasn't|don't|didn't|hardly|barely|never|no|little)\b.{0,30}"
+        r"\b(?:active|exercis\w+|train\w*|sports?|work(?:ed|ing)? out|lift\w*|gym|moved?|regular\w*)\b"
+    ),
+}
+
+
+def readiness_of(text: str) -> frozenset[Matter] | Literal["yes"] | None:
+    """Return which matters `text` says yes to, "yes" where it does not say which; None where it is no answer.
+
+    An empty set is a clear no to all of them.
+    """
+    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    bare = " ".join(_ALL.sub(" of them", said).split())
+    if _NONE.fullmatch(bare) or _all_denied(said):
+        return frozenset()
+    if _UNSAID.fullmatch(said):
+        return "yes"
+    if "?" in said:
+        return None
+    return _numbered(said) or matters_in(said) or ("yes" if re.match(r"(?:yes|yeah|yep)\b", said) else None)
+
+
+def matters_in(said: str) -> frozenset[Matter] | None:
+    """Return the matters that lower-case words tell of, as far as they are not denied; None where of none."""
+    told: set[Matter] = set()
+    for clause in _BUT.split(said):
+        told |= {"inactive"} if _OF["inactive"].search(clause) else set()
+        if not _DENIED.search(clause):
+            told |= {matter for matter in MATTERS if _OF[matter].search(clause)}
+    return frozenset(told) or None
+
+
+def _all_denied(said: str) -> bool:
+    """Return whether each of the four is answered with no: "1 no, 2 no, 3 no, 4 no"."""
+    answers = re.findall(r"\b([1-4])\b[).: =-]*(?:no|n)\b", said)
+    left = re.sub(r"\b[1-4]\b[).: =-]*(?:no|n)\b|\band\b|[,;.\s]", "", said)
+    return sorted(answers) == ["1", "2", "3", "4"] and not left
+
+
+def _numbered(said: str) -> frozenset[Matter] | None:
+    words = [_NUMBER_WORDS.get(word, word) for word in re.findall(r"[a-z']+|\d+", said)]
+    numbers = {word for word in words if word.isdecimal()}
+    if not numbers or not numbers <= {"1", "2", "3", "4"}:
+        return None
+    if not all(word.isdecimal() or _BESIDE_NUMBERS.fullmatch(word) for word in words):
+        return None
+    return frozenset(MATTERS[int(number) - 1] for number in numbers)
