@@ -150,6 +150,11 @@ def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
         sets = line.prescription.sets - done_otherwise(draft, record, line) if is_to_do else 0
         plan.append(planned(line, max(0, sets), is_ahead.to_beat))
     plan += [known_only(line, line.instead_of) for line in lines if line.instead_of]
+    planned_names = {line.exercise for line in lines}
+    for entry in state.entries:
+        if entry.set.exercise not in planned_names:
+            # What is done beside this workout is held to what was done of it before.
+            last[entry.set.exercise] = entry.set
     if len(text.split()) <= A_FEW_WORDS:
         asked = exercises_asked_about(draft)
         plan.sort(key=lambda each: each.name not in asked)

@@ -15,6 +15,7 @@ from domain.reading.message import Message, message_of
 from domain.reading.naming import names_for
 from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark, find_marks
+from domain.reading.put_right import put_right
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST, SIGN
@@ -26,6 +27,7 @@ from domain.units import Unit
 _YES = words_of(
     """yes y yep yeah yup ya yea correct right exactly sure ok okay true yess yas jep aye indeed"""
 )
+_NO = words_of("no nope nah not wrong")
 _ORDINALS = {
     "first": 0,
     "second": 1,
@@ -275,6 +277,10 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
     matching = [c for c in candidates if _says(c, quantities)]
     if len(matching) == 1:
         return _chosen(matching[0])
+    if words and words[0] in _NO and candidates and not matching:
+        right = put_right(candidates[0], quantities, _known(open_set, request))
+        if right is not None:
+            return _chosen(right)
     if len(quantities) == 1 and open_set.bare is not None and not matching:
         q = quantities[0]
         if q.role == "reps" and q.value == open_set.bare and open_set.exercise is not None:
