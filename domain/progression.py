@@ -159,7 +159,7 @@ def _above(best: TrainingSet, least: int, ready: int, prescription: Prescription
         corrected = _corrected(best, prescription, loading)
         if corrected is not None:
             return corrected
-    load, until = next_up(here, least, ready, prescription, loading)
+    load, until = next_up(here, ready, prescription, loading)
     if least < until:
         reason = MoreFirst(best.amount, load.amount, _percent(here, load, loading), until, load.kind)
         return Aim(here, min(a_little_more(best), until), reason)

@@ -47,8 +47,7 @@ class MuchTooLight:
 class MoreFirst:
     """More at this load first, `until` so many let the bottom of the range be expected at the next one.
 
-    `percent` is the step to that, over 10%, or so great that the range could not be kept; None where what is
-    moved is not really known.
+    `percent` is the step to that, over 10%; None where what is moved is not really known.
     """
 
     done: int

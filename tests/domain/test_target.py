@@ -186,16 +186,6 @@ def test_a_raise_stays_inside_its_cap(situation: Situation) -> None:
             pass
 
 
-@given(situations())
-def test_nobody_is_sent_to_a_load_at_which_the_range_is_not_to_be_expected(situation: Situation) -> None:
-    """Unless the sheet itself says when to add load, or gives one number in place of a range."""
-    target, prescription = aimed(situation), situation[0]
-    if isinstance(target, NoTarget) or not isinstance(target.reason, AddLoad) or target.expected is None:
-        return
-    if prescription.add_load is None and prescription.range.low < prescription.range.high:
-        assert target.expected >= prescription.range.low
-
-
 @given(st.integers(1, 200), st.integers(10, 60), st.integers(0, 60), st.booleans())
 def test_a_hold_is_never_to_be_shorter_at_the_same_load(
     seconds: int, low: int, wide: int, relative: bool
@@ -301,7 +291,7 @@ def test_the_same_history_in_kilograms_and_pounds_gives_a_target_within_a_step(
 def test_how_great_a_step_is_is_said_only_where_the_body_mass_is_known(
     body_mass: Decimal | None, percent: float | None
 ) -> None:
-    """From 2.5 kg of help to none; the next load is the body alone, and seven reps are needed for five."""
+    """From 2.5 kg of help to none: the next load is the body alone."""
     prescription, _, _ = prescribed("5-6", "Pull-up")
     target = next_target(
         prescription,
@@ -311,4 +301,21 @@ def test_how_great_a_step_is_is_said_only_where_the_body_mass_is_known(
         exercise=describe("Pull-up"),
         body_mass_kg=body_mass,
     )
-    assert target.reason == MoreFirst(6, Decimal(0), percent, 7, "body")
+    assert isinstance(target, Target)
+    assert (target.load_kind, target.reason) == ("body", AddLoad(6, 6, percent))
+
+
+@pytest.mark.parametrize(("body_mass", "percent"), [(None, None), (Decimal(75), 15.4)])
+def test_nor_how_great_one_is_that_is_too_great(body_mass: Decimal | None, percent: float | None) -> None:
+    """From 10 kg of help to none, where the help goes by 10 kg."""
+    prescription, _, _ = prescribed("5-6", "Pull-up")
+    target = next_target(
+        prescription,
+        exposures("help 10 kg x 6", "Pull-up"),
+        unit="kg",
+        equipment=equipped("stack 10 to 100 by 10", "kg"),
+        exercise=describe("Pull-up"),
+        body_mass_kg=body_mass,
+    )
+    assert isinstance(target.reason, MoreFirst)
+    assert (target.reason.next_kind, target.reason.percent) == ("body", percent)

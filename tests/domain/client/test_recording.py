@@ -27,9 +27,9 @@ def test_the_next_exposure_is_judged_against_the_last_of_its_kind() -> None:
     life = Life()
     life.says("60 x 9\n80 x 7\n14 x 10", at(2))
     life.says("20 x 10\n45 s", at(5))
-    said = life.says("60 x 12", at(8))
+    said = life.says("60 x 10", at(8))
     (verdict,) = verdicts(said)
-    assert (verdict.result, verdict.set.reps, verdict.before and verdict.before.reps) == ("beat", 12, 9)
+    assert (verdict.result, verdict.set.reps, verdict.before and verdict.before.reps) == ("beat", 10, 9)
     target = said[1]
     assert isinstance(target, TargetPart)
     assert target.load > 60
