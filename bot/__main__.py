@@ -56,11 +56,12 @@ def play(
     *,
     json: Annotated[bool, typer.Option("--json", help="Print JSON lines.")] = False,
     database: Annotated[str | None, typer.Option(help="A database URL, in place of a fresh file.")] = None,
+    files: Annotated[Path | None, typer.Option(help="The folder for pictures and files.")] = None,
 ) -> None:
     """Play a script of what people do, in virtual time, and print what the bot says."""
     from bot.commands.play import play_command
 
-    raise typer.Exit(play_command(file, as_json=json, database=database))
+    raise typer.Exit(play_command(file, as_json=json, database=database, files=files))
 
 
 @app.command()
@@ -76,11 +77,12 @@ def chat(
     name: Annotated[str | None, typer.Option("--as", help="Who you are; a client where missing.")] = None,
     *,
     roster: Annotated[Path | None, typer.Option(help="People to try it with; nothing is kept.")] = None,
+    files: Annotated[Path | None, typer.Option(help="The folder for pictures and files.")] = None,
 ) -> None:
     """Chat with the bot in this terminal, as a client or the coach: no token, no network."""
     from bot.commands.chat import chat_command
 
-    raise typer.Exit(chat_command(name, roster))
+    raise typer.Exit(chat_command(name, roster, files))
 
 
 @app.command()

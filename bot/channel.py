@@ -23,7 +23,7 @@ class Rendered:
 
     text_html: str
     buttons: tuple[tuple[str, str], ...] = ()
-    photo: bytes | None = None
+    photo: Attachment | None = None
     document: Attachment | None = None
 
 

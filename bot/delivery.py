@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from typing import assert_never
 
 from bot.channel import Final, Rendered, Sender, Sent, TryAgain
+from bot.enclosing import Enclose, encloses
 from bot.wording.alerts import label
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
@@ -33,13 +34,18 @@ class Delivery:
         *,
         platform: str | None = None,
         clock: Callable[[], datetime],
+        enclose: Enclose,
         watcher: Watcher | None = None,
     ) -> None:
-        """Send for one `platform` (None: for all); `clock` gives the moment, aware."""
+        """Send for one `platform` (None: for all); `clock` gives the moment, aware.
+
+        `enclose` makes what goes beside the words; it is called in a thread.
+        """
         self._store = store
         self._sender = sender
         self._platform = platform
         self._clock = clock
+        self._enclose = enclose
         self._watcher = watcher
 
     async def clear(self) -> int:
@@ -71,6 +77,8 @@ class Delivery:
                 store.failed, lease, number, "unclear", self._clock(), unreachable=False
             )
         rendered = render(outgoing)
+        if encloses(outgoing.say.parts):
+            rendered = await asyncio.to_thread(self._enclose, outgoing, rendered)
         if not await asyncio.to_thread(store.sending, lease, number, self._clock()):
             return False
         result = await self._sender.send(outgoing.chat, rendered)

@@ -17,8 +17,10 @@ from rich.padding import Padding
 from rich.text import Text
 
 from bot.channel import Rendered
+from bot.enclosing import made
+from bot.files.folder import Folder
 from bot.markup import plain
-from bot.play.show import INDENT, formatted, named
+from bot.play.show import INDENT, enclosed_lines, formatted, named
 from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
 from bot.wording.reader import listed
@@ -57,12 +59,16 @@ class Message(NamedTuple):
 class LocalChat:
     """One terminal and the stage behind it."""
 
-    def __init__(self, store: Store, console: Console, me: str | None, now: datetime) -> None:
-        """`me` is the name of the person to be, without one the first client; `now` is when it begins."""
+    def __init__(self, store: Store, console: Console, me: str | None, now: datetime, folder: Folder) -> None:
+        """`me` is the name of the person to be, without one the first client; `now` is when it begins.
+
+        The pictures and files that are shown go into `folder`.
+        """
         self._store = store
         self._console = console
-        self._stage = Stage(store, now, self._heard)
+        self._stage = Stage(store, now, self._heard, made(store))
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
+        self._folder = folder
         self._latest: dict[str, Message] = {}
         self._mine_heard = 0
         self._replies_to: str | None = None
@@ -210,6 +216,8 @@ class LocalChat:
         rendered = message.rendered
         self._console.print(self._head(message))
         self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
+        for line in enclosed_lines(rendered, self._folder):
+            self._console.print(Padding(Text(line, style="cyan"), (0, 0, 0, INDENT)))
         for place, (label, _) in enumerate(rendered.buttons, start=1):
             self._console.print(Padding(Text(f":{place} {label}", style="cyan"), (0, 0, 0, INDENT)))
         self._console.print()

@@ -15,6 +15,7 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.delivery import Delivery
 from bot.desk import Desk
+from bot.enclosing import made
 from bot.telegram.connection import Connection, closing
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.polling import Polling
@@ -40,7 +41,7 @@ async def serve(store: Store, bot: Connection) -> None:
     """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError."""
     deciding, sending = asyncio.Event(), tuple(asyncio.Event() for _ in range(SENDERS))
     desk = Desk(store)
-    delivery = Delivery(store, TelegramSender(bot), platform=PLATFORM, clock=utc_now)
+    delivery = Delivery(store, TelegramSender(bot), platform=PLATFORM, clock=utc_now, enclose=made(store))
     polling = Polling(bot, store, deciding.set, FAREWELL, MENU)
 
     async def decide() -> None:

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from bot.channel import Rendered, Sent
 from bot.delivery import Delivery
 from bot.desk import Desk
+from bot.enclosing import Enclose, named
 from bot.markup import plain
 from domain.incoming import Edited, FromChat, Pressed, Started, Text
 from persistence.inbox import Received
@@ -56,13 +57,13 @@ class InChat(NamedTuple):
 class Stage:
     """People, and the time it is for them."""
 
-    def __init__(self, store: Store, now: datetime, watcher: Watcher) -> None:
-        """Begin at the moment `now` (aware)."""
+    def __init__(self, store: Store, now: datetime, watcher: Watcher, enclose: Enclose = named) -> None:
+        """Begin at the moment `now` (aware); pictures and files are only named where `enclose` makes none."""
         self.now = now
         self._store = store
         self._watcher = watcher
         self._desk = Desk(store)
-        self._delivery = Delivery(store, self, clock=lambda: self.now, watcher=self._heard)
+        self._delivery = Delivery(store, self, clock=lambda: self.now, enclose=enclose, watcher=self._heard)
         self._last_said: dict[str, str] = {}
         self._chats: defaultdict[str, deque[InChat]] = defaultdict(lambda: deque(maxlen=LOOKED_THROUGH))
 

@@ -14,6 +14,8 @@ from rich.console import Console
 
 from bot.commands.database import passing
 from bot.commands.play import set_up
+from bot.enclosing import made
+from bot.files.folder import Folder
 from bot.local import LocalChat
 from bot.play.engine import play
 from bot.play.script import read_script
@@ -57,7 +59,7 @@ async def run(store: Store, console: Console, *, as_json: bool) -> None:
     script = read_script(file.read_text(encoding="utf-8"), HERE)
     set_up(store, script)
     if as_json:
-        await play(script, store, JsonLines(console))
+        await play(script, store, JsonLines(console, Folder()), made(store))
         return
     people = store.people()
     coach = next(person for person in people if person.is_coach)
@@ -74,7 +76,7 @@ async def run(store: Store, console: Console, *, as_json: bool) -> None:
     if sys.stdin.isatty() and sys.stdout.isatty():
         console.rule(style="dim")
         console.print(GOING_ON)
-        await LocalChat(store, console, coach.name, now=stage.now).run()
+        await LocalChat(store, console, coach.name, stage.now, Folder()).run()
 
 
 if __name__ == "__main__":

@@ -253,6 +253,22 @@ class Digest(Frozen):
     since: date | None = None
 
 
+FileKind = Literal["journal table"]
+"""What a file can hold: a journal as a table, one row a set."""
+
+
+class File(Frozen):
+    """A file of kind `what`, with what there is of the client of number `of`, called `client`.
+
+    It is written as the message is sent, from what stands by then, so that nothing of it lies in the outbox.
+    """
+
+    kind: Literal["file"] = "file"
+    what: FileKind
+    of: int
+    client: str
+
+
 class Notice(Frozen):
     """Anything else that is to be known. `topic` chooses the words, `facts` fill them."""
 
@@ -272,6 +288,7 @@ Part = Annotated[
     | Reminder
     | Nudge
     | Digest
+    | File
     | Notice,
     Field(discriminator="kind"),
 ]

@@ -39,6 +39,8 @@ from persistence.tables import (
 
 ENTRIES = 1_000
 WORKOUTS = 400
+ALL = 2**31 - 1
+"""More than there can be of anything."""
 
 _LONGEST_CODE = 100
 
@@ -108,14 +110,20 @@ def load(connection: Connection, person: Row[Any], heard: Heard | None, programm
     return StrangerState(person.number, _invitation(connection, code, programmes) if code else None)
 
 
-def client_state(connection: Connection, person: Row[Any], programmes: Programmes) -> ClientState:
-    """Return the state of a client."""
+def client_state(
+    connection: Connection,
+    person: Row[Any],
+    programmes: Programmes,
+    *,
+    whole: bool = False,
+) -> ClientState:
+    """Return the state of a client, with the recent past alone or with the `whole` journal."""
     number: int = person.number
     return ClientState(
         client=_client(connection, person, programmes),
         memory=person.client_memory or ClientMemory(),
-        workouts=_workouts(connection, number),
-        entries=_entries(connection, number),
+        workouts=_workouts(connection, number, ALL if whole else WORKOUTS),
+        entries=_entries(connection, number, ALL if whole else ENTRIES),
         holds=tuple(hold for _, hold in _holds(connection, number)),
         alerts=_alerts(connection, number),
         programmes=programmes.newest(connection, person.coach),
@@ -151,13 +159,13 @@ def _client(connection: Connection, person: Row[Any], programmes: Programmes) ->
     )
 
 
-def _workouts(connection: Connection, client: int) -> tuple[WorkoutRecord, ...]:
-    rows = connection.execute(_WORKOUTS, {"client": client, "most": WORKOUTS}).all()
+def _workouts(connection: Connection, client: int, most: int) -> tuple[WorkoutRecord, ...]:
+    rows = connection.execute(_WORKOUTS, {"client": client, "most": most}).all()
     return tuple(sorted((WorkoutRecord(*row) for row in rows), key=lambda each: (each.on, each.number)))
 
 
-def _entries(connection: Connection, client: int) -> tuple[Entry, ...]:
-    rows = connection.execute(_ENTRIES, {"client": client, "most": ENTRIES}).all()
+def _entries(connection: Connection, client: int, most: int) -> tuple[Entry, ...]:
+    rows = connection.execute(_ENTRIES, {"client": client, "most": most}).all()
     entries = (
         Entry(number, workout, message, TrainingSet(*done), at, place)
         for number, workout, message, at, place, *done in rows

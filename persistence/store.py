@@ -12,7 +12,8 @@ from sqlalchemy import Engine
 from sqlalchemy.exc import IntegrityError
 
 from domain.parts import Part
-from persistence import deliveries, inbox, leases, outbox, people, prepared, sending, work
+from domain.state import ClientState
+from persistence import deliveries, inbox, leases, outbox, people, prepared, sending, whole, work
 from persistence.engine import open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
@@ -172,6 +173,11 @@ class Store:
         """Return the person of that number."""
         with reading(self._engine) as connection:
             return people.person(connection, number)
+
+    def whole_client(self, client: int, reader: int) -> ClientState | None:
+        """Return a client with the whole journal, for `reader`; None where that is not for them to see."""
+        with reading(self._engine) as connection:
+            return whole.whole_client(connection, client, reader, self._programmes)
 
     def person_of_chat(self, chat: str) -> Person | None:
         """Return the person who writes in `chat`; None where nobody ever did."""

@@ -9,6 +9,7 @@ from rich.console import Console
 
 from bot.commands.database import opened, passing
 from bot.faults import OperatorFault
+from bot.files.folder import Folder
 from bot.local import LocalChat
 from bot.roster import read_roster
 from bot.settings import load_settings
@@ -19,17 +20,18 @@ from persistence.store import Store
 NOBODY = "there is nobody yet: bring people in with «load ROSTER», or try some with «chat --roster FILE»"
 
 
-def chat_command(me: str | None, roster: Path | None) -> int:
+def chat_command(me: str | None, roster: Path | None, files: Path | None = None) -> int:
     """Chat as `me` until the input ends; with a `roster`, on people who are gone again afterwards.
 
-    With a roster the time is that of the first reminder in it. Raises OperatorFault.
+    With a roster the time is that of the first reminder in it. Pictures and files go into the folder `files`,
+    or a fresh one. Raises OperatorFault.
     """
     people = read_roster(roster) if roster else None
     now = datetime.now(UTC) if people is None else first_reminder(people) or datetime.now(UTC)
     with opened(load_settings().database) if people is None else passing() as store:
         if people is not None:
             store.load_roster(people, now)
-        converse(store, me, now)
+        converse(store, me, now, Folder(files))
     return 0
 
 
@@ -39,8 +41,8 @@ def first_reminder(roster: Roster) -> datetime | None:
     return min(moments, default=None)
 
 
-def converse(store: Store, me: str | None, now: datetime) -> None:
-    """Hold a conversation on the people of `store`, beginning at `now`."""
+def converse(store: Store, me: str | None, now: datetime, folder: Folder) -> None:
+    """Hold a conversation on the people of `store`, beginning at `now`; what is sent goes into `folder`."""
     if not store.people():
         raise OperatorFault((NOBODY,))
-    asyncio.run(LocalChat(store, Console(highlight=False), me, now).run())
+    asyncio.run(LocalChat(store, Console(highlight=False), me, now, folder).run())

@@ -6,7 +6,9 @@ from pathlib import Path
 from rich.console import Console
 
 from bot.commands.database import opened, passing
+from bot.enclosing import made, named
 from bot.faults import OperatorFault
+from bot.files.folder import Folder
 from bot.play.engine import play
 from bot.play.script import Script, ScriptFault, read_script
 from bot.play.show import WIDTH, Chat, JsonLines
@@ -14,15 +16,19 @@ from bot.roster import read_roster
 from persistence.store import Store
 
 
-def play_command(path: Path, *, as_json: bool, database: str | None) -> int:
-    """Play the script at `path`; return the exit status. Raises OperatorFault."""
+def play_command(path: Path, *, as_json: bool, database: str | None, files: Path | None = None) -> int:
+    """Play the script at `path`; return the exit status. Raises OperatorFault.
+
+    Pictures and files go into the folder `files`; where there is none, into a fresh one for JSON, and are
+    only named in the chat to read.
+    """
     try:
         script = read_script(path.read_text(encoding="utf-8"), path.parent)
         with opened(database) if database else passing() as store:
             set_up(store, script)
-            asyncio.run(_played(store, script, as_json=as_json))
+            asyncio.run(_played(store, script, files, as_json=as_json))
     except OSError as fault:
-        raise OperatorFault((f"cannot read {path}: {fault.strerror}",)) from None
+        raise OperatorFault((f"{fault.filename or path}: {fault.strerror}",)) from None
     except UnicodeDecodeError:
         raise OperatorFault((f"{path} is not a text file in UTF-8",)) from None
     except ScriptFault as fault:
@@ -30,10 +36,12 @@ def play_command(path: Path, *, as_json: bool, database: str | None) -> int:
     return 0
 
 
-async def _played(store: Store, script: Script, *, as_json: bool) -> None:
+async def _played(store: Store, script: Script, files: Path | None, *, as_json: bool) -> None:
     console = Console(highlight=False, soft_wrap=as_json, width=None if as_json else WIDTH)
     zones = {person.name.casefold(): person.zone for person in store.people()}
-    await play(script, store, JsonLines(console) if as_json else Chat(console, zones))
+    folder = Folder(files) if files or as_json else None
+    audience = JsonLines(console, folder or Folder()) if as_json else Chat(console, zones, folder)
+    await play(script, store, audience, named if folder is None else made(store))
 
 
 def set_up(store: Store, script: Script) -> None:

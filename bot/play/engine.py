@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 
 from bot.channel import Rendered
+from bot.enclosing import Enclose, named
 from bot.play.script import Script, ScriptFault, Step
 from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
@@ -26,8 +27,11 @@ Audience = Callable[[Step | Said], None]
 """Called with everything that happens, in order: what people do, and what the bot says."""
 
 
-async def play(script: Script, store: Store, audience: Audience) -> Stage:
-    """Play all steps; return the stage as it stands at the end. Raises ScriptFault for an impossible step."""
+async def play(script: Script, store: Store, audience: Audience, enclose: Enclose = named) -> Stage:
+    """Play all steps; return the stage as it stands at the end. Raises ScriptFault for an impossible step.
+
+    Pictures and files are only named where `enclose` makes none.
+    """
 
     codes = [""]
 
@@ -35,7 +39,7 @@ async def play(script: Script, store: Store, audience: Audience) -> Stage:
         codes.extend(codes_in(outgoing.say.parts))
         audience(Said(at.astimezone(UTC), outgoing, rendered))
 
-    stage = Stage(store, script.steps[0].at, watch)
+    stage = Stage(store, script.steps[0].at, watch, enclose)
     for step in script.steps:
         await stage.wait_until(step.at)
         if step.who is None:

@@ -8,6 +8,8 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
+from bot.channel import Attachment, Rendered
+from bot.files.folder import Folder
 from bot.markup import runs
 from bot.play.about import about
 from bot.play.engine import Said
@@ -21,9 +23,10 @@ WIDTH = 92
 class JsonLines:
     """Prints what the bot says, a JSON object a line, with times in the reader's zone."""
 
-    def __init__(self, console: Console) -> None:
-        """Print to `console`."""
+    def __init__(self, console: Console, folder: Folder) -> None:
+        """Print to `console`; pictures and files go into `folder`."""
         self._console = console
+        self._folder = folder
 
     def __call__(self, event: Step | Said) -> None:
         """Print one event."""
@@ -35,19 +38,27 @@ class JsonLines:
             "to": named(outgoing),
             "text": "".join(run.text for run in runs(rendered.text_html)),
             "buttons": [label for label, _ in rendered.buttons],
-            "image": None,
+            "image": self._kept(rendered.photo),
+            "file": self._kept(rendered.document),
             "about": [about(part) for part in outgoing.say.parts],
         }
         self._console.out(json.dumps(line, ensure_ascii=False), highlight=False)
+
+    def _kept(self, attachment: Attachment | None) -> str | None:
+        return None if attachment is None else str(self._folder.keep(attachment))
 
 
 class Chat:
     """Prints a chat, as one would read it over the shoulder of everybody at once."""
 
-    def __init__(self, console: Console, zones: dict[str, str]) -> None:
-        """`zones` are the people's IANA zones at first, by lower-case name."""
+    def __init__(self, console: Console, zones: dict[str, str], folder: Folder | None = None) -> None:
+        """`zones` are the people's IANA zones at first, by lower-case name.
+
+        Pictures and files go into `folder`; without one, their names are all that is shown.
+        """
         self._console = console
         self._zones = dict(zones)
+        self._folder = folder
         self._day = ""
 
     def __call__(self, event: Step | Said) -> None:
@@ -70,6 +81,8 @@ class Chat:
                     "bold blue" if not outgoing.is_coach else "bold magenta",
                 )
                 self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
+                for line in enclosed_lines(rendered, self._folder):
+                    self._console.print(Padding(Text(line, style="cyan"), (0, 0, 0, INDENT)))
                 if rendered.buttons:
                     labels = "  ".join(f"[{label}]" for label, _ in rendered.buttons)
                     self._console.print(Padding(Text(labels, style="cyan"), (0, 0, 0, INDENT)))
@@ -86,6 +99,16 @@ class Chat:
             self._day = day
             self._console.rule(Text(day, style="dim"), style="dim", align="left")
         self._console.print(Text.assemble((f"{local:%H:%M}  ", "dim"), (name, style)))
+
+
+def enclosed_lines(rendered: Rendered, folder: Folder | None) -> list[str]:
+    """Return a line for each picture and file of a message: its name, or where in `folder` it went."""
+    enclosed = (("picture", rendered.photo), ("file", rendered.document))
+    return [
+        f"({what}: {each.name if folder is None else folder.keep(each)})"
+        for what, each in enclosed
+        if each is not None
+    ]
 
 
 def named(outgoing: Outgoing) -> str:

@@ -21,10 +21,11 @@ _log = logging.getLogger(__name__)
 
 @dataclass(frozen=True, slots=True)
 class _Part:
-    """What goes out in one request. A `file` is a picture (bytes) or a document."""
+    """What goes out in one request: a text, or a `file` with it, which is a document or a picture."""
 
     text_html: str
-    file: bytes | Attachment | None = None
+    file: Attachment | None = None
+    is_picture: bool = False
     keyboard: InlineKeyboardMarkup | None = None
 
 
@@ -80,7 +81,7 @@ class TelegramSender:
                         reply_markup=part.keyboard,
                         link_preview_options=LinkPreviewOptions(is_disabled=True),
                     )
-                case Attachment(name, content):
+                case Attachment(name, content) if not part.is_picture:
                     return await self._bot.send_document(
                         chat,
                         content,
@@ -89,10 +90,11 @@ class TelegramSender:
                         parse_mode=ParseMode.HTML,
                         reply_markup=part.keyboard,
                     )
-                case picture:
+                case Attachment(name, content):
                     return await self._bot.send_photo(
                         chat,
-                        picture,
+                        content,
+                        filename=name,
                         caption=part.text_html or None,
                         parse_mode=ParseMode.HTML,
                         reply_markup=part.keyboard,
@@ -105,12 +107,15 @@ class TelegramSender:
 
 def _parts(message: Rendered) -> tuple[_Part, ...]:
     """Return what to send, in order. The buttons stand under the last of it."""
-    files = [file for file in (message.photo, message.document) if file is not None]
-    if files and length(message.text_html) <= CAPTION_LIMIT:
-        caption = "".join(pieces(message.text_html))
-        parts = [_Part("" if at else caption, file) for at, file in enumerate(files)]
+    parts = []
+    if message.photo is not None:
+        parts.append(_Part("", message.photo, is_picture=True))
+    if message.document is not None:
+        parts.append(_Part("", message.document))
+    if parts and length(message.text_html) <= CAPTION_LIMIT:
+        parts[0] = replace(parts[0], text_html="".join(pieces(message.text_html)))
     else:
-        parts = [_Part("", file) for file in files] + [_Part(text) for text in pieces(message.text_html)]
+        parts += [_Part(text) for text in pieces(message.text_html)]
     if parts and message.buttons:
         parts[-1] = replace(parts[-1], keyboard=_keyboard(message.buttons))
     return tuple(parts)

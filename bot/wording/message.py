@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from bot.wording.alerts import alert_words, digest_words
+from bot.wording.enclosed import file_words
 from bot.wording.notices import notice_words
 from bot.wording.questions import question_words
 from bot.wording.reader import Reader
@@ -19,6 +20,7 @@ from bot.wording.verdict import verdict_words
 from domain.parts import (
     AlertPart,
     Digest,
+    File,
     Notice,
     Nudge,
     Part,
@@ -66,6 +68,8 @@ def part_words(part: Part, reader: Reader) -> str:
             return nudge_words(part)
         case Digest():
             return digest_words(part)
+        case File():
+            return file_words(part)
         case Notice():
             return notice_words(part, reader)
         case _:

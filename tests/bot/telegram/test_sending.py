@@ -12,7 +12,7 @@ from tests.botapi.errors import Broken, Cut, Failure, Nonsense, Says, TooMany
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
-PNG = b"\x89PNG\r\n\x1a\n" + bytes(100)
+PNG = Attachment("squat.png", b"\x89PNG\r\n\x1a\n" + bytes(100))
 
 
 async def send(bot: Bot, message: Rendered, chat: str = "telegram:1001") -> Delivered:
@@ -45,7 +45,7 @@ async def test_a_caption_too_long_follows_as_a_message(
 ) -> None:
     await send(bot, Rendered(bold("x" * letters), (("Yes", "7:0"),), photo=PNG))
     assert [message.text for message in anna.received] == texts
-    assert anna.received[0].photo == PNG
+    assert anna.received[0].photo == PNG.content
     assert anna.received[-1].labels == ["Yes"]
 
 
@@ -57,7 +57,7 @@ async def test_a_file_arrives_under_its_name(bot: Bot, anna: Person) -> None:
 
 
 async def test_a_refused_picture_goes_missing_but_not_its_text(bot: Bot, anna: Person) -> None:
-    result = await send(bot, Rendered("You beat last time", photo=b"no picture"))
+    result = await send(bot, Rendered("You beat last time", photo=Attachment("squat.png", b"no picture")))
     assert isinstance(result, Sent)
     assert [message.text for message in anna.received] == ["You beat last time"]
 

@@ -246,3 +246,19 @@ async def test_what_telegram_refuses_for_good_holds_up_nothing(store: Store, api
         await until(lambda: not api.world.failures)
         bram.says("romanian deadlift 80 kg x 6")
         await until(lambda: heard(bram, "Romanian deadlift"))
+
+
+async def test_a_journal_arrives_as_a_file(store: Store, api: BotApi) -> None:
+    async with village(store, api) as (ilse, bram, _):
+        bram.says("seated row 60 x 9")
+        await until(lambda: heard(bram, VERDICT))
+        ilse.says("journal of Bram")
+        await until(lambda: any(message.document for message in ilse.received))
+        (file,) = (message for message in ilse.received if message.document)
+    assert file.document is not None
+    assert "one row a set" in file.text
+    assert file.document.name == "journal-bram.csv"
+    head, row = file.document.content.decode("utf-8-sig").splitlines()
+    assert head.startswith("client,date,exercise,load,unit,reps,seconds,")
+    assert row.startswith("Bram,")
+    assert f",{ROW},60,kg,9,,total," in row

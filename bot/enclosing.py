@@ -1,0 +1,59 @@
+"""What goes out beside the words of a message: a picture or a file, made as the message is sent.
+
+In the outbox stand only the parts that it is made of. So the row stays small, a message that is tried again
+is made again, a file has what stands when it goes out, and who may see it is asked at that moment. Making one
+takes time and no event loop: call it in a thread. What cannot be made is left out, and its words go.
+"""
+
+import logging
+from collections.abc import Callable
+from dataclasses import replace
+
+from bot.channel import Attachment, Rendered
+from bot.files.writing import content_of, name_of
+from bot.wording.enclosed import MISSING, withheld
+from domain.parts import File, Part
+from persistence.faults import DatabaseTrouble
+from persistence.outbox import Outgoing
+from persistence.store import Store
+
+Enclose = Callable[[Outgoing, Rendered], Rendered]
+"""Gives a message what goes out beside its words."""
+
+log = logging.getLogger(__name__)
+
+
+def encloses(parts: tuple[Part, ...]) -> bool:
+    """Return whether a message of these parts has more than words."""
+    return any(isinstance(part, File) for part in parts)
+
+
+def made(store: Store) -> Enclose:
+    """Return what makes the pictures and files, from `store`. Raises DatabaseTrouble when called."""
+
+    def enclose(outgoing: Outgoing, rendered: Rendered) -> Rendered:
+        part = _file_in(outgoing.say.parts)
+        if part is None:
+            return rendered
+        try:
+            content = content_of(part, store, outgoing.say.to)
+        except DatabaseTrouble:
+            raise
+        except Exception as error:  # noqa: BLE001 whatever is wrong with a file, its words are to go
+            log.error("message %s: no %s: %s", outgoing.number, part.what, type(error).__name__)
+            return replace(rendered, text_html=f"{rendered.text_html}\n\n{MISSING}")
+        if content is None:
+            return replace(rendered, text_html=withheld(part))
+        return replace(rendered, document=Attachment(name_of(part), content))
+
+    return enclose
+
+
+def named(outgoing: Outgoing, rendered: Rendered) -> Rendered:
+    """Name what would be made, for whoever only reads the words."""
+    part = _file_in(outgoing.say.parts)
+    return rendered if part is None else replace(rendered, document=Attachment(name_of(part), b""))
+
+
+def _file_in(parts: tuple[Part, ...]) -> File | None:
+    return next((part for part in parts if isinstance(part, File)), None)

@@ -1,0 +1,28 @@
+"""Which file a part asks for, under which name, and its content."""
+
+from typing import assert_never
+
+from bot.wording.enclosed import file_name
+from domain.journal_table.writer import write_table
+from domain.parts import File
+from persistence.store import Store
+
+
+def name_of(part: File) -> str:
+    """Return the name of the file."""
+    match part.what:
+        case "journal table":
+            return file_name("journal", part.client, ending="csv")
+        case _:
+            assert_never(part.what)
+
+
+def content_of(part: File, store: Store, reader: int) -> bytes | None:
+    """Return the file for the person of number `reader`; None where it is not for them to see."""
+    match part.what:
+        case "journal table":
+            state = store.whole_client(part.of, reader)
+            # With its mark, by which spreadsheets know that it is UTF-8.
+            return None if state is None else write_table(state).encode("utf-8-sig")
+        case _:
+            assert_never(part.what)

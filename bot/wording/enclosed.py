@@ -1,0 +1,33 @@
+"""Words about what is sent with a message: files, and what became of them."""
+
+import re
+import unicodedata
+from typing import assert_never
+
+from bot.markup import bold, escape, italic
+from domain.parts import File
+
+MISSING = italic("The file could not be made. Please ask again.")
+
+
+def file_words(part: File) -> str:
+    """Say what a file holds."""
+    match part.what:
+        case "journal table":
+            return (
+                f"The journal of {bold(part.client)} as a table, one row a set. "
+                "Any spreadsheet opens it, and it can come in again."
+            )
+        case _:
+            assert_never(part.what)
+
+
+def withheld(part: File) -> str:
+    """Say that a file is no longer for whoever asked for it."""
+    return italic(f"What there is of {escape(part.client)} can no longer be sent to you.")
+
+
+def file_name(*words: str, ending: str) -> str:
+    """Return a name for a file that any system takes: small letters and digits, joined by hyphens."""
+    plain = unicodedata.normalize("NFKD", "-".join(words)).encode("ascii", "ignore").decode()
+    return f"{re.sub(r'[^a-z0-9]+', '-', plain.lower()).strip('-') or 'file'}.{ending}"

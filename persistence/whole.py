@@ -1,0 +1,22 @@
+"""A client's journal with nothing left out, for a file: read by the client, or by the client's coach."""
+
+from sqlalchemy import Connection, or_, select
+
+from domain.state import ClientState
+from persistence.programmes import Programmes
+from persistence.state import client_state
+from persistence.tables import PersonRow
+
+
+def whole_client(
+    connection: Connection, client: int, reader: int, programmes: Programmes
+) -> ClientState | None:
+    """Return a client with the whole journal; None where `reader` is neither the client nor the coach now."""
+    row = connection.execute(
+        select(PersonRow).where(
+            PersonRow.number == client,
+            PersonRow.is_client,
+            or_(PersonRow.number == reader, PersonRow.coach == reader),
+        )
+    ).first()
+    return None if row is None else client_state(connection, row, programmes, whole=True)
