@@ -5,9 +5,10 @@ knows what day it is now, and reminders, pauses and missed workouts are decided 
 """
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import count as counting
-from itertools import islice, takewhile
+from itertools import islice
 from typing import assert_never, get_args
 from zoneinfo import ZoneInfo
 
@@ -59,28 +60,70 @@ def earliest_ok(schedule: Schedule, last_done: date) -> date:
         case Rotation():
             return last_done + schedule.every_days * DAY
         case FixedDays():
-            return min(last_done + _shortest_gap(schedule), _first_fixed_day(schedule, last_done + DAY))
+            return min(rested(schedule, last_done), _first_fixed_day(schedule, last_done + DAY))
         case _:
             assert_never(schedule)
 
 
-def workout_in_turn(order: Sequence[str], last_name: str | None, earlier: Sequence[str] = ()) -> str:
-    """Return the workout that follows `last_name` in `order`, the first where there is none or it is unknown.
+def workout_in_turn(order: Sequence[str], done: Sequence[str], *, from_start: bool = True) -> str:
+    """Return the workout whose turn it is after those `done`, oldest first: the first not done in this round.
 
-    Where a workout comes twice in the order, `earlier`, the names of those done before the last one, oldest
-    first, tells which of its places it was: the one whose forerunners match the furthest back.
+    So whatever is done out of turn, the workout in turn stays in turn until it is done. What was done ahead
+    of its turn is not asked for twice in a round, and one done twice running counts once. Without
+    `from_start`, the first of those done is taken for the one that was in turn.
     """
-    places = [place for place, name in enumerate(order) if name == last_name]
-    if not places:
-        return order[0]
+    places: set[int] = set()
+    last: str | None = None
+    for name in done:
+        if not from_start and last is None and name in order:
+            places = set(range(order.index(name)))
+        place = _place_of(name, order, places, last)
+        if place is not None:
+            places.add(place)
+        if len(places) == len(order):
+            places.clear()
+        last = name if name in order else last
+    return order[_first_free(order, places)]
 
-    def matching(place: int) -> tuple[int, bool]:
-        forerunners = (order[(place - back) % len(order)] for back in range(1, len(order)))
-        pairs = zip(forerunners, reversed(earlier), strict=False)
-        in_step = sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], pairs))
-        return in_step, place == len(earlier)  # of equals, the one reached from the start of the order
 
-    return order[(max(places, key=matching) + 1) % len(order)]
+def _place_of(name: str, order: Sequence[str], places: AbstractSet[int], last: str | None) -> int | None:
+    """Return the place of this round that a workout takes; None where it takes none."""
+    in_turn = _first_free(order, places)
+    if order[in_turn] == name:
+        return in_turn
+    free = (place for place, other in enumerate(order) if other == name and place not in places)
+    return None if name == last else next(free, None)
+
+
+def _first_free(order: Sequence[str], places: AbstractSet[int]) -> int:
+    return next(place for place in range(len(order)) if place not in places)
+
+
+def workout_of_day(schedule: FixedDays, day: date) -> str:
+    """Return the workout that the sheet has on the weekday of `day`; its first where it has none there."""
+    weekday = get_args(Weekday)[day.weekday()]
+    return schedule.order[schedule.days.index(weekday) if weekday in schedule.days else 0]
+
+
+def left_behind(schedule: FixedDays, slot: date, on: date, *, keeps_rest: bool) -> date | None:
+    """Return the fixed day whose workout has no room left, once that of the fixed day `slot` is done on `on`.
+
+    It is the one right after `slot`, where that has gone by; or where it `keeps_rest`, where there would be
+    fewer rest days before it than the shortest that the week has. None where the week goes on as it stands.
+    """
+    following = _first_fixed_day(schedule, slot + DAY)
+    room = rested(schedule, on) if keeps_rest else on + DAY
+    return following if following < room else None
+
+
+def rested(schedule: FixedDays, on: date) -> date:
+    """Return the first day after `on` with the shortest rest behind it that the week has."""
+    return on + _shortest_gap(schedule)
+
+
+def fixed_day_after(schedule: FixedDays, day: date) -> date:
+    """Return the first of the fixed days after `day`."""
+    return _first_fixed_day(schedule, day + DAY)
 
 
 def at_local(day: date, hour: time, zone: ZoneInfo) -> datetime:

@@ -71,6 +71,13 @@ class PutRight(Frozen):
     at: datetime | None = None
 
 
+class Swapped(Frozen):
+    """The `workout` that comes on the fixed day `on` in place of that day's own."""
+
+    on: date
+    workout: str
+
+
 class Plans(Frozen):
     """What a client has wanted of the days to come; `message` is the inbox number of what changed it.
 
@@ -80,6 +87,9 @@ class Plans(Frozen):
     message: int
     moved_to: date | None = None
     moved_workout: str | None = None
+    moved_from: date | None = None
+    owed: date | None = None
+    swapped: Swapped | None = None
     rest_on: date | None = None
     left_out: tuple[str, ...] = ()
     stands_for: date | None = None
@@ -250,6 +260,12 @@ class ClientMemory(Frozen):
     moved_to: date | None = None
     moved_workout: str | None = None
     """The workout that was moved to `moved_to`; without that day it says nothing."""
+    moved_from: date | None = None
+    """The fixed day that the moved workout had been on; without `moved_to` it says nothing."""
+    owed: date | None = None
+    """The fixed day whose own workout comes next, though another was done on that day, or too near to it."""
+    swapped: Swapped | None = None
+    """The fixed day that has another than its own workout, since that one was done in the other's place."""
     rest_on: date | None = None
     """The day to which the rest of the workout under way was moved."""
     left_out: tuple[str, ...] = ()

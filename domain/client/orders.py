@@ -15,6 +15,7 @@ from domain.client.following import note_remedy
 from domain.client.joining_flow import release
 from domain.client.pain import held_by
 from domain.client.plan import plan_of
+from domain.client.plans import move_to
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
@@ -159,7 +160,7 @@ def not_before_tomorrow(draft: Draft) -> None:
     """Let the next workout come tomorrow at the earliest."""
     coming = due(draft.state, draft.today)
     if coming is not None and coming.on <= draft.today:
-        draft.remember(moved_to=draft.today + timedelta(days=1), moved_workout=coming.workout)
+        move_to(draft, coming, draft.today + timedelta(days=1))
 
 
 def lighten(draft: Draft, alert: Alert) -> None:
@@ -262,6 +263,9 @@ def assign(draft: Draft, number: int) -> bool:
         left_out=(),
         moved_to=None,
         moved_workout=None,
+        moved_from=None,
+        owed=None,
+        swapped=None,
         stands_for=None,
         reviewed_round=round_of(draft.state) - 1,
     )

@@ -7,8 +7,9 @@ from domain.client.beyond_sheet import rest_until
 from domain.client.draft import Draft
 from domain.client.lines import is_left_out, is_of, left_out, lines_of
 from domain.client.recording import close_if_complete
-from domain.client.rotation import BESIDE, catch_up, due, under_way
+from domain.client.rotation import BESIDE, Due, catch_up, due, under_way
 from domain.client.understanding import workout_meant
+from domain.client.week import pass_turn
 from domain.memory import Plans
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
@@ -72,19 +73,30 @@ def put_off(draft: Draft, to: date | None) -> None:
     elif to is None and coming.on > draft.today:
         draft.notice("rest day", workout=coming.workout, on=coming.on.isoformat())
     elif to is None and has_fixed_days(draft):
-        draft.remember(stands_for=max(coming.on, draft.today), moved_to=None, moved_workout=None)
+        passes = max(coming.on, draft.today)
+        pass_turn(draft, coming.workout, passes)
+        draft.remember(stands_for=passes, moved_to=None, moved_workout=None, moved_from=None)
         following = due(draft.state, draft.today) or coming
         draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
     else:
         day = to or tomorrow
         early = rest_until(draft.state, coming.workout, day)
-        draft.remember(moved_to=day, moved_workout=coming.workout)
+        move_to(draft, coming, day)
         draft.notice(
             "moved",
             workout=coming.workout,
             on=day.isoformat(),
             rest_until=early.isoformat() if early else None,
         )
+
+
+def move_to(draft: Draft, coming: Due, day: date) -> None:
+    """Let the workout to come be on that day; the fixed day that it was on first stays known."""
+    memory = draft.memory
+    if memory.moved_to is None or memory.moved_workout != coming.workout:
+        on_its_day = has_fixed_days(draft) and memory.owed is None
+        draft.remember(moved_from=coming.on if on_its_day else None)
+    draft.remember(moved_to=day, moved_workout=coming.workout)
 
 
 def has_fixed_days(draft: Draft) -> bool:
@@ -106,7 +118,9 @@ def pause(draft: Draft, until: date | None) -> None:
     if until is not None and until <= draft.today:
         draft.notice("day is past", on=until.isoformat())
         return
-    draft.remember(paused=True, paused_until=until, moved_to=None, moved_workout=None)
+    draft.remember(
+        paused=True, paused_until=until, moved_to=None, moved_workout=None, moved_from=None, owed=None
+    )
     draft.notice("paused", until=until.isoformat() if until else None)
 
 

@@ -1,18 +1,15 @@
 """Which workout is in turn, and when; and which one is under way."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from typing import get_args
 
-from domain.calendar import Schedule, next_day, workout_in_turn
+from domain.calendar import Schedule, next_day, rested, workout_in_turn, workout_of_day
 from domain.client.draft import Draft
 from domain.client.lines import lines_of, sets_left
 from domain.journal import WorkoutRecord
-from domain.programme import FixedDays, Weekday
+from domain.programme import FixedDays
 from domain.state import ClientState
-
-WEEKDAYS: tuple[Weekday, ...] = get_args(Weekday)
 
 BESIDE = ""
 """The name of a workout that is none of the programme's: exercises done beside it. It takes nobody's turn."""
@@ -51,11 +48,11 @@ def in_turn(state: ClientState, today: date) -> Due | None:
         starts=max(state.client.starts, memory.paused_until or state.client.starts),
         today=today,
     )
+    name = name_on(state, schedule, computed, counting)
+    if memory.owed is not None and happened and isinstance(schedule, FixedDays):
+        computed = rested(schedule, max(happened))
+        name = workout_of_day(schedule, memory.owed)
     day = computed + timedelta(days=memory.extra_rest_days)
-    turned = [
-        record.name for record in counting if record.state != "missed" and record.name in schedule.order
-    ]
-    name = name_on(schedule, computed, turned)
     if memory.moved_to is not None:
         day, name = memory.moved_to, memory.moved_workout or name
     if memory.rest_on is not None and open_workout(state) is not None:
@@ -83,7 +80,9 @@ def catch_up(draft: Draft) -> Due | None:
     stored = draft.client.programme
     if coming is None or stored is None or coming.on >= draft.today:
         return coming
-    if isinstance(stored.programme.schedule, FixedDays) and draft.memory.moved_to is None:
+    memory = draft.memory
+    is_on_its_day = memory.moved_to is None and memory.owed is None
+    if isinstance(stored.programme.schedule, FixedDays) and is_on_its_day:
         draft.remember(stands_for=draft.today - timedelta(days=1))
     else:
         draft.remember(moved_to=draft.today, moved_workout=coming.workout)
@@ -98,12 +97,18 @@ def keep_due(draft: Draft) -> None:
         draft.remember(due_on=on)
 
 
-def name_on(schedule: Schedule, day: date, turned: list[str]) -> str:
-    """Return the workout that comes after those `turned`, or that is fixed for the weekday of `day`."""
+def name_on(state: ClientState, schedule: Schedule, day: date, counting: Sequence[WorkoutRecord]) -> str:
+    """Return the workout whose turn it is after those `counting`, or that the week has on `day`."""
     if isinstance(schedule, FixedDays) and schedule.by_day:
-        weekday = WEEKDAYS[day.weekday()]
-        return schedule.order[schedule.days.index(weekday) if weekday in schedule.days else 0]
-    return workout_in_turn(schedule.order, turned[-1] if turned else None, turned[:-1])
+        swapped = state.memory.swapped
+        return swapped.workout if swapped and swapped.on == day else workout_of_day(schedule, day)
+    turned = [record.name for record in counting if record.state != "missed"]
+    return workout_in_turn(schedule.order, turned, from_start=knows_all(state))
+
+
+def knows_all(state: ClientState) -> bool:
+    """Return whether the workouts of the state are all that there were, and not the latest alone."""
+    return len(state.workouts) == state.memory.last_workout
 
 
 def open_workout(state: ClientState) -> WorkoutRecord | None:

@@ -124,7 +124,7 @@ def take_start(draft: Draft, said: str) -> bool:
         draft.notice("day is past", on=on.isoformat())
         return True
     draft.change(SettingsKept(replace(draft.client, starts=on)))
-    draft.remember(moved_to=None, moved_workout=None)
+    draft.remember(moved_to=None, moved_workout=None, moved_from=None)
     coming = in_turn(draft.state, draft.today)
     if coming is not None:
         draft.notice("moved", workout=coming.workout, on=coming.on.isoformat())

@@ -16,6 +16,7 @@ from domain.client.following import follow_up, ripe
 from domain.client.joining_flow import go_on, remind_of_question, reminder_moment
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
+from domain.client.week import pass_turn
 from domain.client.workouts import close
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
@@ -224,9 +225,11 @@ def miss(draft: Draft) -> None:
         round=0,
     )
     draft.change(WorkoutKept(record))
+    pass_turn(draft, record.name, record.on)
     draft.remember(
         moved_to=None,
         moved_workout=None,
+        moved_from=None,
         extra_rest_days=0,
         missed_in_a_row=draft.memory.missed_in_a_row + 1,
     )

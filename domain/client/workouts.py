@@ -10,6 +10,7 @@ from domain.client.exposures import sets_done
 from domain.client.lines import is_of, lines_of
 from domain.client.rotation import BESIDE, Due, due, in_turn, open_workout, under_way
 from domain.client.stalls import look_back
+from domain.client.week import out_of_turn, pass_turn
 from domain.journal import WorkoutRecord, WorkoutState
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
@@ -129,11 +130,17 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
     """Forget what had been planned for the workout that has now begun, while `coming` was to come."""
     memory = draft.memory
     stored = draft.client.programme
-    if coming is not None and record.on < coming.on and not memory.missed_in_a_row:
+    if coming is not None and memory.owed is None and not memory.missed_in_a_row:
         fixed = stored is not None and isinstance(stored.programme.schedule, FixedDays)
-        draft.remember(stands_for=coming.on if fixed else None)
+        slot = coming.on if memory.moved_to is None else memory.moved_from or record.on
+        if record.on < slot:
+            draft.remember(stands_for=slot if fixed else None)
+    if coming is not None and coming.workout == record.name:
+        pass_turn(draft, record.name, record.on)
+    elif coming is not None:
+        out_of_turn(draft, record, coming)
     if memory.moved_to is not None and (memory.moved_to <= record.on or memory.moved_workout == record.name):
-        draft.remember(moved_to=None, moved_workout=None)
+        draft.remember(moved_to=None, moved_workout=None, moved_from=None)
     draft.remember(extra_rest_days=0, rest_on=None, left_out=(), missed_in_a_row=0)
     if memory.paused and memory.paused_until is None and record.on == draft.today:
         draft.remember(paused=False)

@@ -1,0 +1,118 @@
+"""A week with a workout of its own on each day: moving, making up and changing places lose none of them."""
+
+from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from domain.client.rotation import Due, due
+from domain.parts import Reminder
+from tests.domain.client.people import ZONE, Life, at, noor
+from tests.domain.client.test_days import BY_DAY, journal
+
+DONE = {"Push": "chest press 50x10", "Pull": "row 60x9", "Legs": "leg press 100x10"}
+ORDER = ("Push", "Pull", "Legs")
+
+
+def coming(life: Life, today: int) -> tuple[str, int]:
+    """Return the next workout and its day of March."""
+    there = due(life.state, date(2026, 3, 1) + timedelta(days=today - 1))
+    assert there is not None
+    return there.workout, (there.on - date(2026, 2, 28)).days
+
+
+def lives(life: Life, until: int, since: int) -> list[tuple[str, int]]:
+    """Let the client do each workout on the evening of its reminder; return them with their days."""
+    done = []
+    for day in range(since, until + 1):
+        said = life.passes_to(at(day, 12))
+        for part in said:
+            if isinstance(part, Reminder):
+                life.says(DONE[part.workout], at(day, 18))
+                done.append((part.workout, day))
+    return done
+
+
+def test_a_workout_moved_onto_the_next_ones_day_pushes_that_on_until_the_week_is_whole_again() -> None:
+    life = Life(noor(BY_DAY))
+    life.says("move it to Wednesday", at(2, 7))
+    assert lives(life, 31, since=2)[:9] == [
+        ("Push", 4),
+        ("Pull", 6),
+        ("Legs", 8),
+        ("Push", 10),
+        ("Pull", 12),
+        ("Legs", 14),
+        ("Push", 16),  # a Monday
+        ("Pull", 18),
+        ("Legs", 20),
+    ]
+
+
+def test_a_workout_moved_to_a_free_day_leaves_the_week_as_it_is() -> None:
+    life = Life(noor(BY_DAY))
+    life.says("move it to tomorrow", at(2, 7))
+    assert lives(life, 9, since=2) == [("Push", 3), ("Pull", 4), ("Legs", 6), ("Push", 9)]
+
+
+def test_a_workout_done_before_its_day_does_not_come_on_it_again() -> None:
+    life = Life(noor(BY_DAY))
+    life.says("move it to Tuesday", at(1, 7))
+    life.says("move it to Wednesday", at(2, 7))
+    life.says(DONE["Push"], at(2, 18))
+    assert coming(life, 2) == ("Pull", 4)
+    life.says("moving it to tomorrow", at(2, 19))
+    life.says(DONE["Pull"], at(3, 18))
+    assert coming(life, 3) == ("Legs", 6)
+
+
+def test_two_in_each_others_place_have_changed_places_for_that_week() -> None:
+    life = Life(noor(BY_DAY))
+    life.says(DONE["Pull"], at(2, 18))
+    assert lives(life, 11, since=3) == [("Push", 4), ("Legs", 6), ("Push", 9), ("Pull", 11)]
+
+
+def test_a_missed_one_made_up_on_the_next_ones_day_pushes_that_on() -> None:
+    life = Life(noor(BY_DAY))
+    life.passes_to(at(4, 9))
+    life.says(DONE["Push"], at(4, 18))
+    assert journal(life) == [("Push", 2, "missed"), ("Push", 4, "done")]
+    assert coming(life, 4) == ("Pull", 6)
+
+
+def test_a_moved_one_that_is_missed_does_not_take_the_days_own_with_it() -> None:
+    life = Life(noor(BY_DAY))
+    life.says("move it to Wednesday", at(2, 7))
+    life.passes_to(at(5, 9))
+    assert journal(life) == [("Push", 4, "missed")]
+    assert coming(life, 5) == ("Pull", 6)
+
+
+def test_a_pause_begins_the_week_anew() -> None:
+    life = Life(noor(BY_DAY))
+    life.says("move it to Wednesday", at(2, 7))
+    life.says(DONE["Push"], at(4, 18))
+    life.says("away till the 14th", at(5, 18))
+    assert coming(life, 5) == ("Push", 16)
+
+
+@settings(max_examples=80, deadline=None)
+@given(st.lists(st.none() | st.integers(1, 6), max_size=25))
+def test_moving_never_loses_a_workout_nor_changes_the_order(moves: list[int | None]) -> None:
+    """On the morning of each workout it is moved by some days, or else done that evening."""
+    life, day = Life(noor(BY_DAY)), date(2026, 3, 2)
+    for ahead in moves:
+        there = due(life.state, day)
+        assert there is not None
+        day = there.on
+        morning = datetime.combine(day, time(7), ZONE).astimezone(UTC)
+        if ahead is None:
+            life.says(DONE[there.workout], morning + timedelta(hours=11))
+        else:
+            life.says(f"move it to {day + timedelta(days=ahead):%-d %B}", morning)
+            assert due(life.state, day) == Due(there.workout, day + timedelta(days=ahead))
+    assert [record.state for record in life.state.workouts] == ["done"] * moves.count(None)
+    done = life.state.workouts
+    assert [record.name for record in done] == [ORDER[turn % 3] for turn in range(len(done))]
+    assert all(before.on < after.on for before, after in pairwise(done))
