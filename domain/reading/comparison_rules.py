@@ -72,6 +72,12 @@ _STEP_UP = Pattern(
     unit=UNIT,
     reps=_REPS,
 )
+_STEP_FROM_LAST = Pattern(
+    "n:# more {than} {last} [,|-|and|with|for|got|:]* >(# {reps}|x #)",
+    than="(than|from|on|over)",
+    **_LISTS,
+)
+"""Of so much more than last time and reps of their own, the first is the load's; one or two are remarks."""
 _STEP_DOWN = Pattern(
     """
     n:# [u:{unit}] (down|lighter|less) >(for #|x #|, # {reps})
@@ -82,6 +88,8 @@ _STEP_DOWN = Pattern(
 )
 _MOST_STEP = 20
 """A greater number beside "up" or "dropped" is the load itself."""
+_LEAST_STEP = 3
+"""A smaller number more than last time can be one of reps."""
 _A_SIDE = words_of("left right side arm leg hand")
 """Words after which "same" tells of one side what was told of the other."""
 _TARGET = words_of("target plan goal")
@@ -150,6 +158,9 @@ _FEWER_REPS = Pattern(
     not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
     **_LISTS,
 )
+_FOR_MORE_REPS = Pattern("<(for) n:# (more|extra|better) [{reps}] than {last}", **_LISTS)
+_FOR_FEWER_REPS = Pattern("<(for) n:# (fewer|less) [{reps}] than {last}", **_LISTS)
+_MOST_FOR = 4
 _SAME_LOAD = Pattern(
     """
     [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
@@ -204,6 +215,7 @@ COMPARISON_RULES: tuple[Rule, ...] = (
     Rule("up", _UP, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
     Rule("down", _DOWN, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
     Rule("up", _STEP_UP, within=(0, _MOST_STEP), beside=True),
+    Rule("up", _STEP_FROM_LAST, within=(_LEAST_STEP, _MOST_STEP), beside=True),
     Rule("down", _STEP_DOWN, within=(0, _MOST_STEP), beside=True),
     Rule("target more", _OVER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
     Rule("target fewer", _UNDER_TARGET, within=(0, MOST_MORE), whole=True, beside=True),
@@ -218,6 +230,8 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         otherwise=Decimal(1),
     ),
     Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True, not_after=_REMARKS_ON),
+    Rule("more reps", _FOR_MORE_REPS, within=(1, _MOST_FOR), whole=True),
+    Rule("fewer reps", _FOR_FEWER_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("same load", _SAME_LOAD),
     Rule("same all", _SAME_SET, not_after=_A_SIDE),
     Rule("same again", _SAME_AGAIN, not_after=_A_SIDE),

@@ -85,10 +85,14 @@ def ends_here(message: Message, at: int) -> bool:
     token = message.tokens[at]
     if token.text == "more" and is_counted(message, at):
         return False
+    if _OF_SO_MANY.at(message, at) is not None:
+        return True
     says_when = message.taken[at] == "a day"
     return token.kind != WORD or says_when or token.text in _ENDS or token.text.endswith(("ly", "ing"))
 
 
+_OF_SO_MANY = Pattern("[out] of [the|my|planned|target|possible]* #")
+"""What follows on what was reached of what was planned: "7 of 8"."""
 _STOPPED = Pattern(
     """
     {stopped} [it|there|a day]* (at|after|on|with) [about|around|my|the|a|rep|number|just|only]* >(#)
@@ -117,7 +121,8 @@ def has_moved_to(message: Message, at: int) -> bool:
     """Return whether a number is told to be the next load: "dropped to 135"."""
     start, _ = message.clause_span(at)
     return any(
-        found.end == at and not (found.start > start and is_counted(message, found.start - 1))
+        found.end == at
+        and not (message.value(found.start - 2) is not None and is_counted(message, found.start - 1))
         for found in _MOVED_TO.find(message, start, at + 1)
     )
 

@@ -7,8 +7,33 @@ from domain.reading.patterns import Pattern
 from domain.reading.quantities import Quantity
 
 _EITHER = frozenset({"or", "maybe", "perhaps", "possibly"})
+_ABOUT = frozenset(
+    {"~", "around", "roughly", "approx", "approximately", "circa", "maybe", "perhaps", "nearly", "almost"}
+)
+"""Words right before a number that make it an approximate one."""
+_OR_SO = Pattern("[-] ish|or so|or thereabouts|give or take|approx|approximately|roughly|-? odd")
+"""What right after a number makes it an approximate one."""
+_APPROXIMATELY = _ABOUT | frozenset({"ish", "+", "or", "give", "odd"})
 _NEAR = 3
 """So near are the two numbers that the reps of one set could be: "8 maybe 9"."""
+_NOT_FULL = Pattern(
+    """
+    (last|final|first) [#|one|two|couple|few|rep|reps|set|of (them|those|these)]* [{was}]* {not_full}
+    (last|final) [#|one|two|couple|few|rep|reps]* (doesnt|didnt|shouldnt|dont|didnt) really? count
+    if [you|we|i]* (dont|didnt|ignore|forget|leave) [count|out]* the (last|first|final)
+    {some} [of (them|those|these|which)] {was} [{was}]* {not_full}
+    (spotter|spotted|partner|mate|buddy|someone|guy) ..3 [on|with|for|through]* the (last|final)
+    (last|final) [#|one|two|couple|few|rep|reps]* [{was}]* (with|had|got) ..1 (spot|spotter|help)
+    (with|needed|got|had) [a|some|a (bit|little) of]* (spot|help) [on|with|for|from]* ..2 (last|final)
+    """,
+    was="was|were|is|are|only|just|more|like|kind of|kinda|really|probably|basically|a|a bit",
+    not_full="""
+        half|halves|partial|partials|assisted|spotted|helped|forced|cheated|cheat|cheats
+        not (full|locked|complete)|incomplete|quarter|quarters|shrug|shrugs|three quarter
+    """,
+    some="#|one|two|couple|few|some|most|half",
+)
+"""Reps of which some were no full ones, or not the client's alone."""
 _ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
 
 
@@ -16,7 +41,9 @@ def is_doubtful(message: Message, numbers: Sequence[Quantity], end: int) -> bool
     """Return whether there is doubt of a set with some numbers, or of what ends before the token `end`."""
     if not _EITHER.isdisjoint(message.words) and any(_is_one_or_other(message, q) for q in numbers):
         return True
-    if "ish" in message.words and any(message.text(q.end) == "ish" for q in numbers):
+    if not _APPROXIMATELY.isdisjoint(message.words) and any(_is_about(message, q) for q in numbers):
+        return True
+    if _NOT_FULL.is_in(message, end):
         return True
     if "?" not in message.words:
         return False
@@ -24,6 +51,16 @@ def is_doubtful(message: Message, numbers: Sequence[Quantity], end: int) -> bool
         end += 1
     # "142.5? No, I mean 140": what was asked is answered in the same breath.
     return message.text(end) == "?" and _ANSWER.at(message, end + 1) is None
+
+
+def _is_about(message: Message, number: Quantity) -> bool:
+    """Return whether a number is only about what was done: "~80", "80-ish", "8 or so", "8+"."""
+    if number.role == "seconds":
+        return False
+    if message.text(number.start - 1) in _ABOUT or _OR_SO.at(message, number.end) is not None:
+        return True
+    plus = message.tokens[number.end] if number.end < len(message.tokens) else None
+    return plus is not None and plus.text == "+" and plus.glued and message.value(number.end + 1) is None
 
 
 def _is_one_or_other(message: Message, number: Quantity) -> bool:

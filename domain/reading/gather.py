@@ -18,6 +18,8 @@ from domain.reading.exercise_words import COMMON
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.no_names import is_a_moment, is_compared_to, is_no_name, tells_the_order
+from domain.reading.other_loads import speaks_of_another_load
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
@@ -47,6 +49,7 @@ class Group:
     first_on_line: bool = True
     unknown_word: str | None = None
     doubtful: bool = False
+    other_load: bool = False
 
     @property
     def start(self) -> int:
@@ -109,8 +112,9 @@ def gather(
     told = [m for m in marks if m.kind in _GROUP_MARKS]
     if not quantities and not told:
         return []
-    named = [n for n in named if not (n.weak and _is_no_name(message, n)) and not _is_a_moment(message, n)]
-    named = [n for k, n in enumerate(named) if k == 0 or not _tells_the_order(message, named[k - 1], n)]
+    named = [n for n in named if not (n.weak and is_no_name(message, n)) and not is_a_moment(message, n)]
+    named = [n for n in named if not is_compared_to(message, n)]
+    named = [n for k, n in enumerate(named) if k == 0 or not tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
     named = [n for n in named if n.start not in counted]
     quantities = _held(message, named, quantities, known_of)
@@ -145,6 +149,7 @@ def gather(
     for group in groups:
         numbers = [q for i in group.items if isinstance(i, Element) for q in i.quantities]
         group.doubtful = bool(group.items) and is_doubtful(message, numbers, group.end)
+        group.other_load = bool(group.items) and speaks_of_another_load(message, group.start, group.end)
         if group.named is None and group.pointer is None and not group.again and group.items:
             group.unknown_word = _unknown_word(message, group)
     return groups
@@ -171,52 +176,6 @@ def _held(
 
 def _is_hold(known: Known) -> bool:
     return known.hold and known.kind != "each"
-
-
-_OF_EVERY = frozenset({"each", "per", "either", "every"})
-"""Words by which a limb is counted: "in each hand", "per leg"."""
-_OF_TRAINING = frozenset({"day", "days", "session", "workout"})
-"""Words after a muscle that make it what was trained, and no exercise: "leg day"."""
-
-
-def _is_no_name(message: Message, name: Named) -> bool:
-    """Return whether a weak name is something else here: "my chest", "three in a row"."""
-    if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
-        return True
-    if message.texts(name.start - 2, name.start) == ["of", "a"] or _is_a_limb(message, name):
-        return True
-    if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
-        return True
-    mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
-    heads = name.exact and message.text(name.end) == ":"
-    return mine and not heads and (bool(name.names) or message.value(name.end) is None)
-
-
-def _is_a_moment(message: Message, name: Named) -> bool:
-    """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
-    start = name.start + (message.text(name.start) == "oh")
-    return (
-        name.end <= start + 2
-        and message.text(start) in {"hang", "hold"}
-        and message.text(start + 1) == "on"
-        and message.text(start + 2) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
-    )
-
-
-def _is_a_limb(message: Message, name: Named) -> bool:
-    """Return whether a word of a name is one side of the body here: "right arm 13, left arm 11"."""
-    one_word = name.end == name.start + 1
-    return one_word and message.text(name.start) in _LIMBS and message.text(name.start - 1) in _SIDES
-
-
-_LIMBS = frozenset({"arm", "leg", "side", "hand"})
-_SIDES = frozenset({"left", "right"})
-
-
-def _tells_the_order(message: Message, before: Named, name: Named) -> bool:
-    """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
-    between = message.texts(before.end, name.start)
-    return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
 
 
 def _unknown_word(message: Message, group: Group) -> str | None:

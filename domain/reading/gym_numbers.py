@@ -89,7 +89,7 @@ _PACE = (
         "rest",
         Pattern(
             """
-            {rested} [{how_long}]* #
+            {rested} [{how_long}]* # [: #]
             # {duration} of? ..1 {rest}
             """,
             rested=words_of("rest rests rested resting break breaks pause paused waiting waited"),
@@ -194,7 +194,10 @@ _WHICH_SETS = (
             <!(first|{sort}) set # >(#)
             <!(#|{sort}) sets # >(#)
             # (nd|rd|th)
+            set n:# >((:|-) # [{mass}] (x|for|*|@))
+            (№|s) n:# [:|.|')'|-|=]* >(# [{mass}] (x|for|*|@|#))
             """,
+            mass=MASS,
             sort=words_of(
                 "drop dropped strip down off super giant cluster working work heavy light easy hard"
             ),
@@ -220,11 +223,14 @@ _WHICH_SETS = (
         Pattern(
             """
             # (of|out of) [my|the|all] # (sets|exercises|done|down|to go)
+            # [rep|reps] (out of|of the) [planned|target|possible]* n:# !({lifted}|sets)
+            # of n:# [reps|done|planned|in total] (>(,|.|!|')')|$)
             # more? {parts} (to go|left|remaining|down|in|done)
             (only|just) # to go
             # (more? to go|down)
             """,
             parts=words_of("set sets exercise exercises workout workouts session sessions"),
+            lifted=LIFTED,
         ),
     ),
     Other("a share of", Pattern("(only|just) # left"), unless=words_of("right r")),

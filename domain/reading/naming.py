@@ -25,6 +25,8 @@ from domain.reading.patterns import Pattern
 from domain.reading.tokens import WORD
 from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 
+LABELS = words_of("weight weights load loads reps sets")
+"""Words that say what the number after them is a number of."""
 _LONGEST = 6
 _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
@@ -280,7 +282,7 @@ def _is_part_of_a_thing(message: Message, name: Named) -> bool:
 
 
 _PARTS_OF_THINGS = words_of("side sides hole corner seat pad handle edge rail arm arms leg legs pin sticker")
-_NAMELESS = LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)
+_NAMELESS = LABELS | LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)
 
 
 def _stands_for_a_name(message: Message, at: int) -> bool:

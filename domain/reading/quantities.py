@@ -103,7 +103,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         unit, role, end = "kg", "load", end + 1
     elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
         unit, role, end = "stone", "load", end + 1
-    elif after == "s":
+    elif after == "s" and (glued or message.value(end + 1) is None or not tokens[end + 1].glued):
         role, end = ("pair" if glued else "seconds"), end + 1
     elif (
         after in SECOND_WORDS
@@ -122,7 +122,11 @@ def _quantity(message: Message, at: int) -> Quantity:
         value, role, minutes = value * 60 + over, "seconds", True
     elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
         role, end = "reps", end + 1
-    elif after in SET_WORDS and not (after == "set" and value > 1 and message.value(end + 1) is not None):
+    elif (
+        after in SET_WORDS
+        and not _is_labelled(message, end)
+        and not (after == "set" and value > 1 and message.value(end + 1) is not None)
+    ):
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1
@@ -246,8 +250,26 @@ _MOST_ADJECTIVES = 3
 
 
 def _is_label(message: Message, at: int) -> bool:
-    """Return whether a word names the number after it: "weight: 185 reps: 6"."""
+    """Return whether a word names the number after it: "weight: 185 reps: 6", "load 80 reps 8 sets 2"."""
+    if _is_labelled(message, at):
+        return True
     return message.text(at + 1) in {":", "="} and message.value(at + 2) is not None
+
+
+_LABELLED = Pattern(
+    """
+    (weight|load) {is_of} # [{unit}] {and_then} (reps|rep|sets|set) {is_of} #
+    (reps|sets) {is_of} # {and_then} (weight|load) {is_of} #
+    """,
+    is_of="[:|=|was|is|of]*",
+    and_then="[,|;|and|/|-|.|'\n']*",
+    unit=KG_WORDS | LB_WORDS,
+)
+"""Every number stands after the word that tells what it is."""
+
+
+def _is_labelled(message: Message, at: int) -> bool:
+    return message.value(at + 1) is not None and _LABELLED.is_in(message)
 
 
 def _label_before(message: Message, at: int) -> Role | None:
@@ -255,6 +277,8 @@ def _label_before(message: Message, at: int) -> Role | None:
     place = at - 1
     if message.text(place) in _TELLS_LABEL:
         place -= 1
+    if message.text(place) in {"weight", "load", *REP_WORDS, *SET_WORDS} and _LABELLED.is_in(message):
+        return _of_label(message.text(place), message.value(at))
     is_after_a_number = message.value(place - 1) is not None and message.text(place - 2) not in SET_WORDS
     if is_after_a_number or message.text(place - 1) in _OTHER_LABEL:
         return None
@@ -264,11 +288,16 @@ def _label_before(message: Message, at: int) -> Role | None:
     label = message.text(place)
     if message.text(at - 1) not in {":", "="} and label in _LABEL_WITH_SIGN:
         return None
+    return _of_label(label, message.value(at))
+
+
+def _of_label(label: str, value: Decimal | None) -> Role | None:
+    """Return what a number with a label is a number of."""
     if label in {"weight", "load"}:
         return "load"
     if label in REP_WORDS:
         return "reps"
-    return "sets" if label in SET_WORDS and (message.value(at) or 0) <= MOST_SETS else None
+    return "sets" if label in SET_WORDS and (value or 0) <= MOST_SETS else None
 
 
 _LABEL_WITH_SIGN = SET_WORDS | {"rep", "repetition"}

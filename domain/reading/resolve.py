@@ -18,6 +18,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request
+from domain.reading.unexplained import Unexplained
 from domain.reading.which_exercise import Exercises
 from domain.sets import TrainingSet
 
@@ -44,6 +45,7 @@ class Resolver:
     sets: DraftSets
     day_at: Callable[[int], date | None]
     word_of: Callable[[Named], str]
+    unexplained: Unexplained | None = None
     placed: list[Placed] = field(default_factory=list)
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
@@ -94,14 +96,25 @@ class Resolver:
                 continue
             if group.doubtful:
                 draft = draft._replace(confirm=True)  # noqa: PLW2901 - the draft, in doubt
+            if group.other_load and draft.load is None and isinstance(draft.amount, Quantity):
+                draft = draft._replace(load="unknown")  # noqa: PLW2901 - the draft, without the usual load
             on = self.day_at(_place_of(draft, group))
             one = self.sets.one(draft, known, exercise, on)
+            if self.unexplained is not None and self._is_doubted(one, draft, group):
+                one = self.sets.one(draft._replace(confirm=True), known, exercise, on)
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
             self.placed.append(Placed(start, end, one))
             if isinstance(one, TrainingSet):
                 self.exercises.day(one.on or day.on).add(one)
+
+    def _is_doubted(self, one: TrainingSet | OpenSet, draft: Draft, group: Group) -> bool:
+        return (
+            self.unexplained is not None
+            and isinstance(one, TrainingSet)
+            and self.unexplained.is_doubted(one, draft.start if draft.end else group.start)
+        )
 
 
 def _place_of(draft: Draft, group: Group) -> int:

@@ -25,6 +25,7 @@ from domain.reading.scope_words import (
     PLAN_BEFORE,
     RESUME,
     THE_BODY,
+    TO_COME,
     WARM,
     WARM_ENDS,
     WHICH_SET,
@@ -46,6 +47,8 @@ def mark_what_is_no_record(
     for found in FIGURE.find(message):
         if "pain" not in message.taken[found.start : found.end]:
             message.take(found.start, found.end, THE_BODY)
+    for found in TO_COME.find(message):
+        message.take(found.start, found.end, "a plan")
     for found in WHICH_SET.find(message):
         message.take(found.start, found.end, "a set's number")
     questions = [(start, end) for start, end in questions_in(message) if start not in known]

@@ -30,9 +30,21 @@ PLAN_BEFORE = Pattern(
 PLAN_AFTER = Pattern("""
     next (time|week)|tomorrow|soon
     (is|was) the (plan|goal|target|aim)
-    [was|were|is] planned
+    <!(the|of) [was|were|is] planned
 """)
 """What is said after the numbers of a plan."""
+
+TO_COME = Pattern(
+    """
+    ({train}|see (you|u|ya)) [again|back|next|on|this|at|the|in|for]* {day} [{hour}]* (as|like) {usual}
+    """,
+    train="train|training|coming|come|back|in|session|workout|gym|going|be there|lifting",
+    day="tomorrow|{weekday}",
+    weekday=_WEEKDAYS,
+    hour="at|#|:|am|pm|morning|afternoon|evening|night|then|,",
+    usual="(planned|usual|always|agreed|scheduled|normal)",
+)
+"""A workout to come "as planned", which tells of no set."""
 
 LATER = Pattern(
     """

@@ -30,6 +30,8 @@ _COUNTED = Pattern(
     """
     {wish} (call|count|make|put|log) [it|that|this|them|those|him] [as|a|an|at|down] >({amount})
     (call|count) (it|that|this|them|those|the last [one|set]) [as|a|an|at|for] >({amount})
+    (,|-|'('|well|ok|okay|fine|alright|hmm) [,|call it|more like|only|just|ok|okay]* >(# {if_strict})
+    (well|ok|okay) [,] [its|it was|more like|only|just]* >(# {tbh})
     {wish} (say|go with|count|only count|just count|record|take) >({amount})
     (only|just) (count|counting|counted|counts|call|put|log|record) [it|that]* >({amount})
     counts as >({amount})
@@ -38,6 +40,14 @@ _COUNTED = Pattern(
     # (of (them|those|these|which)|were|was) ..5 ,? so [{only}]* >({amount})
     """,
     wish="id|i would|i d|lets|let us|ill|i ll|we can|you can|please|pls|better|i guess|shall we",
+    if_strict="""
+        [reps] (really|honestly|strictly|realistically) (>(.|,|!|')')|$)
+        [reps] [,] if (im|i am|we|were|we are|youre|you are|i was|being|you|i) ..2
+            (honest|strict|fair|generous|picky|count|counting|ignore|only|truthful|harsh)
+        [reps] [,] (to be|being|tbh im) ..1 (honest|strict|fair)
+        [reps] in (truth|reality|fairness)
+    """,
+    tbh="[reps] (really|actually|tbh|honestly|in the end|>(.|,|!|')')|$)",
     only="put|only|just|log|(call|make) (it|that)|count (it|that) as|thats|that is|its|it s|really|id say",
     be="was|were|wasnt|werent|got|looked|felt",
     amount="""

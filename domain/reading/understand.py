@@ -33,6 +33,7 @@ from domain.reading.scores import score_spans
 from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
 from domain.reading.tokens import LONGEST
+from domain.reading.unexplained import unexplained
 from domain.reading.wanted import Wanted
 from domain.reading.which_exercise import Exercises
 from domain.reading.words import words_of
@@ -141,6 +142,7 @@ def _read(request: Request, message: Message) -> Reading:
         DraftSets(Loads(request, unit), ask_unit),
         day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),
+        unexplained(message, groups, marks),
     )
     placed = resolver.run(groups)
     if not placed and not all_wants and not pain and not found_signs:

@@ -110,8 +110,9 @@ UNDO = Pattern(
     my ..1 {small} (sent|typed|wrote|logged|posted|pressed|hit|tapped) (that|this|it !(#)|send|the (last|
         button))
     [i] (didnt|did not|havent|never) [actually|really|even] (do|did|done|finish) {not_done}
-    (that [one|set]|it|last one|the last (one|set)) (doesnt|didnt|shouldnt|does not) count !(as)
-    dont (count|log|record|save) (that|it|the last [one|set])
+    (that [one|set]|it) (doesnt|didnt|shouldnt|does not) count !(as)
+    ^ [sorry|oops|no|,]* [the] last (one|set) (doesnt|didnt|shouldnt|does not) count !(as)
+    <!(you|u|we|i|if|they|people) dont (count|log|record|save) (that|it|the last [one|set])
     (nevermind|never mind|nvm|forget) (that|that last|the last|what i (said|sent|wrote)) [one|set]
     """,
     delete=words_of(

@@ -1,0 +1,64 @@
+"""Words that name an exercise elsewhere and are something else here: a limb, a moment, a day of training.
+
+Whether a word names an exercise at all is decided in `naming.py`.
+"""
+
+from domain.reading.message import Message
+from domain.reading.naming import Named
+
+_OF_EVERY = frozenset({"each", "per", "either", "every"})
+"""Words by which a limb is counted: "in each hand", "per leg"."""
+_OF_TRAINING = frozenset({"day", "days", "session", "workout"})
+"""Words after a muscle that make it what was trained, and no exercise: "leg day"."""
+
+
+def is_no_name(message: Message, name: Named) -> bool:
+    """Return whether a weak name is something else here: "my chest", "three in a row"."""
+    if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
+        return True
+    if message.texts(name.start - 2, name.start) == ["of", "a"] or _is_a_limb(message, name):
+        return True
+    if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
+        return True
+    mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
+    heads = name.exact and message.text(name.end) == ":"
+    return mine and not heads and (bool(name.names) or message.value(name.end) is None)
+
+
+def is_a_moment(message: Message, name: Named) -> bool:
+    """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
+    start = name.start + (message.text(name.start) == "oh")
+    return (
+        name.end <= start + 2
+        and message.text(start) in {"hang", "hold"}
+        and message.text(start + 1) == "on"
+        and message.text(start + 2) in {",", ".", "-", "!", "no", "wait", "a", "sorry"}
+    )
+
+
+def _is_a_limb(message: Message, name: Named) -> bool:
+    """Return whether a word of a name is one side of the body here: "right arm 13, left arm 11"."""
+    one_word = name.end == name.start + 1
+    return one_word and message.text(name.start) in _LIMBS and message.text(name.start - 1) in _SIDES
+
+
+_LIMBS = frozenset({"arm", "leg", "side", "hand"})
+_SIDES = frozenset({"left", "right"})
+
+
+def tells_the_order(message: Message, before: Named, name: Named) -> bool:
+    """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
+    between = message.texts(before.end, name.start)
+    return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
+
+
+def is_compared_to(message: Message, name: Named) -> bool:
+    """Return whether a name only tells what something was like: "more of a shrug than a rep"."""
+    return (
+        message.text(name.start - 1) in {"a", "an"}
+        and message.text(name.start - 2) in _LIKE
+        and message.value(name.end) is None
+    )
+
+
+_LIKE = frozenset({"of", "like", "than", "into", "as"})
