@@ -93,6 +93,7 @@ class Plans(Frozen):
     rest_on: date | None = None
     left_out: tuple[str, ...] = ()
     stands_for: date | None = None
+    put_off_on: tuple[date, ...] = ()
     paused: bool = False
     paused_until: date | None = None
     reminders_off: bool = False
@@ -272,6 +273,10 @@ class ClientMemory(Frozen):
     """What the next workout, not begun yet, is to leave out."""
     stands_for: date | None = None
     """The fixed day that the last workout, done ahead of it, has stood for."""
+    put_off_on: tuple[date, ...] = ()
+    """The days since the last training on which a workout was put off."""
+    told_unasked: int = 0
+    """How many workouts in a row the client has told of before being asked."""
     extra_rest_days: int = 0
     reminded_on: date | None = None
     nudged_on: date | None = None

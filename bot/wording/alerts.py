@@ -69,10 +69,7 @@ def alert_words(part: AlertPart) -> str:
                 "you let it go on. Please get in touch now."
             )
         case "missed":
-            return (
-                f"{client} has missed {evidence.get('in_a_row')} workouts in a row; "
-                f"{bold(str(evidence.get('workout')))} is next."
-            )
+            return f"{client} has {missed_words(evidence)}; {bold(str(evidence.get('workout')))} is next."
         case "question":
             about = f" about {of}" if of else ""
             return (
@@ -83,6 +80,17 @@ def alert_words(part: AlertPart) -> str:
             return f"{client} can no longer be reached: the chat is blocked or gone."
         case _:
             assert_never(part.reason)
+
+
+def missed_words(evidence: dict[str, Any]) -> str:
+    """Say how often in a row there was no training: missed, put off, or both."""
+    missed, put_off = int(evidence.get("in_a_row", 0)), int(evidence.get("put_off", 0))
+    if not put_off:
+        return f"missed {missed} workouts in a row"
+    moved = f"put training off on {put_off} {'day' if put_off == 1 else 'days'}"
+    return (
+        f"{moved} and missed {missed} since the last workout" if missed else f"{moved} since the last workout"
+    )
 
 
 def stall_words(part: AlertPart) -> str:

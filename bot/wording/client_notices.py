@@ -52,10 +52,17 @@ def _moved(facts: Facts, _reader: Reader) -> str:
     moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
     if not facts.get("rest_until"):
         return f"{moved} Nothing is lost."
+    days = facts.get("rest_days")
+    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
     return (
-        f"{moved} You still rest from the last one until {day_words(str(facts['rest_until']))}, and the rest "
-        "days are when strength comes back: that day is the better one."
+        f"{moved} {escape(str(facts['coach']))} has set {rest}, in which strength comes back and a little "
+        f"more: {day_words(str(facts['rest_until']))} is the better day. You decide."
     )
+
+
+def _rest_day(facts: Facts, _reader: Reader) -> str:
+    days = listed([day_words(str(each)) for each in facts.get("not_on") or ()], "or")
+    return f"Nothing is planned {f'on {days}' if days else 'today'}." + _coming(facts, " Next is")
 
 
 def _taken_back(facts: Facts, _reader: Reader) -> str:
@@ -201,7 +208,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
         f"{escape(listed(facts['exercises'], 'or'))} is not in {bold(str(facts['workout']))} anyway."
     ),
     "nothing to move": "There is nothing to move: no workout is planned.",
-    "rest day": lambda facts, _: "Nothing is planned today." + _coming(facts, " Next is"),
+    "rest day": _rest_day,
     "moved away": lambda facts, _: "All right, not this time." + _coming(facts, " Next is"),
     "day is past": lambda facts, _: (
         f"{day_words(str(facts['on'])).capitalize()} is past. Which day do you mean?"
@@ -210,8 +217,16 @@ CLIENT_WORDS: dict[Topic, Words] = {
         f"The rest of {bold(str(facts['workout']))} on {day_words(str(facts['on']))}, then. "
         "What you sent stands."
     ),
+    "put off often": filled(
+        "It has been put off a few times now, so I let {coach} know. Perhaps other days, or another hour, "
+        "suit you better? «remind me at 7» changes the hour."
+    ),
     "paused": _paused,
     "pause over": "You train again, so the pause is over.",
+    "reminders rest": lambda facts, _: (
+        "I have heard nothing for a while, so I stop reminding you now. Nothing is lost: say «I'm back», or "
+        f"send your sets, whenever you like. {escape(str(facts['coach']))} knows."
+    ),
     "reminders on": lambda facts, _: "Reminders are on again." + _coming(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
     "question dropped": lambda facts, _: (

@@ -1,19 +1,25 @@
 """A client's plans for the days to come: leaving out, moving, pausing, coming back, and taking that back."""
 
+import re
+from collections.abc import Collection
 from dataclasses import replace
 from datetime import date, timedelta
 
 from domain.client.beyond_sheet import rest_until
 from domain.client.draft import Draft
 from domain.client.lines import is_left_out, is_of, left_out, lines_of
+from domain.client.missing import count_put_off
 from domain.client.recording import close_if_complete
 from domain.client.rotation import BESIDE, Due, catch_up, due, under_way
 from domain.client.understanding import workout_meant
 from domain.client.week import pass_turn
 from domain.memory import Plans
 from domain.outcome import WorkoutKept
-from domain.programme import FixedDays
-from domain.reading import Reading
+from domain.programme import FixedDays, Rotation
+from domain.reading import Reading, days_meant, days_to_come
+
+_TOLD_AFTERWARDS = re.compile(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
+"""What tells of a day gone by rather than of one to come."""
 
 PLANS = tuple(name for name in Plans.model_fields if name != "message")
 
@@ -52,10 +58,64 @@ def next_days(draft: Draft) -> tuple[str, ...]:
     return tuple(f"{draft.today + timedelta(days=ahead):%A}" for ahead in (1, 2, 3))
 
 
-def put_off(draft: Draft, to: date | None) -> None:
-    """Move the workout in turn, or the rest of the one under way, to the day `to`.
+def cannot(draft: Draft, text: str) -> None:
+    """Put off what is planned on the days on which the client cannot come: today where none is said.
 
-    Without a day, to tomorrow; with fixed days, the coming one passes and the next one of them stands.
+    The rest of a workout under way stays where it is, unless it is planned on such a day itself.
+    """
+    days = days_to_come(text, draft.local) or (draft.today,)
+    if _TOLD_AFTERWARDS.search(text.casefold()) and draft.today not in days_meant(text, draft.local):
+        note_missed(draft)
+        return
+    workout, coming = under_way(draft.state, draft.today), due(draft.state, draft.today)
+    rest_on = draft.memory.rest_on or draft.today
+    if draft.memory.barred or (workout is None and coming is None):
+        put_off(draft, None)
+    elif workout is not None and rest_on in days:
+        put_off(draft, first_free(rest_on, days))
+    elif coming is None or max(coming.on, draft.today) not in days:
+        draft.notice(
+            "rest day",
+            not_on=[day.isoformat() for day in days if day > draft.today],
+            workout=coming.workout if coming else None,
+            on=coming.on.isoformat() if coming else None,
+        )
+    elif has_fixed_days(draft):
+        let_pass(draft, coming)
+    else:
+        put_off(draft, first_free(max(coming.on, draft.today), days))
+
+
+def note_missed(draft: Draft) -> None:
+    """Answer word of a workout missed on a day gone by: what comes next."""
+    coming = due(draft.state, draft.today)
+    draft.drop_question(draft.question("missed"))
+    if coming is None:
+        draft.notice("heard")
+    else:
+        draft.notice("missed noted", workout=coming.workout, on=coming.on.isoformat())
+
+
+def first_free(on: date, taken: Collection[date]) -> date:
+    """Return the first day after `on` that is not taken."""
+    ahead = (on + timedelta(days=days) for days in range(1, len(taken) + 2))
+    return next(day for day in ahead if day not in taken)
+
+
+def let_pass(draft: Draft, coming: Due) -> None:
+    """Let one of the fixed days pass without training: the next one of them stands."""
+    passes = max(coming.on, draft.today)
+    pass_turn(draft, coming.workout, passes)
+    draft.remember(stands_for=passes, moved_to=None, moved_workout=None, moved_from=None)
+    following = due(draft.state, draft.today) or coming
+    draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
+    count_put_off(draft)
+
+
+def put_off(draft: Draft, to: date | None) -> None:
+    """Move the workout in turn, or the rest of the one under way, to the day `to`; to tomorrow without one.
+
+    With fixed days and no day said, the coming one passes and the next one of them stands.
     """
     workout = under_way(draft.state, draft.today)
     coming = due(draft.state, draft.today)
@@ -73,11 +133,7 @@ def put_off(draft: Draft, to: date | None) -> None:
     elif to is None and coming.on > draft.today:
         draft.notice("rest day", workout=coming.workout, on=coming.on.isoformat())
     elif to is None and has_fixed_days(draft):
-        passes = max(coming.on, draft.today)
-        pass_turn(draft, coming.workout, passes)
-        draft.remember(stands_for=passes, moved_to=None, moved_workout=None, moved_from=None)
-        following = due(draft.state, draft.today) or coming
-        draft.notice("moved away", workout=following.workout, on=following.on.isoformat())
+        let_pass(draft, coming)
     else:
         day = to or tomorrow
         early = rest_until(draft.state, coming.workout, day)
@@ -87,7 +143,18 @@ def put_off(draft: Draft, to: date | None) -> None:
             workout=coming.workout,
             on=day.isoformat(),
             rest_until=early.isoformat() if early else None,
+            coach=draft.client.coach.name,
+            rest_days=rest_days(draft),
         )
+        if day > coming.on or day > draft.today >= coming.on:
+            count_put_off(draft)
+
+
+def rest_days(draft: Draft) -> int | None:
+    """Return how many whole rest days the sheet has between two workouts; None where that varies."""
+    stored = draft.client.programme
+    schedule = stored.programme.schedule if stored else None
+    return schedule.every_days - 1 if isinstance(schedule, Rotation) else None
 
 
 def move_to(draft: Draft, coming: Due, day: date) -> None:
@@ -152,9 +219,9 @@ def keep_plans(draft: Draft, before: Plans) -> None:
 
 
 def plans_as_before(draft: Draft, plans: Plans) -> None:
-    """Let the days to come be as they were before the message that changed them."""
+    """Let the days to come be as before the message that changed them; a day gone by since comes today."""
     draft.remember(plans_before=None, **{name: getattr(plans, name) for name in PLANS})
-    coming = due(draft.state, draft.today)
+    coming = catch_up(draft)
     draft.notice(
         "plans as before",
         workout=coming.workout if coming else None,

@@ -6,8 +6,8 @@ from domain.client.draft import SET_SLOTS, Draft
 from domain.client.half_understood import unfinished_of
 from domain.client.joining_flow import answer_joining
 from domain.client.not_understood import ANSWERED_WITHIN
-from domain.client.plans import keep_plans, move_to, pause, plans_of, put_off
-from domain.client.rotation import Due, due
+from domain.client.plans import keep_plans, move_to, note_missed, pause, plans_of, put_off
+from domain.client.rotation import Due
 from domain.client.trouble import lately_told, trouble_told
 from domain.client.understanding import request_for
 from domain.client.unfinished import complete, first_of
@@ -103,9 +103,7 @@ def missed_told(draft: Draft, question: Waiting, said: str) -> bool:
         move_to(draft, Due(missed.name, missed.on), draft.today)
         draft.notice("moved", workout=missed.name, on=draft.today.isoformat())
     else:
-        coming = due(draft.state, draft.today)
-        on = coming.on.isoformat() if coming else None
-        draft.notice("missed noted", workout=coming.workout if coming else missed.name, on=on)
+        note_missed(draft)
     return True
 
 

@@ -11,11 +11,11 @@ from domain.client.not_understood import given_up
 from domain.client.pain import say_what_is_aside
 from domain.client.plan import plan_of
 from domain.client.plans import (
+    cannot,
     keep_plans,
     move,
     plans_as_before,
     plans_of,
-    put_off,
     skip_exercises,
     stop_for_a_while,
 )
@@ -44,7 +44,7 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "skip_exercise":
             skip_exercises(draft, reading.skips)
         case "skip_workout":
-            put_off(draft, None)
+            cannot(draft, text)
         case "move":
             move(draft, reading)
         case "pause":

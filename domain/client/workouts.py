@@ -141,7 +141,15 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
         out_of_turn(draft, record, coming)
     if memory.moved_to is not None and (memory.moved_to <= record.on or memory.moved_workout == record.name):
         draft.remember(moved_to=None, moved_workout=None, moved_from=None)
-    draft.remember(extra_rest_days=0, rest_on=None, left_out=(), missed_in_a_row=0)
+    asked = memory.missed_in_a_row > 0 or (memory.nudged_on is not None and memory.nudged_on >= record.on)
+    draft.remember(
+        extra_rest_days=0,
+        rest_on=None,
+        left_out=(),
+        missed_in_a_row=0,
+        put_off_on=(),
+        told_unasked=0 if asked else memory.told_unasked + 1,
+    )
     if memory.paused and memory.paused_until is None and record.on == draft.today:
         draft.remember(paused=False)
         draft.notice("pause over")

@@ -1,6 +1,6 @@
 """Reading clients' messages: free text in, what it means out. Pure; nothing here records or replies."""
 
-from domain.reading.answering import answer, days_meant, is_lone_number
+from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
@@ -20,6 +20,7 @@ __all__ = [
     "WhyAsked",
     "answer",
     "days_meant",
+    "days_to_come",
     "exercises_asked_of",
     "exercises_named",
     "is_lone_number",

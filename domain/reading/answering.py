@@ -19,7 +19,7 @@ from domain.reading.put_right import put_right
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST, SIGN
-from domain.reading.when import past_day, possible_days
+from domain.reading.when import coming_day, past_day, possible_days
 from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -84,6 +84,15 @@ def days_meant(text: str, sent: datetime) -> tuple[date, ...]:
     """Return the days of a set that the days in a text can mean."""
     days = find_days(message_of(text[:LONGEST]))
     return tuple(dict.fromkeys(meant for day in days for meant in possible_days(day, sent)))
+
+
+def days_to_come(text: str, sent: datetime) -> tuple[date, ...]:
+    """Return the days from that of `sent` on that a text speaks of, in their order: "today or on Friday"."""
+    days = find_days(message_of(text[:LONGEST]))
+    meant = {
+        sent.date() if (day.kind, day.values) == ("offset", (0,)) else coming_day(day, sent) for day in days
+    }
+    return tuple(sorted(day for day in meant if day is not None))
 
 
 def _asked(open_set: OpenSet, slot: Slot, request: Request) -> OpenSet:

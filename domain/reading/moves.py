@@ -30,6 +30,7 @@ _NEEDS_WORKOUT = words_of("move put")
 """Words that are a move beside the day, or beside the word for the workout."""
 _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
+_OR = words_of("or nor and &")
 _NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
 _WAS_MOVED = words_of("moved shifted pushed rescheduled postponed delayed")
 _IS = words_of("is was are were got been get gets s")
@@ -152,6 +153,8 @@ def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:
         return None
     told_apart = day_of_set_not_today(message, coming)
     for day in coming:
+        if _is_out_too(message, day):
+            continue
         if day is told_apart or not _NO_WORKOUT.isdisjoint(message.texts(day.end, day.end + 2)):
             continue
         before = message.text(day.start - 1)
@@ -160,6 +163,11 @@ def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:
         if before in COMES_AFTER:
             return day
     return None
+
+
+def _is_out_too(message: Message, day: Day) -> bool:
+    """Return whether the day is one more on which the client cannot: "can't today or tomorrow"."""
+    return message.text(day.start - 1) in _OR and message.text(day.start - 2) in _TODAY
 
 
 def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:

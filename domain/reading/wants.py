@@ -5,6 +5,7 @@ from datetime import date, datetime
 
 from domain.reading.away import find_pause, is_anothers
 from domain.reading.days import Day
+from domain.reading.days_off import says_day_off
 from domain.reading.message import Message
 from domain.reading.moves import find_move
 from domain.reading.naming import Named
@@ -64,7 +65,8 @@ def find_wants(
             asks.append("exercise")
     if skips:
         wants.append("skip_exercise")
-    move = find_move(message, days, sent)
+    day_off = not skips and says_day_off(message, days, in_question)
+    move = None if day_off else find_move(message, days, sent)
     if move is not None:
         wants.append("move")
         on = move.on
@@ -76,7 +78,7 @@ def find_wants(
             wants.append("pause")
             on = pause.on
     elsewhere = {"move", "pause"} & set(wants)
-    if not elsewhere and _leaves_out_workout(message, named, in_question, skips, used):
+    if not elsewhere and (day_off or _leaves_out_workout(message, named, in_question, skips, used)):
         wants.append("skip_workout")
     if STOP.is_in(message) and not STOP_TOLD.is_in(message):
         wants.append("stop_messages")

@@ -117,6 +117,14 @@ def test_undo_takes_a_change_of_plans_back(change: str) -> None:
     assert kinds(life.passes_to(at(2, 8))) == ["reminder", "plan"]
 
 
+def test_a_change_of_plans_taken_back_days_later_is_no_workout_missed_since() -> None:
+    life = Life()
+    life.says("move it to Friday", at(2, 12))
+    assert kinds(life.says("undo", at(5, 0))) == ["plans as before"]
+    assert kinds(life.passes_to(at(5, 23))) == ["reminder", "plan", "nudge"]
+    assert life.state.workouts == ()
+
+
 def test_undo_takes_back_whichever_came_last() -> None:
     life = Life()
     life.says("move it to Thursday", at(2, 7))
