@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from domain.comparison import Body
 from domain.exposure import Exposure
 from domain.gaining import Standing, standings
+from domain.review import Review, review_of
 from domain.sets import TrainingSet
-from domain.stall import Review, review_of
 from domain.strength_series import series_of
 
 

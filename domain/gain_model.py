@@ -1,10 +1,10 @@
 """How likely it is that an exercise's gain has ended, and when: the model behind a stall, in closed form.
 
 The index (the log of the strength shown) rises by a steady gain g an exposure until exposure tau, and after
-that no more, or falls by 1% an exposure; around this lies noise. Each level (of a part between two layoffs)
-has a flat prior and is integrated out, the noise variance has an inverse-gamma prior (shape a, scale b), the
-gain a prior over a few values, and the gain ends after each exposure with the same small chance. The marginal
-likelihood of (tau, g) is then proportional to
+that no more, or falls by 1 or 2.5% an exposure; around this lies noise. Each level (of a part between two
+breaks) has a flat prior and is integrated out, the noise variance has an inverse-gamma prior (shape a, scale
+b), the gain a prior over a few values, and the gain ends after each exposure with the same small chance. The
+marginal likelihood of (tau, g) is then proportional to
 
     (b + S/2) ^ -(a + (n - parts)/2),    S the sum of squares about that shape, centred in each part,
 
@@ -20,8 +20,8 @@ from itertools import accumulate
 
 GAINS = (0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03)
 """Gains an exposure that are considered. The project's own choice: from hardly any to a beginner's."""
-DECLINE = -0.01
-"""The fall an exposure that a decline is taken to be. The project's own choice."""
+DECLINES = (-0.01, -0.025)
+"""The falls an exposure that a decline is taken to be, as likely. The project's own choice."""
 _POWERS = tuple((2 * gain, gain * gain) for gain in GAINS)
 CHANCE_OF_END = 1 / 25
 """The chance that a gain ends after an exposure, before anything is known. The project's own choice."""
@@ -52,6 +52,11 @@ class Sums:
     uv: tuple[float, ...]
     vv: tuple[float, ...]
 
+    def squares(self) -> "Squares":
+        """Return S of all shapes."""
+        gaining = self.gaining()
+        return Squares(gaining, tuple(self.declining(gaining, fall) for fall in DECLINES))
+
     def gaining(self) -> list[list[float]]:
         """Return S by tau and gain, for a gain that ends at tau; at the last tau it has not ended."""
         return [
@@ -59,14 +64,27 @@ class Sums:
             for yu, uu in zip(self.yu, self.uu, strict=True)
         ]
 
-    def declining(self, gaining: list[list[float]]) -> list[list[float]]:
-        """Return S by tau (not the last) and gain, for a decline after tau."""
-        a = DECLINE
+    def declining(self, gaining: list[list[float]], fall: float) -> list[list[float]]:
+        """Return S by tau (not the last) and gain, for a decline by `fall` an exposure after tau."""
+        a = fall
         rest = [a * (a * vv - 2 * yv) for yv, vv in zip(self.yv, self.vv, strict=True)]
         return [
             [s + other + a * twice * uv for (twice, _), s in zip(_POWERS, row, strict=True)]
             for row, other, uv in zip(gaining[:-1], rest, self.uv, strict=False)
         ]
+
+
+@dataclass(frozen=True, slots=True)
+class Squares:
+    """S by tau and gain: of gains that end, and for each of `DECLINES` of those that turn into it."""
+
+    gaining: list[list[float]]
+    declining: tuple[list[list[float]], ...]
+
+    @property
+    def least(self) -> float:
+        """The smallest S of all shapes."""
+        return min(min(row) for rows in (self.gaining, *self.declining) for row in rows)
 
 
 def sums_of(parts: Sequence[Sequence[float]]) -> Sums:

@@ -8,8 +8,19 @@ gain has ended or not.
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
 
-from domain.gain_model import CHANCE_OF_DECLINE, GAINS, NoisePrior, Sums, chances_of_end, weigh_shapes
+from domain.gain_model import (
+    CHANCE_OF_DECLINE,
+    DECLINES,
+    GAINS,
+    NoisePrior,
+    Squares,
+    Sums,
+    chances_of_end,
+    weigh_shapes,
+)
 from domain.noise import Parts, hold_bad_days
 from domain.strength_series import Series
 
@@ -30,17 +41,28 @@ class Weighed:
     series: Series
     parts: Parts
     sums: Sums
-    squares: list[list[float]]
+    squares: Squares
     usual: tuple[float, ...]
     least: float
 
+    @property
+    def days(self) -> list[date]:
+        """The days of the exposures weighed: a last one that is low alone is not among them."""
+        return [point.on for point in self.series.points[: len(self.squares.gaining)]]
 
+
+@lru_cache(maxsize=512)
 def weigh(series: Series) -> Weighed:
-    """Weigh one exercise by itself, with bad days held to what a day can be off."""
+    """Weigh one exercise by itself, with bad days held to what a day can be off.
+
+    What is done in one workout leaves most exercises as they were, so the latest are remembered.
+    """
     index = [[point.index for point in part] for part in series.parts]
     parts, sums, squares = hold_bad_days(index, NOISE)
-    least = min(map(min, squares))
-    rows = weigh_shapes(squares, chances_of_end(len(squares)), _EVEN, NOISE, sums.freedom, least)
+    least = min(map(min, squares.gaining))
+    rows = weigh_shapes(
+        squares.gaining, chances_of_end(len(squares.gaining)), _EVEN, NOISE, sums.freedom, least
+    )
     usual = _usual_from([sum(each) for each in zip(*rows, strict=True)])
     return Weighed(series, parts, sums, squares, usual, least)
 
@@ -69,13 +91,13 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
         NOISE.shape + _SHARE_OF_OTHERS * sum(each.sums.freedom for each in others) / 2,
         NOISE.scale + _SHARE_OF_OTHERS * sum(each.least for each in others) / 2,
     )
-    falls = own.sums.declining(own.squares)
-    least = min(own.least, *map(min, falls))
-    *ends, goes_on = chances_of_end(len(own.squares))
+    least = own.squares.least
+    *ends, goes_on = chances_of_end(len(own.squares.gaining))
     stopping = [*((1 - CHANCE_OF_DECLINE) * each for each in ends), goes_on]
-    falling = [CHANCE_OF_DECLINE * each for each in ends]
-    *stopped, never = weigh_shapes(own.squares, stopping, gains, noise, freedom, least)
-    declined = weigh_shapes(falls, falling, gains, noise, freedom, least)
+    falling = [CHANCE_OF_DECLINE / len(DECLINES) * each for each in ends]
+    *stopped, never = weigh_shapes(own.squares.gaining, stopping, gains, noise, freedom, least)
+    falls = [weigh_shapes(each, falling, gains, noise, freedom, least) for each in own.squares.declining]
+    declined = [[sum(each) for each in zip(*rows, strict=True)] for rows in zip(*falls, strict=True)]
     by_gain = [sum(each) for each in zip(*stopped, *declined, never, strict=True)]
     return Odds(
         [sum(each) for each in stopped],

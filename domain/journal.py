@@ -66,3 +66,10 @@ class Alert:
     exercise: str | None
     evidence: dict[str, Any]
     at: datetime
+
+    @property
+    def exercises(self) -> tuple[str, ...]:
+        """The exercises that it is about: its own, or several; none where it is about none."""
+        if self.exercise is not None:
+            return (self.exercise,)
+        return tuple(str(each) for each in self.evidence.get("exercises", ()))

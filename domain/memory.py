@@ -98,14 +98,19 @@ class Plans(Frozen):
     paused_until: date | None = None
     reminders_off: bool = False
     ill_on: date | None = None
+    ill_days: tuple[date, ...] = ()
 
 
 class Easing(Frozen):
-    """A load eased: in each workout, the first target after the day `since` is `factor` of the last load."""
+    """A load eased: in each workout, the first target after the day `since` is `factor` of the last load.
+
+    `held_since`: it had been on hold from that day on, where it was eased because of that.
+    """
 
     exercise: str
     factor: Decimal
     since: date
+    held_since: date | None = None
 
 
 class Swap(Frozen):
@@ -126,8 +131,8 @@ class Quiet(Frozen):
 class Tried(Frozen):
     """A remedy that coach `by` has taken on the day `on` for alert number `alert`, and what came of it.
 
-    `exercise` is what is done since, None for a whole programme; exposures after the day `since` are after
-    it. `looked`: how many of them there were at the last look.
+    `exercise` is what is done since, None for a whole programme, or for several `exercises` at once;
+    exposures after the day `since` are after it. `looked`: how many of them there were at the last look.
     """
 
     alert: int
@@ -139,6 +144,7 @@ class Tried(Frozen):
     workout: str
     result: TriedResult = "open"
     looked: int = 0
+    exercises: tuple[str, ...] = ()
 
 
 class Brought(Frozen):
@@ -291,6 +297,8 @@ class ClientMemory(Frozen):
     paused_until: date | None = None
     ill_on: date | None = None
     """The last day on which the client has told of being ill, and could not train because of it."""
+    ill_days: tuple[date, ...] = ()
+    """The latest of such days, oldest first: what is done after one begins lighter."""
     reminders_off: bool = False
     body_mass_told_on: date | None = None
     """When the client last told what the body weighs; None where never, or only before the first message."""
@@ -303,6 +311,7 @@ class ClientMemory(Frozen):
     """The client does not want to be asked for it."""
     last_reported_at: datetime | None = None
     easings: tuple[Easing, ...] = ()
+    """The latest of them, oldest first; of each exercise the last one holds."""
     swaps: tuple[Swap, ...] = ()
     quiet: tuple[Quiet, ...] = ()
     reviewed_round: int = 0
@@ -326,3 +335,6 @@ class CoachMemory(Frozen):
     """Up to when the digests have looked; None before the first waking."""
     hours: Hours = USUAL
     """When this coach wants to be written to, where it can wait; local time."""
+    tell_after: int | None = None
+    """This coach's own rule: what is without a beat for so many workouts has stalled; None where there is
+    none."""

@@ -10,7 +10,7 @@ rule.
 import math
 from statistics import median
 
-from domain.gain_model import GAINS, NoisePrior, Sums, sums_of
+from domain.gain_model import DECLINES, GAINS, NoisePrior, Squares, Sums, sums_of
 
 Parts = list[list[float]]
 
@@ -22,11 +22,11 @@ _TO_DEVIATION = 1.4826
 """What makes a median of distances the standard deviation of a normal distribution."""
 
 
-def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums, list[list[float]]]:
-    """Return the index with bad days moved nearer, its sums, and S by tau and gain."""
+def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums, Squares]:
+    """Return the index with bad days moved nearer, its sums, and S of all shapes."""
     parts = _hold_last(parts, prior)
     sums = sums_of(parts)
-    squares = sums.gaining()
+    squares = sums.squares()
     if sums.freedom < 2:
         return parts, sums, squares
     fitted, deviation, _ = _fit(parts, squares, prior, sums.freedom)
@@ -37,7 +37,7 @@ def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums, list[li
     ]
     if held != parts:
         parts, sums = held, sums_of(held)
-        squares = sums.gaining()
+        squares = sums.squares()
     return parts, sums, squares
 
 
@@ -49,7 +49,7 @@ def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
         return parts
     known = [*earlier, before]
     sums = sums_of(known)
-    fitted, deviation, expected = _fit(known, sums.gaining(), prior, sums.freedom)
+    fitted, deviation, expected = _fit(known, sums.squares(), prior, sums.freedom)
     lowest = expected - MOST_LAST_LOW * deviation
     if value >= lowest:
         return parts
@@ -57,17 +57,14 @@ def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
     return known if alone else [*earlier, [*before, lowest]]
 
 
-def _fit(
-    parts: Parts, squares: list[list[float]], prior: NoisePrior, freedom: int
-) -> tuple[Parts, float, float]:
+def _fit(parts: Parts, squares: Squares, prior: NoisePrior, freedom: int) -> tuple[Parts, float, float]:
     """Return the best shape, the deviation of a day about it, and what the next exposure would be."""
-    tau, row = min(enumerate(squares), key=lambda each: min(each[1]))
-    gain = GAINS[row.index(min(row))]
+    fall, tau, gain = _best(squares)
     fitted: Parts = []
     distances: list[float] = []
     at, level = 0, 0.0
     for part in parts:
-        rises = [gain * min(at + step, tau) for step in range(len(part))]
+        rises = [gain * min(at + step, tau) + fall * max(0, at + step - tau) for step in range(len(part))]
         level = median([value - rise for value, rise in zip(part, rises, strict=True)])
         fitted.append([level + rise for rise in rises])
         distances += [abs(value - rise - level) for value, rise in zip(part, rises, strict=True)]
@@ -75,4 +72,14 @@ def _fit(
     own = (_TO_DEVIATION * median(distances)) ** 2
     deviation = math.sqrt((2 * prior.scale + freedom * own) / (2 * prior.shape + freedom))
     goes_on = tau == at - 1
-    return fitted, deviation, level + gain * (at if goes_on else tau)
+    return fitted, deviation, level + (gain * at if goes_on else gain * tau + fall * (at - tau))
+
+
+def _best(squares: Squares) -> tuple[float, int, float]:
+    """Return of the shape that fits best: the fall after the gain, its last exposure, the gain."""
+    return min(
+        (each, fall, tau, gain)
+        for fall, rows in zip((0.0, *DECLINES), (squares.gaining, *squares.declining), strict=True)
+        for tau, row in enumerate(rows)
+        for each, gain in zip(row, GAINS, strict=True)
+    )[1:]

@@ -6,6 +6,7 @@ the tests hold it against scipy).
 """
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from domain.gain_model import NoisePrior, Sums, sums_of
@@ -58,6 +59,19 @@ def gain_until(parts: list[list[float]], end: int, prior: NoisePrior) -> Gain | 
     return gain_over(sums_of(kept), 0, prior)
 
 
+def pooled(gains: Iterable[Gain | None]) -> Gain | None:
+    """Return the common gain of several exercises, each weighing the more the surer it is; None for none.
+
+    The usual mean by inverse variance; the intervals are taken as normal.
+    """
+    known = [(math.log1p(gain.estimate), _half(gain)) for gain in gains if gain is not None]
+    if not known:
+        return None
+    total = sum(1 / half**2 for _, half in known)
+    middle = sum(gain / half**2 for gain, half in known) / total
+    return _gain(middle, 1 / math.sqrt(total))
+
+
 def student_quantile(freedom: float) -> float:
     """Return the 97.5% point of Student's t (Abramowitz & Stegun 26.7.5); within 0.3% from 4 degrees on."""
     z = _NORMAL
@@ -75,4 +89,12 @@ def _with_interval(slope: float, left: float, spread: float, freedom: int, prior
     shape = prior.shape + max(0, freedom) / 2
     variance = (prior.scale + max(0.0, left) / 2) / shape / spread
     off = student_quantile(2 * shape) * math.sqrt(variance)
+    return _gain(slope, off)
+
+
+def _gain(slope: float, off: float) -> Gain:
     return Gain(*(math.expm1(each) for each in (slope, slope - off, slope + off)))
+
+
+def _half(gain: Gain) -> float:
+    return (math.log1p(gain.high) - math.log1p(gain.low)) / 2

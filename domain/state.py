@@ -16,13 +16,17 @@ from domain.units import Unit
 
 @dataclass(frozen=True, slots=True)
 class Coach:
-    """A coach. `number` is the person's number; `zone` an IANA name; `hours` are when to write to her."""
+    """A coach. `number` is the person's number; `zone` an IANA name; `hours` are when to write to her.
+
+    `tell_after` is her own plain rule for a stall, where she has one.
+    """
 
     number: int
     name: str
     zone: str
     unit: Unit
     hours: Hours = USUAL
+    tell_after: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,8 +1,11 @@
-"""The strength of an exercise as a series: an index per exposure, in parts where a layoff lies between.
+"""The strength of an exercise as a series: an index per exposure, in parts where a break lies between.
+
+A break is a layoff, or whatever else it was begun lighter for on purpose. What then only comes back to where
+strength was is no gain, and no loss either, and is left out.
 
 What is of another kind than the last exposure (holds, lowering-only reps, loads counted per hand) is another
-series and is left out, as are slips of the finger. Exposures on hold or lightened on purpose are to be left
-out by the caller. The numbers are the project's own rules.
+series and is left out, as are slips of the finger. Exposures on hold are to be left out by the caller. The
+numbers are the project's own rules.
 """
 
 import math
@@ -10,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from itertools import pairwise
-from statistics import median
+from statistics import median, median_low
 
 from domain.comparison import Body, best_of, strength_shown
 from domain.exposure import Exposure
@@ -41,7 +44,7 @@ class Point:
 class Series:
     """The exposures of one exercise that can be held against each other, oldest first, in parts.
 
-    Between two parts lies a layoff, after which strength has a new level.
+    Between two parts lies a break, after which strength has a new level.
     """
 
     parts: tuple[tuple[Point, ...], ...] = ()
@@ -63,8 +66,28 @@ def strength_index(exposure: Exposure, body: Body) -> float | None:
     return math.log(best) if best > 0 else None
 
 
-def series_of(history: Sequence[Exposure], body: Body) -> Series:
-    """Return the series at the end of `history`, exposures of one exercise, oldest first."""
+def series_of(history: Sequence[Exposure], body: Body, breaks: Sequence[date] = ()) -> Series:
+    """Return the series at the end of `history`, exposures of one exercise, oldest first.
+
+    `breaks` are days after which it was begun lighter on purpose, as after an illness or for a deload.
+    """
+    return Series(_in_parts(_without_slips(_points_of(history, body)), breaks))
+
+
+def begun_anew(days: Sequence[date], breaks: Sequence[date] = ()) -> list[bool]:
+    """Return of each of the days of an exercise, oldest first, whether a break lies before it.
+
+    A layoff is one, where it is twice as long as the time between two of these days usually is.
+    """
+    gaps = [(later - earlier).days for earlier, later in pairwise(days)]
+    usual = median_low(gaps) if gaps else 0
+    return [False] * min(1, len(days)) + [
+        (share_after(gap) is not None and gap >= 2 * usual) or any(earlier <= day < later for day in breaks)
+        for gap, (earlier, later) in zip(gaps, pairwise(days), strict=True)
+    ]
+
+
+def _points_of(history: Sequence[Exposure], body: Body) -> list[Point]:
     points: list[Point] = []
     scale = None
     for each in reversed(history):
@@ -77,7 +100,7 @@ def series_of(history: Sequence[Exposure], body: Body) -> Series:
             points.append(Point(each.on, math.log(shown)))
         if len(points) == MOST_EXPOSURES:
             break
-    return Series(_in_parts(_without_slips(points[::-1])))
+    return points[::-1]
 
 
 def _without_slips(points: list[Point]) -> list[Point]:
@@ -92,17 +115,14 @@ def _without_slips(points: list[Point]) -> list[Point]:
     return kept
 
 
-def _in_parts(points: list[Point]) -> tuple[tuple[Point, ...], ...]:
-    """Part the points where a client was away, and leave out what then only came back."""
-    if not points:
-        return ()
-    gaps = [(later.on - earlier.on).days for earlier, later in pairwise(points)]
-    usual = median(gaps) if gaps else 0
-    parts, part = [], [points[0]]
+def _in_parts(points: list[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:
+    """Return the points in parts, a new one after each break, without those that then only came back."""
+    parts: list[tuple[Point, ...]] = []
+    part: list[Point] = []
     before: float | None = None
     skipped = 0
-    for gap, point in zip(gaps, points[1:], strict=True):
-        if share_after(gap) is not None and gap >= 2 * usual:
+    for point, is_anew in zip(points, begun_anew([each.on for each in points], breaks), strict=True):
+        if is_anew:
             if part:
                 parts.append(tuple(part))
                 before = median(each.index for each in part[-3:])

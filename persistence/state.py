@@ -137,7 +137,7 @@ def coach_of(connection: Connection, number: int) -> Coach:
 
 def _coach(row: Any) -> Coach:
     memory: CoachMemory = row.coach_memory or CoachMemory()
-    return Coach(row.number, row.name, row.zone, row.unit, memory.hours)
+    return Coach(row.number, row.name, row.zone, row.unit, memory.hours, memory.tell_after)
 
 
 def _client(connection: Connection, person: Row[Any], programmes: Programmes) -> Client:

@@ -10,7 +10,7 @@ from bot.wording.assessment import CAUTION, review_lines, standing_lines
 from domain.assessment import Assessment, assess
 from domain.gaining import Standing
 from domain.reading.wire import line_of
-from domain.stall import Review
+from domain.review import Review
 
 _DIGITS = 6
 

@@ -9,18 +9,14 @@ from pydantic import TypeAdapter
 from bot.markup import bold, escape, italic
 from bot.wording.eagerness import eager_words
 from bot.wording.reader import day_words, listed, set_words
-from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
-from bot.wording.why import EXPLANATION, aimed_words, explanation_words
+from bot.wording.stalls import stall_words
+from bot.wording.why import EXPLANATION, explanation_words
 from domain.actions import Action, Answer, Release, Remedy, Treat, Words, Write
-from domain.explanation import Aimed
 from domain.parts import AlertPart, ClientLine, Digest
 from domain.sets import TrainingSet
-from domain.verdict import Verdict
 
 _SET = TypeAdapter(TrainingSet)
-_VERDICT = TypeAdapter(Verdict)
-_AIMED = TypeAdapter(Aimed)
 
 REMEDIES: dict[Remedy, str] = {
     "lighten": "Load down, build back",
@@ -93,49 +89,10 @@ def missed_words(evidence: dict[str, Any]) -> str:
     )
 
 
-def stall_words(part: AlertPart) -> str:
-    """Say that an exercise has stalled: the mark and what came since on two lines, or all with reasons."""
-    client, evidence = bold(part.client), part.evidence
-    exposures = evidence.get("exposures", [])
-    times = evidence.get("without_beat")
-    lines = [f"{client} has stalled on {bold(str(part.exercise))}: {times} in a row without a beat."]
-    if part.full:
-        lines.append(evidence_lines(exposures, evidence.get("verdicts", [])))
-        if evidence.get("aimed"):
-            lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
-    elif exposures:
-        sets = [[_SET.validate_python(one) for one in each["sets"]] for each in exposures]
-        done = ["; ".join(set_words(one) for one in each) for each in sets]
-        lines.append(f"To beat, from {day_words(exposures[0]['on'])}: {done[0]}.")
-        lines.append(f"Since then: {', then '.join(done[1:])}.")
-    if evidence.get("answers"):
-        lines.append(answers_words(evidence["answers"]))
-    if not part.full:
-        lines.append(f"In full: «how is {escape(part.client)}?»")
-    return "\n".join(lines)
-
-
 def quoted(evidence: dict[str, Any]) -> str:
     """Return the client's own words, cut where they are long."""
     said = str(evidence.get("said", ""))
     return f"«{italic(said if len(said) <= 600 else said[:600] + ' …')}»"
-
-
-def evidence_lines(exposures: list[dict[str, Any]], verdicts: list[Any]) -> str:
-    """Return one line for each exposure: its day, its sets, and the reason of its verdict, where it has one.
-
-    `verdicts` are those on the last exposures.
-    """
-    unjudged = len(exposures) - len(verdicts)
-    lines = []
-    for place, each in enumerate(exposures):
-        sets = "; ".join(set_words(_SET.validate_python(one)) for one in each["sets"])
-        because = ""
-        if place >= unjudged:
-            judged = _VERDICT.validate_python(verdicts[place - unjudged])
-            because = f" ({verdict_because(judged.result, judged.set, judged.before, judged.reason)})"
-        lines.append(f"{day_words(each['on'])}: {sets}{because}")
-    return "\n".join(lines)
 
 
 def last_sets(evidence: dict[str, Any]) -> str:
@@ -171,16 +128,6 @@ def review_words(part: AlertPart) -> str:
         if not evidence.get("can_switch"):
             text += " I do not have that sheet yet."
     return text
-
-
-ASKED = {"trouble": "pain or joint trouble", "lately": "out of the ordinary lately"}
-"""What a client is asked about a stall, as the coach reads it."""
-
-
-def answers_words(answers: dict[str, str]) -> str:
-    """Say what the client answered about a stall."""
-    said = [f"{what}: «{italic(answers[slot])}»" for slot, what in ASKED.items() if slot in answers]
-    return f"Asked, {'; '.join(said)}."
 
 
 def pain_words(part: AlertPart) -> str:
@@ -275,5 +222,7 @@ def matters(line: ClientLine) -> list[str]:
 
 def matter(reason: str, exercise: str | None) -> str:
     """Say an open alert in a word or two."""
+    if reason == "stall" and exercise is None:
+        return "stall of several exercises"
     named = {"missed": "missed workouts", "unreachable": "cannot be reached"}.get(reason, reason)
     return f"{named} ({exercise})" if exercise else named

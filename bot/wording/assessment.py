@@ -3,8 +3,8 @@
 from datetime import date
 
 from domain.gaining import LEAST_EXPOSURES, Standing
+from domain.review import Review
 from domain.slope import Gain
-from domain.stall import Review
 
 CAUTION = (
     "Before changing anything, ask about pain, illness, sleep and food. What hurts belongs to a doctor or a "

@@ -127,8 +127,16 @@ def _zone_kept(facts: Facts, _reader: Reader) -> str:
 
 
 def _stall(facts: Facts, _reader: Reader) -> str:
+    names = facts["exercises"]
+    if "without_beat" in facts:
+        what = f"has not gone up {facts['without_beat']} times in a row."
+    else:
+        verb = ("has" if len(names) == 1 else "have") + (
+            " gone down" if facts["declining"] else " not gone up"
+        )
+        what = f"{verb} since {day_words(str(facts['since']))}, as far as one can tell from days that vary."
     return (
-        f"{bold(str(facts['exercise']))} has not gone up {facts['without_beat']} times in a row. "
+        f"{bold(listed(names))} {what} "
         "That happens and is no fault of yours; your coach hears of it and will decide what to change."
     )
 
@@ -283,9 +291,9 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "more than asked": more_than_asked,
     "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
     "rest more": filled("{coach} gives you one rest day more before the next workout."),
-    "lighter": filled("{coach} takes the load down on {exercise}: you build back from there."),
+    "lighter": filled("{coach} takes the load down on {exercises}: you build back from there."),
     "swapped": filled("{coach} changes {exercise} to {instead} from the next workout on."),
-    "keep on": filled("{coach} has seen {exercise} and lets you go on as you are."),
+    "keep on": filled("{coach} has seen {exercises} and lets you go on as you are."),
     "hold lifted": lambda facts, _: (
         f"{escape(str(facts['coach']))} has put {escape(listed(facts['exercises']))} back into your plan, "
         "lighter to begin with. If it hurts again, leave it and tell me."

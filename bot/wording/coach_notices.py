@@ -1,11 +1,12 @@
 """Words for what a coach is to know."""
 
 from bot.markup import bold, escape, italic
-from bot.wording.alerts import REMEDIES, answers_words
+from bot.wording.alerts import REMEDIES
 from bot.wording.joining import client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
+from bot.wording.stalls import answers_words
 from domain.topics import Topic
 
 COACH_HELP = (
@@ -14,6 +15,7 @@ COACH_HELP = (
     "«why is NAME's EXERCISE below?» for the reasons of a verdict and a target,\n"
     "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
     "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write,\n"
+    "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
     "«which remedies worked?» over all clients.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
@@ -26,11 +28,11 @@ FILE_FAULTS: dict[str, str] = {
 }
 
 SETTLED = {
-    "lighten": "Settled: {client} starts {exercise} with about a tenth less and builds back.",
-    "swap": "Settled: {client} does the alternative for {exercise}.",
+    "lighten": "Settled: {client} starts {exercises} with about a tenth less and builds back.",
+    "swap": "Settled: {client} does the alternative for {exercises}.",
     "rest more": "Settled: {client} has one rest day more before the next workout.",
     "next programme": "Settled: {client} goes on with the next programme.",
-    "keep on": "Settled: I leave {client}'s {exercise} alone for a while.",
+    "keep on": "Settled: I leave {client}'s {exercises} alone for a while.",
     "lift hold": "Settled: what was set aside is back in {client}'s plan.",
     "keep held": "Settled: it stays aside for {client}.",
     "let train": "Settled: {client} trains again.",
@@ -60,7 +62,7 @@ def _sheet_faults(facts: Facts, _reader: Reader) -> str:
 
 def _settled(facts: Facts, _reader: Reader) -> str:
     return SETTLED[str(facts["remedy"])].format(
-        client=escape(str(facts["client"])), exercise=escape(str(facts.get("exercise") or ""))
+        client=escape(str(facts["client"])), exercises=escape(listed(facts["exercises"]))
     )
 
 
@@ -104,8 +106,14 @@ def _followed_up(facts: Facts, _reader: Reader) -> str:
         gain, rounds = float(facts["gain_per_round"]), facts["exposures"]
         programme = escape(str(facts["programme"]))
         return f"{client} on {programme} since {since}: {gain:+.1%} a round over {rounds} rounds. {result}"
+    if facts.get("looked_at") is not None:
+        remedy, names = REMEDIES_TAKEN[str(facts["remedy"])], bold(listed(facts["exercises"]))
+        return (
+            f"{client} on {names} since {remedy} on {since}: more than ever before in {facts['worked']} of "
+            f"{facts['looked_at']}. {result}"
+        )
     then, now, best = (set_words(SET.validate_python(facts[key])) for key in ("then", "now", "best"))
-    remedy, exercise = REMEDIES_TAKEN[str(facts["remedy"])], bold(str(facts["exercise"]))
+    remedy, exercise = REMEDIES_TAKEN[str(facts["remedy"])], bold(listed(facts["exercises"]))
     return (
         f"{client} on {exercise} since {remedy} on {since}: {then} then, {now} now; "
         f"best before {best}. {result}"
@@ -171,7 +179,7 @@ COACH_WORDS: dict[Topic, Words] = {
         f"{answers_words(facts['answers'])}"
     ),
     "stall withdrawn": filled(
-        "{client} has put a set of {exercise} right: it has not stalled after all, so that matter is settled."
+        "{client} has put sets of {exercises} right: there is no stall after all, so that matter is settled."
     ),
     "edit not taken": "I do not act on edited messages, only on an edited sheet. Please send it anew.",
     "already settled": filled("That matter of {client}'s is settled already."),
@@ -180,6 +188,15 @@ COACH_WORDS: dict[Topic, Words] = {
         "From {begin} to {end} I write to you of what can wait. Pain and warning signs come at once."
     ),
     "no such hours": "I need two hours of one day, the later one last. Say it as «my hours are 8 to 20».",
+    "rule kept": lambda facts, _: (
+        f"From now on a stall is {facts['workouts']} workouts in a row without a beat, where the sheet says "
+        "nothing else. Say «no rule» and I tell stalls from bad days myself again."
+    ),
+    "no such rule": "I need two workouts at least. Say it as «tell me after 4 without a beat».",
+    "no rule": (
+        "Good: where a sheet names no rule, I tell stalls from bad days myself, by each client's own gain "
+        "and how much a day varies."
+    ),
     "followed up": _followed_up,
     "remedies": _remedies,
     "still open": lambda facts, _: (

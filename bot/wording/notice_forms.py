@@ -16,7 +16,7 @@ SET = TypeAdapter(TrainingSet)
 
 
 def filled(text: str) -> Callable[[Facts, Reader], str]:
-    """Return words in which each {place} is filled by the fact of that name, escaped."""
+    """Return words in which each {place} is filled by the fact of that name, escaped; names are listed."""
 
     def words(facts: Facts, _reader: Reader) -> str:
         return text.format(**_texts(facts))
@@ -29,10 +29,16 @@ def with_names(text: str, empty: str) -> Callable[[Facts, Reader], str]:
 
     def words(facts: Facts, _reader: Reader) -> str:
         names = facts.get("names") or []
-        return text.format(names=escape(listed(names)), **_texts(facts)) if names else empty
+        return text.format(**_texts(facts)) if names else empty
 
     return words
 
 
 def _texts(facts: Facts) -> dict[str, str]:
-    return {key: escape(value) for key, value in facts.items() if isinstance(value, str)}
+    lists = {key: listed(value) for key, value in facts.items() if is_names(value)}
+    return {key: escape(value) for key, value in (facts | lists).items() if isinstance(value, str)}
+
+
+def is_names(value: object) -> bool:
+    """Return whether a fact is a list of names."""
+    return isinstance(value, list) and all(isinstance(each, str) for each in value)

@@ -58,7 +58,7 @@ def answers_at(state: ClientState) -> datetime | None:
     """
     answers = state.memory.stall_answers
     if answers is None or any(
-        alert.reason == "stall" and brought.at is None and alert.exercise in answers.exercises
+        alert.reason == "stall" and brought.at is None and {*alert.exercises} & {*answers.exercises}
         for alert, brought in known(state)
     ):
         return None
@@ -103,7 +103,7 @@ def bring_up(draft: Draft) -> None:
 def drop_answers(draft: Draft, alerts: list[Alert]) -> None:
     """Forget answers that have come to the coach with the alerts that they are about."""
     answers = draft.memory.stall_answers
-    if answers is not None and {alert.exercise for alert in alerts} >= {*answers.exercises}:
+    if answers is not None and {each for alert in alerts for each in alert.exercises} >= {*answers.exercises}:
         draft.remember(stall_answers=None)
 
 

@@ -17,7 +17,7 @@ from domain.client.remedies import remedies_for
 from domain.incoming import ReplyTo
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
-from domain.outcome import AlertRaised, AlertSettled, Change, Outcome
+from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Outcome
 from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
 from domain.state import Client, ClientState
 from domain.topics import Topic
@@ -27,6 +27,9 @@ AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 
 WRITTEN_ABOUT: frozenset[AlertReason] = frozenset({"stall", "review", "missed"})
 """What a word to the client can settle; a question is answered by any words."""
+
+SEVERAL = "several exercises"
+"""What a matter of several exercises is called on a button."""
 
 LEFT_ALONE = (3, 6)
 """For how many workouts an exercise can be left alone, as offered to a coach. The house's own choice."""
@@ -178,6 +181,10 @@ class Draft:
         if reason in AT_ONCE:
             self.bring_to_coach(alert)
 
+    def note_evidence(self, alert: Alert, **facts: Any) -> None:
+        """Add to what an open alert knows."""
+        self.change(AlertNoted(alert.number, {**alert.evidence, **facts}))
+
     def note_brought(self, *notes: Brought) -> None:
         """Note of open alerts when they were brought to the coach, and no longer of settled ones."""
         noted = {each.alert: each for each in (*self.memory.brought, *notes)}
@@ -211,7 +218,7 @@ class Draft:
                     full=full,
                 )
             )
-            of = (alert.exercise or alert.reason) if len(alerts) > 1 else ""
+            of = (alert.exercise or (SEVERAL if alert.exercises else alert.reason)) if len(alerts) > 1 else ""
             buttons += (
                 Treat(client=self.client.number, alert=alert.number, remedy=remedy, workouts=workouts, of=of)
                 for remedy in remedies_for(self.state, alert.reason, alert.exercise)
@@ -220,7 +227,7 @@ class Draft:
             if alert.reason in WRITTEN_ABOUT:
                 name = self.client.name
                 buttons.append(Write(client=self.client.number, alert=alert.number, name=name, of=of))
-        if stalled := [alert.exercise for alert in alerts if alert.reason == "stall"]:
+        if stalled := [each for alert in alerts if alert.reason == "stall" for each in alert.exercises]:
             parts.append(Safety(where=None, exercise=stalled[0]))
         self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))
         self.tell_coach(*parts, buttons=tuple(buttons))

@@ -22,8 +22,8 @@ from domain.exposure import Exposure
 from domain.journal import Alert
 from domain.memory import Tried
 from domain.parts import Notice
+from domain.review import review
 from domain.sets import TrainingSet
-from domain.stall import review
 from domain.state import ClientState
 from domain.values import facts_of
 
@@ -39,7 +39,10 @@ MOST_KEPT = 40
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """What a look at a remedy found: the sets `then`, `now` and the `best` before, or a programme's gain."""
+    """What a look at a remedy found: the sets `then`, `now` and the `best` before, or a programme's gain.
+
+    Of several exercises, how many were `looked_at`, and in how many of them it `worked`.
+    """
 
     result: TriedResult
     exposures: int
@@ -47,6 +50,8 @@ class Found:
     now: TrainingSet | None = None
     best: TrainingSet | None = None
     gain_per_round: float | None = None
+    looked_at: int | None = None
+    worked: int | None = None
 
 
 def note_remedy(draft: Draft, alert: Alert, remedy: Taken) -> None:
@@ -59,7 +64,7 @@ def note_remedy(draft: Draft, alert: Alert, remedy: Taken) -> None:
     is_programme = remedy == "next programme"
     older = [
         each
-        if each.result not in {"open", "too early"} or not (is_programme or each.exercise == alert.exercise)
+        if each.result not in {"open", "too early"} or not (is_programme or is_about(each, alert))
         else each.model_copy(update={"result": "cut short" if is_programme else "did not"})
         for each in draft.memory.tried
     ]
@@ -67,7 +72,8 @@ def note_remedy(draft: Draft, alert: Alert, remedy: Taken) -> None:
     swaps = {each.exercise: each.instead for each in draft.memory.swaps}
     if remedy == "swap" and exercise is not None:
         exercise = swaps.get(exercise, exercise)
-    since = (last_day_of(draft.state, alert.exercise) if alert.exercise else None) or draft.today
+    days = [last_day_of(draft.state, each) for each in alert.exercises]
+    since = max((day for day in days if day is not None), default=draft.today)
     taken = Tried(
         alert=alert.number,
         remedy=remedy,
@@ -76,8 +82,15 @@ def note_remedy(draft: Draft, alert: Alert, remedy: Taken) -> None:
         since=since,
         exercise=None if is_programme else exercise,
         workout=str(alert.evidence.get("workout", "")),
+        exercises=alert.exercises if alert.exercise is None and not is_programme else (),
     )
     draft.remember(tried=(*older, taken)[-MOST_KEPT:])
+
+
+def is_about(tried: Tried, alert: Alert) -> bool:
+    """Return whether a remedy was for what an alert is about."""
+    done_since = (tried.exercise,) if tried.exercise is not None else tried.exercises
+    return bool({*done_since} & {*alert.exercises}) or (not done_since and not alert.exercises)
 
 
 def follow_up(draft: Draft) -> None:
@@ -92,7 +105,7 @@ def follow_up(draft: Draft) -> None:
         facts = {
             "client": draft.client.name,
             "remedy": tried.remedy,
-            "exercise": tried.exercise,
+            "exercises": [tried.exercise] if tried.exercise is not None else list(tried.exercises),
             "on": tried.on.isoformat(),
             "programme": stored.programme.name if stored else None,
             **facts_of(found),
@@ -104,15 +117,42 @@ def ripe(state: ClientState) -> Iterator[tuple[Tried, Found]]:
     """Give each remedy that is due for a look, with what is found."""
     for tried in state.memory.tried:
         if tried.result in {"open", "too early"}:
-            found = of_programme(state, tried) if tried.exercise is None else of_exercise(state, tried)
+            if tried.exercise is not None:
+                found = of_exercise(state, tried)
+            else:
+                found = of_several(state, tried) if tried.exercises else of_programme(state, tried)
             if found is not None:
                 yield tried, found
 
 
+def of_several(state: ClientState, tried: Tried) -> Found | None:
+    """Look at a remedy for several exercises; None while it is not time. It worked where it did in most."""
+    workouts = {record.name for record in state.workouts}
+    pairs = [(workout, exercise) for exercise in tried.exercises for workout in sorted(workouts)]
+    known = [past for pair in pairs if (past := history(state, *pair, before=open_workout(state)))]
+    found = [look_at(state, past, tried) for past in known]
+    looks = [each for each in found if each is not None]
+    if not looks or (len(looks) < len(known) and max(each.exposures for each in looks) < LAST_LOOK):
+        return None
+    worked = sum(each.result == "worked" for each in looks)
+    coming = sum(each.result == "too early" for each in looks)
+    result: TriedResult = "did not"
+    if 2 * worked > len(looks):
+        result = "worked"
+    elif 2 * (worked + coming) > len(looks):
+        result = "too early"
+    return Found(result, min(each.exposures for each in looks), looked_at=len(looks), worked=worked)
+
+
 def of_exercise(state: ClientState, tried: Tried) -> Found | None:
     """Look at a remedy for one exercise; None while it is not time."""
-    exercise = tried.exercise or ""
-    past = history(state, tried.workout, exercise, before=open_workout(state))
+    past = history(state, tried.workout, tried.exercise or "", before=open_workout(state))
+    return look_at(state, past, tried) if past else None
+
+
+def look_at(state: ClientState, past: tuple[Exposure, ...], tried: Tried) -> Found | None:
+    """Look at the exposures `past` (one or more) of one exercise, for a remedy; None while it is not time."""
+    exercise = past[-1].exercise
     past = tuple(each for each in past if each.kind == past[-1].kind)
     earlier, later = parted(past, tried.since)
     exposures = len(later)

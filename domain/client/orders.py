@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 from decimal import Decimal
 from typing import assert_never
 
@@ -43,6 +43,9 @@ ALL = frozenset({"all", "everything", "them", "all of it", "all of them"})
 
 WORDS_KEPT = 12
 """Of how many of the coach's messages it is remembered what they were about. The house's own choice."""
+
+EASINGS_KEPT = 40
+"""How many eased loads are remembered, the latest."""
 
 LAST_SHOWN = 6
 """How many of the last sets a card shows."""
@@ -91,8 +94,8 @@ def settle_by_words(draft: Draft, order: Told, about: int | None) -> None:
     for alert in draft.state.alerts:
         if alert.number == about:
             draft.change(AlertSettled(alert.number, "seen", order.coach, draft.at))
-            if alert.reason == "stall" and alert.exercise is not None:
-                leave_alone(draft, alert.exercise)
+            if alert.reason == "stall":
+                leave_all_alone(draft, alert)
             note_remedy(draft, alert, "write")
 
 
@@ -115,8 +118,8 @@ def decided(draft: Draft, order: Decided) -> None:
         report(draft, "already settled")
         return
     draft.change(AlertSettled(alert.number, order.remedy, order.coach, draft.at))
-    if alert.reason == "stall" and alert.exercise is not None:
-        leave_alone(draft, alert.exercise, order.workouts or EXPOSURES_LEFT_ALONE)
+    if alert.reason == "stall":
+        leave_all_alone(draft, alert, order.workouts or EXPOSURES_LEFT_ALONE)
     done = True
     match order.remedy:
         case "lighten":
@@ -130,7 +133,7 @@ def decided(draft: Draft, order: Decided) -> None:
             number = next_programme(draft.state)
             done = number is not None and assign(draft, number)
         case "keep on":
-            draft.notice("keep on", coach=draft.client.coach.name, exercise=alert.exercise)
+            draft.notice("keep on", coach=draft.client.coach.name, exercises=list(alert.exercises))
         case "lift hold":
             lift(draft, alert)
         case "let train":
@@ -149,11 +152,17 @@ def decided(draft: Draft, order: Decided) -> None:
         draft,
         "settled" if done else "remedy not possible",
         remedy="seen" if waits_on else order.remedy,
-        exercise=alert.exercise,
+        exercises=list(alert.exercises),
         reason=alert.reason,
     )
     if waits_on and draft.memory.clearance is not None:
         bring_to_release(draft, draft.memory.clearance)
+
+
+def leave_all_alone(draft: Draft, alert: Alert, exposures: int = EXPOSURES_LEFT_ALONE) -> None:
+    """Look for no new stall of what an alert is about for some exposures."""
+    for exercise in alert.exercises:
+        leave_alone(draft, exercise, exposures)
 
 
 def not_before_tomorrow(draft: Draft) -> None:
@@ -164,18 +173,18 @@ def not_before_tomorrow(draft: Draft) -> None:
 
 
 def lighten(draft: Draft, alert: Alert) -> None:
-    """Ease the load of the exercise, to be built back."""
-    if alert.exercise is None:
-        return
-    ease(draft, alert.exercise, LIGHTEN_TO)
-    draft.notice("lighter", coach=draft.client.coach.name, exercise=alert.exercise)
+    """Ease the load of what an alert is about, to be built back."""
+    for exercise in alert.exercises:
+        ease(draft, exercise, LIGHTEN_TO)
+    draft.notice("lighter", coach=draft.client.coach.name, exercises=list(alert.exercises))
 
 
-def ease(draft: Draft, exercise: str, factor: Decimal) -> None:
-    """Begin the next time with `factor` of the last load of `exercise`."""
-    others = tuple(each for each in draft.memory.easings if each.exercise != exercise)
+def ease(draft: Draft, exercise: str, factor: Decimal, held_since: date | None = None) -> None:
+    """Begin the next time with `factor` of the last load of `exercise`, held from the day `held_since` on."""
     since = last_day_of(draft.state, exercise) or draft.today
-    draft.remember(easings=(*others, Easing(exercise=exercise, factor=factor, since=since)))
+    eased = Easing(exercise=exercise, factor=factor, since=since, held_since=held_since)
+    earlier = (each for each in draft.memory.easings if (each.exercise, each.since) != (exercise, since))
+    draft.remember(easings=(*earlier, eased)[-EASINGS_KEPT:])
 
 
 def swap(draft: Draft, alert: Alert) -> bool:
@@ -209,7 +218,7 @@ def end_holds(draft: Draft, holds: Sequence[ExerciseHold]) -> None:
     """Put exercises back into the plan, much lighter at first."""
     for hold in holds:
         draft.change(HoldLifted(hold.number, draft.today, draft.client.coach.number))
-        ease(draft, hold.exercise, BACK_FROM_PAIN)
+        ease(draft, hold.exercise, BACK_FROM_PAIN, hold.since)
         leave_alone(draft, hold.exercise)
     if holds:
         draft.notice(
@@ -239,7 +248,7 @@ def put_back(draft: Draft, exercise: str) -> None:
         held = held_by(alert)
         if alert.reason == "pain" and held and not held & left:
             draft.change(AlertSettled(alert.number, "lift hold", draft.client.coach.number, draft.at))
-    report(draft, "settled", remedy="lift hold", exercise=holds[0].exercise, reason="pain")
+    report(draft, "settled", remedy="lift hold", exercises=[holds[0].exercise], reason="pain")
 
 
 def assign(draft: Draft, number: int) -> bool:
@@ -254,9 +263,7 @@ def assign(draft: Draft, number: int) -> bool:
     if opened is not None:
         shut(draft, opened)
     draft.change(SettingsKept(replace(draft.client, programme=stored)))
-    for alert in draft.state.alerts:
-        if alert.reason in {"stall", "review"}:
-            draft.change(AlertSettled(alert.number, "next programme", draft.client.coach.number, draft.at))
+    over = [alert for alert in draft.state.alerts if alert.reason in {"stall", "review"}]
     draft.remember(
         swaps=(),
         quiet=(),
@@ -269,6 +276,9 @@ def assign(draft: Draft, number: int) -> bool:
         stands_for=None,
         reviewed_round=round_of(draft.state) - 1,
     )
+    for alert in over:
+        draft.change(AlertSettled(alert.number, "next programme", draft.client.coach.number, draft.at))
+        leave_all_alone(draft, alert)
     coming = catch_up(draft)
     draft.notice(
         "new programme",

@@ -83,14 +83,17 @@ def hold_for_pain(
 def overtake_stalls(draft: Draft, held: Sequence[str]) -> dict[str, Any]:
     """Let pain take the place of the stalls of what is now `held`: return, as evidence, what had stalled.
 
-    Whoever hurts is asked no more about a stall, and the coach is offered no load on what hurts.
+    That several exercises slow together stays a matter as long as one of them is not held. Whoever hurts is
+    asked no more about a stall, and the coach is offered no load on what hurts.
     """
-    over = [alert for alert in draft.state.alerts if alert.reason == "stall" and alert.exercise in held]
+    stalls = [alert for alert in draft.state.alerts if alert.reason == "stall"]
+    touched = [alert for alert in stalls if {*alert.exercises} & {*held}]
+    over = [alert for alert in touched if {*alert.exercises} <= {*held}]
     for question in draft.memory.questions:
-        if question.slot in {"trouble", "lately"} and over:
+        if question.slot in {"trouble", "lately"} and touched:
             draft.drop_question(question)
     draft.settle(*over)
-    return {"stalled": [alert.exercise for alert in over]} if over else {}
+    return {"stalled": [each for alert in over for each in alert.exercises]} if over else {}
 
 
 def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) -> None:

@@ -89,7 +89,7 @@ def easing_of(state: ClientState, exercise: str, past: Sequence[Exposure]) -> De
 
     In each workout the easing is for the first exposure after it was decided on; from there it is built back.
     """
-    for easing in state.memory.easings:
+    for easing in reversed(state.memory.easings):
         if easing.exercise == exercise and past and past[-1].on <= easing.since:
             return easing.factor
     return None

@@ -12,7 +12,7 @@ from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
 from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_for, target_for
 from domain.client.rotation import BESIDE, due, is_complete
-from domain.client.stalls import look_again, look_for_stall
+from domain.client.stalls import Done, look_again, look_for_stalls
 from domain.client.trouble import ask_about_stalls
 from domain.client.verdicts import verdict_on, was_eased
 from domain.client.workouts import best_fit, close, day_told_of, workout_for
@@ -149,11 +149,9 @@ def reopen(draft: Draft, numbers: Iterable[int]) -> None:
 
 def recheck(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
     """Look anew for stalls where sets no longer stand as they were: withdraw one, or tell of one."""
-    for number, exercise in dict.fromkeys(touched):
-        workout = workout_by_number(draft, number)
-        line = line_named(draft.state, workout.name, exercise)
-        if line is not None:
-            look_again(draft, line, history(draft.state, workout.name, exercise))
+    names = [(workout_by_number(draft, number).name, exercise) for number, exercise in dict.fromkeys(touched)]
+    lines = [(name, line_named(draft.state, name, exercise)) for name, exercise in names]
+    look_again(draft, [(name, line) for name, line in lines if line is not None])
     watch_for_stalls(draft, touched)
 
 
@@ -243,21 +241,23 @@ def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
 
 def watch_for_stalls(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
     """Look for stalls of exercises whose sets are all done; told last, since it ends in a question."""
-    ask_about_stalls(
-        draft,
-        [exercise for number, exercise in dict.fromkeys(touched) if watch_for_stall(draft, number, exercise)],
-    )
+    if draft.memory.barred:
+        return
+    done = [
+        each for number, exercise in dict.fromkeys(touched) if (each := all_done(draft, number, exercise))
+    ]
+    ask_about_stalls(draft, look_for_stalls(draft, done))
 
 
-def watch_for_stall(draft: Draft, number: int, exercise: str) -> bool:
-    """Look for a stall once all sets of `exercise` in that workout are done; return whether there is one."""
+def all_done(draft: Draft, number: int, exercise: str) -> Done | None:
+    """Return the workout's name and the line of `exercise` in it, once all its sets are done."""
     workout = workout_by_number(draft, number)
     line = line_named(draft.state, workout.name, exercise)
-    if line is None or line.held is not None or draft.memory.barred:
-        return False
+    if line is None or line.held is not None:
+        return None
     if sets_done(draft.state, workout, exercise) < line.prescription.sets:
-        return False
-    return look_for_stall(draft, line, history(draft.state, workout.name, exercise))
+        return None
+    return workout.name, line
 
 
 def aim_for(

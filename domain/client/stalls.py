@@ -1,80 +1,207 @@
-"""Stalls of an exercise and reviews of a programme: found here, told to the client, brought to the coach."""
+"""Stalls: looked for as exercises are done, told to the client, brought to the coach.
+
+Where the sheet or the coach names a plain rule, that decides; else the engine does, which may find that
+several exercises slow together: then the matter is the client, and takes in what had stalled alone.
+"""
 
 from collections.abc import Sequence
 from typing import Any
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, last_day_of
+from domain.client.lifts import Key, body_of, lifts_of, since_break
 from domain.client.lines import Line
-from domain.client.plan import body_mass_kg
-from domain.client.remedies import next_programme
-from domain.client.trouble import forget_stall
+from domain.client.trouble import forget_stalls
 from domain.client.verdicts import aimed_next, verdict_on
-from domain.exercises import describe
 from domain.exposure import Exposure
-from domain.journal import WorkoutRecord
-from domain.layoff import longest_break, share_after
+from domain.gaining import Findings, Standing, Together
+from domain.journal import Alert
 from domain.memory import Quiet
 from domain.parts import Notice
-from domain.stall import Stall, find_stall, review
+from domain.plain_rule import Unbeaten, find_unbeaten
+from domain.stall import Lift, look_at
 from domain.values import facts_of
 
 EXPOSURES_LEFT_ALONE = 3
 """For how many exposures no new stall is looked for once one is settled. The house's own choice."""
 
+LAST_SHOWN = 6
+"""How many of the last exposures are the evidence of a stall that the engine finds."""
 
-def look_for_stall(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> bool:
-    """Tell of a stall of this exercise, once until the coach has settled it; return whether it is new.
+Done = tuple[str, Line]
+"""A workout's name, and the line of it that has just been done."""
 
-    Who looks then asks about all that were found (`ask_about_stalls`).
+
+def look_for_stalls(draft: Draft, done: Sequence[Done]) -> list[str]:
+    """Tell of stalls of what has just been done, each once until the coach has settled it.
+
+    Return the exercises of which to ask the client (`ask_about_stalls`).
     """
-    recent = since_settled(draft, line.exercise, past)
-    if recent is None or draft.open_alert("stall", line.exercise) is not None:
+    if not done:
+        return []
+    if (tell_after := rule_of(draft)) is not None:
+        return [line.exercise for name, line in done if tell_by_rule(draft, name, line, tell_after)]
+    lifts = lifts_of(draft.state)
+    found = look_at(list(lifts.values()))
+    if found.together is not None:
+        return tell_of_client(draft, lifts, found.together)
+    if draft.open_alert("stall") is not None:
+        return []
+    standings = dict(zip(lifts, found.standings, strict=True))
+    keys = [((name, line.exercise), line) for name, line in done]
+    return [
+        line.exercise for key, line in keys if tell_of_lift(draft, line, lifts.get(key), standings.get(key))
+    ]
+
+
+def rule_of(draft: Draft) -> int | None:
+    """Return the plain rule that holds for this client: the sheet's, else the coach's, else none."""
+    stored = draft.client.programme
+    of_sheet = stored.programme.tell_after if stored else None
+    return draft.client.coach.tell_after if of_sheet is None else of_sheet
+
+
+def tell_by_rule(draft: Draft, workout: str, line: Line, tell_after: int) -> bool:
+    """Tell of a stall by the plain rule, where it is new; return whether it is."""
+    if draft.open_alert("stall", line.exercise) is not None:
         return False
-    stall = stall_in(draft, line, recent)
+    past = history(draft.state, workout, line.exercise)
+    stall = stall_by_rule(draft, past, tell_after)
     if stall is None:
         return False
-    draft.notice("stall", exercise=line.exercise, without_beat=stall.without_beat)
-    draft.alert("stall", line.exercise, {**facts_of(stall), **reasons_in(draft, line, past, stall)})
+    draft.notice("stall", exercises=[line.exercise], without_beat=stall.without_beat)
+    evidence = {"exercise": line.exercise, "workout": workout, **facts_of(stall)}
+    draft.alert("stall", line.exercise, {**evidence, **reasons_in(draft, line, past, stall.exposures)})
     return True
 
 
-def reasons_in(draft: Draft, line: Line, past: tuple[Exposure, ...], stall: Stall) -> dict[str, Any]:
-    """Return, as evidence, the verdict on each exposure of a stall but the first, and what comes next."""
-    first = len(past) - len(stall.exposures)
-    verdicts = [verdict_on(draft.state, past[: at + 1]) for at in range(first + 1, len(past))]
+def stall_by_rule(draft: Draft, past: tuple[Exposure, ...], tell_after: int) -> Unbeaten | None:
+    """Return the stall at the end of `past`, exposures of one exercise, by the plain rule."""
+    if not past or is_left_alone(draft, past[0].exercise, past):
+        return None
+    settled = settled_on(draft, past[0].exercise)
+    recent = since_break(draft.state, past)
+    kept = tuple(each for each in recent if settled is None or each.on > settled.since)
+    body = body_of(draft.state, past[0].exercise)
+    return find_unbeaten(
+        kept, tell_after, body_mass_kg=body.mass_kg, body_share=body.share, joints=body.joints
+    )
+
+
+def tell_of_lift(draft: Draft, line: Line, lift: Lift | None, standing: Standing | None) -> bool:
+    """Tell of a stall of one exercise that the engine has found; return whether it is new.
+
+    Of one that is open already the evidence is brought up to date.
+    """
+    if lift is None or standing is None or not standing.stalled or standing.since is None:
+        return False
+    told = draft.open_alert("stall", line.exercise)
+    if told is None and left_alone_in(draft, lift):
+        return False
+    past, shown = lift.exposures, lift.exposures[-LAST_SHOWN:]
+    evidence = {
+        **facts_of(standing),
+        "exercise": line.exercise,
+        "workout": past[-1].workout,
+        "counted": standing.exposures,
+        "exposures": facts_of(shown),
+        "exposures_since": sum(each.on > standing.since for each in past),
+        **reasons_in(draft, line, past, shown),
+    }
+    if told is not None:
+        draft.note_evidence(told, **evidence)
+        return False
+    since, declining = standing.since.isoformat(), standing.declining
+    draft.notice("stall", exercises=[line.exercise], since=since, declining=declining)
+    draft.alert("stall", line.exercise, evidence)
+    return True
+
+
+def tell_of_client(draft: Draft, lifts: dict[Key, Lift], found: Together) -> list[str]:
+    """Tell that a client slows in several exercises; return those to ask about, where it is new.
+
+    Of one that is open already the evidence is brought up to date. An open stall of a single one of them is
+    part of it from now on.
+    """
+    slowing = [list(lifts.values())[at] for at in found.which]
+    exercises = list(dict.fromkeys(lift.exposures[-1].exercise for lift in slowing))
+    evidence = {
+        **facts_of(found),
+        "exercises": exercises,
+        "lifts": [lift_evidence(lift, found) for lift in slowing],
+    }
+    told = draft.open_alert("stall")
+    if told is not None:
+        draft.note_evidence(told, **evidence)
+        return []
+    if any(left_alone_in(draft, lift) for lift in slowing):
+        return []
+    alone = [alert for alert in draft.state.alerts if alert.reason == "stall" and alert.exercise in exercises]
+    answers = {slot: said for alert in alone for slot, said in alert.evidence.get("answers", {}).items()}
+    evidence["was_told"] = [alert.exercise for alert in alone if draft.was_brought(alert)]
+    draft.settle(*alone)
+    draft.notice("stall", exercises=exercises, since=found.since.isoformat(), declining=found.declining)
+    draft.alert("stall", None, evidence | ({"answers": answers} if answers else {}))
+    return [each for each in exercises if each not in {alert.exercise for alert in alone}]
+
+
+def lift_evidence(lift: Lift, found: Together) -> dict[str, Any]:
+    """Return what one exercise shows of a common end: the last exposures."""
+    return {
+        "exercise": lift.exposures[-1].exercise,
+        "exposures": facts_of(lift.exposures[-LAST_SHOWN:]),
+        "exposures_since": sum(each.on > found.since for each in lift.exposures),
+    }
+
+
+def reasons_in(
+    draft: Draft, line: Line, past: tuple[Exposure, ...], shown: tuple[Exposure, ...]
+) -> dict[str, Any]:
+    """Return, as evidence, the verdict on each exposure shown but the first, and what comes next."""
+    places = [at for at, each in enumerate(past) if each in shown][1:]
+    verdicts = [verdict_on(draft.state, past[: at + 1]) for at in places]
     return {
         "verdicts": facts_of(verdicts),
         "aimed": facts_of(aimed_next(draft.state, line, past, past[-1].on)),
     }
 
 
-def look_again(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> None:
-    """Withdraw a stall that was told of, where the sets as they now stand show none."""
-    alert = draft.open_alert("stall", line.exercise)
-    left = since_settled(draft, line.exercise, past)
-    if alert is None or (left and stall_in(draft, line, left) is not None):
+def look_again(draft: Draft, done: Sequence[Done]) -> None:
+    """Withdraw stalls that were told of, where the sets of `done` as they now stand show none."""
+    about = {line.exercise for _, line in done}
+    alerts = [alert for alert in draft.state.alerts if alert.reason == "stall" and about & {*alert.exercises}]
+    if not alerts:
         return
+    if (tell_after := rule_of(draft)) is not None:
+        pasts = [history(draft.state, name, line.exercise) for name, line in done]
+        stalled = {past[0].exercise for past in pasts if stall_by_rule(draft, past, tell_after)}
+        over = [alert for alert in alerts if not {*alert.exercises} & stalled]
+    else:
+        lifts = lifts_of(draft.state)
+        found = look_at(list(lifts.values()))
+        over = [alert for alert in alerts if not is_found(alert, lifts, found)]
+    for alert in over:
+        withdraw(draft, alert)
+
+
+def is_found(alert: Alert, lifts: dict[Key, Lift], found: Findings) -> bool:
+    """Return whether the engine finds what an alert says."""
+    if alert.exercise is None:
+        return found.together is not None
+    return any(
+        standing.stalled and exercise == alert.exercise
+        for (_, exercise), standing in zip(lifts, found.standings, strict=True)
+    )
+
+
+def withdraw(draft: Draft, alert: Alert) -> None:
+    """Settle a stall that was none; the coach hears so if she has heard of it."""
     was_brought = draft.was_brought(alert)
     draft.settle(alert)
-    forget_stall(draft, line.exercise)
+    forget_stalls(draft, alert.exercises)
     if was_brought:
-        facts = {"client": draft.client.name, "exercise": line.exercise}
+        facts = {"client": draft.client.name, "exercises": list(alert.exercises)}
         draft.tell_coach(Notice(topic="stall withdrawn", facts=facts))
-
-
-def stall_in(draft: Draft, line: Line, past: tuple[Exposure, ...]) -> Stall | None:
-    """Return the stall at the end of the exposures `past` by the sheet's own rule, if there is one."""
-    stored = draft.client.programme
-    about = describe(line.exercise)
-    return find_stall(
-        past,
-        line.prescription,
-        stored.programme.tell_after if stored else None,
-        body_mass_kg=body_mass_kg(draft.state),
-        body_share=about.body_share,
-        joints=about.joints,
-    )
 
 
 def leave_alone(draft: Draft, exercise: str, exposures: int = EXPOSURES_LEFT_ALONE) -> None:
@@ -84,61 +211,20 @@ def leave_alone(draft: Draft, exercise: str, exposures: int = EXPOSURES_LEFT_ALO
     draft.remember(quiet=(*others, Quiet(exercise=exercise, since=since, exposures=exposures)))
 
 
-def since_settled(draft: Draft, exercise: str, past: tuple[Exposure, ...]) -> tuple[Exposure, ...] | None:
-    """Return the exposures since a stall of the exercise was settled, all of them where none ever was.
+def settled_on(draft: Draft, exercise: str) -> Quiet | None:
+    """Return when a stall of the exercise was settled last; None where none ever was.
 
-    What came before, and was then lightened on purpose or put back, is no part of a new stall. None while
-    the exercise is still to be left alone.
+    What came before, and was then lightened on purpose or put back, is no part of a new stall.
     """
-    for quiet in draft.memory.quiet:
-        if quiet.exercise == exercise:
-            later = tuple(each for each in past if each.on > quiet.since)
-            return later if len(later) >= quiet.exposures else None
-    return past
+    return next((each for each in draft.memory.quiet if each.exercise == exercise), None)
 
 
-def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> None:
-    """Review the rounds since the last review once they are done: has strength risen?
+def is_left_alone(draft: Draft, exercise: str, past: Sequence[Exposure]) -> bool:
+    """Return whether no stall of the exercise is to be looked for yet."""
+    settled = settled_on(draft, exercise)
+    return settled is not None and sum(each.on > settled.since for each in past) < settled.exposures
 
-    `closed` are the workouts of the programme that have had their turn, oldest first, `rounds` the whole
-    rounds that they make.
-    """
-    stored = draft.client.programme
-    if stored is None or stored.programme.review is None:
-        return
-    reviewed = draft.memory.reviewed_round
-    if rounds < reviewed + stored.programme.review.after_rounds:
-        return
-    if draft.open_alert("review") is not None:
-        return
-    draft.remember(reviewed_round=rounds)
-    since = min(record.on for record in closed if record.round > reviewed)
-    lines = [
-        (workout.name, line.exercise)
-        for workout in stored.programme.workouts
-        for line in workout.prescriptions
-    ]
-    shares = {exercise: describe(exercise).body_share for _, exercise in lines}
-    found = review(
-        tuple(
-            past
-            for name, exercise in lines
-            if (past := tuple(each for each in history(draft.state, name, exercise) if each.on >= since))
-        ),
-        body_mass_kg=body_mass_kg(draft.state),
-        body_shares={exercise: share for exercise, share in shares.items() if share is not None},
-    )
-    if found is None:
-        return
-    evidence = {**facts_of(found), "switch_to": stored.programme.review.switch_to}
-    evidence["can_switch"] = next_programme(draft.state) is not None
-    away = longest_break([record.on for record in closed], since, draft.today)
-    was_away = share_after(away) is not None
-    was_ill = draft.memory.ill_on is not None and draft.memory.ill_on >= since
-    evidence |= {"weeks_away": away // 7} if was_away else {}
-    evidence |= {"was_ill": True} if was_ill else {}
-    if draft.message and not (was_away or was_ill):
-        # Unasked, the client is not told: the coach decides on it, and the day may have had its messages.
-        # Nor is who comes back from a break told of a loss that was to be expected.
-        draft.notice("review", risen=found.risen, rounds=rounds)
-    draft.alert("review", None, evidence)
+
+def left_alone_in(draft: Draft, lift: Lift) -> bool:
+    """Return whether no stall of a lift is to be looked for yet."""
+    return is_left_alone(draft, lift.exposures[0].exercise, lift.exposures)

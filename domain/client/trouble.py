@@ -5,7 +5,7 @@ way of all pain, and nothing else is asked then.
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from typing import Any
 
 from domain.calendar import local_day
@@ -15,7 +15,6 @@ from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.pain import hold_for_pain, may_load
 from domain.courtesies import is_courtesy
 from domain.memory import StallAnswers, Waiting
-from domain.outcome import AlertNoted
 from domain.parts import Safety
 from domain.reading import Pain, Reading, speaks_of_illness
 
@@ -74,12 +73,12 @@ def asked_about(question: Waiting | None) -> list[str]:
     return [str(name) for name in about.get("exercises") or [about["exercise"]]]
 
 
-def forget_stall(draft: Draft, exercise: str) -> None:
-    """Ask no longer about the stall of an exercise that is none."""
+def forget_stalls(draft: Draft, exercises: Collection[str]) -> None:
+    """Ask no longer about stalls of `exercises` that are none."""
     for slot in ("trouble", "lately"):
         question = draft.question(slot)
-        if question is not None and exercise in (names := asked_about(question)):
-            left = [name for name in names if name != exercise]
+        if question is not None and {*exercises} & {*(names := asked_about(question))}:
+            left = [name for name in names if name not in exercises]
             draft.drop_question(question)
             if left:
                 kept = question.model_copy(update={"about": {"exercises": left}})
@@ -185,9 +184,8 @@ def note(draft: Draft, question: Waiting, text: str) -> None:
 def keep(draft: Draft, exercises: list[str], slot: str, text: str) -> None:
     """Keep what was said about the stalls of `exercises` when asked for `slot`."""
     for alert in draft.state.alerts:
-        if alert.reason == "stall" and alert.exercise in exercises:
-            answers = {**alert.evidence.get("answers", {}), slot: text}
-            draft.change(AlertNoted(alert.number, {**alert.evidence, "answers": answers}))
+        if alert.reason == "stall" and {*alert.exercises} & {*exercises}:
+            draft.note_evidence(alert, answers={**alert.evidence.get("answers", {}), slot: text})
     waiting = draft.memory.stall_answers
     before = waiting.said if waiting is not None and set(waiting.exercises) & {*exercises} else {}
     kept = StallAnswers(exercises=tuple(exercises), said={**before, slot: text}, at=draft.at)

@@ -33,6 +33,9 @@ from domain.values import facts_of
 KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout"})
 """What is wanted of who cannot train, be it for an illness: how the training begins again depends on that."""
 
+ILL_DAYS_KEPT = 24
+"""How many days of illness are remembered, the latest."""
+
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
 
@@ -67,7 +70,8 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "correct":
             pass
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
-        draft.remember(ill_on=draft.today)
+        ill_days = dict.fromkeys((*draft.memory.ill_days, draft.today))
+        draft.remember(ill_on=draft.today, ill_days=tuple(ill_days)[-ILL_DAYS_KEPT:])
         draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)

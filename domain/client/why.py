@@ -1,5 +1,6 @@
 """A client's "why?": the reasons of the verdict and the target that are asked about."""
 
+import re
 from collections.abc import Iterable
 from decimal import Decimal
 
@@ -19,6 +20,8 @@ from domain.explanation import Explanation
 from domain.parts import Notice
 from domain.reading import WhyAsked, exercises_named, why_asked
 from domain.values import facts_of
+
+_OF_A_STALL = re.compile(r"\b(?:stall|slow|declin|los(?:e|ing|t)\b|gain|progress|stuck|alert)", re.IGNORECASE)
 
 MOST_EXPLAINED = 12
 """How many exercises are explained at once. The house's own choice."""
@@ -62,8 +65,17 @@ def is_for_coach(draft: Draft, asked: WhyAsked) -> bool:
 
 
 def explain_to_coach(draft: Draft, text: str) -> None:
-    """Tell the coach the reasons of the exercises named in `text`, or of what was told last."""
+    """Tell the coach the reasons of the exercises named in `text`, or of what was told last.
+
+    Where it asks of a stall that is open, or of nothing in particular while one is, all of its evidence.
+    """
     names = exercises_named(text, exercises_known(draft), draft.client.own_names)
+    stalls = [alert for alert in draft.state.alerts if alert.reason == "stall"]
+    if _OF_A_STALL.search(text) or not text.strip():
+        asked = [alert for alert in stalls if not names or {*names} & {*alert.exercises}]
+        if asked:
+            draft.bring_to_coach(*asked, again=all(map(draft.was_brought_again, asked)), full=True)
+            return
     spots = [spot_named(draft, name) for name in names] or last_told(draft)
     found = explained(draft, spots)[:MOST_EXPLAINED]
     client = Notice(topic="reasons of client", facts={"client": draft.client.name, "known": bool(found)})

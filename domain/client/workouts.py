@@ -8,8 +8,8 @@ from domain.calendar import local_day
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import is_of, lines_of
+from domain.client.looking_back import look_back
 from domain.client.rotation import BESIDE, Due, due, in_turn, open_workout, under_way
-from domain.client.stalls import look_back
 from domain.client.week import out_of_turn, pass_turn
 from domain.journal import WorkoutRecord, WorkoutState
 from domain.outcome import WorkoutKept

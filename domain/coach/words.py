@@ -6,6 +6,7 @@ from datetime import timedelta
 
 from domain.coach.draft import Draft, plain, the_one_named
 from domain.coach.hours import take_hours
+from domain.coach.rule import take_rule
 from domain.coach.showing import show
 from domain.coach.writing import pass_on
 from domain.courtesies import is_courtesy
@@ -67,7 +68,7 @@ def obey(draft: Draft, text: str) -> None:
         overview(draft)
     elif _REMEDIES.search(bare):
         which_worked(draft)
-    elif take_hours(draft, bare) or show(draft, bare):
+    elif take_hours(draft, bare) or take_rule(draft, bare) or show(draft, bare):
         pass
     elif _PROGRAMMES.fullmatch(bare):
         draft.notice("programmes", names=[each.programme.name for each in draft.state.programmes])

@@ -172,9 +172,17 @@ _TELL_IF = re.compile(
 )
 _TELL = re.compile(
     rf"(?:please\s+)?(?:tell|alert|warn|message|notify|ping|let)\s+me(?:\s+know)?\s+(?:after|when|if|once)\s+(?:[a-z]+\s+){{0,6}}?"
-    rf"(?P<workouts>{NUMBER})\s+(?:workouts?|sessions?|times|exposures?|goes|tries|attempts)\b[^.;]*",
+    rf"(?P<workouts>{NUMBER})\s+(?:(?:workouts?|sessions?|times|exposures?|goes|tries|attempts)\b|(?=without\b))[^.;]*",
     re.IGNORECASE,
 )
+_FEWEST_WORKOUTS, _MOST_WORKOUTS = 2, 100
+"""Without a beat. One workout tells nothing; more than that are not lived through on one programme."""
+
+
+def read_rule(text: str) -> TellAfter | Trouble | None:
+    """Return the rule for a stall that a text as a whole names, None where it is none."""
+    found = _TELL.fullmatch(text) or _TELL_IF.fullmatch(text)
+    return _rule(found) if found else None
 
 
 def read_header(text: str, headings: frozenset[str]) -> tuple[HeaderPart, ...]:
@@ -223,16 +231,19 @@ def split_names(text: str, headings: frozenset[str]) -> tuple[str, ...]:
     return tuple(name for name in bare if name)
 
 
+def _rule(found: re.Match[str]) -> TellAfter | Trouble:
+    workouts = number(found["workouts"])
+    if _FEWEST_WORKOUTS <= workouts <= _MOST_WORKOUTS:
+        return TellAfter(workouts)
+    return Trouble("too few workouts", found[0])
+
+
 def _take(text: str, headings: frozenset[str], *, within: bool) -> tuple[list[HeaderPart], str] | None:
     """Return what stands at the beginning of `text`, and the text after it."""
     if within and (found := _OVER_AGAIN.match(text.casefold())):
         return [], text[found.end() :]
     if found := _TELL.match(text) or _TELL_IF.match(text):
-        workouts = number(found["workouts"])
-        told: HeaderPart = (
-            TellAfter(workouts) if 2 <= workouts <= 100 else Trouble("too few workouts", found[0])
-        )
-        return [told], text[found.end() :]
+        return [_rule(found)], text[found.end() :]
     if found := _REVIEW.match(text):
         return [_review(found)], text[found.end() :]
     if (found := _SWITCH.match(text)) and (

@@ -8,7 +8,7 @@ from statistics import pvariance
 import pytest
 from scipy import integrate, linalg, stats
 
-from domain.gain_model import DECLINE, GAINS, NoisePrior, chances_of_end, sums_of, weigh_shapes
+from domain.gain_model import DECLINES, GAINS, NoisePrior, chances_of_end, sums_of, weigh_shapes
 from domain.slope import gain_over, gain_until, student_quantile
 
 PRIOR = NoisePrior(2, 2 * 0.033**2)
@@ -46,14 +46,14 @@ def integrated(values: list[float], rise: list[float]) -> float:
 
 
 @pytest.mark.parametrize(
-    ("tau", "gain", "after"), [(7, 0.02, 0.0), (4, 0.01, 0.0), (4, 0.03, DECLINE), (0, 0.0025, DECLINE)]
+    ("tau", "gain", "after"), [(7, 0.02, 0.0), (4, 0.01, 0.0), (4, 0.03, -0.01), (0, 0.0025, -0.025)]
 )
 def test_the_closed_form_is_the_integral(tau: int, gain: float, after: float) -> None:
     """Both up to one constant, so that each is taken over that of a steady gain of 1%."""
     values = index(8, 3)
     sums = sums_of([values])
     gaining = sums.gaining()
-    rows = gaining if after == 0 else sums.declining(gaining)
+    rows = gaining if after == 0 else sums.declining(gaining, after)
     ones = [1.0] * len(rows)
     likelihoods = weigh_shapes(rows, ones, [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)
     steady = weigh_shapes(gaining[-1:], [1.0], [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)[0][
@@ -77,13 +77,15 @@ def test_sums_are_those_of_the_shapes_themselves(sizes: tuple[int, ...]) -> None
 
     sums = sums_of(parts)
     gaining = sums.gaining()
-    declining = sums.declining(gaining)
+    squares = sums.squares()
+    assert squares.gaining == gaining
     for tau in range(len(values)):
         for at, gain in enumerate(GAINS):
             assert gaining[tau][at] == pytest.approx(left(less(values, shape(len(values), tau, gain, 0))))
-            if tau < len(values) - 1:
-                wanted = left(less(values, shape(len(values), tau, gain, DECLINE)))
-                assert declining[tau][at] == pytest.approx(wanted)
+            for fall, declining in zip(DECLINES, squares.declining, strict=True):
+                if tau < len(values) - 1:
+                    wanted = left(less(values, shape(len(values), tau, gain, fall)))
+                    assert declining[tau][at] == pytest.approx(wanted)
 
 
 def test_the_chances_of_an_end_are_all_there_are() -> None:

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from domain.stall import review_of
+from domain.review import review_of
 from domain.trend import kendall_s, kendall_variance, normal_p
 
 FILE = Path(__file__).resolve().parents[3] / "shared" / "data" / "weights_wide.csv"

@@ -86,6 +86,7 @@ FACTS: dict[str, Any] = {
     "where": "knee",
     "without_beat": 3,
     "workout": "Pull",
+    "workouts": 4,
     "zone": "Europe/Lisbon",
 }
 """A value for every fact that any notice uses."""

@@ -251,6 +251,37 @@ def test_hours_that_are_none_are_said_to_be_so(text: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "workouts"),
+    [
+        ("tell me after 4 without a beat", 4),
+        ("Please tell me after three workouts without a beat.", 3),
+        ("alert me when an exercise is 5 times in a row without a beat", 5),
+        ("tell me after 2 sessions with no beat", 2),
+    ],
+)
+def test_a_coach_names_her_own_rule_for_a_stall(text: str, workouts: int) -> None:
+    outcome = does(Text(text=text))
+    assert said(outcome) == ["rule kept"]
+    assert isinstance(outcome.memory, CoachMemory)
+    assert outcome.memory.tell_after == workouts
+
+
+@pytest.mark.parametrize(
+    "text", ["no rule", "forget my rule", "judge stalls yourself", "tell me when you see a stall"]
+)
+def test_a_coach_takes_her_rule_back(text: str) -> None:
+    outcome = does(Text(text=text), replace(STATE, memory=CoachMemory(tell_after=4)))
+    assert said(outcome) == ["no rule"]
+    assert isinstance(outcome.memory, CoachMemory)
+    assert outcome.memory.tell_after is None
+
+
+def test_a_rule_of_one_workout_is_none() -> None:
+    outcome = does(Text(text="tell me after 1 workout without a beat"))
+    assert (said(outcome), outcome.memory) == (["no such rule"], None)
+
+
+@pytest.mark.parametrize(
     "text", ["which remedies worked?", "How often did remedies work?", "what remedies worked"]
 )
 def test_a_coach_asks_which_remedies_worked_over_all_clients(text: str) -> None:

@@ -1,52 +1,13 @@
-"""Stalls by the plain rule, as worked by hand; and the review of a programme."""
+"""The review of a programme: has strength risen?"""
 
 from decimal import Decimal
-from itertools import pairwise
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from domain.comparison import Body
-from domain.programme import Prescription, Range
-from domain.stall import find_stall, review
+from domain.review import review
 from domain.strength_series import strength_index
-from tests.domain.tables import Case, exposures, read_cases
-
-CASES = read_cases("stalls.md")
-BENCH = Prescription(exercise="Bench press", counted="total", range=Range(low=6, high=8))
-
-
-@pytest.mark.parametrize("case", CASES, ids=lambda case: f"{case.place}: {case['situation']}")
-def test_stall_is_the_one_worked_by_hand(case: Case) -> None:
-    history = exposures(case.get("history"))
-    tell_after = case.get("tell after")
-    stall = find_stall(history, BENCH, int(tell_after) if tell_after else None)
-    if not case["since"]:
-        assert stall is None
-        return
-    assert stall is not None
-    place = int(case["since"]) - 1
-    assert (stall.since, stall.without_beat) == (history[place].on, int(case["without"]))
-    assert stall.exposures == history[place:]
-    assert (stall.exercise, stall.workout) == ("Bench press", "Push")
-
-
-def test_the_stall_of_an_exercise_takes_no_notice_of_its_alternative() -> None:
-    """Exposures of another exercise in the same workout are another history."""
-    dips = exposures("body x 8 then body x 8 then body x 8 then body x 8", "Dip")
-    assert find_stall(dips, BENCH) is None
-
-
-@given(st.lists(st.integers(1, 20), min_size=1, max_size=12), st.integers(2, 6))
-def test_a_stall_has_as_many_exposures_without_a_beat_as_it_says(reps: list[int], tell_after: int) -> None:
-    """At one load a beat is a rep more than last time, so the rule can be counted by hand."""
-    history = exposures(" then ".join(f"80 kg x {each}" for each in reps))
-    without = 0
-    for before, now in pairwise(reps):
-        without = 0 if now > before else without + 1
-    stall = find_stall(history, BENCH, tell_after)
-    assert (stall.without_beat if stall else None) == (without if without >= tell_after else None)
+from tests.domain.tables import exposures
 
 
 def test_a_review_of_lifts_that_all_rise() -> None:

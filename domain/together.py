@@ -1,0 +1,82 @@
+"""Several exercises slowing together: the client is tired, and no single exercise is the matter.
+
+Beside "this one's gain has ended" for each exercise there is one more reading of all exposures: on one day
+the client's gain ended, in each exercise with the chance `TAKES_PART`, and all of those stopped, or all of
+them fell. Its odds against "none has ended" are a product over the exercises, summed over the days; a day is
+as likely as an end of one exercise's gain is after one exposure. Where it is likelier than that any single
+one has ended, the finding is about the client.
+"""
+
+import math
+from bisect import bisect_right
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from domain.gain_model import CHANCE_OF_DECLINE, CHANCE_OF_END, chances_of_end
+from domain.gain_odds import Odds, Weighed
+
+TAKES_PART = 0.8
+"""The chance that an exercise takes part where the client's gain ends: the project's own choice."""
+FEWEST = 2
+"""So many exercises at least are several."""
+
+
+@dataclass(frozen=True, slots=True)
+class Common:
+    """The end of a client's gain in several exercises: `which`, by their places, after the day `since`.
+
+    `odds` are those against no end at all, `declining` whether they fall since.
+    """
+
+    which: tuple[int, ...]
+    since: date
+    odds: float
+    declining: bool
+
+
+def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
+    """Return the likeliest common end of the exercises given by their places, None with fewer than two."""
+    if len(known) < FEWEST:
+        return None
+    ratios = {at: _ratios(*each) for at, each in known.items()}
+    days = {at: weighed.days for at, (weighed, _) in known.items()}
+    candidates = sorted({day for each in days.values() for day in each[:-1]})
+    rounds = sum(map(len, days.values())) / len(days)
+    a_round = len(candidates) / rounds
+    stays = 1 - CHANCE_OF_END
+    total, best = 0.0, (0.0, candidates[0], False)
+    for place, day in enumerate(candidates):
+        left = rounds - 1 - place / a_round
+        chance = CHANCE_OF_END / a_round * stays**-left
+        taus = {at: bisect_right(each, day) - 1 for at, each in days.items()}
+        for falls, kind in enumerate((1 - CHANCE_OF_DECLINE, CHANCE_OF_DECLINE)):
+            odds = (
+                chance
+                * kind
+                * math.prod(
+                    1 - TAKES_PART + TAKES_PART * ratios[at][falls][tau]
+                    for at, tau in taus.items()
+                    if tau >= 0
+                )
+            )
+            total += odds
+            best = max(best, (odds, day, bool(falls)))
+    _, since, declining = best
+    which = tuple(
+        at
+        for at, each in days.items()
+        if (tau := bisect_right(each, since) - 1) >= 0 and ratios[at][declining][tau] > 1
+    )
+    return Common(which, since, total, declining) if len(which) >= FEWEST else None
+
+
+def _ratios(weighed: Weighed, odds: Odds) -> tuple[Sequence[float], Sequence[float]]:
+    """Return by tau how much likelier the exposures are if the gain stopped (fell) than if it went on."""
+    *ends, goes_on = chances_of_end(len(weighed.squares.gaining))
+    never = odds.never / goes_on
+    stopping, falling = (
+        [weight / (kind * end * never) for weight, end in zip(weights, ends, strict=True)]
+        for weights, kind in ((odds.stopped, 1 - CHANCE_OF_DECLINE), (odds.declined, CHANCE_OF_DECLINE))
+    )
+    return [*stopping, 1.0], [*falling, 1.0]
