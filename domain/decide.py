@@ -30,6 +30,6 @@ def wake(state: State, now: datetime) -> Outcome:
         case CoachState():
             return coach.wake(state, now)
         case StrangerState():
-            return Outcome()
+            return stranger.wake(state, now)
         case _:
             assert_never(state)

@@ -300,6 +300,8 @@ class ClientMemory(Frozen):
     ill_days: tuple[date, ...] = ()
     """The latest of such days, oldest first: what is done after one begins lighter."""
     reminders_off: bool = False
+    left_at: datetime | None = None
+    """When the client has left, with the journal left to the coach; None while the client is here."""
     body_mass_told_on: date | None = None
     """When the client last told what the body weighs; None where never, or only before the first message."""
     body_mass_told_in: int = 0

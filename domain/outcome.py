@@ -107,6 +107,18 @@ class Joined:
     at: datetime
 
 
+@dataclass(frozen=True, slots=True)
+class Erased:
+    """Everything that is kept about this client goes, at the client's own wish; nothing else is changed."""
+
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Forgotten:
+    """Of somebody who was erased, the chat goes as well, which the last words had to be sent to."""
+
+
 Change = (
     Recorded
     | TakenBack
@@ -120,6 +132,8 @@ Change = (
     | SheetStored
     | Invited
     | Joined
+    | Erased
+    | Forgotten
 )
 
 

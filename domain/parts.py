@@ -33,13 +33,15 @@ Slot = Literal[
     "lately",
     "body mass",
     "joining",
+    "leaving",
     "sheet",
     "words",
     "who",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
-questions to a new client, whether a sheet is right, what to tell a client, which client is meant."""
+questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, what to tell
+a client, which client is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -228,6 +230,8 @@ class ClientLine(Frozen):
     open_alerts: tuple[tuple[AlertReason, str | None], ...] = ()
     held: tuple[str, ...] = ()
     paused: bool = False
+    left: bool = False
+    """The client has left, and the journal stays."""
     joining: bool = False
     """The first questions are not all answered yet."""
     to_release: bool = False
@@ -253,8 +257,9 @@ class Digest(Frozen):
     since: date | None = None
 
 
-FileKind = Literal["journal table"]
-"""What a file can hold: a journal as a table, one row a set."""
+FileKind = Literal["journal table", "everything"]
+"""What a file can hold: a journal as a table, one row a set; everything that is kept about a client, for that
+client alone."""
 
 
 class File(Frozen):

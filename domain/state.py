@@ -102,10 +102,16 @@ class CoachState:
 
 @dataclass(frozen=True, slots=True)
 class StrangerState:
-    """Somebody without a role. `invitation` is the one whose code has just come in, if there is such."""
+    """Somebody without a role. `invitation` is the one whose code has just come in, if there is such.
+
+    `erased_at` is when a client was erased whose chat is still known, None of others; then `is_unsent` tells
+    whether something about that still waits to be sent.
+    """
 
     number: int
     invitation: Invitation | None = None
+    erased_at: datetime | None = None
+    is_unsent: bool = False
 
 
 State = ClientState | CoachState | StrangerState

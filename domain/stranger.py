@@ -1,8 +1,15 @@
-"""Somebody without a role: one polite line, and no data, unless an invitation comes in."""
+"""Somebody without a role: one polite line, and no data, unless an invitation comes in.
 
+Somebody whose data were erased is one, too: once the last words have arrived, the chat is forgotten as well.
+"""
+
+from dataclasses import replace
+from datetime import datetime
+
+from domain.erasure import FORGET_AFTER
 from domain.incoming import Heard, Reachable, Started, Text
 from domain.memory import ClientMemory, Joining
-from domain.outcome import Joined, Outcome
+from domain.outcome import Forgotten, Joined, Outcome
 from domain.parts import Notice, Say
 from domain.state import Invitation, StrangerState
 
@@ -13,19 +20,39 @@ def hear(state: StrangerState, heard: Heard) -> Outcome:
     A new client is woken at once, and the first thing said then is what the bot is and is not. Who was not
     prepared by a roster is asked the first questions.
     """
+    outcome = _hear(state, heard)
+    if state.erased_at is not None and outcome.wake_at is None:
+        return replace(outcome, wake_at=max(heard.at, state.erased_at) + FORGET_AFTER)
+    return outcome
+
+
+def wake(state: StrangerState, now: datetime) -> Outcome:
+    """Forget somebody who was erased, once nothing of it waits to be sent any more."""
+    if state.erased_at is None:
+        return Outcome()
+    if state.is_unsent:
+        return Outcome(wake_at=now + FORGET_AFTER)
+    return Outcome(changes=(Forgotten(),))
+
+
+def _hear(state: StrangerState, heard: Heard) -> Outcome:
     match heard.incoming:
         case Started() | Text():
             pass
         case Reachable():
             return Outcome()
         case _:
-            return _answer(state, Notice(topic="stranger"))
+            return _turn_away(state)
     invitation = state.invitation
     if invitation is None:
-        return _answer(state, Notice(topic="stranger"))
+        return _turn_away(state)
     if invitation.used or invitation.expires <= heard.at:
         return _answer(state, Notice(topic="invitation is over"))
     return _let_in(state, invitation, heard)
+
+
+def _turn_away(state: StrangerState) -> Outcome:
+    return _answer(state, Notice(topic="stranger" if state.erased_at is None else "erased before"))
 
 
 def _answer(state: StrangerState, notice: Notice) -> Outcome:

@@ -54,10 +54,10 @@ def join(
     """
     invitation = joined.invitation
     number = invitation.person if invitation.person is not None else int(stranger.number)
-    kept = {**kept, "wake_at": kept["wake_at"] or joined.at}
+    kept = {**kept, "wake_at": kept["wake_at"] or joined.at, "erased_at": None}
     if number != stranger.number:
         _take_over(connection, stranger, number, joined.at)
-        kept = {"wake_at": kept["wake_at"]}
+        kept = {"wake_at": kept["wake_at"], "erased_at": None}
     elif invitation.as_coach:
         kept = {"is_coach": True, "name": invitation.name, "coach_memory": CoachMemory(), **kept}
     else:

@@ -18,6 +18,8 @@ from domain.outcome import (
     AlertRaised,
     AlertSettled,
     Change,
+    Erased,
+    Forgotten,
     HoldLifted,
     HoldPlaced,
     Invited,
@@ -30,7 +32,7 @@ from domain.outcome import (
     WorkoutKept,
 )
 from domain.state import Client
-from persistence import inbox, joining, journal, outbox
+from persistence import erasure, inbox, joining, journal, outbox
 from persistence.programmes import store_sheet
 from persistence.tables import PersonRow
 
@@ -51,6 +53,7 @@ def save(
     holds the columns of the person's lease as they are to be.
     """
     number: int = person.number
+    about = outbox.About(heard.number, None) if heard else outbox.About(None, person.wake_at)
     kept: dict[str, Any] = {**lease, "wake_at": outcome.wake_at}
     if outcome.memory is not None:
         kept[_memory_column(outcome.memory)] = outcome.memory
@@ -59,9 +62,11 @@ def save(
     for change in outcome.changes:
         if isinstance(change, Joined):
             number, kept = joining.join(connection, person, change, kept)
+        elif isinstance(change, Erased):
+            kept |= erasure.erase(connection, person, change.at)
+            about = outbox.About()  # what was heard is gone as well, so nothing can point at it
         else:
             _change(connection, person, change, now)
-    about = outbox.About(heard.number if heard else None, None if heard else person.wake_at)
     says = [say.model_copy(update={"to": number}) if say.to == person.number else say for say in outcome.says]
     cause = str(heard.number) if heard else uuid4().hex
     for place, order in enumerate(outcome.orders):
@@ -122,7 +127,9 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             store_sheet(connection, number, programme, sheet, now)
         case Invited(invitation):
             joining.invite(connection, invitation, now)
-        case Joined():
-            raise TypeError(change)  # it may change who the person is, so `save` sees to it
+        case Forgotten():
+            erasure.forget(connection, person)
+        case Joined() | Erased():
+            raise TypeError(change)  # it changes who the person is, so `save` sees to it
         case _:
             assert_never(change)

@@ -78,7 +78,7 @@ def sent(
     """Note that a message was sent, as which words; False where the lease was lost."""
     if not held(connection, lease):
         return False
-    _update(
+    still_stands = _update(
         connection,
         lease,
         number,
@@ -89,7 +89,8 @@ def sent(
         message_keys=tuple(message_keys),
         labels=tuple(labels),
     )
-    _keep_keys(connection, lease, number, message_keys)
+    if still_stands:  # it may have been erased while it was on its way
+        _keep_keys(connection, lease, number, message_keys)
     connection.execute(
         update(PersonRow)
         .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_not(None))
@@ -147,5 +148,7 @@ def _keep_keys(connection: Connection, lease: ChatLease, number: int, keys: Sequ
         _KEEP_KEY(connection, rows)
 
 
-def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> None:
-    connection.execute(_MESSAGE, {"message": number, "to": lease.person, "was": "pending", **values})
+def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> bool:
+    """Change a message that waits; return whether it stands at all."""
+    which = {"message": number, "to": lease.person, "was": "pending"}
+    return connection.execute(_MESSAGE, {**which, **values}).rowcount == 1

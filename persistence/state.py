@@ -25,6 +25,7 @@ from domain.state import (
     State,
     StrangerState,
 )
+from persistence.erasure import is_unsent
 from persistence.people import code_hash
 from persistence.programmes import Programmes
 from persistence.tables import (
@@ -107,7 +108,12 @@ def load(connection: Connection, person: Row[Any], heard: Heard | None, programm
     if person.is_client:
         return client_state(connection, person, programmes)
     code = _code(heard)
-    return StrangerState(person.number, _invitation(connection, code, programmes) if code else None)
+    return StrangerState(
+        person.number,
+        _invitation(connection, code, programmes) if code else None,
+        person.erased_at,
+        person.erased_at is not None and is_unsent(connection, person),
+    )
 
 
 def client_state(
@@ -244,6 +250,7 @@ def _client_line(
         open_alerts=tuple(alerts.get(client.number, ())),
         held=tuple(held.get(client.number, ())),
         paused=memory.paused,
+        left=memory.left_at is not None,
         joining=memory.joining is not None,
         to_release=memory.clearance is not None,
         ill_on=memory.ill_since(client.last_workout),

@@ -13,7 +13,8 @@ from sqlalchemy.exc import IntegrityError
 
 from domain.parts import Part
 from domain.state import ClientState
-from persistence import deliveries, inbox, leases, outbox, people, prepared, sending, whole, work
+from persistence import archive, deliveries, inbox, leases, outbox, people, prepared, sending, whole, work
+from persistence.archive import KeptArchive
 from persistence.engine import open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
@@ -157,6 +158,11 @@ class Store:
             return prepared.invite(connection, person, now)
 
     # Looking
+
+    def archive(self, client: int, reader: int) -> KeptArchive | None:
+        """Return everything that is kept about a client; None where the person `reader` is somebody else."""
+        with reading(self._engine) as connection:
+            return archive.archive(connection, client) if client == reader else None
 
     def next_due(self, now: datetime) -> datetime | None:
         """Return the first moment after `now` at which somebody is to be woken, or something to be sent."""

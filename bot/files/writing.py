@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from bot.files.everything import zipped
 from bot.wording.enclosed import file_name
 from domain.journal_table.writer import write_table
 from domain.parts import File
@@ -13,6 +14,8 @@ def name_of(part: File) -> str:
     match part.what:
         case "journal table":
             return file_name("journal", part.client, ending="csv")
+        case "everything":
+            return file_name("everything", part.client, ending="zip")
         case _:
             assert_never(part.what)
 
@@ -24,5 +27,8 @@ def content_of(part: File, store: Store, reader: int) -> bytes | None:
             state = store.whole_client(part.of, reader)
             # With its mark, by which spreadsheets know that it is UTF-8.
             return None if state is None else write_table(state).encode("utf-8-sig")
+        case "everything":
+            kept, state = store.archive(part.of, reader), store.whole_client(part.of, reader)
+            return None if kept is None or state is None else zipped(kept, write_table(state))
         case _:
             assert_never(part.what)

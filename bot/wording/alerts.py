@@ -194,6 +194,8 @@ def client_words(line: ClientLine, today: date) -> str:
     """Say one client's next and last workout."""
     if line.joining:
         coming = "still answering the first questions"
+    elif line.left:
+        coming = "has left"
     elif line.paused:
         coming = "paused, ill" if line.ill_on else "paused"
     elif line.due_on is None:

@@ -324,6 +324,16 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "joining edit": "I take no edited answers. To change something, say it in a new message.",
     "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
     "joined": joined_words,
+    "all stays": "All right, nothing is erased, and we go on as before.",
+    "left": filled(
+        "Done: I write no more, and {coach} keeps your journal. Say «I'm back» if you want to go on, «send "
+        "me my data» or «erase my data» at any time. All the best."
+    ),
+    "erased": filled(
+        "Everything is erased. Out of reach are what {coach} has read and safety copies, until they are "
+        "replaced. Thank you, and all the best. To begin again, ask {coach} for a new invitation."
+    ),
+    "erased before": "Nothing is kept about you any more. To begin again, ask your coach for an invitation.",
     "let train": filled(
         "{coach} lets your training go on. If anything of it comes back, stop and call your local emergency "
         "number."

@@ -241,6 +241,16 @@ COACH_WORDS: dict[Topic, Words] = {
         else f"{escape(str(facts['client']))} has joined."
     ),
     "client agreed not": filled("{client} has not agreed to begin, so there is nothing for now."),
+    "client left": filled(
+        "{client} has left. I write to {client} no more; the journal stays with you. «I'm back» brings "
+        "{client} back."
+    ),
+    "client back": filled("{client} is back, and gets messages again."),
+    "client erased": filled(
+        "{client} has had everything erased: name, messages, journal, and what I told you of them. Only "
+        "counts are left. Safety copies of the database are not reached until they are replaced. Please "
+        "delete what you have elsewhere, and this chat's messages on {client} as well."
+    ),
     "client is minor": filled(
         "{client} is under 18. I have asked for a parent's or guardian's word, and wait for it before "
         "anything else."

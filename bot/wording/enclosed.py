@@ -18,6 +18,11 @@ def file_words(part: File) -> str:
                 f"The journal of {bold(part.client)} as a table, one row a set. "
                 "Any spreadsheet opens it, and it can come in again."
             )
+        case "everything":
+            return (
+                "Here is everything that I keep about you, as a file: your journal as a table, all messages, "
+                "and the rest. «read me.txt» in it says what is what."
+            )
         case _:
             assert_never(part.what)
 

@@ -26,8 +26,8 @@ def welcome_words(facts: dict[str, Any], _reader: Reader) -> str:
         f"Welcome, {bold(str(facts['name']))}. I keep your training journal with {coach}{programme}.\n\n"
         f"{CAUTIONS} Before you start with hard training, ask a doctor if you have any illness or symptom, "
         "or have not trained for long.\n\n"
-        f"What you send me is kept in your journal and seen by {coach}. Say «stop messages» to end the "
-        "reminders.\n\n"
+        f"What you send me is kept in your journal and seen by {coach}. Say «stop» to end the "
+        "reminders, «leave» to end it all.\n\n"
         "On training days I tell you what to do and what to beat. Afterwards, or between sets, send what you "
         "did in your own words, for example «80 x 8».\n"
         f"I take plain numbers as {escape(str(facts['unit']))} and your time as "
@@ -37,8 +37,8 @@ def welcome_words(facts: dict[str, Any], _reader: Reader) -> str:
 
 
 HOW_TO_LEAVE = (
-    "Say «stop messages» and the reminders end at once. If your journal is to be erased, ask {coach}, who "
-    "keeps it."
+    "Say «stop» and the reminders end at once. Say «leave» and all ends: you choose whether everything is "
+    "sent to you as a file, erased, or left with {coach}."
 )
 
 RIGHT_NOW = (

@@ -5,6 +5,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold
+from bot.wording.archive import leaving_words
 from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
 from bot.wording.reader import day_words, listed, quoted, set_words
@@ -56,6 +57,8 @@ def question_words(part: Question) -> str:
             return f"What shall I tell {bold(str(facts.get('client')))}? I pass on what you type next."
         case "joining":
             return joining_question_words(facts)
+        case "leaving":
+            return leaving_words(facts)
         case "sheet":
             return sheet_words(facts)
         case "who":

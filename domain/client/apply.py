@@ -7,6 +7,8 @@ from domain.outcome import (
     AlertRaised,
     AlertSettled,
     Change,
+    Erased,
+    Forgotten,
     HoldLifted,
     HoldPlaced,
     Invited,
@@ -45,5 +47,5 @@ def apply(state: ClientState, change: Change) -> ClientState:
             return replace(state, alerts=tuple(old for old in state.alerts if old.number != number))
         case SettingsKept(client):
             return replace(state, client=client)
-        case SheetStored() | Invited() | Joined():
+        case SheetStored() | Invited() | Joined() | Erased() | Forgotten():
             return state

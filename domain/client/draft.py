@@ -14,10 +14,11 @@ from domain.actions import Action, Answer, Treat, Write
 from domain.calendar import local_day
 from domain.client.apply import apply
 from domain.client.remedies import remedies_for
+from domain.erasure import FORGET_AFTER
 from domain.incoming import ReplyTo
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
-from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Outcome
+from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Erased, Outcome
 from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
 from domain.state import Client, ClientState
 from domain.topics import Topic
@@ -236,6 +237,17 @@ class Draft:
         """Settle alerts that what the client did has overtaken."""
         for alert in alerts:
             self.change(AlertSettled(alert.number, "seen", self.client.number, self.at))
+
+    @property
+    def is_erased(self) -> bool:
+        """Whether everything about the client is to go."""
+        return any(isinstance(change, Erased) for change in self._changes)
+
+    def farewell(self) -> Outcome:
+        """Return the last decision about a client, who is erased: nothing else of it is kept."""
+        last = self.outcome(self.at + FORGET_AFTER)
+        erased = tuple(change for change in self._changes if isinstance(change, Erased))
+        return replace(last, changes=erased, memory=None)
 
     def outcome(self, wake_at: datetime | None, weight: Weight = "answer") -> Outcome:
         """Return the finished decision."""

@@ -14,6 +14,7 @@ from domain.client.eager import reckon
 from domain.client.editing import hear_edit
 from domain.client.following import follow_up
 from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit
+from domain.client.leaving import answer_leaving, take_leaving
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
@@ -100,6 +101,8 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             orders.reachable(draft, reachable=False)
         case _:
             assert_never(heard.incoming)
+    if draft.is_erased:
+        return draft.farewell()
     if isinstance(heard.incoming, Text | Edited | Pressed | Document | Started | Unsupported):
         go_on(draft)
     if isinstance(heard.incoming, Text | Edited | Pressed):
@@ -118,13 +121,16 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: an answer awaited or a setting first, unless something hurts."""
     text = COMMANDS.get(text.strip().casefold(), text)
     reading = understand(draft, text)
+    hurts = reading.urgent or bool(reading.pain)
+    if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
+        return
     if draft.memory.joining is not None:
         if not hear_joining(draft, text, reading) and not answer_coach(draft, text):
             go_on(draft, unread=True)
         return
     if draft.reply is None:
         reading = put_right_again(draft, text, reading)
-    hurts = reading.urgent or bool(reading.pain)
+        hurts = reading.urgent or bool(reading.pain)
     if not hurts and take_why(draft, text):
         return
     if not hurts and take_reply(draft, text, reading.names):

@@ -335,6 +335,7 @@ def client_line(state: ClientState, draft: Draft) -> ClientLine:
         open_alerts=tuple((alert.reason, alert.exercise) for alert in state.alerts),
         held=tuple(hold.exercise for hold in state.holds),
         paused=state.memory.paused,
+        left=state.memory.left_at is not None,
         joining=state.memory.joining is not None,
         to_release=state.memory.clearance is not None,
         ill_on=state.memory.ill_since(done[-1] if done else None),

@@ -15,6 +15,7 @@ from domain.client.understanding import workout_meant
 from domain.client.week import pass_turn
 from domain.memory import Plans
 from domain.outcome import WorkoutKept
+from domain.parts import Notice
 from domain.programme import FixedDays, Rotation
 from domain.reading import Reading, days_meant, days_to_come
 
@@ -197,7 +198,9 @@ def come_back(draft: Draft) -> None:
         draft.notice("barred", coach=draft.client.coach.name)
         return
     was_away = draft.memory.paused or not draft.memory.reminders_off
-    draft.remember(paused=False, paused_until=None, reminders_off=False)
+    if draft.memory.left_at is not None:
+        draft.tell_coach(Notice(topic="client back", facts={"client": draft.client.name}))
+    draft.remember(paused=False, paused_until=None, reminders_off=False, left_at=None)
     coming = catch_up(draft)
     draft.notice(
         "back" if was_away else "reminders on",

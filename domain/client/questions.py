@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.half_understood import unfinished_of
 from domain.client.joining_flow import answer_joining
+from domain.client.leaving import leaving_told
 from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.plans import keep_plans, move_to, note_missed, pause, plans_of, put_off
 from domain.client.rotation import Due
@@ -83,6 +84,8 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return weight_told(draft, question, text)
         case "joining":
             return answer_joining(draft, text)
+        case "leaving":
+            return leaving_told(draft, question, text)
         case "sheet" | "words" | "who":
             return False
         case _:

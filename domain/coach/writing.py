@@ -28,5 +28,8 @@ def pass_on(draft: Draft, text: str) -> bool:
         draft.notice("heard")
         return True
     client, alert = int(waiting.about["client"]), int(waiting.about["alert"])
+    if all(number != client for number, _ in draft.state.clients):
+        draft.notice("not your client")
+        return True
     draft.order(client, Told(coach=draft.state.coach.number, text=text.strip(), alert=alert))
     return True

@@ -3,7 +3,7 @@
 from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
 from persistence.tables.mail import INCOMING, CursorRow, DeliveryRow, InboxRow, OutboxRow, SentKeyRow
-from persistence.tables.people import InvitationRow, PersonRow, ProgrammeRow
+from persistence.tables.people import ErasureRow, InvitationRow, PersonRow, ProgrammeRow
 
 __all__ = [
     "INCOMING",
@@ -12,6 +12,7 @@ __all__ = [
     "CursorRow",
     "DeliveryRow",
     "EntryRow",
+    "ErasureRow",
     "HoldRow",
     "InboxRow",
     "InvitationRow",

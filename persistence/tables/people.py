@@ -19,7 +19,8 @@ class PersonRow(Base):
     """Anybody who has written, or was prepared by a roster: a client, a coach, both, or (neither) a stranger.
 
     `chat` is the platform and its name for the chat, as in `telegram:1234`. `wake_at` is when this person is
-    to be woken next. The lease says which worker is deciding for this person, and until when.
+    to be woken next. The lease says which worker is deciding for this person, and until when. `erased_at` is
+    filled of a client who was erased, for as long as the chat is still needed to say so.
     """
 
     __tablename__ = "people"
@@ -49,6 +50,7 @@ class PersonRow(Base):
     lease_until: Mapped[datetime | None]
     unreachable_since: Mapped[datetime | None]
     created_at: Mapped[datetime]
+    erased_at: Mapped[datetime | None]
 
     __table_args__ = (
         one_of("unit", Unit),
@@ -106,3 +108,19 @@ class InvitationRow(Base):
         CheckConstraint("length(code_hash) = 64", name="code_hashed"),
         CheckConstraint("as_coach OR coach IS NOT NULL", name="coach_known"),
     )
+
+
+class ErasureRow(Base):
+    """That a client of this coach was erased: counts, and nothing that tells who it was."""
+
+    __tablename__ = "erasures"
+
+    number: Mapped[OwnNumber]
+    coach: Mapped[Number | None] = mapped_column(ForeignKey("people.number"), index=True)
+    at: Mapped[datetime]
+    workouts: Mapped[int]
+    sets: Mapped[int]
+    messages: Mapped[int]
+    """Those that came in from the client."""
+
+    __table_args__ = ({"sqlite_autoincrement": True},)

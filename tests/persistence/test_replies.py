@@ -143,6 +143,8 @@ def test_what_was_sent_before_there_were_keys_is_found(bare_engine: Engine) -> N
     first = chat.says("set")
     migrate(bare_engine, "0001")
     migrate(bare_engine, "0002")
+    migrate(bare_engine)
+    work_all(store, NOON, lambda _state, _heard: Outcome())
     with reading(bare_engine) as connection:
         keys = connection.execute(text("SELECT chat, message_key FROM sent_keys ORDER BY 2")).all()
     assert [tuple(each) for each in keys] == [(CHAT, "101 a"), (CHAT, "101 b")]

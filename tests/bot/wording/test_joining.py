@@ -44,7 +44,7 @@ def test_the_first_message_says_what_this_is_and_is_not() -> None:
     said = question("consent")
     for needed in ("no doctor", "medical advice", "not for emergencies", "local emergency number", "is kept"):
         assert needed in said
-    for needed in ("seen by Mara", "stop messages", "erased", "Do you agree"):
+    for needed in ("seen by Mara", "Say «stop»", "Say «leave»", "erased", "Do you agree"):
         assert needed in said
 
 

@@ -1,0 +1,99 @@
+"""What is left of a coach's messages once a client is erased: nothing that speaks of that client.
+
+What names the client goes. The name is looked for as a word, and so is each longer word of it, in whatever
+case: rather too much of what is past goes than too little.
+"""
+
+import re
+from collections.abc import Iterator
+from datetime import timedelta
+from typing import Any
+
+from pydantic import BaseModel
+
+from domain.actions import Action
+from domain.incoming import Document, Edited, FromChat, FromCoach, SendingFailed, Text
+from domain.parts import AlertPart, Digest, File, Notice, Part
+
+FORGET_AFTER = timedelta(hours=1)
+"""How long after the erasure the chat itself is forgotten, to which the last words were sent. The house's own
+choice."""
+
+SHORTEST_NAME = 3
+"""Words of a name that have fewer letters are not looked for by themselves. The house's own choice."""
+
+
+class Name:
+    """A person's name, to be found in what others have written."""
+
+    def __init__(self, name: str) -> None:
+        """Look for `name` and for each longer word of it."""
+        self.name = name
+        words = {name, *(word for word in name.split() if len(word) >= SHORTEST_NAME)} - {""}
+        listed = "|".join(re.escape(word.casefold()) for word in sorted(words, key=len, reverse=True))
+        self._words = re.compile(rf"(?<!\w)(?:{listed})(?!\w)") if words else None
+
+    def is_in(self, value: Any) -> bool:
+        """Return whether any text within `value` (text, a model, plain JSON) has the name."""
+        words = self._words
+        return words is not None and any(words.search(text.casefold()) for text in _texts(value))
+
+    def is_client_of(self, part: Part) -> bool:
+        """Return whether a part is about the client of just this name."""
+        match part:
+            case AlertPart(client=client) | File(client=client):
+                return client == self.name
+            case Notice(facts=facts):
+                return facts.get("client") == self.name
+            case _:
+                return False
+
+
+def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[Part, ...]:
+    """Return what of a message to a coach may stay; nothing where it speaks of the client.
+
+    An overview stays without the client. What is not sent yet goes only where it is about just this client.
+    """
+    left: list[Part] = []
+    for part in parts:
+        match part:
+            case Digest(clients=lines):
+                others = tuple(line for line in lines if line.name != name.name)
+                if others:
+                    left.append(part.model_copy(update={"clients": others}))
+            case _ if name.is_client_of(part) or (is_sent and name.is_in(part)):
+                return ()
+            case _:
+                left.append(part)
+    return tuple(left)
+
+
+def actions_left(actions: tuple[Action, ...], client: int) -> tuple[int, ...]:
+    """Return the places of the buttons that do not concern the client of that number."""
+    return tuple(at for at, action in enumerate(actions) if getattr(action, "client", None) != client)
+
+
+def words_left(
+    incoming: FromChat | FromCoach | SendingFailed, name: Name
+) -> FromChat | FromCoach | SendingFailed:
+    """Return what a coach has sent, without its words where they have the name."""
+    if not isinstance(incoming, Text | Edited | Document) or not name.is_in(incoming):
+        return incoming
+    emptied = {"text": None if isinstance(incoming, Document) else ""}
+    return incoming.model_copy(update=emptied | ({"name": ""} if isinstance(incoming, Document) else {}))
+
+
+def _texts(value: Any) -> Iterator[str]:
+    match value:
+        case str():
+            yield value
+        case BaseModel():
+            yield from _texts(value.model_dump(mode="json"))
+        case dict():
+            for each in value.values():
+                yield from _texts(each)
+        case list() | tuple():
+            for each in value:
+                yield from _texts(each)
+        case _:
+            pass
