@@ -11,6 +11,14 @@ _WORD = re.compile(
 _BETWEEN = re.compile(r"[\s.,!?]+")
 
 
+_THANKS = re.compile(r"\b(?:thanks|thank|thx|ty|cheers)\b")
+
+
+def is_thanks(text: str) -> bool:
+    """Return whether a courtesy has thanks in it."""
+    return _THANKS.search(text.casefold()) is not None
+
+
 def is_courtesy(text: str) -> bool:
     """Return whether `text` holds nothing but courtesies, or nothing but emojis with them."""
     has_words = any(sign.isalpha() for sign in text)

@@ -4,6 +4,15 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from bot.markup import bold, escape
+from bot.wording.asked import (
+    best_words,
+    count_words,
+    equipment_known_words,
+    last_workout_words,
+    settings_words,
+    strength_words,
+    term_words,
+)
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
@@ -29,8 +38,12 @@ HELP = (
     "Put something right: «make that 9», «undo», or edit your message.\n"
     "Also: «what's next?», «why?», «how do I warm up?», «history of rows», «skip dips today», «can't today», "
     "«move it to Thursday», «away till the 14th», «I'm back», «remind me at 7», «I use pounds», "
-    "«I'm in Lisbon».\n"
-    "If something hurts, say so. A question for your coach: just ask it.\n"
+    "«I'm in Lisbon», «my settings».\n"
+    "About your training: «last time», «best rows», «how many workouts?», «am I getting stronger?», «what "
+    "is a "
+    "superset?».\n"
+    "If something hurts, say so. A question for your coach: just ask it. «stop» ends the reminders, "
+    "«leave» all of it.\n"
 )
 
 
@@ -324,6 +337,16 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "joining edit": "I take no edited answers. To change something, say it in a new message.",
     "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
     "joined": joined_words,
+    "term": term_words,
+    "settings": settings_words,
+    "equipment known": equipment_known_words,
+    "last workout": last_workout_words,
+    "best": best_words,
+    "workouts counted": count_words,
+    "strength so far": strength_words,
+    "no such unit": "I count loads in kg or lb. Your body weight may be in stone: «I weigh 11 stone 5».",
+    "thanked": "You are welcome.",
+    "question withdrawn": filled("All right, I have told {coach} that it needs no answer."),
     "all stays": "All right, nothing is erased, and we go on as before.",
     "left": filled(
         "Done: I write no more, and {coach} keeps your journal. Say «I'm back» if you want to go on, «send "

@@ -241,6 +241,9 @@ COACH_WORDS: dict[Topic, Words] = {
         else f"{escape(str(facts['client']))} has joined."
     ),
     "client agreed not": filled("{client} has not agreed to begin, so there is nothing for now."),
+    "client withdraws": lambda facts, _: (
+        f"{bold(str(facts['client']))} needs no answer any more to: «{italic(str(facts['text']))}»"
+    ),
     "client left": filled(
         "{client} has left. I write to {client} no more; the journal stays with you. «I'm back» brings "
         "{client} back."

@@ -10,7 +10,7 @@ from domain.units import Unit
 def equipment_words(facts: Facts, _reader: Reader) -> str:
     """Say what is now known of the things that were told of."""
     told = Equipment.model_validate(facts["equipment"])
-    said = [words for of in facts["changed"] if (words := _one(told, of))]
+    said = [words for of in facts["changed"] if (words := one_words(told, of))]
     known = f"Noted: {'; '.join(said)}." if said else "Noted."
     lacking = f" You have no {escape(listed(told.lacking, 'or'))}." if told.lacking else ""
     nothing = (
@@ -22,14 +22,15 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
     return f"{known} What I give you to aim for can be loaded with that.{lacking}{nothing}"
 
 
-def _one(told: Equipment, of: str) -> str:
+def one_words(told: Equipment, of: str) -> str:
+    """Say one kind of thing that is there; nothing where none of it is known."""
     unit = told.unit
     match of:
         case "bar":
             return f"a bar of {number(told.bar)}{NO_BREAK}{unit}"
         case "plates":
             return f"plates of {listed([_plate(each) for each in told.plates])}{NO_BREAK}{unit}"
-        case "bands":
+        case "bands" if told.bands:
             return f"bands of {listed([number(each) for each in told.bands])}{NO_BREAK}{unit}"
         case "dumbbells" if told.dumbbells is not None:
             return f"dumbbells {_rack(told.dumbbells, unit)}"

@@ -13,7 +13,7 @@ from domain.client.understanding import known, says_a_day
 from domain.client.unfinished import ask_about, ask_again
 from domain.client.wants import do
 from domain.client.warming import is_of_warm_up
-from domain.courtesies import is_courtesy
+from domain.courtesies import is_courtesy, is_thanks
 from domain.reading import Reading, Want
 from domain.sets import TrainingSet, is_within_reason
 
@@ -93,7 +93,7 @@ def answer_nothing(draft: Draft, text: str) -> None:
     elif any(sign.isdigit() for sign in text):
         draft.notice("no set found")
     elif is_courtesy(text):
-        draft.notice("heard")
+        draft.notice("thanked" if is_thanks(text) else "heard")
     elif not letters:
         draft.notice("nothing to read")
     elif not any(letter.isascii() for letter in letters):

@@ -8,6 +8,7 @@ from typing import assert_never
 from domain.actions import Action, Answer, Release, Treat, Words, Write
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
+from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
 from domain.client.draft import Draft
 from domain.client.eager import reckon
@@ -56,6 +57,10 @@ from domain.state import ClientState
 COMMANDS = {
     "/plan": "what's the plan today?",
     "/history": "show my history",
+    "/last": "last time",
+    "/best": "best ever",
+    "/settings": "my settings",
+    "/leave": "leave",
     "/undo": "undo",
     "/help": "help",
     "/stop": "stop the reminders",
@@ -141,6 +146,8 @@ def hear_words(draft: Draft, text: str) -> None:
         came_of(draft.state, draft.reply.message, draft.reply.places)
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
+        return
+    if not hurts and take_asked(draft, text, reading):
         return
     if not hurts and (
         take_setting(draft, text) or take_warm_up(draft, text, reading) or take_plates(draft, text, reading)

@@ -7,6 +7,7 @@ questions are over. The answer to anything that comes in ends with the question 
 from datetime import datetime, timedelta
 
 from domain.client.acting import act_on
+from domain.client.asking import take_asked
 from domain.client.clearance import is_still_barred
 from domain.client.draft import Draft
 from domain.client.joining import LONGEST, STEPS, Step, joining_of, next_step, note
@@ -106,6 +107,8 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         return True
     if about := asked_about(text) if not agreed or "help" in reading.wants else ():
         draft.notice("what this is", about=list(about), coach=draft.client.coach.name)
+        return True
+    if agreed and take_asked(draft, text, reading):
         return True
     if agreed and take_setting(draft, text):
         settle_by_setting(draft)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from domain.actions import Words
 from domain.client.aims import show_aims
 from domain.client.draft import Draft
 from domain.client.explaining import explain, spot_named
@@ -27,7 +28,7 @@ from domain.client.weighing import is_told_last, take_weight_back
 from domain.client.why import exercises_known
 from domain.incoming import ReplyTo
 from domain.journal import Entry
-from domain.reading import Reading, Want, exercises_asked_of, speaks_of_illness
+from domain.reading import Reading, Want, exercises_asked_of, exercises_named, speaks_of_illness
 from domain.values import facts_of
 
 KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout"})
@@ -35,6 +36,9 @@ KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout
 
 ILL_DAYS_KEPT = 24
 """How many days of illness are remembered, the latest."""
+
+HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
+"""What is likely to be asked after the help."""
 
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
@@ -61,12 +65,14 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             if draft.memory.barred or not asked or not show_aims(draft, asked):
                 show_plan(draft)
         case "show_history":
-            show_history(draft, named)
+            show_history(draft, text, named)
         case "help":
             draft.notice("help", word=None)
+            draft.offer(*map(as_words, HELP_LEADS_TO))
         case "stop_messages":
             draft.remember(reminders_off=True)
             draft.notice("reminders off")
+            draft.offer(as_words("Start reminders"))
         case "correct":
             pass
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
@@ -75,6 +81,11 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)
+
+
+def as_words(text: str) -> Words:
+    """Return the button that says `text`."""
+    return Words(text=text)
 
 
 def undo(draft: Draft) -> None:
@@ -160,9 +171,9 @@ def show_plan(draft: Draft) -> None:
         draft.say(plan_of(draft.state, coming.workout, on))
 
 
-def show_history(draft: Draft, named: tuple[str, ...]) -> None:
+def show_history(draft: Draft, text: str, named: tuple[str, ...]) -> None:
     """Show the last exposures of each exercise named; of the one done last where none is."""
-    names = named
+    names = named or exercises_named(text, exercises_known(draft), draft.client.own_names)
     if not names and draft.state.entries:
         names = (draft.state.entries[-1].set.exercise,)
     if not names:

@@ -77,6 +77,8 @@ FACTS: dict[str, Any] = {
     "sets": [A_SET],
     "since": "2026-03-02",
     "stand": [A_SET],
+    "says": "what it means",
+    "term": "superset",
     "text": "hello",
     "to_find": ["Dip"],
     "understood": False,
@@ -97,6 +99,10 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
 
 
 OTHER_FACTS: dict[str, dict[str, Any]] = {
+    "best": {"rows": [{"exercise": "Row", "set": A_SET}]},
+    "last workout": {"rows": [{"exercise": "Row", "sets": [A_SET, A_SET]}]},
+    "workouts counted": {"count": 12, "lately": 4, "sets": 60},
+    "strength so far": {"found": "risen", "gain": 0.012, "low": 0.004, "high": 0.02, "rounds": 6},
     "nothing aside": {"aside": ["Row"]},
     "followed up": {"result": "worked", "then": A_SET, "now": A_SET, "best": A_SET},
     "remedies": {"rows": [{"remedy": "lighten", "taken": 2, "worked": 1, "did_not": 0, "early": 1}]},

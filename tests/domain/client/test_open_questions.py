@@ -12,7 +12,7 @@ def loads(life: Life) -> list[tuple[str, Decimal, int | None]]:
 def test_thanks_leave_a_question_open() -> None:
     life = Life()
     life.says("row 9 reps", at(2))
-    assert kinds(life.says("thanks", at(2))) == ["heard"]
+    assert kinds(life.says("thanks", at(2))) == ["thanked"]
     life.says("60", at(2))
     assert loads(life) == [("Seated cable row", Decimal(60), 9)]
 

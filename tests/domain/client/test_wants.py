@@ -103,7 +103,7 @@ def test_a_changed_hour_and_zone_move_the_reminder() -> None:
 
 
 def test_thanks_get_no_lecture() -> None:
-    assert kinds(Life().says("thanks!", at(2, 9))) == ["heard"]
+    assert kinds(Life().says("thanks!", at(2, 9))) == ["thanked"]
 
 
 @pytest.mark.parametrize(
@@ -138,13 +138,13 @@ def test_the_first_words_after_the_coach_wrote_go_to_the_coach_once() -> None:
     life.says("row 60x9", at(2, 10))
     assert kinds(life.says("fine", at(2, 11))) == ["passed on"]
     assert kinds(life.to_coach) == ["client answers"]
-    assert kinds(life.says("thanks", at(2, 11))) == ["heard"]
+    assert kinds(life.says("thanks", at(2, 11))) == ["thanked"]
 
 
 def test_days_later_nothing_is_an_answer_to_the_coach_any_more() -> None:
     life = Life()
     life.hears(Told(coach=MARA.number, text="Well done."), at(2, 9))
-    assert kinds(life.says("thanks", at(6, 10))) == ["heard"]
+    assert kinds(life.says("thanks", at(6, 10))) == ["thanked"]
 
 
 def test_words_of_being_back_from_somewhere_count_only_for_who_was_away() -> None:

@@ -1,0 +1,186 @@
+"""What a client asks about the own journal, settings and data, answered from what stands; nothing changes."""
+
+from collections import defaultdict
+from datetime import timedelta
+
+from domain.actions import Words
+from domain.asked_words import Asked, asked_in
+from domain.client.draft import Draft
+from domain.client.half_understood import unfinished_of
+from domain.client.lifts import body_of, lifts_of
+from domain.client.rotation import BESIDE
+from domain.client.unfinished import forget_unfinished
+from domain.client.why import exercises_known
+from domain.comparison import best_of
+from domain.glossary import term_asked
+from domain.parts import Notice
+from domain.reading import Reading, exercises_named
+from domain.review import review_of
+from domain.sets import TrainingSet
+from domain.strength_series import series_of
+from domain.values import facts_of
+
+LEAST_ROUNDS = 4
+"""Of how many exposures of an exercise on something is said of a gain. The house's own choice: with fewer a
+test of trend can hardly tell a gain from chance."""
+
+ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment"})
+"""What is answered while the first questions are open."""
+
+WITHDRAWN_WITHIN = timedelta(minutes=30)
+"""For how long a question to the coach can be taken back by a «never mind». The house's own choice."""
+
+
+def take_asked(draft: Draft, text: str, reading: Reading) -> bool:
+    """Answer a question about the journal, the settings, the data or a word; return whether it was one."""
+    if reading.sets or reading.open:
+        return False
+    found = asked_in(text)
+    if found is not None:
+        asked, of = found
+        if draft.memory.joining is not None and asked not in ANSWERABLE_BEFORE:
+            return False
+        return answer_asked(draft, asked, of)
+    term = term_asked(text)
+    if term is not None:
+        draft.notice("term", term=term.name, says=term.says)
+    return term is not None
+
+
+def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
+    """Answer one of these questions; return False where it turns out to be about something else."""
+    match asked:
+        case "seen" | "stored":
+            draft.notice("what this is", about=[asked], coach=draft.client.coach.name)
+            draft.offer(Words(text="Send me my data"))
+        case "settings":
+            tell_settings(draft)
+        case "equipment":
+            draft.notice("equipment known", equipment=draft.client.equipment.model_dump(mode="json"))
+        case "last workout":
+            tell_last_workout(draft)
+        case "best":
+            return tell_best(draft, of)
+        case "count":
+            tell_count(draft)
+        case "stronger":
+            tell_strength(draft)
+        case "stones":
+            draft.notice("no such unit")
+            draft.offer(Words(text="I use kg"), Words(text="I use pounds"))
+        case "dismiss":
+            dismiss(draft)
+    return True
+
+
+def tell_settings(draft: Draft) -> None:
+    """Say all settings, and how each is changed."""
+    client, stored = draft.client, draft.client.programme
+    draft.notice(
+        "settings",
+        coach=client.coach.name,
+        programme=stored.programme.name if stored else None,
+        unit=client.unit,
+        zone=client.zone,
+        local=draft.local.strftime("%H:%M"),
+        at=None if draft.memory.reminders_off else f"{client.remind_at:%H:%M}",
+        mass=None if client.body_mass is None else str(client.body_mass),
+        lacking=list(client.equipment.lacking),
+    )
+
+
+def tell_last_workout(draft: Draft) -> None:
+    """Say what was done in the last workout of which something stands."""
+    done = {entry.workout for entry in draft.state.entries}
+    last = next((each for each in reversed(draft.state.workouts) if each.number in done), None)
+    if last is None:
+        draft.notice("no history", exercise=None)
+        return
+    by_exercise: defaultdict[str, list[TrainingSet]] = defaultdict(list)
+    for entry in draft.state.entries:
+        if entry.workout == last.number:
+            by_exercise[entry.set.exercise].append(entry.set)
+    rows = [
+        {"exercise": exercise, "sets": [facts_of(each) for each in sets]}
+        for exercise, sets in by_exercise.items()
+    ]
+    name = None if last.name == BESIDE else last.name
+    draft.notice("last workout", workout=name, on=last.on.isoformat(), rows=rows)
+    draft.offer(Words(text="What's next?"))
+
+
+def tell_best(draft: Draft, of: str) -> bool:
+    """Say the best set ever of the exercises named, else of all; return False where none is meant."""
+    known = exercises_known(draft)
+    names = exercises_named(of, known, draft.client.own_names) if of else ()
+    if of and not names:
+        return False
+    rows = []
+    for exercise in names or known:
+        sets = [entry.set for entry in draft.state.entries if entry.set.exercise == exercise]
+        counting = [each for each in sets if each.load_kind == sets[-1].load_kind]
+        if counting:
+            rows.append(
+                {"exercise": exercise, "set": facts_of(best_of(counting, body_of(draft.state, exercise)))}
+            )
+    if rows:
+        draft.notice("best", rows=rows)
+    else:
+        draft.notice("no history", exercise=names[0] if names else None)
+    return True
+
+
+def tell_count(draft: Draft) -> None:
+    """Say how many workouts were trained: in all, and in the last four weeks."""
+    done = {entry.workout for entry in draft.state.entries}
+    days = sorted(each.on for each in draft.state.workouts if each.number in done)
+    lately = draft.today - timedelta(days=27)
+    draft.notice(
+        "workouts counted",
+        count=len(days),
+        lately=sum(1 for day in days if day >= lately),
+        since=days[0].isoformat() if days else None,
+        sets=len(draft.state.entries),
+    )
+
+
+def tell_strength(draft: Draft) -> None:
+    """Say whether strength has risen over all exercises of the programme, as far as that can be told."""
+    series = [series_of(lift.exposures, lift.body, lift.breaks) for lift in lifts_of(draft.state).values()]
+    indices = tuple(tuple(point.index for point in each.points) for each in series)
+    enough = tuple(each for each in indices if len(each) >= LEAST_ROUNDS)
+    found = review_of(enough) if enough else None
+    if found is None:
+        draft.notice("strength so far", found=None)
+        return
+    low, high = found.interval
+    draft.notice(
+        "strength so far",
+        found="risen" if found.risen else "fallen" if high < 0 else "unclear",
+        gain=found.gain_per_round,
+        low=low,
+        high=high,
+        rounds=found.rounds,
+        exercises=len(enough),
+        coach=draft.client.coach.name,
+    )
+
+
+def dismiss(draft: Draft) -> None:
+    """Let what is open go: a question of the bot's, or one just passed on to the coach. All else stays."""
+    question = draft.question("sets")
+    asked = [each for each in draft.state.alerts if each.reason == "question"]
+    latest = max(asked, key=lambda each: each.at, default=None)
+    if question is not None:
+        forget_unfinished(draft, max(each.message for each in unfinished_of(question)))
+        draft.notice("question dropped")
+    elif latest is not None and draft.at - latest.at <= WITHDRAWN_WITHIN:
+        draft.settle(latest)
+        draft.notice("question withdrawn", coach=draft.client.coach.name)
+        draft.tell_coach(
+            Notice(
+                topic="client withdraws", facts={"client": draft.client.name, "text": latest.evidence["said"]}
+            )
+        )
+    else:
+        draft.notice("heard")
