@@ -90,6 +90,7 @@ FIGURES = Pattern(
     pain in the (neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (ass|arse|butt|backside)
     (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
     (pain|headache) to {task}|headache (to _|for me)
+    (this|the|that|my) ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
     no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au
     painfully {much}|painfully slow~
 
@@ -115,6 +116,7 @@ FIGURES = Pattern(
     very=_VERY,
     great="[absolute|total|real|right|royal|huge|proper]",
     where_it_is=words_of("here there when near under behind around"),
+    thing=words_of("queue machine gym traffic bus app rack weather parking crowd boss work job noise music"),
     task=words_of("park set get load find book carry clean log type reach sort"),
     much=words_of("obvious early long heavy hard boring aware close clear honest late"),
     dear=words_of("wallet pride ego feelings soul heart brain eyes ears"),

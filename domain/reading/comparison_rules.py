@@ -52,6 +52,7 @@ _DOWN = Pattern(
     """
     ({went_down}) [{what}]* n:# [u:{unit}] [less|lighter] [(from|on|than) {last}]
     n:# [u:{unit}] (lighter|less weight) than {last}
+    (took|taking|take|knocked) n:# [u:{unit}] off !(the|my|of)
     n:# u:{unit} less than {last}
     n:# less than {last} >(for #|x #|, #)
     n:# u:{unit} (less|lighter|down|off) !(rep|reps)
@@ -140,6 +141,8 @@ _MORE_REPS = Pattern(
     [got|did|managed|with] an extra (rep|repetition)
     {same_but} n:# (more|extra) [{reps}] !({unit}|weight)
     one better than {last}
+    {same_but} one (more|extra) [rep]
+    (same|ditto) [weight|load|again]* [,|but|and]* plus one [rep]
     n:# (more|extra) !({unit}) _ [!({unit}) _] [!({unit}) _] than {last}
     """,
     than="(than|on|over|from|as|compared to|vs)",
@@ -147,6 +150,8 @@ _MORE_REPS = Pattern(
 )
 _FEWER_REPS = Pattern(
     """
+    [{same_but}] one (fewer|less) [rep] [(than|from) {last}] {not_of_load}
+    [same|ditto] [again] [,|but|and]* minus one [rep] (>(.|,|!|on)|$)
     [{same_but}] n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
     n:# {reps} (fewer|less|down|short) [(than|on|from|compared to|vs) {last}] {not_of_load}
     {last} minus n:# [{reps}] {not_of_load}
@@ -210,6 +215,12 @@ _AGAIN = Pattern("""
     another # (for|x)
     ^ [and|then|did]* # more # [kg|lb] (for|x)
 """)
+_ONE_MORE = Pattern(
+    """
+    ^ [and|then|did|ok|got|managed]* n:# more [set] [,|:|-|.|and|for|with|got|at]* (>(#)|$)
+    ^ [and|then|did|ok|got|managed]* n:# more [set] (,|:|-|.) (>(#)|$)
+    """
+)
 
 COMPARISON_RULES: tuple[Rule, ...] = (
     Rule("up", _UP, not_after=_NO_STEP, goes_on=_AFTER_STEP, beside=True),
@@ -229,11 +240,20 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         not_after=words_of("no not even") | _REMARKS_ON,
         otherwise=Decimal(1),
     ),
-    Rule("fewer reps", _FEWER_REPS, within=(0, MOST_MORE), whole=True, beside=True, not_after=_REMARKS_ON),
+    Rule(
+        "fewer reps",
+        _FEWER_REPS,
+        within=(0, MOST_MORE),
+        whole=True,
+        beside=True,
+        not_after=_REMARKS_ON,
+        otherwise=Decimal(1),
+    ),
     Rule("more reps", _FOR_MORE_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("fewer reps", _FOR_FEWER_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("same load", _SAME_LOAD),
     Rule("same all", _SAME_SET, not_after=_A_SIDE),
     Rule("same again", _SAME_AGAIN, not_after=_A_SIDE),
     Rule("again", _AGAIN),
+    Rule("again", _ONE_MORE, within=(1, 1)),
 )

@@ -119,6 +119,8 @@ class Known:
             return q.kind
         if q.each or q.role == "pair" or (q.a_side and self.kind == "each"):
             return "each"
+        if q.plus and self.is_body:
+            return "added"
         if q.minus and self.kind != "each" and self.kind != "total":
             return "assist"
         return self.kind

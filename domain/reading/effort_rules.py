@@ -82,7 +82,7 @@ _NO_FAILURE = Pattern(
     stopped [_] short [of [_] (failure|failing)]
     (stop|stopping) [_] short of [_] (failure|failing)
     """,
-    to="[going to|reaching|hitting|full|actual|any|true|complete]*",
+    to="[going to|reaching|hitting|full|actual|any|true|complete|until|till|to|all the way]*",
     failure=words_of("failure fail failing"),
 )
 _FAILURE = Pattern(

@@ -120,7 +120,8 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             or (text == "on" and message.text(at + 1) in {"my", "the"} and message.text(at + 2) in LOAD_NOUNS)
             or (
                 token.kind == WORD
-                and text in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well"}
+                and text
+                in {"you", "we", "next", "another", "again", "set", "sets", "too", "as", "well", "also"}
             )
         ):
             words += 1
@@ -188,6 +189,8 @@ def elements_of(
                     joint = ","
         if joint == "gap" and before is not None and _is_range(message, elements[-1], quantity):
             joint = "-"
+        if joint == "and" and before is not None and _is_got_with(message, elements[-1], quantity):
+            joint = "for"
         if joint == "by":
             # "80 by 8" is a set; "80x8 by 6" is an hour.
             begins = elements and (len(elements[-1].quantities) == 1 or elements[-1].joints[-1] == "")
@@ -221,6 +224,17 @@ def elements_of(
 
 
 _GOES_ON_WITH = FOR_WORDS | AT_WORDS | TIMES_SIGNS
+
+
+def _is_got_with(message: Message, element: Element, following: Quantity) -> bool:
+    """Return whether a number is what was got with the load before it: "twenty of help and got eight"."""
+    load = element.quantities[-1]
+    return (
+        len(element.quantities) == 1
+        and load.role == "load"
+        and following.role in {None, "reps"}
+        and message.text(following.start - 1) in FOR_WORDS
+    )
 
 
 def _is_parted(message: Message, elements: Sequence[Element], following: Quantity) -> bool:

@@ -15,7 +15,7 @@ def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mar
     """Return the drafts with what is said of each of them."""
     if not drafts:
         return drafts
-    drafts = _lowered(drafts, items)
+    drafts = _lowered(_told_once(drafts), items)
     for item in items:
         if isinstance(item, Mark) and item.kind == "failed on" and not any(d.amount is item for d in drafts):
             at = _stands_by(drafts, item)
@@ -32,6 +32,23 @@ def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mar
         for at in range(len(drafts)) if is_of_all else (last,):
             drafts[at] = _with_effort(drafts[at], mark)
     return drafts
+
+
+def _told_once(drafts: list[Draft]) -> list[Draft]:
+    """Leave out a failed rep beside the set that it ended: "couldn't get 8, 7 at 80"."""
+    kept: list[Draft] = []
+    for at, draft in enumerate(drafts):
+        mark = draft.amount
+        beside = [*drafts[max(0, at - 1) : at], *drafts[at + 1 : at + 2]]
+        if (
+            isinstance(mark, Mark)
+            and mark.kind == "failed on"
+            and draft.load is None
+            and any(isinstance(d.amount, Quantity) and d.amount.value + 1 == mark.value for d in beside)
+        ):
+            continue
+        kept.append(draft)
+    return kept
 
 
 def _is_of_all(q: Quantity) -> bool:

@@ -157,6 +157,36 @@ _PACE = (
 
 _EFFORTS = (
     Other(
+        "another's count",
+        Pattern(
+            """
+            ({person}) [only|just|even|clearly]* {counts} [it|that|was|as|i|did|got|only|had|at]* n:# {no_set}
+            according to [my|the] ({person}) [it was|,|i did]* n:#
+            """,
+            person=PERSON_WORDS | words_of("coach he she they mirror phone watch app camera video"),
+            counts=words_of("counted counts says said reckons swears claims saw makes thinks insists"),
+            no_set="!(x|for|*|@|kg|kgs|lb|lbs|min|mins)",
+        ),
+        most=50,
+    ),
+    Other(
+        "a score",
+        Pattern(
+            "({felt}) [:|=|was|is|at|about|a|level|score|today]* # [(/|out of) #] !({lifted})",
+            felt=words_of(
+                """sleep stress mood energy motivation soreness fatigue difficulty effort intensity readiness
+                hunger enjoyment pump rating"""
+            ),
+            lifted=LIFTED,
+        ),
+        most=100,
+    ),
+    Other(
+        "a sum",
+        Pattern("# [reps] (=|equals|makes|thats|total~) n:# [{mass}] !(x|for|*|@|rep|reps|/|,)", mass=MASS),
+        least=100,
+    ),
+    Other(
         "an effort",
         Pattern("rpe # (/|out of) n:#"),
     ),
@@ -190,7 +220,7 @@ _WHICH_SETS = (
         "a set's number",
         Pattern(
             """
-            <!(#|first|second|third|next|back|{sort}) (set|sets|round|rounds) # >({goes_on})
+            <!(#|{nth}|next|back|last|final|other|nd|rd|th|st|{sort}) (set|sets|round|rounds) # >({goes_on})
             <!(first|{sort}) set # >(#)
             <!(#|{sort}) sets # >(#)
             # (nd|rd|th)
@@ -198,11 +228,31 @@ _WHICH_SETS = (
             (№|s) n:# [:|.|')'|-|=]* >(# [{mass}] (x|for|*|@|#))
             """,
             mass=MASS,
+            nth="first|second|third|fourth|fifth",
             sort=words_of(
                 "drop dropped strip down off super giant cluster working work heavy light easy hard"
             ),
             goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",
         ),
+    ),
+    Other(
+        "what it is not",
+        Pattern(
+            """
+            {didnt} [really|{do}|the|with|at|for|my]* n:# [{mass}] {then} ..3 {did} {slightly} {a_set}
+            {wasnt} [the|at]* n:# [{mass}] [,|but|.|and|-|;]* (it|that|this)? was {slightly} >(#)
+            """,
+            then="..3 (,|but|.|and|-|;)",
+            didnt="didnt|did not|couldnt|could not|never",
+            do=words_of("do get manage use lift make take have load"),
+            did=words_of("did got was used managed had made used took lifted"),
+            wasnt="wasnt|was not|werent",
+            slightly="[only|just|actually|more like|really]*",
+            a_set=">(# [{mass}] (x|for|*|@|/|#|,|reps))",
+            mass=MASS,
+        ),
+        least=13,
+        always=True,
     ),
     Other(
         "what it is not",

@@ -25,7 +25,8 @@ class Other(NamedTuple):
     it.
 
     One of them is `least` or more, and `most` or less. `always` tells that a phrase about a set changes
-    nothing. No word of `unless` is said anywhere in the message.
+    nothing, `glued` that no blank stands before its second number. No word of `unless` is said
+    anywhere in the message.
     """
 
     what: str
@@ -34,6 +35,7 @@ class Other(NamedTuple):
     most: int = 10**9
     always: bool = False
     unless: frozenset[str] = frozenset()
+    glued: bool = False
 
 
 _TIMES = (
@@ -75,6 +77,7 @@ _TIMES = (
             """,
             ride="bus|train|tram|ferry|flight|appointment|meeting|shift",
         ),
+        glued=True,
     ),
     Other(
         "round the clock",
@@ -113,6 +116,7 @@ _MEASURES = (
             """
             # (bpm|beats|pulse)
             (heart rate|heartrate|hr|pulse|bpm) {leads} # [/ #]
+            (watch|chest strap|hr monitor|monitor) [buzzed|beeped|went off|says|said|showed|hit]* at n:#
             """,
             leads=LEADS,
         ),
@@ -296,7 +300,7 @@ _BODY_WEIGHT = (
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
                 weight (is|was|today|this morning)
-                (bodyweight|body weight) (is|was|of|at|:|=|now|today|this morning)
+                (bodyweight|body weight) (is|was|of|at|now|today|this morning)
                 bw (is|was|:|=|now|today|this morning)
                 im at|i am at|im down to|im up to
             """,

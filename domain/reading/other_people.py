@@ -50,6 +50,17 @@ _HE_OR_SHE = Pattern(
 """,
     does=_DOES,
 )
+_WHOEVER = Pattern(
+    "<!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)",
+    lifted="benched|squatted|lifted|pulled|pressed|deadlifted|repped|curled|rowed|put up|maxed|maxes|benches"
+    "|squats|lifts|pulls|presses|deadlifts",
+    what="about|like|the|a|around|over|up|out",
+)
+"""Somebody of whom nothing is known but that they lift: "my gaffer pulled 180x3"."""
+_NOBODY = words_of(
+    """arm arms side leg legs hand body last first second third set one other right left best new old max top
+    heavy warmup final whole back chest"""
+)
 _ADDRESSED = Pattern(
     "(^|<({pause})) (bro|dude|man|boss|mate|trainer) !({third})",
     third=words_of("at from in of who next says said reckons thinks told wants swears claims"),
@@ -61,7 +72,7 @@ _SURELY_THEIRS = words_of("did benched squatted lifted hit")
 
 _TOWARDS = words_of("to beside near behind of opposite with by from alongside than for")
 """Words before "me" that do not turn from another person back to the client."""
-_MINE = Pattern("i|myself|ive\n<!({towards}|over|after|before) (me|mine)", towards=_TOWARDS)
+_MINE = Pattern("i|im|myself|ive\n<!({towards}|over|after|before) (me|mine)", towards=_TOWARDS)
 _BACK_TO_ME = Pattern(
     """
     <!({towards}) (i|me|mine|myself|im|ive|we|meanwhile i)
@@ -89,7 +100,13 @@ def mark_other_people(message: Message) -> None:
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
+    for found in _WHOEVER.find(message):
+        if message.text(found.parts["who"][0]) not in _NOBODY and not message.taken[found.parts["who"][0]]:
+            _mark(message, found.start, _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
+        if message.text(found.start - 1) == '"':
+            # "'Only five exercises', they said" has what was said before it.
+            continue
         if not _MINE.is_in(message, found.start, found.end):
             _mark(message, found.start, _BACK_TO_ME)
 

@@ -154,6 +154,9 @@ def _quantity(message: Message, at: int) -> Quantity:
         lowering, end = True, end + 1
 
     before = message.text(at - 1)
+    if role == "reps" and lowering and before == "+" and tokens[at].glued and value % 1:
+        # "+7.5 negatives" has a load.
+        role, end = "load", at + 1
     if (
         before in {"+", "plus"}
         and role in {None, "load"}

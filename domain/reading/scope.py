@@ -72,6 +72,8 @@ def _mark_other_numbers(message: Message, known: set[int]) -> None:
         values = [v for at in range(start, end) if (v := message.value(at)) is not None]
         if not other.unless.isdisjoint(message.words):
             continue
+        if other.glued and not all(message.tokens[at].glued for at in message.numbers(start, end)[1:]):
+            continue
         if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
             message.take_numbers(start, end, other.what)
 

@@ -27,11 +27,15 @@ PLAN_BEFORE = Pattern(
 )
 """What is said before the numbers of a plan."""
 
-PLAN_AFTER = Pattern("""
+PLAN_AFTER = Pattern(
+    """
     next (time|week)|tomorrow|soon
     (is|was) the (plan|goal|target|aim)
+    [on|by|for|next|this]* {weekday} (hopefully|or bust|here i come|fingers crossed|i hope|for sure)
     <!(the|of) [was|were|is] planned
-""")
+    """,
+    weekday=_WEEKDAYS,
+)
 """What is said after the numbers of a plan."""
 
 TO_COME = Pattern(
@@ -73,7 +77,10 @@ part of it."""
 
 WARM = Pattern(
     "<!(after|no|without) {warm} !(done|was|felt|and)",
-    warm="(warm|warmed|warming) (up|ups)|warmup|warmups|wu|feeler|(ramp|ramped|ramping) up|primer",
+    warm="""
+        (warm|warmed|warming) (up|ups)|warmup|warmups|wu|feeler|(ramp|ramped|ramping) up|primer
+        (to|just|and) get warm
+    """,
 )
 """A warm-up, unless it is only said to be over."""
 

@@ -16,7 +16,8 @@ _SURE = Pattern(
     """
     (hang|hold) on [a (sec|second|moment|minute)] >(,|.|-|!|no|wait|it)
     {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
-    i mean|i meant|meant|actually|rather
+    i mean|i meant|meant|actually|[or] rather|edit|edited|recount|recounted|corrected|amended
+    (just|i) checked|checked (again|the video)|(watched|looked at) [it|the video]* back|on second count
     make that|make it|scratch that|scrap that|should be|should say
     forgive me|pardon [me]|[i] beg [your] pardon|excuse me|silly me|my mistake|[i] tell a lie
     (thats|that is|that isnt|thats not|this is|not) [not|quite]* (right|wrong|correct|true)

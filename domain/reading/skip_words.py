@@ -61,7 +61,10 @@ SKIP = Pattern(
         get (to|round to|around to|as far as)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
         squeeze in|come to|make [it to]
     """,
-    not_to_be_had="broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use",
+    not_to_be_had="""
+        broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use
+        torn|snapped|ripped|bust|busted|being fixed|under repair|not working
+    """,
 )
 """What follows is left out. A named part tells how sure that is: `plainly`, whatever follows; only with "out"
 or with "today" after it; or where the sentence has `ended`, since a weight can be dropped as well."""
@@ -74,6 +77,7 @@ SKIPPED = Pattern(
     (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
         them]* [all]* {by_now}
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
+    (did not|have not|has not) (happen|happened) !(by|without)
     (fell|fallen|fall) victim
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
     (will be|have been|got|get) (skipped|left out|cut|cancelled|dropped|bumped|axed|binned|scrapped|

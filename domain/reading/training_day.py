@@ -9,7 +9,9 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import ACTIVITIES, TRAINING, words_of
 
 _NOT_OF_A_SET = words_of("not than since after like before as until till til by vs")
-_SORE = words_of("sore tired stiff hungover wrecked doms fatigued exhausted aching pain")
+_SORE = words_of(
+    "sore soreness ache aches achy stiffness tired stiff hungover wrecked doms fatigued exhausted aching pain"
+)
 _HEADER_WORDS = words_of(
     """am pm at oclock around about session workout evening morning afternoon s late early night on last for
     from this so ok and hi hey hello sorry update the log results training numbers coach just my in
@@ -80,6 +82,8 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     if _SORE & set(message.texts(start, day.start)) and (before in {"from", "of"} or after == "s"):
         return False
     if before == "from" and _is_left_over(message, day, has_name=has_set(start, day.start)):
+        return False
+    if _is_to_come(message, day, start, end, has_set):
         return False
     if not _OF_THE_TRAINING.isdisjoint({before, after}) or before in {"for", "from"}:
         return True
@@ -159,6 +163,8 @@ def _is_of_its_clause(
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
     near = message.texts(max(start, day.start - 2), min(stop, day.end + 3))
+    if not _TRAINED.isdisjoint(message.texts(start, day.start)):
+        return True
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
     if SOMEBODY_ELSE.is_in(message, start, day.start) and not _NUMBER.is_in(message, start, end):
@@ -175,6 +181,30 @@ def _is_of_its_clause(
     return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES) and _CHORES.isdisjoint(others)
 
 
+_TO_COME = words_of(
+    """see meet wait ready excited forward hopefully hoping hope hopes will ill gonna going plan
+    planning plans coming come gotta shall cant rematch revenge back again more next aim aiming target
+    goal try trying"""
+)
+_WAITING = words_of("see meet wait ready excited forward hopefully will ill gonna going plan planning cant")
+"""Words beside a day that is said behind a set and is not the set's: "80x7, see you Friday"."""
+
+
+def _is_to_come(
+    message: Message, day: Day, start: int, end: int, has_set: Callable[[int, int], bool]
+) -> bool:
+    """Return whether a day behind a set is one to come: "80x7 see you friday"."""
+    if day.kind not in {"weekday", "last weekday"}:
+        return False
+    told = [at for at in range(start, day.start) if has_set(at, at + 1)]
+    if not told:
+        return not _WAITING.isdisjoint(message.texts(start, day.start)) and start > 0
+    beside = {*message.texts(told[-1] + 1, day.start), *message.texts(day.end, end)}
+    return not beside.isdisjoint(_TO_COME)
+
+
+_TRAINED = words_of("trained lifted")
+"""Verbs that make a day in their clause the training's, whatever else was done: "trained after the shift"."""
 _PLACES = words_of(
     """alone bar bars barbell basement bench busy cage club closed crowded dumbbells empty equipment garage
     gym hall heaving hotel machine machines packed place plates platform quiet rack racks rammed room

@@ -71,7 +71,11 @@ def unexplained(message: Message, groups: Iterable[Group], marks: Iterable[Mark]
     of_sets = {at for group in groups for item in group.items for at in range(item.start, item.end)}
     of_sets.update(at for mark in marks for at in range(mark.start, mark.end))
     numbers = message.places.get("#", ())
-    left = [at for at in numbers if at not in of_sets and not message.taken[at]]
+    left = [
+        at
+        for at in numbers
+        if (at not in of_sets and not message.taken[at]) or message.taken[at] == "another's count"
+    ]
     if not left:
         return None
     told = {found.end for found in _EXPLAINED.find(message)}

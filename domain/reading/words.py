@@ -33,7 +33,8 @@ BETWEEN = words_of(
 
 LOAD_NOUNS = words_of(
     """belt vest disc discs dumbbell dumbbells kettlebell kettlebells bell bar barbell stack weight weights
-    backpack hips hip shoulders thighs rucksack ball cable machine band bands chain chains lap waist plate
+    backpack hips hip shoulders thighs rucksack ball cable machine band bands chain chains lap waist belly
+    tummy stomach plate
     plates db dbs kb kbs sandbag bag bells sled prowler log loop rubber resistance tube pulley bottle
     bottles jug jugs"""
 )

@@ -25,6 +25,7 @@ MEASURED = (
     "other_writers_four",
     "other_writers_five",
     "other_writers_six",
+    "other_writers_seven",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

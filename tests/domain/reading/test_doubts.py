@@ -7,7 +7,7 @@ from decimal import Decimal
 import pytest
 
 from domain.reading import read
-from tests.domain.reading.build import TARGET, one, reading, request, short
+from tests.domain.reading.build import SENT, TARGET, one, reading, request, short
 
 AROUND = ("{}", "{}, felt good", "phew {}", "{}. incline 26x10")
 
@@ -141,3 +141,77 @@ def test_more_or_less_than_last_time(text: str, load: Decimal, reps: int) -> Non
 @pytest.mark.parametrize("text", ["training again on friday as planned", "back in on monday as usual"])
 def test_a_workout_to_come_as_planned_is_no_set(text: str) -> None:
     assert not reading(text).sets
+
+
+@pytest.mark.parametrize(
+    "after",
+    [
+        " see you friday",
+        ", see you on friday",
+        ", can't wait for friday",
+        " and on friday I'll do 8",
+        ", will get 8 on friday",
+        ", ready for monday",
+        ", 8 on friday hopefully",
+    ],
+)
+def test_a_day_to_come_behind_a_set_is_not_its_day(after: str) -> None:
+    (told,) = reading("bench 80x7" + after).sets
+    assert (short(told), told.on) == (("Bench press", Decimal(80), 7), SENT.date())
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 80x8, sleep 7",
+        "bench 80x8, sleep: 7, stress: 4",
+        "bench 80x8, mood 8/10",
+        "bench 80x8 = 640",
+        "bench 80x8 = 640kg",
+        "bench 80x8 rest 3:00",
+        "didn't do 82.5 on bench, did 80x8",
+        "I couldn't get 85, but did 80x8 on the bench",
+    ],
+)
+def test_scores_sums_and_what_it_was_not_are_no_sets(text: str) -> None:
+    found = reading(text)
+    assert [short(each) for each in found.sets] == [("Bench press", Decimal(80), 8)]
+    assert not found.asks
+
+
+@pytest.mark.parametrize("other", ["my wife counted 7", "coach counted 9", "he says it was 9"])
+def test_another_count_of_the_same_set_is_asked_about(other: str) -> None:
+    found = reading(f"bench 80x8, {other}")
+    assert (found.sets, found.asks) == ((), ("confirm",))
+
+
+DONE = (one("Bench press", "80", 8),)
+
+
+@pytest.mark.parametrize(
+    ("text", "load", "reps"),
+    [
+        ("one less", 80, 7),
+        ("same weight, one rep less", 80, 7),
+        ("same weight one less rep", 80, 7),
+        ("same minus one", 80, 7),
+        ("same plus one", 80, 9),
+        ("last set 7", 80, 7),
+        ("final set 7", 80, 7),
+        ("2nd set 7", 80, 7),
+        ("took 5 off, 9", 75, 9),
+        ("1 more, 7", 80, 7),
+        ("one more: 7", 80, 7),
+    ],
+)
+def test_a_set_told_beside_the_one_just_done(text: str, load: int, reps: int) -> None:
+    found = reading(text, done=DONE)
+    assert [short(each) for each in found.sets] == [("Bench press", Decimal(load), reps)]
+    assert not found.wants
+
+
+@pytest.mark.parametrize("text", ["9 sorry", "9, oops", "80x9 I mean", "80x9, typo"])
+def test_a_number_that_is_excused_corrects_the_one_before(text: str) -> None:
+    found = reading(text, done=DONE)
+    assert [short(each) for each in found.sets] == [("Bench press", Decimal(80), 9)]
+    assert found.wants == ("correct",)

@@ -1,0 +1,61 @@
+"""What looks like something else: whose set it was, what a clock shows, what was got with a load."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.domain.reading.build import SENT, reading, short
+
+MINE = ("Bench press", Decimal(80), 8)
+
+
+@pytest.mark.parametrize("who", ["my gaffer", "the postman", "this tourist", "our choirmaster", "my wife"])
+@pytest.mark.parametrize("did", ["pulled 180x3", "benched 120", "just pressed 60x5", "casually squatted 200"])
+@pytest.mark.parametrize("then", [", me bench 80x8", ". bench 80x8", " but I got bench 80x8"])
+def test_a_set_of_whoever_else_is_none_of_the_clients(who: str, did: str, then: str) -> None:
+    assert [short(each) for each in reading(f"{who} {did}{then}").sets] == [MINE]
+
+
+@pytest.mark.parametrize("part", ["my right arm", "my last set", "the other side"])
+def test_a_limb_or_a_set_is_nobody_else(part: str) -> None:
+    assert reading(f"bench 80x8, {part} pulled 80x7").sets
+
+
+@pytest.mark.parametrize(
+    ("text", "reps"),
+    [
+        ("all 3 bench sets at 80: 8, 8 and 7", [8, 8, 7]),
+        ("bench at 80: 8, 7", [8, 7]),
+        ("bench with 80 kg of plates and got 8", [8]),
+        ("bench used 80 kg and got eight", [8]),
+        ("bench 80 kg also 8", [8]),
+    ],
+)
+def test_reps_after_a_load_are_neither_a_time_nor_lost(text: str, reps: list[int]) -> None:
+    found = reading(text)
+    assert [short(each) for each in found.sets] == [("Bench press", Decimal(80), one) for one in reps]
+    assert not found.asks
+
+
+@pytest.mark.parametrize(
+    "text", ["trained after the late shift last night. bench 80x8", "lifted after work yesterday: bench 80x8"]
+)
+def test_a_day_on_which_one_trained_is_the_trainings(text: str) -> None:
+    assert [each.on for each in reading(text).sets] == [SENT.date().replace(day=24)]
+
+
+@pytest.mark.parametrize(
+    "short_of", ["not until failure", "not all the way to failure", "not quite to failure"]
+)
+def test_failure_denied_is_false(short_of: str) -> None:
+    (told,) = reading(f"bench 80x8, {short_of}").sets
+    assert told.to_failure is False
+
+
+@pytest.mark.parametrize(
+    "text", ["this queue is a headache, bench 80x8", "the app is such a pain. bench 80x8"]
+)
+def test_a_nuisance_is_no_pain(text: str) -> None:
+    found = reading(text)
+    assert [short(each) for each in found.sets] == [MINE]
+    assert not found.pain
