@@ -1,31 +1,43 @@
 """Delivery: what stands in the outbox is put into words and sent, in order for each chat.
 
-What is unclear is decided by weight: an answer or an alert goes again, a nudge does not.
+What is unclear is decided by weight: an answer or an alert goes again, a nudge does not. What became of a
+message is noted for as long as that takes: where the database is away just then, nothing else is begun
+before it is back.
 """
 
 import asyncio
+import logging
 from collections.abc import Callable
 from datetime import datetime, timedelta
-from typing import assert_never
+from typing import Any, assert_never
 
 from bot.channel import Final, Rendered, Sender, Sent, TryAgain
 from bot.enclosing import Enclose, encloses
+from bot.faults import told
 from bot.wording.alerts import label
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
+from persistence.faults import DatabaseTrouble
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
 LEASE_SECONDS = 120.0
-LONGEST_WAIT = timedelta(minutes=30)
+LONGEST_PAUSE = timedelta(minutes=30)
+"""How long is waited at most between two tries, unless the platform asks for more."""
+NUDGE_LASTS = timedelta(hours=12)
+"""After that a nudge that could not be sent is dropped: its day is over."""
+AWAY_SECONDS = 1.0
+"""How long a database that is away is left alone before what became of a message is noted again."""
+
+log = logging.getLogger(__name__)
 
 Watcher = Callable[[Outgoing, Rendered], None]
 """Called after each message that was sent."""
 
 
 class Delivery:
-    """Sends what is due, through `sender`."""
+    """Sends what is due, through `sender`. Several tasks may `clear` at once, each a chat of its own."""
 
     def __init__(
         self,
@@ -36,10 +48,12 @@ class Delivery:
         clock: Callable[[], datetime],
         enclose: Enclose,
         watcher: Watcher | None = None,
+        on_claimed: Callable[[], None] = lambda: None,
     ) -> None:
         """Send for one `platform` (None: for all); `clock` gives the moment, aware.
 
-        `enclose` makes what goes beside the words; it is called in a thread.
+        `enclose` makes what goes beside the words; it is called in a thread. `on_claimed` is called when a
+        chat was found to send into: there may be more.
         """
         self._store = store
         self._sender = sender
@@ -47,17 +61,33 @@ class Delivery:
         self._clock = clock
         self._enclose = enclose
         self._watcher = watcher
+        self._on_claimed = on_claimed
+        self._begun: list[ChatLease] = []
+        self._to_note = 0
+        self._stopping = False
+
+    def stop(self) -> None:
+        """Begin no further message, and let what cannot be noted be."""
+        self._stopping = True
 
     async def clear(self) -> int:
-        """Send all that is due; return the number of messages tried."""
+        """Send all that is due; return the number of messages tried. Raises DatabaseTrouble."""
         tried = 0
-        while True:
-            lease = await asyncio.to_thread(
-                self._store.claim_chat, self._clock(), LEASE_SECONDS, self._platform
-            )
-            if lease is None:
-                return tried
-            tried += await self._chat(lease)
+        while (lease := await self._next_chat()) is not None:
+            self._on_claimed()
+            try:
+                tried += await self._chat(lease)
+            except DatabaseTrouble:
+                self._begun.append(lease)
+                raise
+        return tried
+
+    async def _next_chat(self) -> ChatLease | None:
+        if self._stopping or self._to_note:
+            return None
+        if self._begun:
+            return self._begun.pop()
+        return await asyncio.to_thread(self._store.claim_chat, self._clock(), LEASE_SECONDS, self._platform)
 
     async def _chat(self, lease: ChatLease) -> int:
         tried = 0
@@ -65,18 +95,25 @@ class Delivery:
             outgoing = await asyncio.to_thread(self._store.next_message, lease, self._clock())
             if outgoing is None:
                 return tried
+            if self._stopping:
+                await asyncio.to_thread(self._store.leave_chat, lease, self._clock())
+                return tried
             tried += 1
             if not await self._message(lease, outgoing):
                 return tried
 
     async def _message(self, lease: ChatLease, outgoing: Outgoing) -> bool:
         """Send one message; return whether the chat goes on under this lease."""
-        store, number = self._store, outgoing.number
-        if outgoing.unclear and outgoing.say.weight == "nudge":
-            return await asyncio.to_thread(
-                store.failed, lease, number, "unclear", self._clock(), unreachable=False
-            )
-        rendered = render(outgoing)
+        store, number, is_nudge = self._store, outgoing.number, outgoing.say.weight == "nudge"
+        if is_nudge and outgoing.unclear:
+            return await self._give_up(lease, number, "unclear")
+        if is_nudge and outgoing.created_at + NUDGE_LASTS < self._clock():
+            return await self._give_up(lease, number, "too late")
+        try:
+            rendered = render(outgoing)
+        except Exception as error:  # noqa: BLE001 one message without words must not hold up those behind it
+            log.error("message %s cannot be put into words: %s", number, told(error))
+            return await self._give_up(lease, number, "no words")
         if encloses(outgoing.say.parts):
             rendered = await asyncio.to_thread(self._enclose, outgoing, rendered)
         if not await asyncio.to_thread(store.sending, lease, number, self._clock()):
@@ -86,27 +123,42 @@ class Delivery:
         match result:
             case Sent(message_keys=keys):
                 labels = [text for text, _ in rendered.buttons]
-                held = await asyncio.to_thread(
-                    store.sent, lease, number, rendered.text_html, keys, labels, now
-                )
+                goes_on = await self._note(store.sent, lease, number, rendered.text_html, keys, labels, now)
                 if self._watcher is not None:
                     self._watcher(outgoing, rendered)
-                return held
+                return goes_on
             case TryAgain(after_seconds=seconds, surely_not_sent=surely):
-                if not surely and outgoing.say.weight == "nudge":
-                    return await asyncio.to_thread(
-                        store.failed, lease, number, "unclear", now, unreachable=False
-                    )
-                await asyncio.to_thread(
-                    store.try_again, lease, number, now + wait(seconds, outgoing.attempts), now
-                )
+                if is_nudge and not surely:
+                    return await self._give_up(lease, number, "unclear")
+                until = now + wait(seconds, outgoing.attempts)
+                await self._note(store.try_again, lease, number, until, now)
                 return False
             case Final(why=why):
-                return await asyncio.to_thread(
-                    store.failed, lease, number, why, now, unreachable=why != "refused"
-                )
+                if why == "refused":
+                    log.error("message %s to person %s was refused", number, lease.person)
+                return await self._give_up(lease, number, why, unreachable=why != "refused")
             case _:
                 assert_never(result)
+
+    async def _give_up(self, lease: ChatLease, number: int, why: str, *, unreachable: bool = False) -> bool:
+        return await self._note(
+            self._store.failed, lease, number, why, self._clock(), unreachable=unreachable
+        )
+
+    async def _note(self, unit: Callable[..., bool], *facts: Any, **more: Any) -> bool:
+        """Note what became of a message: forgotten, it would be sent a second time."""
+        self._to_note += 1
+        try:
+            while True:
+                try:
+                    return await asyncio.to_thread(unit, *facts, **more)
+                except DatabaseTrouble as fault:
+                    if self._stopping:
+                        raise
+                    log.warning("what became of a message cannot be noted yet: %s", fault.why)
+                    await asyncio.sleep(AWAY_SECONDS)
+        finally:
+            self._to_note -= 1
 
 
 def render(outgoing: Outgoing) -> Rendered:
@@ -120,5 +172,6 @@ def render(outgoing: Outgoing) -> Rendered:
 
 
 def wait(seconds: float, attempts: int) -> timedelta:
-    """Return how long to wait before the next try: at least `seconds`, twice as long each time."""
-    return min(max(timedelta(seconds=seconds), timedelta(seconds=2 ** min(attempts, 11))), LONGEST_WAIT)
+    """Return how long to wait before the next try: at least `seconds`, and twice as long each time."""
+    doubled = min(timedelta(seconds=2 ** min(attempts, 11)), LONGEST_PAUSE)
+    return max(timedelta(seconds=seconds), doubled)

@@ -1,25 +1,33 @@
 """The desk: the one shell around the pure decisions. It takes one person at a time, and one thing of theirs.
 
-Each step is one transaction of the store; nothing here knows a chat, and nothing sleeps. Time comes in as an
-argument, so that a played script and the running bot go through the very same steps.
+Each step is one transaction of the store; nothing here knows a chat, and nothing sleeps. The clock comes in
+from outside, so that a played script and the running bot go through the very same steps.
+
+Nobody holds up others: whoever has written more than a turn's worth rests for a moment before it goes on.
+Where the database is away in the middle of a turn, the turn goes on once it is back.
 """
 
 import logging
-import traceback
+from collections.abc import Callable
 from datetime import datetime
-from pathlib import Path
+from itertools import count
 
+from bot.faults import told
 from domain.decide import hear, wake
 from domain.incoming import Heard
 from domain.outcome import Outcome
 from domain.parts import Notice
 from domain.state import State
-from persistence.faults import Undecided, Unreadable
+from persistence.faults import DatabaseTrouble, Undecided, Unreadable
 from persistence.leases import Lease
 from persistence.store import Store
 from persistence.work import Decide
 
 LEASE_SECONDS = 60.0
+TURN_STEPS = 10
+"""How much is done for one person in a row."""
+REST_SECONDS = 5.0
+"""How long it then waits, while others have their turn."""
 
 log = logging.getLogger(__name__)
 
@@ -27,18 +35,41 @@ log = logging.getLogger(__name__)
 class Desk:
     """Handles what has come in and what is due."""
 
-    def __init__(self, store: Store) -> None:
-        """Work on what stands in `store`."""
+    def __init__(self, store: Store, clock: Callable[[], datetime]) -> None:
+        """Work on what stands in `store`; `clock` gives the moment, aware."""
         self._store = store
+        self._clock = clock
+        self._begun: list[Lease] = []
+        self._stopping = False
 
-    def clear(self, now: datetime) -> int:
-        """Do all there is to do at `now` (aware); return the number of steps done."""
+    def stop(self) -> None:
+        """Begin no further step; from any thread."""
+        self._stopping = True
+
+    def clear(self) -> int:
+        """Do all there is to do by now; return the number of steps done. Raises DatabaseTrouble."""
         steps = 0
-        while (lease := self._store.claim_person(now, LEASE_SECONDS)) is not None:
-            more = True
-            while more:
-                more = self._step(lease, now)
-                steps += 1
+        while not self._stopping and (lease := self._next()) is not None:
+            steps += self._turn(lease)
+        return steps
+
+    def _next(self) -> Lease | None:
+        return self._begun.pop() if self._begun else self._store.claim_person(self._clock(), LEASE_SECONDS)
+
+    def _turn(self, lease: Lease) -> int:
+        for steps in count(1):
+            try:
+                if not self._step(lease, self._clock()):
+                    break
+                if self._stopping:
+                    self._store.let_go(lease)
+                    break
+                if steps == TURN_STEPS:
+                    self._store.rest(lease, self._clock(), REST_SECONDS)
+                    break
+            except DatabaseTrouble:
+                self._begun.append(lease)
+                raise
         return steps
 
     def _step(self, lease: Lease, now: datetime) -> bool:
@@ -46,20 +77,15 @@ class Desk:
         try:
             return self._store.work(lease, now, decider(now))
         except Undecided as fault:
-            log.error("person %s: message %s set aside: %s", fault.person, fault.message, told(fault))
+            log.error(
+                "person %s: message %s set aside: %s", fault.person, fault.message, told(fault.__cause__)
+            )
             self._store.set_aside(lease, fault.message, fault.why, now, (Notice(topic="went wrong"),))
             return True
         except Unreadable as fault:
             # Nothing is set aside, so nothing is lost: the lease runs out, and then it is tried again.
-            log.error("person %s cannot be read: %s", fault.person, told(fault))
+            log.error("person %s cannot be read: %s", fault.person, told(fault.__cause__))
             return False
-
-
-def told(fault: Undecided | Unreadable) -> str:
-    """Return what went wrong and in which lines, without anything that a person wrote."""
-    frames = traceback.extract_tb(fault.__cause__.__traceback__ if fault.__cause__ else None)
-    places = (f"{Path(frame.filename).name}:{frame.lineno}" for frame in frames[-5:])
-    return f"{fault.why} at {' < '.join(reversed([*places]))}"
 
 
 def decider(now: datetime) -> Decide:

@@ -1,7 +1,8 @@
 """The running bot: what comes in is stored, the desk decides, delivery sends, and a clock ticks.
 
-APScheduler ticks once a second; all that is due stands in the database, so a tick that is lost loses nothing.
-What has just come in does not wait for the tick. A step that has begun is always finished: stopping drains.
+All that is due stands in the database, so a tick that is lost loses nothing; ticks come by the machine's
+steady counter, whatever its clock says. What has just come in does not wait for the tick. A step that has
+begun is always finished: stopping drains.
 """
 
 import asyncio
@@ -9,22 +10,22 @@ import contextlib
 import logging
 import signal
 from collections.abc import Awaitable, Callable
-from datetime import UTC, datetime
 
-from apscheduler.schedulers.asyncio import AsyncIOScheduler
-
+from bot.clock import clock_of
 from bot.delivery import Delivery
 from bot.desk import Desk
 from bot.enclosing import made
+from bot.faults import told
 from bot.telegram.connection import Connection, closing
 from bot.telegram.incoming import PLATFORM
+from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling
 from bot.telegram.sending import TelegramSender
 from bot.wording.menu import FAREWELL, MENU
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
 
-TICK_SECONDS = 1
+TICK_SECONDS = 1.0
 DRAIN_SECONDS = 8.0
 SENDERS = 4
 """How many chats are sent into at once, so that a slow one holds up few others."""
@@ -32,47 +33,56 @@ SENDERS = 4
 log = logging.getLogger(__name__)
 
 
-def utc_now() -> datetime:
-    """Return the moment, aware and in UTC: the one place that looks at the machine's clock."""
-    return datetime.now(UTC)
-
-
 async def serve(store: Store, bot: Connection) -> None:
-    """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError."""
+    """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError, and DatabaseTrouble at the start."""
     deciding, sending = asyncio.Event(), tuple(asyncio.Event() for _ in range(SENDERS))
-    desk = Desk(store)
-    delivery = Delivery(store, TelegramSender(bot), platform=PLATFORM, clock=utc_now, enclose=made(store))
-    polling = Polling(bot, store, deciding.set, FAREWELL, MENU)
-
-    async def decide() -> None:
-        if await asyncio.to_thread(desk.clear, utc_now()):
-            wake_senders()
-
-    async def send() -> None:
-        await delivery.clear()
+    stopping = asyncio.Event()
+    clock = await asyncio.to_thread(clock_of, store)
+    await asyncio.to_thread(store.take_over, clock())
+    desk = Desk(store, clock)
 
     def wake_senders() -> None:
         for each in sending:
             each.set()
 
-    def tick() -> None:
-        deciding.set()
-        wake_senders()
+    delivery = Delivery(
+        store,
+        TelegramSender(bot),
+        platform=PLATFORM,
+        clock=clock,
+        enclose=made(store),
+        on_claimed=wake_senders,
+    )
+    intake = Intake(bot, store, clock, deciding.set, FAREWELL)
+    polling = Polling(bot, store, intake, MENU)
 
-    clock = AsyncIOScheduler(timezone=UTC)
-    clock.add_job(tick, "interval", seconds=TICK_SECONDS, coalesce=True, misfire_grace_time=None)
-    stopping = asyncio.Event()
+    async def decide() -> None:
+        if await asyncio.to_thread(desk.clear):
+            wake_senders()
+
+    async def send() -> None:
+        await delivery.clear()
+
+    async def tick() -> None:
+        deciding.set()
+        sending[0].set()  # who finds something wakes the others
+
+    async def look_at_clock() -> None:
+        if await asyncio.to_thread(clock.look):
+            log.warning("the clock was set back: nothing waits for the time that it was")
+            await asyncio.to_thread(store.clock_was_set_back, clock())
+
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
 
-    await asyncio.to_thread(store.take_over)
     async with closing(bot):  # polling opens it, and waits where there is no network yet
-        clock.start()
         poll = asyncio.create_task(polling.run())
         work = asyncio.create_task(
             _all(
                 _whenever(deciding, decide, stopping),
                 *(_whenever(each, send, stopping) for each in sending),
+                _every(TICK_SECONDS, tick, stopping),
+                _every(clock.look_seconds, look_at_clock, stopping),
             )
         )
         halt = asyncio.create_task(_all(stopping.wait()))
@@ -80,11 +90,14 @@ async def serve(store: Store, bot: Connection) -> None:
             done, _ = await asyncio.wait({poll, work, halt}, return_when=asyncio.FIRST_COMPLETED)
         finally:
             stopping.set()
-            tick()
-            clock.shutdown(wait=False)
+            desk.stop()
+            delivery.stop()
+            deciding.set()
+            wake_senders()
             poll.cancel()
             with contextlib.suppress(asyncio.CancelledError):
                 await asyncio.gather(poll, return_exceptions=True)
+            intake.stop()
             await asyncio.wait({work}, timeout=DRAIN_SECONDS)
         for task in done:
             task.result()
@@ -97,11 +110,27 @@ async def _all(*steps: Awaitable[object]) -> None:
 async def _whenever(
     event: asyncio.Event, step: Callable[[], Awaitable[None]], stopping: asyncio.Event
 ) -> None:
-    """Do `step` each time `event` is set, until stopping; a database that is away is tried again."""
+    """Do `step` each time `event` is set, until stopping."""
     while not stopping.is_set():
         await event.wait()
         event.clear()
-        try:
-            await step()
-        except DatabaseTrouble as fault:
-            log.warning("the database is away: %s", fault.why)
+        await _outlived(step)
+
+
+async def _every(seconds: float, step: Callable[[], Awaitable[None]], stopping: asyncio.Event) -> None:
+    """Do `step` each `seconds`, until stopping."""
+    while not stopping.is_set():
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(seconds):
+                await stopping.wait()
+        await _outlived(step)
+
+
+async def _outlived(step: Callable[[], Awaitable[None]]) -> None:
+    """Do `step`; what it fails on is left for the next time, and never ends the bot."""
+    try:
+        await step()
+    except DatabaseTrouble as fault:
+        log.warning("the database is away: %s", fault.why)
+    except Exception as error:  # noqa: BLE001 what nobody has thought of must not silence everybody
+        log.error("a step failed: %s", told(error))

@@ -62,7 +62,7 @@ class Stage:
         self.now = now
         self._store = store
         self._watcher = watcher
-        self._desk = Desk(store)
+        self._desk = Desk(store, clock=lambda: self.now)
         self._delivery = Delivery(store, self, clock=lambda: self.now, enclose=enclose, watcher=self._heard)
         self._last_said: dict[str, str] = {}
         self._chats: defaultdict[str, deque[InChat]] = defaultdict(lambda: deque(maxlen=LOOKED_THROUGH))
@@ -78,7 +78,7 @@ class Stage:
 
     async def settle(self) -> None:
         """Do all that is to be done at this moment."""
-        while self._desk.clear(self.now) + await self._delivery.clear():
+        while self._desk.clear() + await self._delivery.clear():
             pass
 
     async def wait_until(self, moment: datetime) -> None:

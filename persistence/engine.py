@@ -51,7 +51,7 @@ def open_engine(url: str, *, durable: bool = True) -> Engine:
             pass
     except DBAPIError as error:
         engine.dispose()
-        why = str(error.orig).strip().partition("\n")[0]
+        why = first_line(error)
         if "file is not a database" in why:
             raise NotOurDatabase(_shown(parsed), why) from error
         raise DatabaseUnreachable(_shown(parsed), why) from error
@@ -89,8 +89,12 @@ def _trouble_told() -> Iterator[None]:
     except (DBAPIError, NoConnectionFree) as error:
         if not is_trouble(error):
             raise
-        why = str(getattr(error, "orig", None) or error).strip().partition("\n")[0]
-        raise DatabaseTrouble(why) from error
+        raise DatabaseTrouble(first_line(error)) from error
+
+
+def first_line(error: DBAPIError | NoConnectionFree) -> str:
+    """Return what the driver says first: the lines below may hold what was to be stored."""
+    return str(getattr(error, "orig", None) or error).strip().partition("\n")[0]
 
 
 def shown_url(engine: Engine) -> str:
@@ -115,6 +119,7 @@ def _postgresql(url: URL) -> Engine:
     return create_engine(
         url.set(drivername="postgresql+psycopg"),
         pool_pre_ping=True,
+        hide_parameters=True,
         connect_args={"connect_timeout": BUSY_SECONDS, "application_name": "kilopost"},
     )
 
@@ -129,6 +134,7 @@ def _sqlite(url: URL, *, durable: bool) -> Engine:
         pool |= {"pool_size": 1, "max_overflow": 0}
     engine = create_engine(
         url,
+        hide_parameters=True,  # an error's words end up in a log, and parameters are what people wrote
         connect_args={"check_same_thread": False, "timeout": BUSY_SECONDS, "isolation_level": None},
         **pool,
     )

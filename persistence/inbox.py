@@ -15,6 +15,7 @@ from domain.incoming import (
     FromCoach,
     Heard,
     Pressed,
+    Reachable,
     SendingFailed,
     Text,
 )
@@ -160,9 +161,13 @@ def done(connection: Connection, message: int, now: datetime, fault: str | None 
 
 
 def order(
-    connection: Connection, to: int, incoming: FromCoach | SendingFailed, key: str, now: datetime
+    connection: Connection,
+    to: int,
+    incoming: FromCoach | Reachable | SendingFailed,
+    key: str,
+    now: datetime,
 ) -> None:
-    """Put what another person's decision ordered into the inbox of person `to`."""
+    """Put what another person's decision ordered, or what sending came to, into the inbox of person `to`."""
     row = {"source": "desk", "key": key, "person": to, "incoming": incoming, "received_at": now}
     _STORE(connection, [row])
 

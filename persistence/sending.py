@@ -9,7 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, select, update
 
-from domain.incoming import SendingFailed
+from domain.incoming import Reachable, SendingFailed
 from domain.parts import Say
 from persistence import inbox
 from persistence.deliveries import held, renew, settle
@@ -29,6 +29,12 @@ _MESSAGE = update(OutboxRow).where(
     OutboxRow.number == bindparam("message"),
     OutboxRow.person == bindparam("to"),
     OutboxRow.state == bindparam("was"),
+)
+_LOST = update(PersonRow).where(
+    PersonRow.number == bindparam("lost"), PersonRow.is_client, PersonRow.unreachable_since.is_(None)
+)
+_BACK = update(PersonRow).where(
+    PersonRow.number == bindparam("back"), PersonRow.is_client, PersonRow.unreachable_since.is_not(None)
 )
 _CHAT = select(PersonRow.chat).where(PersonRow.number == bindparam("person"))
 _KEEP_KEY = InsertOr(SentKeyRow, or_update("chat", "message_key", columns=["outbox"]))
@@ -91,11 +97,8 @@ def sent(
     )
     if still_stands:  # it may have been erased while it was on its way
         _keep_keys(connection, lease, number, message_keys)
-    connection.execute(
-        update(PersonRow)
-        .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_not(None))
-        .values(unreachable_since=None)
-    )
+    if connection.execute(_BACK, {"back": lease.person, "unreachable_since": None}).rowcount:
+        inbox.order(connection, lease.person, Reachable(reachable=True), f"outbox:{number}", now)
     settle(connection, lease.person, now, let_go=False)
     return True
 
@@ -111,31 +114,28 @@ def try_again(
     return True
 
 
+def leave(connection: Connection, lease: ChatLease, now: datetime) -> None:
+    """Let go of the lease, if it is still held."""
+    if held(connection, lease):
+        settle(connection, lease.person, now, let_go=True)
+
+
 def failed(
     connection: Connection, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool
 ) -> bool:
     """Give a message up; False where the lease was lost.
 
-    Where the person is `unreachable`, the coach hears of it, once until something arrives again.
+    Where a client is `unreachable`, that comes into the client's own inbox, once until something arrives
+    again: from there the coach hears of it.
     """
     if not held(connection, lease):
         return False
     _update(connection, lease, number, state="failed", trying_since=None, fault=why)
-    newly = (
-        unreachable
-        and connection.execute(
-            update(PersonRow)
-            .where(PersonRow.number == lease.person, PersonRow.unreachable_since.is_(None))
-            .values(unreachable_since=now)
-        ).rowcount
-    )
-    if newly:
-        coach = connection.execute(
-            select(PersonRow.coach).where(PersonRow.number == lease.person, PersonRow.is_client)
-        ).scalar()
-        if coach is not None:
+    if unreachable:
+        lost = connection.execute(_LOST, {"lost": lease.person, "unreachable_since": now})
+        if lost.rowcount:
             told = SendingFailed(person=lease.person, why=why)
-            inbox.order(connection, coach, told, f"outbox:{number}", now)
+            inbox.order(connection, lease.person, told, f"outbox:{number}", now)
     settle(connection, lease.person, now, let_go=False)
     return True
 

@@ -6,16 +6,28 @@ it begins and ends.
 """
 
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from sqlalchemy import Engine
 from sqlalchemy.exc import IntegrityError
 
 from domain.parts import Part
 from domain.state import ClientState
-from persistence import archive, deliveries, inbox, leases, outbox, people, prepared, sending, whole, work
+from persistence import (
+    archive,
+    deliveries,
+    inbox,
+    leases,
+    moments,
+    outbox,
+    people,
+    prepared,
+    sending,
+    whole,
+    work,
+)
 from persistence.archive import KeptArchive
-from persistence.engine import open_engine, reading, writing
+from persistence.engine import first_line, open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
@@ -42,14 +54,28 @@ class Store:
         """Close every connection."""
         self._engine.dispose()
 
-    def take_over(self) -> None:
-        """End the leases that a process before this one left behind, where there can be only one: on SQLite.
+    def take_over(self, now: datetime) -> None:
+        """Go on where a process before this one stopped.
 
-        Where there are many, a lost worker's leases run out by themselves.
+        Its leases end where there can have been only one, on SQLite; of many workers, a lost one's leases
+        run out by themselves. Where the clock has been set back since, nothing waits for the time that it
+        was.
         """
-        if self._engine.dialect.name == "sqlite":
-            with writing(self._engine) as connection:
+        with writing(self._engine) as connection:
+            if self._engine.dialect.name == "sqlite":
                 leases.end_all(connection)
+            if moments.is_before_the_past(connection, now):
+                moments.bring_forward(connection, now)
+
+    def clock_was_set_back(self, now: datetime) -> None:
+        """Let nothing wait for a moment that was noted while the clock was ahead."""
+        with writing(self._engine) as connection:
+            moments.bring_forward(connection, now)
+
+    def server_time(self) -> datetime | None:
+        """Return the moment by the database server's clock, the same for all workers; None on SQLite."""
+        with reading(self._engine) as connection:
+            return moments.of_server(connection)
 
     # What comes in
 
@@ -62,7 +88,7 @@ class Store:
             with writing(self._engine) as connection:
                 inbox.receive(connection, items, cursor)
         except IntegrityError as error:  # a stranger has become somebody else at this very moment
-            raise DatabaseTrouble(str(error.orig)) from error
+            raise DatabaseTrouble(first_line(error)) from error
 
     def cursor(self, name: str) -> str | None:
         """Return how far `name` was read; None where it never was."""
@@ -99,6 +125,11 @@ class Store:
         """End a lease before its time."""
         with writing(self._engine) as connection:
             work.let_go(connection, lease)
+
+    def rest(self, lease: Lease, now: datetime, seconds: float) -> None:
+        """Let nobody act for a person for so long, and then whoever comes first."""
+        with writing(self._engine) as connection:
+            work.rest(connection, lease, now + timedelta(seconds=seconds))
 
     # Sending
 
@@ -141,6 +172,11 @@ class Store:
         """Give a message up. The coach hears once of a client who has become `unreachable`."""
         with writing(self._engine) as connection:
             return sending.failed(connection, lease, number, why, now, unreachable=unreachable)
+
+    def leave_chat(self, lease: ChatLease, now: datetime) -> None:
+        """End the lease of a chat before its time."""
+        with writing(self._engine) as connection:
+            sending.leave(connection, lease, now)
 
     # Preparing people
 

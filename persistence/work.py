@@ -23,7 +23,7 @@ from persistence.leases import Lease
 from persistence.programmes import Programmes
 from persistence.save import save
 from persistence.state import load
-from persistence.tables import PersonRow
+from persistence.tables import InboxRow, PersonRow
 
 Decide = Callable[[State, Heard | None], Outcome]
 """A decision on what was heard; on None: for a wake."""
@@ -36,6 +36,11 @@ _HELD = select(PersonRow).where(*_MINE).with_for_update(key_share=True)
 _STILL_HELD = select(PersonRow.number).where(*_MINE).with_for_update(key_share=True)
 _PERSON = update(PersonRow).where(PersonRow.number == bindparam("person"))
 _LET_GO = update(PersonRow).where(*_MINE)
+_RESTED = (
+    select(func.min(PersonRow.lease_until))
+    .join(InboxRow, InboxRow.person == PersonRow.number)
+    .where(InboxRow.done_at.is_(None), PersonRow.lease_until > bindparam("now"))
+)
 _ENDED: Mapping[str, Any] = MappingProxyType({"lease_token": None, "lease_until": None})
 
 
@@ -98,9 +103,16 @@ def let_go(connection: Connection, lease: Lease) -> None:
     connection.execute(_LET_GO, {"person": lease.person, "token": lease.token, **_ENDED})
 
 
+def rest(connection: Connection, lease: Lease, until: datetime) -> None:
+    """Let nobody act for the person until then; a lease that was lost is left alone."""
+    connection.execute(_LET_GO, {"person": lease.person, "token": lease.token, "lease_until": until})
+
+
 def next_due(connection: Connection, now: datetime) -> datetime | None:
-    """Return the first moment after `now` at which somebody is to be woken."""
-    return connection.execute(select(func.min(PersonRow.wake_at)).where(PersonRow.wake_at > now)).scalar()
+    """Return the first moment after `now` at which somebody is to be woken, or goes on after a rest."""
+    wakes = connection.execute(select(func.min(PersonRow.wake_at)).where(PersonRow.wake_at > now)).scalar()
+    rested = connection.execute(_RESTED, {"now": now}).scalar()
+    return min((moment for moment in (wakes, rested) if moment is not None), default=None)
 
 
 def _held(connection: Connection, lease: Lease) -> Row[Any] | None:

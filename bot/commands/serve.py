@@ -21,8 +21,7 @@ def serve_command() -> int:
     if fault := fault_of(settings.api_url):
         raise OperatorFault((f"KILOPOST_API_URL: {fault}",))
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(name)s: %(message)s")
-    for chatty in ("apscheduler", "alembic"):
-        logging.getLogger(chatty).setLevel(logging.WARNING)
+    logging.getLogger("alembic").setLevel(logging.WARNING)
     try:
         with hidden_in_logs(token), opened(settings.database) as store:
             asyncio.run(serve(store, make_bot(token, settings.api_url)))

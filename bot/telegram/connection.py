@@ -7,7 +7,10 @@ from typing import Any, Final, TypeAlias
 from urllib.parse import urlsplit
 
 from telegram import Bot, Update
+from telegram.error import TelegramError
 from telegram.request import HTTPXRequest
+
+from bot.faults import told
 
 API_URL: Final = "https://api.telegram.org"
 
@@ -63,10 +66,18 @@ class UpdatesRequest(HTTPXRequest):
 
     @staticmethod
     def parse_json_payload(payload: bytes) -> dict[str, Any]:
-        """Read the server's answer; the library documents this as the place to do so differently."""
+        """Read the server's answer; the library documents this as the place to do so differently.
+
+        Raises TelegramError where the answer is of another shape, so that it is asked for again after a
+        pause.
+        """
         answer = HTTPXRequest.parse_json_payload(payload)
+        if not isinstance(answer, dict):
+            raise TelegramError("the answer is no object")
         result = answer.get("result")
         if isinstance(result, list):
+            if not all(isinstance(one, dict) and isinstance(one.get("update_id"), int) for one in result):
+                raise TelegramError("the answer holds something else than updates")
             answer["result"] = [
                 update if _readable(update) else {"update_id": update["update_id"]} for update in result
             ]
@@ -76,7 +87,7 @@ class UpdatesRequest(HTTPXRequest):
 def _readable(update: dict[str, Any]) -> bool:
     try:
         Update.de_json(update, None)
-    except Exception:  # noqa: BLE001 the library's parser may raise anything on what it does not know
-        _log.exception("update %s cannot be read, and is passed over", update.get("update_id"))
+    except Exception as error:  # noqa: BLE001 the library's parser may raise anything on what it cannot read
+        _log.error("update %s cannot be read, and is passed over: %s", update["update_id"], told(error))
         return False
     return True

@@ -5,6 +5,7 @@ What the transport reported is in `__cause__`: a connection that was never made,
 nothing; after that the request may have been carried out although no answer came.
 """
 
+import re
 from typing import Final
 
 import httpx
@@ -24,6 +25,7 @@ _NEVER_SENT: Final = (
     httpx.UnsupportedProtocol,
     httpx.LocalProtocolError,
 )
+_QUOTED: Final = re.compile(r"\"[^\"]*\"?|'[^']*'?")
 _GONE: Final = ("chat not found", "user not found", "peer_id_invalid", "chat_id is empty", "deactivated")
 
 
@@ -43,6 +45,11 @@ def meaning(error: TelegramError) -> TryAgain | ForGood:
             return TryAgain(LATER_SECONDS, surely_not_sent=True)
         case _:
             return TryAgain(SOON_SECONDS, surely_not_sent=isinstance(error.__cause__, _NEVER_SENT))
+
+
+def named(error: TelegramError) -> str:
+    """Return what a log may say of an error: its class and the server's words, without what they quote."""
+    return f"{type(error).__name__}: {_QUOTED.sub('…', error.message)}"
 
 
 def wait_seconds(error: RetryAfter) -> float:

@@ -12,7 +12,8 @@ from telegram.constants import ParseMode
 from telegram.error import TelegramError
 
 from bot.channel import Attachment, Delivered, Final, Rendered, Sent, TryAgain
-from bot.telegram.errors import meaning
+from bot.faults import told
+from bot.telegram.errors import SOON_SECONDS, meaning, named
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
 
@@ -101,8 +102,11 @@ class TelegramSender:
                     )
         except TelegramError as error:
             result = meaning(error)
-            _log.warning("sending failed (%s: %s): %s", type(error).__name__, error, result)
+            _log.warning("sending failed (%s): %s", named(error), result)
             return result
+        except Exception as error:  # noqa: BLE001 an answer of another shape says nothing of what was done
+            _log.warning("sending was answered with something else (%s)", told(error))
+            return TryAgain(SOON_SECONDS, surely_not_sent=False)
 
 
 def _parts(message: Rendered) -> tuple[_Part, ...]:

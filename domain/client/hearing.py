@@ -109,6 +109,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     if draft.is_erased:
         return draft.farewell()
     if isinstance(heard.incoming, Text | Edited | Pressed | Document | Started | Unsupported):
+        orders.reachable(draft, reachable=True)
         go_on(draft)
     if isinstance(heard.incoming, Text | Edited | Pressed):
         ask_for_body_mass(draft)

@@ -1,7 +1,7 @@
 """The desk: what it does with a message of which nothing comes."""
 
 import logging
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -12,6 +12,7 @@ from bot.roster import read_roster
 from domain import decide
 from domain.incoming import Text
 from domain.parts import Notice
+from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -45,11 +46,11 @@ def test_a_message_that_breaks_a_rule_is_kept_answered_and_does_not_hold_up_the_
     monkeypatch.setattr(desk, "hear", hear)
     with passing() as store, caplog.at_level(logging.DEBUG):
         store.load_roster(read_roster(ROSTER), NOW)
-        the_desk = desk.Desk(store)
-        the_desk.clear(NOW)
+        the_desk = desk.Desk(store, lambda: NOW)
+        the_desk.clear()
         for number, text in enumerate(("my private words", "100 x 10")):
             store.receive([Received("local", str(number), "local:Noor", NOW, Text(text=text))])
-        the_desk.clear(NOW)
+        the_desk.clear()
         said = [part for message in sent(store) for part in message]
 
     assert Notice(topic="went wrong") in said
@@ -57,6 +58,44 @@ def test_a_message_that_breaks_a_rule_is_kept_answered_and_does_not_hold_up_the_
     assert "ValueError at test_desk.py" in caplog.text
     assert "private words" not in caplog.text
     assert "Noor" not in caplog.text
+
+
+def test_who_writes_much_rests_between_turns_and_holds_up_nobody() -> None:
+    """With many messages of one person waiting, another's is answered after one turn at most."""
+    moment = NOW
+    with passing() as store:
+        store.load_roster(read_roster(ROSTER), NOW)
+        the_desk = desk.Desk(store, lambda: moment)
+        the_desk.clear()
+        flood = [Received("local", str(n), "local:Noor", NOW, Text(text="hello")) for n in range(25)]
+        other = Received("local", "one", "local:Mara", NOW, Text(text="who needs me?"))
+        store.receive([*flood, other])
+        assert the_desk.clear() == desk.TURN_STEPS + 1
+        assert the_desk.clear() == 0
+        rested = NOW + timedelta(seconds=desk.REST_SECONDS)
+        assert store.next_due(NOW) == rested
+        moment = rested
+        assert the_desk.clear() == desk.TURN_STEPS
+        moment += timedelta(seconds=desk.REST_SECONDS)
+        assert the_desk.clear() == 25 - 2 * desk.TURN_STEPS
+
+
+def test_a_turn_goes_on_at_once_when_the_database_is_back(monkeypatch: pytest.MonkeyPatch) -> None:
+    with passing() as store:
+        store.load_roster(read_roster(ROSTER), NOW)
+        the_desk = desk.Desk(store, lambda: NOW)
+        the_desk.clear()
+        store.receive([Received("local", "1", "local:Noor", NOW, Text(text="100 x 10"))])
+        work = store.work
+
+        def away(*_facts: Any) -> bool:
+            raise DatabaseTrouble("away")
+
+        monkeypatch.setattr(store, "work", away)
+        with pytest.raises(DatabaseTrouble):
+            the_desk.clear()
+        monkeypatch.setattr(store, "work", work)
+        assert the_desk.clear() == 1
 
 
 def sent(store: Any) -> list[tuple[Any, ...]]:

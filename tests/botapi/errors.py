@@ -55,4 +55,11 @@ class Nonsense:
     """200 with something that is not JSON; the request is carried out all the same."""
 
 
-Failure = TooMany | Broken | Cut | Slow | Says | Nonsense
+@dataclass(frozen=True)
+class Odd:
+    """200 with JSON of another shape than promised; the request is carried out all the same."""
+
+    answer: object
+
+
+Failure = TooMany | Broken | Cut | Slow | Says | Nonsense | Odd

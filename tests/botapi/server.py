@@ -16,7 +16,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from typing import Self
 from urllib.parse import unquote
 
-from tests.botapi.errors import Broken, Cut, Failure, Nonsense, RefusedError, Says, Slow, TooMany
+from tests.botapi.errors import Broken, Cut, Failure, Nonsense, Odd, RefusedError, Says, Slow, TooMany
 from tests.botapi.forms import decode
 from tests.botapi.methods import METHODS
 from tests.botapi.people import Group, Person
@@ -171,6 +171,8 @@ class _Handler(BaseHTTPRequestHandler):
                 self.close_connection = True
             case Nonsense():
                 self._answer(200, b"<html>")
+            case Odd(other):
+                self._answer(200, json.dumps(other).encode())
             case Slow(seconds):
                 time.sleep(seconds)
                 self._answer(200, json.dumps({"ok": True, "result": answer}).encode())

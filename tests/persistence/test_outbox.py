@@ -6,10 +6,10 @@ import pytest
 from sqlalchemy import Engine, select
 
 from domain.actions import Words
-from domain.incoming import Decided, Heard, SendingFailed
+from domain.incoming import Decided, Heard, Reachable, SendingFailed
 from domain.outcome import Order, Outcome
 from domain.parts import Nudge, Question, Say, Urgent, Weight
-from domain.state import CoachState
+from domain.state import ClientState, CoachState
 from persistence.engine import reading
 from persistence.faults import Undecided
 from persistence.leases import ChatLease
@@ -187,12 +187,12 @@ def test_each_platform_has_its_own_senders(store: Store) -> None:
     assert chat(store, platform="telegram").person == people["Noor"]
 
 
-def orders_of_coach(store: Store, at: datetime) -> list[object]:
+def heard_by_client(store: Store, at: datetime) -> list[object]:
     seen = work_all(store, at, lambda _state, _heard: Outcome())
-    return [heard.incoming for state, heard in seen if isinstance(state, CoachState) and heard is not None]
+    return [heard.incoming for state, heard in seen if isinstance(state, ClientState) and heard is not None]
 
 
-def test_the_coach_hears_once_of_a_client_who_is_out_of_reach(store: Store) -> None:
+def test_that_a_client_is_out_of_reach_comes_in_once_until_something_arrives_again(store: Store) -> None:
     people = settled(store, "Noor")
     noor = people["Noor"]
     say(store, message(noor, "1"), message(noor, "2"))
@@ -202,15 +202,16 @@ def test_the_coach_hears_once_of_a_client_who_is_out_of_reach(store: Store) -> N
         assert outgoing is not None
         assert store.failed(lease, outgoing.number, "blocked", NOON, unreachable=True)
     assert store.next_message(lease, NOON) is None
-    assert orders_of_coach(store, NOON) == [SendingFailed(person=noor, why="blocked")]
+    assert heard_by_client(store, NOON) == [SendingFailed(person=noor, why="blocked")]
     say(store, message(noor, "3"), at=after(days=1))
     assert sent_in_order(store, after(days=1)) == [(noor, "3")]
+    assert heard_by_client(store, after(days=1)) == [Reachable(reachable=True)]
     say(store, message(noor, "4"), at=after(days=2))
     lease = chat(store, after(days=2))
     outgoing = store.next_message(lease, after(days=2))
     assert outgoing is not None
     assert store.failed(lease, outgoing.number, "chat gone", after(days=2), unreachable=True)
-    assert orders_of_coach(store, after(days=2)) == [SendingFailed(person=noor, why="chat gone")]
+    assert heard_by_client(store, after(days=2)) == [SendingFailed(person=noor, why="chat gone")]
 
 
 def test_what_is_given_up_for_another_reason_is_told_to_nobody(store: Store) -> None:
@@ -224,7 +225,7 @@ def test_what_is_given_up_for_another_reason_is_told_to_nobody(store: Store) -> 
         is_coach = lease.person == ilse
         assert store.failed(lease, outgoing.number, "unclear", NOON, unreachable=is_coach)
         assert send(store, lease) == (None if is_coach else "3")
-    assert orders_of_coach(store, NOON) == []
+    assert heard_by_client(store, NOON) == []
 
 
 def test_the_words_as_sent_are_kept(store: Store, engine: Engine) -> None:

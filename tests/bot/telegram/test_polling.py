@@ -9,8 +9,10 @@ import pytest
 from sqlalchemy import Engine, select
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 
-from bot.telegram import polling
+from bot.clock import machine_time
+from bot.telegram import intake, polling
 from bot.telegram.connection import make_bot
+from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling, TokenRefusedError
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text
 from persistence.engine import reading
@@ -18,7 +20,8 @@ from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
 from persistence.store import Store
 from persistence.tables import InboxRow
-from tests.botapi.errors import Broken, Cut, Nonsense, TooMany
+from tests.bot.telegram.village import polling_of
+from tests.botapi.errors import Broken, Cut, Nonsense, Odd, TooMany
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
@@ -27,7 +30,7 @@ from tests.botapi.server import BotApi
 def _no_long_pauses(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(polling, "LONGEST_PAUSE_SECONDS", 0.05)
     monkeypatch.setattr(polling, "CONFLICT_PAUSE_SECONDS", 0.05)
-    monkeypatch.setattr(polling, "FETCH_PAUSE_SECONDS", 0.05)
+    monkeypatch.setattr(intake, "FETCH_PAUSE_SECONDS", 0.05)
 
 
 def inbox(engine: Engine) -> list[FromChat]:
@@ -59,10 +62,8 @@ async def test_everything_reaches_the_inbox_and_is_then_acknowledged(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     commits: list[int] = []
-    loop = Polling(
-        bot, store, lambda: commits.append(len(inbox(engine))), commands=[("today", "Today's plan")]
-    )
-    async with running(loop):
+    into = Intake(bot, store, machine_time, lambda: commits.append(len(inbox(engine))))
+    async with running(Polling(bot, store, into, [("today", "Today's plan")])):
         anna.says("/start a-Code")
         typed = anna.says("row 60 x 8")
         anna.edits(typed, "row 60 x 9")
@@ -87,7 +88,7 @@ async def test_an_update_is_acknowledged_only_after_it_is_committed(
     troubles = 2
     receive = store.receive
 
-    def full_disk(items: Sequence[Received], read: tuple[str, str]) -> None:
+    def full_disk(items: Sequence[Received], read: tuple[str, str] | None) -> None:
         nonlocal troubles
         if troubles:
             troubles -= 1
@@ -96,7 +97,7 @@ async def test_an_update_is_acknowledged_only_after_it_is_committed(
 
     monkeypatch.setattr(store, "receive", full_disk)
     anna.says("row 60 x 8")
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: not troubles)
         await until(lambda: api.world.waiting == 0)
     assert texts(engine) == ["row 60 x 8"]
@@ -112,7 +113,7 @@ async def test_what_comes_again_is_stored_once(
     for _ in range(2):
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await Polling(bot, store, lambda: None).step(0)  # a crash is a step without the next one
+        await polling_of(bot, store).step(0)  # a crash is a step without the next one
         await bot.shutdown()
     assert texts(engine) == ["one", "two"]
     assert api.world.acknowledged == []
@@ -124,7 +125,7 @@ async def test_a_restart_goes_on_where_the_database_says(
     for text in ("one", "two"):
         bot = make_bot(api.token, api.url)
         anna.says(text)
-        async with running(Polling(bot, store, lambda: None)):
+        async with running(polling_of(bot, store)):
             await until(lambda text=text: text in texts(engine))  # type: ignore[misc]  # mypy wants it spelled out
         await bot.shutdown()
     assert store.cursor("telegram:4242") is not None
@@ -134,7 +135,7 @@ async def test_a_restart_goes_on_where_the_database_says(
 async def test_update_identifiers_may_start_anew_after_a_long_silence(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         anna.says("before")
         await until(lambda: texts(engine) == ["before"])
         await until(lambda: api.world.waiting == 0)
@@ -151,15 +152,66 @@ async def test_lost_connections_and_server_errors_are_outlived(
     api.fail("getMe", Cut())
     api.fail("deleteWebhook", Broken(503))
     anna.says("row 60 x 8")
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: api.world.waiting == 0 and not api.world.failures)
     assert texts(engine) == ["row 60 x 8"]
+
+
+@pytest.mark.parametrize(
+    "answer",
+    [
+        [],
+        {"ok": True},
+        {"ok": True, "result": {}},
+        {"ok": True, "result": [7]},
+        {"ok": True, "result": [{"message": {}}]},
+        {"ok": True, "result": [{"update_id": "7"}]},
+        {"ok": "maybe", "result": None},
+    ],
+    ids=str,
+)
+async def test_an_answer_of_another_shape_is_asked_for_again(
+    api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, answer: object
+) -> None:
+    api.fail("getUpdates", Odd(answer))
+    api.fail("getMe", Odd(answer))
+    anna.says("row 60 x 8")
+    async with running(polling_of(bot, store)):
+        await until(lambda: api.world.waiting == 0 and not api.world.failures)
+    assert texts(engine) == ["row 60 x 8"]
+
+
+async def test_an_update_that_cannot_be_stored_holds_up_nobody_and_its_words_stay_unsaid(
+    api: BotApi,
+    bot: Bot,
+    anna: Person,
+    store: Store,
+    engine: Engine,
+    monkeypatch: pytest.MonkeyPatch,
+    caplog: pytest.LogCaptureFixture,
+) -> None:
+    receive = store.receive
+
+    def refuse_one(items: Sequence[Received], read: tuple[str, str] | None) -> None:
+        receive(items, read)
+        for item in items:
+            if isinstance(item.incoming, Text) and "secret" in item.incoming.text:
+                raise ValueError(item.incoming.text)
+
+    monkeypatch.setattr(store, "receive", refuse_one)
+    for text in ("one", "my secret", "two"):
+        anna.says(text)
+    async with running(polling_of(bot, store)):
+        await until(lambda: api.world.waiting == 0)
+    assert {"one", "two"} <= set(texts(engine))
+    assert "passed over" in caplog.text
+    assert "my secret" not in caplog.text
 
 
 async def test_a_second_poller_is_said_clearly_and_outlived(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, caplog: pytest.LogCaptureFixture
 ) -> None:
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: len(api.calls("getUpdates")) == 1)
         async with make_bot(api.token, api.url) as other:
             await other.get_updates(timeout=0)
@@ -171,7 +223,7 @@ async def test_a_second_poller_is_said_clearly_and_outlived(
 async def test_a_refused_token_ends_it_without_showing_the_token(api: BotApi, store: Store) -> None:
     bot = make_bot("4242:revoked-secret", api.url)
     with pytest.raises(TokenRefusedError) as refused:
-        await Polling(bot, store, lambda: None).run()
+        await polling_of(bot, store).run()
     await bot.shutdown()
     assert "revoked-secret" not in str(refused.value)
     assert refused.value.__suppress_context__
@@ -183,7 +235,7 @@ async def test_a_press_is_stored_once_and_answered_and_a_stale_one_does_no_harm(
     await bot.initialize()
     keyboard = InlineKeyboardMarkup([[InlineKeyboardButton("Yes", callback_data="7:0")]])
     await bot.send_message(anna.number, "Right?", reply_markup=keyboard)
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         anna.presses("Yes")
         query = anna.presses("Yes")
         api.world.queries.discard(query)
@@ -208,7 +260,7 @@ async def test_a_file_is_read_or_its_fault_told(
     bot: Bot, anna: Person, store: Store, engine: Engine, name: str, content: bytes, expected: Document
 ) -> None:
     anna.sends_file(name, content)
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: bool(inbox(engine)))
     assert inbox(engine) == [expected]
 
@@ -219,7 +271,7 @@ async def test_a_file_out_of_reach_holds_up_nobody(
     api.fail("getFile", Broken(), times=99)
     anna.sends_file("sheet.txt", b"Pull\n")
     anna.says("row 60 x 8")
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: len(inbox(engine)) == 2)
     assert inbox(engine)[0] == Document(name="sheet.txt", fault="not fetched")
 
@@ -228,7 +280,7 @@ async def test_a_group_is_told_and_left(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
     group = api.group(-5)
-    async with running(Polling(bot, store, lambda: None, farewell="Only in private chats.")):
+    async with running(polling_of(bot, store, "Only in private chats.")):
         group.says("hello", anna)
         await until(lambda: group.left)
     assert [(message.chat, message.text) for message in api.sent] == [(-5, "Only in private chats.")]
@@ -240,6 +292,6 @@ async def test_an_update_that_cannot_be_read_is_passed_over(
 ) -> None:
     api.world.add_update("message", {"message_id": "of a new kind"})
     anna.says("row 60 x 8")
-    async with running(Polling(bot, store, lambda: None)):
+    async with running(polling_of(bot, store)):
         await until(lambda: texts(engine) == ["row 60 x 8"])
     assert [r.levelno for r in caplog.records if "passed over" in r.getMessage()] == [logging.ERROR]

@@ -8,10 +8,11 @@ from telegram.error import InvalidToken
 
 from bot.channel import Rendered
 from bot.telegram.connection import fault_of, make_bot
-from bot.telegram.polling import Polling, TokenRefusedError
+from bot.telegram.polling import TokenRefusedError
 from bot.telegram.secrecy import SHOWN, hidden_in_logs
 from bot.telegram.sending import TelegramSender
 from persistence.store import Store
+from tests.bot.telegram.village import polling_of
 from tests.botapi.errors import Broken, Cut
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
@@ -47,7 +48,7 @@ async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
         person.sends_file("sheet.txt", b"Pull\n")
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await Polling(bot, store, lambda: None).step(0)
+        await polling_of(bot, store).step(0)
         for failure in (Broken(), Cut(), None):
             if failure is not None:
                 api.fail("sendMessage", failure)
@@ -55,7 +56,7 @@ async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
         await bot.shutdown()
         stranger = make_bot(f"4242:{SECRET}-else", api.url)
         with pytest.raises(TokenRefusedError) as refused:
-            await Polling(stranger, store, lambda: None).run()
+            await polling_of(stranger, store).run()
         await stranger.shutdown()
     assert "/sendMessage" in caplog.text  # the loggers were open indeed
     assert SECRET not in caplog.text

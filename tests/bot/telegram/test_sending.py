@@ -8,7 +8,7 @@ from bot.markup import bold, escape
 from bot.telegram.connection import make_bot
 from bot.telegram.errors import SOON_SECONDS
 from bot.telegram.sending import TelegramSender
-from tests.botapi.errors import Broken, Cut, Failure, Nonsense, Says, TooMany
+from tests.botapi.errors import Broken, Cut, Failure, Nonsense, Odd, Says, TooMany
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
@@ -76,6 +76,13 @@ async def test_a_button_with_too_much_data_goes_missing_but_not_the_text(bot: Bo
         (Cut(), TryAgain(SOON_SECONDS, surely_not_sent=False), False),
         (Cut(done=True), TryAgain(SOON_SECONDS, surely_not_sent=False), True),
         (Nonsense(), TryAgain(SOON_SECONDS, surely_not_sent=False), True),
+        (Odd({"ok": True}), TryAgain(SOON_SECONDS, surely_not_sent=False), True),
+        (
+            Odd({"ok": True, "result": {"of": "a new kind"}}),
+            TryAgain(SOON_SECONDS, surely_not_sent=False),
+            True,
+        ),
+        (Odd([1]), TryAgain(SOON_SECONDS, surely_not_sent=False), True),
         (Says(403, "Forbidden: bot was blocked by the user"), Final("blocked"), False),
         (Says(403, "Forbidden: user is deactivated"), Final("chat gone"), False),
         (Says(400, "Bad Request: chat not found"), Final("chat gone"), False),

@@ -5,8 +5,12 @@ from datetime import UTC, date, datetime
 from typing import Any
 
 from sqlalchemy import Engine, select
+from telegram import Bot
 
+from bot.clock import machine_time
 from bot.roster import read_roster
+from bot.telegram.intake import Intake
+from bot.telegram.polling import Polling
 from persistence.engine import reading
 from persistence.store import Store
 from persistence.tables import EntryRow, InboxRow, PersonRow
@@ -50,6 +54,11 @@ def codes(store: Store, *clients: str) -> dict[str, str]:
     now = datetime.now(UTC)
     loaded = store.load_roster(read_roster(roster(*clients)), now)
     return {each.person.name: store.invite(each.person.number, now) for each in loaded}
+
+
+def polling_of(bot: Bot, store: Store, farewell: str = "") -> Polling:
+    """Return the polling loop of `bot`, which tells nobody of what came in."""
+    return Polling(bot, store, Intake(bot, store, machine_time, lambda: None, farewell))
 
 
 @dataclass(frozen=True)
