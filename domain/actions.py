@@ -56,7 +56,10 @@ class Treat(Frozen):
 
 
 class Write(Frozen):
-    """A coach's wish to write to client `client`, called `name`, about alert `alert`; `of` as in `Treat`."""
+    """A coach's wish to write to client `client`, called `name`, about alert `alert`; `of` as in `Treat`.
+
+    An `alert` of 0 is none: what was told needs no settling.
+    """
 
     kind: Literal["write"] = "write"
     client: int

@@ -207,6 +207,8 @@ class Joining(Frozen):
     """When the present question was last asked."""
     reminded: bool = False
     """Whether the client was reminded of the present question."""
+    coach_told: bool = False
+    """Whether the coach has heard that the client stopped half-way."""
     refused: bool = False
     is_minor: bool = False
     zones: tuple[str, ...] = ()

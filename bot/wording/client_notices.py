@@ -347,6 +347,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "no such unit": "I count loads in kg or lb. Your body weight may be in stone: «I weigh 11 stone 5».",
     "thanked": "You are welcome.",
     "question withdrawn": filled("All right, I have told {coach} that it needs no answer."),
+    "minor after all": "Thank you for telling me. Training waits until that is settled.",
     "all stays": "All right, nothing is erased, and we go on as before.",
     "left": filled(
         "Done: I write no more, and {coach} keeps your journal. Say «I'm back» if you want to go on, «send "

@@ -2,7 +2,7 @@
 
 from bot.markup import bold, escape, italic
 from bot.wording.alerts import REMEDIES
-from bot.wording.joining import client_ready_words, to_be_released_words
+from bot.wording.joining import STEPS_SHORT, client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
 from bot.wording.sheet import fault_words
@@ -243,6 +243,17 @@ COACH_WORDS: dict[Topic, Words] = {
     "client agreed not": filled("{client} has not agreed to begin, so there is nothing for now."),
     "client withdraws": lambda facts, _: (
         f"{bold(str(facts['client']))} needs no answer any more to: «{italic(str(facts['text']))}»"
+    ),
+    "client is minor after all": lambda facts, _: (
+        f"{bold(str(facts['client']))} now says to be under 18: «{escape(str(facts['said']))}»\n"
+        "I have asked for a parent's or guardian's word, and there is no training before it."
+    ),
+    "client half-way": lambda facts, _: (
+        f"{bold(str(facts['client']))} has stopped half-way through the first questions, at "
+        f"{STEPS_SHORT[facts['step']]}. I have reminded once, and say no more of it; it goes on where it "
+        f"stopped."
+        if facts.get("step") in STEPS_SHORT
+        else f"{bold(str(facts['client']))} has stopped half-way through the first questions."
     ),
     "client left": filled(
         "{client} has left. I write to {client} no more; the journal stays with you. «I'm back» brings "

@@ -75,6 +75,19 @@ MATTER_NAMES: dict[Matter, str] = {
     "inactive": "hardly active in the last three months",
 }
 
+STEPS_SHORT: dict[JoiningStep, str] = {
+    "consent": "what I am and am not",
+    "age": "the age",
+    "guardian": "a guardian's word",
+    "readiness": "readiness",
+    "unit": "kg or lb",
+    "zone": "where home is",
+    "hour": "the hour of the reminder",
+    "equipment": "the equipment",
+    "first day": "the first day",
+}
+"""What each question is about, as the coach reads it."""
+
 AGAIN: dict[JoiningStep, str] = {
     "consent": "Do you agree to what I am and am not, as said above? A yes or a no will do; ask me what "
     "you like.",

@@ -21,7 +21,8 @@ def bring_to_release(draft: Draft, clearance: Clearance) -> None:
     """Tell the coach who is to see a doctor first, with the button that lets the training begin."""
     facts = {"client": draft.client.name, "which": list(clearance.which), "said": clearance.said}
     draft.tell_coach(
-        Notice(topic="to be released", facts=facts), buttons=(Release(client=draft.client.number),)
+        Notice(topic="to be released", facts=facts),
+        buttons=(Release(client=draft.client.number), draft.writing),
     )
 
 

@@ -100,6 +100,11 @@ class Draft:
         """Return whether the answer has a notice on that topic."""
         return any(isinstance(part, Notice) and part.topic == topic for part in self._parts)
 
+    @property
+    def writing(self) -> Write:
+        """The button with which the coach writes to this client, about no alert."""
+        return Write(client=self.client.number, alert=0, name=self.client.name)
+
     def change(self, change: Change) -> None:
         """Decide on a change."""
         self._changes.append(change)

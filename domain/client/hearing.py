@@ -14,7 +14,7 @@ from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
 from domain.client.following import follow_up
-from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit
+from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit, take_age_told
 from domain.client.leaving import answer_leaving, take_leaving
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
@@ -129,6 +129,8 @@ def hear_words(draft: Draft, text: str) -> None:
     reading = understand(draft, text)
     hurts = reading.urgent or bool(reading.pain)
     if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
+        return
+    if not hurts and draft.memory.joining is None and take_age_told(draft, text):
         return
     if draft.memory.joining is not None:
         if not hear_joining(draft, text, reading) and not answer_coach(draft, text):

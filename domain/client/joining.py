@@ -97,7 +97,8 @@ def take_consent(draft: Draft, text: str) -> Taken:
         draft.remember(agreed_at=draft.at)
         return "settled"
     if not joining_of(draft).refused:
-        draft.tell_coach(Notice(topic="client agreed not", facts={"client": draft.client.name}))
+        news = Notice(topic="client agreed not", facts={"client": draft.client.name})
+        draft.tell_coach(news, buttons=(draft.writing,))
     note(draft, refused=True)
     return "open"
 
@@ -109,7 +110,8 @@ def take_age(draft: Draft, text: str) -> Taken:
         return "unread"
     if age == "minor":
         note(draft, is_minor=True)
-        draft.tell_coach(Notice(topic="client is minor", facts={"client": draft.client.name}))
+        news = Notice(topic="client is minor", facts={"client": draft.client.name})
+        draft.tell_coach(news, buttons=(draft.writing,))
     return "settled"
 
 

@@ -4,6 +4,7 @@ Pain and warning signs are heard as ever. Sets that are told too early are kept 
 questions are over. The answer to anything that comes in ends with the question that is open, until none is.
 """
 
+import re
 from datetime import datetime, timedelta
 
 from domain.client.acting import act_on
@@ -17,14 +18,29 @@ from domain.client.settings import take_setting
 from domain.client.understanding import understand
 from domain.client.wants import do
 from domain.incoming import Edited
-from domain.joining_words import BACK, asked_about, plainly
-from domain.memory import Joining, JoiningStep, KeptWords
+from domain.joining_words import ADULT_FROM, BACK, asked_about, plainly
+from domain.memory import ClientMemory, Joining, JoiningStep, KeptWords
 from domain.parts import Notice, Question, Urgent
 from domain.reading import Reading
 
 REMIND_AFTER = timedelta(days=1)
 """How long a question waits before the client is reminded of it, once: at an hour that suited before. The
 house's own rule."""
+
+TELL_COACH_AFTER = timedelta(days=2)
+"""How long a question waits before the coach hears of it, once. The house's own rule."""
+
+YOUNGEST = 8
+"""Nobody younger writes to the bot, so a smaller number is no age. The house's own choice."""
+
+_AGE_TOLD = re.compile(
+    r"(?:(?:sorry|oops|actually|well|by the way|btw|to be honest|i have to say|but|no|i lied)[,:. ]+)*"
+    r"(?:i'm|i am|im|my age is)(?: actually| really| only| just| still)* (?P<age>\d{1,2})"
+    r"(?: ?(?:years?|yrs?)(?: old)?)?(?: actually| though| not \d{2})*"
+)
+
+_NUMBERS_ALONE = re.compile(r"[\d\s:.,/+-]+")
+"""What is rather a slip in an answer than a set told too early: "25:99", "18 40"."""
 
 MOST_KEPT = 20
 """How many messages with sets are kept until the questions are over, the latest. The house's own choice."""
@@ -108,12 +124,14 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
     if about := asked_about(text) if not agreed or "help" in reading.wants else ():
         draft.notice("what this is", about=list(about), coach=draft.client.coach.name)
         return True
+    if agreed and take_age_told(draft, text):
+        return True
     if agreed and take_asked(draft, text, reading):
         return True
     if agreed and take_setting(draft, text):
         settle_by_setting(draft)
         return True
-    if reading.sets or reading.open:
+    if (reading.sets or reading.open) and not _NUMBERS_ALONE.fullmatch(text):
         keep(draft, text)
         draft.notice("later with that")
         return True
@@ -206,12 +224,20 @@ def release(draft: Draft) -> bool:
     return True
 
 
-def reminder_moment(joining: Joining) -> datetime | None:
-    """Return when to remind of the question that is open; None where that was done, or the client has
-    refused."""
-    if joining.asked_at is None or joining.reminded or joining.refused:
+def reminder_moment(memory: ClientMemory) -> datetime | None:
+    """Return when to remind of the question that is open; None where that was done, or is unwanted."""
+    joining = memory.joining
+    if joining is None or joining.asked_at is None or joining.reminded or joining.refused:
         return None
-    return joining.asked_at + REMIND_AFTER
+    return None if memory.reminders_off else joining.asked_at + REMIND_AFTER
+
+
+def half_way_moment(memory: ClientMemory) -> datetime | None:
+    """Return when the coach is told that the client has stopped half-way; None where that was done."""
+    joining = memory.joining
+    if joining is None or joining.asked_at is None or joining.coach_told or joining.refused:
+        return None
+    return joining.asked_at + (REMIND_AFTER if joining.reminded else TELL_COACH_AFTER)
 
 
 def remind_of_question(draft: Draft) -> None:
@@ -220,3 +246,36 @@ def remind_of_question(draft: Draft) -> None:
     if next_step(draft) is not None:
         draft.notice("still there", coach=draft.client.coach.name)
         go_on(draft)
+
+
+def tell_of_half_way(draft: Draft) -> None:
+    """Tell the coach once that the client has stopped half-way, and at which question."""
+    step = next_step(draft)
+    note(draft, coach_told=True)
+    if step is not None:
+        facts = {"client": draft.client.name, "step": step.name}
+        draft.tell_coach(Notice(topic="client half-way", facts=facts), buttons=(draft.writing,))
+
+
+def take_age_told(draft: Draft, text: str) -> bool:
+    """Take word of being under age from somebody who was taken for an adult: a guardian has to agree first.
+
+    Until then nothing is trained, as when it is told at first.
+    """
+    found = _AGE_TOLD.fullmatch(plainly(text))
+    joining = draft.memory.joining
+    if found is None or not YOUNGEST <= int(found["age"]) < ADULT_FROM:
+        return False
+    if draft.memory.guardian_said is not None or (joining is not None and joining.is_minor):
+        return False
+    before = joining or Joining(settled=tuple(step.name for step in STEPS if step.name != "guardian"))
+    settled = tuple(each for each in before.settled if each != "guardian")
+    draft.remember(
+        joining=before.model_copy(update={"is_minor": True, "settled": settled, "reminded": False})
+    )
+    draft.drop_question(draft.question("joining"))
+    draft.notice("minor after all")
+    facts = {"client": draft.client.name, "said": text}
+    news = Notice(topic="client is minor after all", facts=facts)
+    draft.tell_coach(news, buttons=(draft.writing,))
+    return True

@@ -13,7 +13,13 @@ from domain.calendar import at_local, local_day
 from domain.client.bringing import bring_up, bringing, in_coach_hours
 from domain.client.draft import Draft
 from domain.client.following import follow_up, ripe
-from domain.client.joining_flow import go_on, remind_of_question, reminder_moment
+from domain.client.joining_flow import (
+    go_on,
+    half_way_moment,
+    remind_of_question,
+    reminder_moment,
+    tell_of_half_way,
+)
 from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
@@ -24,7 +30,9 @@ from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
-Event = Literal["welcome", "join", "return", "close", "rest", "remind", "nudge", "missed", "bring"]
+Event = Literal[
+    "welcome", "join", "half-way", "return", "close", "rest", "remind", "nudge", "missed", "bring"
+]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -79,10 +87,10 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     memory = state.memory
     if not memory.welcomed:
         yield LONG_AGO, "welcome"
-    if memory.joining is not None and not memory.reminders_off:
-        moment = reminder_moment(memory.joining)
-        if moment is not None:
-            yield moment, "join"
+    if (moment := reminder_moment(memory)) is not None:
+        yield moment, "join"
+    if (moment := half_way_moment(memory)) is not None:
+        yield in_coach_hours(state, moment), "half-way"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
     yield from ((moment, "bring") for moment in bringing(state))
@@ -122,6 +130,8 @@ def happen(draft: Draft, event: Event) -> None:
             welcome(draft)
         case "join":
             remind_of_question(draft)
+        case "half-way":
+            tell_of_half_way(draft)
         case "remind":
             remind(draft)
         case "nudge":

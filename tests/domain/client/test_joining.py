@@ -8,7 +8,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from domain.client.joining import STEPS
-from domain.incoming import Decided, Document, FromChat, FromCoach, Pressed, Released, Started, Text
+from domain.incoming import (
+    Decided,
+    Document,
+    FromChat,
+    FromCoach,
+    Pressed,
+    Released,
+    Started,
+    Text,
+    Unsupported,
+)
 from domain.memory import Clearance, Joining, JoiningStep
 from domain.parts import Notice, Part, Plan, Question, Reminder, TargetPart
 from domain.readiness import readiness_of
@@ -375,3 +385,99 @@ def test_who_is_joining_is_always_answered(story: list[FromChat | FromCoach]) ->
     for incoming in story:
         parts = life.hears(incoming, NOW)
         assert parts or isinstance(incoming, Released)
+
+
+TYPED_INSTEAD = (
+    *("?", "🏋️", "....", "asdf qwerty", "привет", "۱۲۳", "x" * 5000, "0", "-1", "9999999999", "1e9", "80 x 8"),
+    *(
+        "maybe",
+        "I don't know what to say",
+        "none of your business",
+        "yes no yes",
+        "<b>yes</b>",
+        "'; drop table",
+    ),
+    *("\n\n", "32 January", "25:99", "blorple", "no idea, sorry", "/plan", "/history", "undo"),
+)
+"""What people type where something else was asked."""
+MEANT = (("zone", "-1"), ("readiness", "0"))
+"""An offset from UTC, and that none of the four fits. Whatever else settles readiness leads to a doctor."""
+
+NEVER_BY_ACCIDENT: tuple[JoiningStep, ...] = ("consent", "age", "guardian", "readiness", "unit", "zone")
+
+
+@pytest.mark.parametrize("step", ORDER)
+@pytest.mark.parametrize("odd", TYPED_INSTEAD, ids=lambda odd: repr(odd[:20]))
+def test_bad_input_leaves_the_question_open_and_puts_it_once_more(step: JoiningStep, odd: str) -> None:
+    life = joining_at(step)
+    parts = life.says(odd, NOW)
+    assert parts
+    if step in NEVER_BY_ACCIDENT and (step, odd) not in MEANT:
+        assert step not in settled(life) or life.state.memory.clearance is not None
+    if step not in settled(life):
+        assert asked(parts) == step
+    assert not any(isinstance(part, Plan | TargetPart) for part in parts)
+
+
+@pytest.mark.parametrize("step", ORDER)
+@pytest.mark.parametrize(
+    "odd",
+    [Unsupported(what="photo"), Document(name="x.txt", text="yes"), Started(), Pressed(button="9:9")],
+    ids=lambda odd: odd.kind,
+)
+def test_whatever_is_sent_instead_of_words_leaves_the_question_open(step: JoiningStep, odd: FromChat) -> None:
+    life = joining_at(step)
+    parts = life.hears(odd, NOW)
+    assert step not in settled(life)
+    assert asked(parts) == step
+
+
+def test_a_slip_in_an_hour_is_no_set() -> None:
+    life = joining_at("hour")
+    assert asked(life.says("25:99", NOW)) == "hour"
+    assert life.state.memory.joining is not None
+    assert life.state.memory.joining.kept == ()
+
+
+def test_the_coach_hears_once_of_who_stops_half_way() -> None:
+    life = joining_at("zone")
+    told: list[tuple[str, str]] = []
+    for day in range(2, 28):
+        while life.wake_at is not None and life.wake_at <= at(day, 20):
+            moment = life.wake_at
+            life.passes_to(moment)
+            told += [(f"{moment:%d %H}", part.topic) for part in life.to_coach if isinstance(part, Notice)]
+    assert told == [("03 17", "client half-way")]
+
+
+def test_nobody_is_told_of_who_goes_on_in_time() -> None:
+    life = joining_at("first day")
+    life.says("tomorrow", at(2, 12))
+    assert life.state.memory.joining is None
+    while life.wake_at is not None and life.wake_at <= at(9):
+        life.passes_to(life.wake_at)
+        assert "client half-way" not in [part.topic for part in life.to_coach if isinstance(part, Notice)]
+
+
+@pytest.mark.parametrize(
+    "text", ["I'm actually 16", "sorry, I'm 17", "I am only 15 years old", "actually I'm 16"]
+)
+def test_who_turns_out_to_be_under_age_needs_a_guardian_before_training_goes_on(text: str) -> None:
+    life = joining_at("first day")
+    life.says("tomorrow", NOW)
+    parts = life.says(text, NOW + timedelta(hours=1))
+    assert notices(parts) == ["minor after all"]
+    assert asked(parts) == "guardian"
+    assert [part.topic for part in life.to_coach if isinstance(part, Notice)] == ["client is minor after all"]
+    assert not any(isinstance(part, Plan | Reminder) for part in life.passes_to(at(6)))
+    life.says("I am her mother and I agree", at(6, 12))
+    assert life.state.memory.joining is None
+    assert life.state.memory.guardian_said == "I am her mother and I agree"
+
+
+@pytest.mark.parametrize("text", ["I'm 34", "I'm 18", "I'm 16 reps in", "row 80x16", "I'm 5"])
+def test_what_says_no_such_age_changes_nothing(text: str) -> None:
+    life = joining_at("first day")
+    life.says("tomorrow", NOW)
+    life.says(text, NOW + timedelta(hours=1))
+    assert life.state.memory.joining is None
