@@ -32,8 +32,10 @@ _HOUR_IN_WORDS = re.compile(
     r" now)* (?P<clock>.{2,40})"
 )
 _UNIT = re.compile(
-    r"(?:please )?(?:i use|use|i train in|my unit is|switch to|in) "
-    r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)(?: please| now)?"
+    r"(?:please )?(?:i (?:use|train in|count in|lift in|think in|measure in|prefer|want)|use|my unit is|"
+    r"(?:change|set|switch)(?: (?:my|the) units?)? to|in|make it) "
+    r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)"
+    r"(?: please| now| again| instead)*"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")

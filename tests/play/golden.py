@@ -21,7 +21,7 @@ from domain.parts import Notice
 SCRIPTS = Path(__file__).parent / "scripts"
 WITH_WELCOME = "first_week"
 
-_CODE = re.compile(r"(?<=/start )[\w-]{22}\b")
+_CODE = re.compile(r"(?<=/start )[\w-]{22}(?![\w-])")
 
 
 def scripts() -> list[Path]:

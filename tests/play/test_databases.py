@@ -34,6 +34,6 @@ def lines(path: Path, store: Store, folder: Path) -> list[str]:
     printed = io.StringIO()
     set_up(store, script)
     asyncio.run(play(script, store, JsonLines(Console(file=printed, soft_wrap=True), Folder(folder))))
-    said = re.sub(r"\b[\w-]{22}(?=[\"\\])", "CODE", printed.getvalue()).splitlines()
+    said = re.sub(r"(?<![\w-])[\w-]{22}(?=[\"\\])", "CODE", printed.getvalue()).splitlines()
     assert len(said) > 5
     return said
