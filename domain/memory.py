@@ -288,8 +288,15 @@ class ClientMemory(Frozen):
     extra_rest_days: int = 0
     reminded_on: date | None = None
     nudged_on: date | None = None
+    unasked_on: date | None = None
+    """The last day on which something was said unasked, and how often it was."""
+    unasked: int = 0
     asked_missed_on: date | None = None
     missed_in_a_row: int = 0
+    to_sum_up: int | None = None
+    """The number of the workout that has closed without the client's doing, and is still to be summed up."""
+    sum_up_on: date | None = None
+    """The day on which it is to be."""
     found_later: int | None = None
     """The number of the workout that was taken for missed, and of which the client then told."""
     barred: bool = False

@@ -56,9 +56,32 @@ def _coming(facts: Facts, lead: str) -> str:
 
 
 def _workout_done(facts: Facts, _reader: Reader) -> str:
-    head = f"That completes {bold(str(facts['workout']))}."
-    coming = f" Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}." if facts.get("next") else ""
-    return head + coming
+    beaten, not_beaten = list(facts.get("beaten") or ()), list(facts.get("not_beaten") or ())
+    untold = list(facts.get("untold") or ())
+    name = bold(str(facts["workout"]))
+    if facts.get("closed_of"):
+        head = f"{name} of {day_words(str(facts['closed_of']))} is closed"
+    else:
+        head = f"That is it for {name}" if untold else f"That completes {name}"
+    lines = [f"{head}{_tally(beaten, not_beaten)}."]
+    if untold:
+        lines.append(f"Not told of: {escape(listed(untold))}. Should you have done it, just send it.")
+    if facts.get("next"):
+        aims = _sets(facts.get("aims") or ())
+        to_aim = f"\nTo aim for: {aims}." if aims else ""
+        lines.append(f"Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}.{to_aim}")
+    return ("\n" if untold else " ").join(lines)
+
+
+def _tally(beaten: list[str], not_beaten: list[str]) -> str:
+    """Say what was beaten and what not, where there was more than one to beat."""
+    if len(beaten) + len(not_beaten) < 2:
+        return ""
+    if not not_beaten:
+        return f": {'both' if len(beaten) == 2 else f'all {len(beaten)}'} beaten"
+    if not beaten:
+        return ": nothing beaten this time, and that is part of it"
+    return f": beaten {escape(listed(beaten))}, not this time {escape(listed(not_beaten))}"
 
 
 def _moved(facts: Facts, _reader: Reader) -> str:

@@ -10,6 +10,7 @@ from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
+from domain.client.closing import end_with, takes_end
 from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
@@ -153,11 +154,16 @@ def hear_words(draft: Draft, text: str) -> None:
     if not hurts and take_asked(draft, text, reading):
         return
     if not hurts and (
-        take_setting(draft, text) or take_warm_up(draft, text, reading) or take_plates(draft, text, reading)
+        takes_end(draft, text)
+        or take_setting(draft, text)
+        or take_warm_up(draft, text, reading)
+        or take_plates(draft, text, reading)
     ):
         return
     note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)
+    if reading.sets:
+        end_with(draft, text)
     if draft.is_empty:
         answer_words(draft, reading, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:

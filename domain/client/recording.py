@@ -5,17 +5,18 @@ from dataclasses import replace
 from itertools import chain, repeat
 from typing import Literal
 
+from domain.client.closing import finish, sum_up_closed
 from domain.client.draft import Draft
 from domain.client.eager import watch_eagerness
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
 from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_for, target_for
-from domain.client.rotation import BESIDE, due, is_complete
+from domain.client.rotation import BESIDE, is_complete
 from domain.client.stalls import Done, look_again, look_for_stalls
 from domain.client.trouble import ask_about_stalls
 from domain.client.verdicts import verdict_on, was_eased
-from domain.client.workouts import best_fit, close, day_told_of, workout_for
+from domain.client.workouts import best_fit, day_told_of, workout_for
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
 from domain.memory import PutRight
@@ -181,6 +182,7 @@ def answer_all(draft: Draft, touched: Touched, *, corrected: bool = False) -> No
         for (number, exercise), recorded in touched.items():
             answer(draft, workout_by_number(draft, number), exercise, tuple(recorded), corrected=corrected)
         watch_eagerness(draft)
+    sum_up_closed(draft)
     for number in dict.fromkeys(number for number, _ in touched):
         close_if_complete(draft, workout_by_number(draft, number))
     watch_for_stalls(draft, touched)
@@ -315,12 +317,4 @@ def close_if_complete(draft: Draft, workout: WorkoutRecord) -> None:
     """Close the workout once all its exercises are done, left out or on hold, and say what comes next."""
     if workout.state != "open" or not is_complete(draft.state, workout):
         return
-    coming = due(draft.state, draft.today)
-    if not draft.memory.barred:
-        draft.notice(
-            "workout done",
-            workout=workout.name,
-            next=coming.workout if coming else None,
-            on=coming.on.isoformat() if coming else None,
-        )
-    close(draft, workout)
+    finish(draft, workout)

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 
 from domain.calendar import at_local, local_day
 from domain.client.bringing import bring_up, bringing, in_coach_hours
+from domain.client.closing import sum_up_closed
 from domain.client.draft import Draft
 from domain.client.following import follow_up, ripe
 from domain.client.joining_flow import (
@@ -24,18 +25,31 @@ from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
 from domain.client.week import pass_turn
-from domain.client.workouts import close
+from domain.client.workouts import close, sum_up_later
 from domain.journal import WorkoutRecord
 from domain.outcome import Outcome, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
 Event = Literal[
-    "welcome", "join", "half-way", "return", "close", "rest", "remind", "nudge", "missed", "bring"
+    "welcome",
+    "join",
+    "half-way",
+    "return",
+    "close",
+    "sum up",
+    "rest",
+    "remind",
+    "nudge",
+    "missed",
+    "bring",
 ]
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
+
+UNASKED_A_DAY = 2
+"""After so many messages of a day that the client has not asked for no nudge follows."""
 
 EVENING = time(20)
 """Most people who train after work are back by then: no nudge comes before. The house's own choice."""
@@ -76,6 +90,9 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
         happen(draft, min(ripe, key=lambda each: each[0])[1])
     keep_due(draft)
+    if not draft.is_empty:
+        before = draft.memory.unasked if draft.memory.unasked_on == draft.today else 0
+        draft.remember(unasked_on=draft.today, unasked=before + 1)
     weight: Weight = "nudge" if state.memory.welcomed else "answer"
     return draft.outcome(next_wake(draft.state, now), weight)
 
@@ -100,16 +117,21 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     opened = open_workout(state)
     if opened is not None:
         last_day = max(opened.on, memory.rest_on or opened.on)
-        yield at_local(last_day + timedelta(days=2), remind_at, zone), "close"
+        yield at_local(last_day + timedelta(days=2), time(0), zone), "close"
         if is_rest_to_come(state, opened) and not memory.reminders_off:
             yield at_local(last_day, remind_at, zone), "rest"
+    if memory.to_sum_up is not None and memory.sum_up_on is not None and not memory.reminders_off:
+        yield at_local(memory.sum_up_on, remind_at, zone), "sum up"
     coming = due(state, today)
     if coming is None or memory.reminders_off:
         return
     if memory.reminded_on is None or memory.reminded_on < coming.on:
         yield at_local(coming.on, remind_at, zone), "remind"
         return
-    is_quiet = memory.missed_in_a_row >= QUIETER_AFTER or memory.told_unasked >= UNASKED_IS_HABIT
+    had_enough = memory.unasked_on == coming.on and memory.unasked >= UNASKED_A_DAY
+    is_quiet = (
+        had_enough or memory.missed_in_a_row >= QUIETER_AFTER or memory.told_unasked >= UNASKED_IS_HABIT
+    )
     if memory.nudged_on != coming.on and not is_quiet and (nudge := nudge_moment(coming.on, remind_at, zone)):
         yield nudge, "nudge"
     yield at_local(coming.on + timedelta(days=1), remind_at, zone), "missed"
@@ -144,6 +166,9 @@ def happen(draft: Draft, event: Event) -> None:
             opened = open_workout(draft.state)
             if opened is not None:
                 close(draft, opened)
+                sum_up_later(draft, opened)
+        case "sum up":
+            sum_up_closed(draft)
         case "rest":
             remind_of_rest(draft)
         case "bring":

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
 
-from domain.calendar import local_day
+from domain.calendar import DAY, at_local, local_day
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import is_of, lines_of
@@ -108,6 +108,7 @@ def begin(draft: Draft, name: str, on: date) -> WorkoutRecord:
     is_latest = on >= latest
     if opened is not None and is_latest and in_programme:
         close(draft, opened)
+        sum_up_later(draft, opened)
     coming = due(draft.state, draft.today)
     stored = draft.client.programme
     takes_turn = in_programme and is_latest
@@ -124,6 +125,12 @@ def begin(draft: Draft, name: str, on: date) -> WorkoutRecord:
     if takes_turn:
         settle_plans(draft, record, coming)
     return record
+
+
+def sum_up_later(draft: Draft, closed: WorkoutRecord) -> None:
+    """Have a workout that has closed without the client's doing summed up at the next reminder's hour."""
+    is_past = at_local(draft.today, draft.client.remind_at, draft.zone) <= draft.at
+    draft.remember(to_sum_up=closed.number, sum_up_on=draft.today + is_past * DAY)
 
 
 def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> None:

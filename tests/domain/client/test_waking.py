@@ -6,7 +6,7 @@ from datetime import UTC, date, datetime, time
 import pytest
 
 from domain.memory import ClientMemory
-from domain.parts import Plan, Question, Reminder
+from domain.parts import Notice, Plan, Question, Reminder
 from tests.domain.client.people import Life, at, kinds, noor
 
 FIXED = """\
@@ -130,13 +130,18 @@ def test_fixed_days_stay_where_they_are() -> None:
     assert life.passes_to(at(5, 8))[0] == Reminder(workout="B", on=date(2026, 3, 5))
 
 
-def test_a_workout_left_open_closes_by_itself_on_the_second_day_after() -> None:
+def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> None:
     life = Life()
     life.says("60 x 9", at(2, 18))
-    life.passes_to(at(4, 7, 59))
+    assert life.passes_to(at(3, 23, 59)) == []
     assert life.workout_state == "open"
-    life.passes_to(at(4, 8))
+    assert life.passes_to(at(4, 0)) == []  # nothing is said in the night
     assert life.workout_state == "done"
+    (said,) = life.passes_to(at(4, 8))
+    assert isinstance(said, Notice)
+    assert (said.topic, said.facts["closed_of"]) == ("workout done", "2026-03-02")
+    assert said.facts["untold"] == ["Romanian deadlift", "Hammer curl"]
+    assert (said.facts["next"], said.facts["on"]) == ("Legs", "2026-03-05")
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,134 @@
+"""The end of a workout: by its last set, by the client's word, or by itself once the day after is over.
+
+Whichever it is, the client is told what was beaten and what not, what is next, and what to aim for then.
+"""
+
+import re
+from datetime import date
+
+from domain.client.draft import Draft
+from domain.client.exposures import history, moment
+from domain.client.lines import hold_on, is_left_out, line_named, lines_of, sets_left
+from domain.client.plan import ahead, target_for
+from domain.client.rotation import BESIDE, due, open_workout
+from domain.client.verdicts import verdict_on, was_eased
+from domain.client.workouts import close
+from domain.journal import WorkoutRecord
+from domain.values import facts_of
+
+_OVER = (
+    r"(?:(?:that'?s|that is|that was) (?:it|all|everything)(?: for (?:today|now|me|the day))?"
+    r"|(?:i'?m |i am |we'?re |all )*(?:done|finished|through) (?:for (?:today|the day|now)|with (?:the|my) "
+    r"(?:workout|training|session))|calling it (?:a day|quits)|(?:workout|session|training) (?:is )?"
+    r"(?:done|over|finished|complete)|end of (?:the )?(?:workout|session|training)|(?:i'?m |i am )(?:all )?"
+    r"(?:done|finished)|all done)"
+)
+_IS_OVER = re.compile(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
+_ENDS_OVER = re.compile(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
+
+
+def takes_end(draft: Draft, text: str) -> bool:
+    """Close the workout under way where `text` says nothing else; return whether it did."""
+    opened = open_workout(draft.state)
+    if opened is None or not _IS_OVER.fullmatch(plain(text)) or not has_sets(draft, opened):
+        return False
+    finish(draft, opened)
+    return True
+
+
+def end_with(draft: Draft, text: str) -> None:
+    """Close the workout under way where a message that has told of sets ends by saying that it is over."""
+    opened = open_workout(draft.state)
+    if opened is not None and _ENDS_OVER.search(plain(text)) and draft.question("sets") is None:
+        finish(draft, opened)
+
+
+def plain(text: str) -> str:
+    """Return what was typed without what makes no difference to it."""
+    lines = (" ".join(line.casefold().replace("’", "'").split()) for line in text.splitlines())
+    return "\n".join(line for line in lines if line).rstrip(".! ")
+
+
+def has_sets(draft: Draft, workout: WorkoutRecord) -> bool:
+    """Return whether sets of that workout stand."""
+    return any(entry.workout == workout.number for entry in draft.state.entries)
+
+
+def finish(draft: Draft, workout: WorkoutRecord) -> None:
+    """Close a workout and sum it up."""
+    if not draft.memory.barred:
+        sum_up(draft, workout)
+    close(draft, workout)
+
+
+def sum_up_closed(draft: Draft) -> None:
+    """Sum up the workout that has closed by itself, or by the next one's beginning, where there is one."""
+    number = draft.memory.to_sum_up
+    draft.remember(to_sum_up=None)
+    workout = next((each for each in draft.state.workouts if each.number == number), None)
+    if workout is not None and has_sets(draft, workout) and not draft.memory.barred:
+        sum_up(draft, workout, closed=True)
+
+
+def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False) -> None:
+    """Say what was beaten in a workout and what not, what of it was never told, and what comes next.
+
+    What comes today is said by itself.
+    """
+    coming = due(draft.state, draft.today)
+    if closed and (draft.message or (coming is not None and coming.on <= draft.today)):
+        coming = None
+    # What to aim for in the same workout again was said set by set.
+    is_other = closed or (coming is not None and coming.workout != workout.name)
+    results = results_in(draft, workout)
+    draft.notice(
+        "workout done",
+        workout=workout.name,
+        closed_of=workout.on.isoformat() if closed else None,
+        beaten=[name for name, result in results if result == "beat"],
+        not_beaten=[name for name, result in results if result in {"level", "below"}],
+        untold=untold_in(draft, workout),
+        next=coming.workout if coming else None,
+        on=coming.on.isoformat() if coming else None,
+        aims=aims_of(draft, coming.workout, coming.on) if coming and is_other else [],
+    )
+
+
+def results_in(draft: Draft, workout: WorkoutRecord) -> list[tuple[str, str]]:
+    """Return each exercise done in that workout with its verdict; none of what hurts, or was eased."""
+    state = draft.state
+    names = dict.fromkeys(entry.set.exercise for entry in state.entries if entry.workout == workout.number)
+    found: list[tuple[str, str]] = []
+    for name in names:
+        past = history(state, workout.name, name, until=workout)
+        line = line_named(state, workout.name, name)
+        if hold_on(state, name) is not None or not past or moment(workout)[0] != past[-1].on:
+            continue
+        verdict = verdict_on(state, past)
+        aimed = target_for(state, line, past[:-1], workout.on) if line is not None and past[:-1] else None
+        if not was_eased(state, past, verdict, aimed):
+            found.append((name, verdict.result))
+    return found
+
+
+def untold_in(draft: Draft, workout: WorkoutRecord) -> list[str]:
+    """Return the exercises of that workout of which nothing, or not all, was told."""
+    return [
+        line.exercise
+        for line in lines_of(draft.state, workout.name)
+        if sets_left(draft.state, workout, line) > 0
+    ]
+
+
+def aims_of(draft: Draft, workout: str, on: date) -> list[object]:
+    """Return what is to be aimed for in the workout to come, as far as there is something to aim for."""
+    if workout == BESIDE:
+        return []
+    state = draft.state
+    lines = [
+        line
+        for line in lines_of(state, workout)
+        if line.held is None and not is_left_out(line, state.memory.left_out)
+    ]
+    aims = (ahead(state, workout, line, on, None) for line in lines)
+    return [facts_of(aim.target) for aim in aims if aim.target is not None and aim.past]

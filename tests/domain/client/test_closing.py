@@ -1,0 +1,85 @@
+"""How a workout ends: by its last set, by a word, by itself, by the next one; and how it is summed up."""
+
+import pytest
+
+from domain.parts import Notice, Part
+from tests.domain.client.people import Life, at, kinds
+
+PULL = "row 60x9\nrdl 80x7\ncurls 14x10"
+LEGS = "goblet squat 20x10\nwall sit 45s"
+
+
+def summary(parts: tuple[Part, ...] | list[Part]) -> Notice:
+    (found,) = [part for part in parts if isinstance(part, Notice) and part.topic == "workout done"]
+    return found
+
+
+def test_the_last_set_closes_and_says_what_was_beaten_and_what_to_aim_for_next() -> None:
+    life = Life()
+    life.says(PULL, at(2))
+    life.says(LEGS, at(5))
+    facts = summary(life.says("row 60x10\nrdl 80x7\ncurls 14x11", at(8))).facts
+    assert facts["beaten"] == ["Seated cable row", "Hammer curl"]
+    assert facts["not_beaten"] == ["Romanian deadlift"]
+    assert (facts["untold"], facts["next"], facts["on"]) == ([], "Legs", "2026-03-11")
+    aims = {aim["exercise"]: aim["reps"] or aim["seconds"] for aim in facts["aims"]}
+    assert aims == {"Goblet squat": 11, "Wall sit": 50}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        *("that's it", "That's it for today!", "that's all", "done for today", "I'm done", "all done"),
+        *("finished for today", "calling it a day", "workout done", "ok, I'm finished", "that was all"),
+    ],
+)
+def test_the_clients_word_closes_a_workout(text: str) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    facts = summary(life.says(text, at(2, 19))).facts
+    assert life.workout_state == "done"
+    assert facts["untold"] == ["Romanian deadlift", "Hammer curl"]
+    assert (facts["next"], facts["on"]) == ("Legs", "2026-03-05")
+    assert life.passes_to(at(5, 7)) == []
+
+
+def test_the_word_closes_at_the_end_of_a_message_with_sets() -> None:
+    life = Life()
+    assert kinds(life.says("row 60x9, that's it for today", at(2))) == ["verdict", "target", "workout done"]
+    assert life.workout_state == "done"
+
+
+@pytest.mark.parametrize("text", ["done", "that's it for the rows", "row 60x9 done", "done with rows"])
+def test_a_word_that_can_be_of_one_exercise_closes_nothing(text: str) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says(text, at(2, 19))
+    assert life.workout_state == "open"
+
+
+def test_nothing_begun_is_closed_by_no_word() -> None:
+    assert kinds(Life().says("that's it for today", at(2, 9))) == ["nothing recorded"]
+
+
+def test_what_is_sent_after_the_word_still_counts_for_the_day() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("that's it for today", at(2, 19))
+    life.says("oh, and curls 14x10", at(2, 20))
+    (workout,) = life.state.workouts
+    assert {entry.workout for entry in life.state.entries} == {workout.number}
+
+
+def test_the_next_workout_closes_the_one_before_and_sums_it_up() -> None:
+    life = Life()
+    life.says("row 60x9\nrdl 80x7", at(2))
+    said = life.says("goblet squat 20x10", at(3))
+    assert summary(said).facts["closed_of"] == "2026-03-02"
+    assert summary(said).facts["untold"] == ["Hammer curl"]
+
+
+def test_what_was_set_aside_or_taken_back_is_not_summed_up() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("undo", at(2))
+    assert life.passes_to(at(4, 9)) == []
