@@ -19,9 +19,13 @@ Asked = Literal[
     "stronger",
     "stones",
     "dismiss",
+    "hour",
+    "coach",
+    "lost",
 ]
 """Who sees the data, what is stored, what there is to train with, the settings, the last workout, the best of
-an exercise, how many workouts, whether strength has risen; a unit that loads do not come in; never mind."""
+an exercise, how many workouts, whether strength has risen; a unit that loads do not come in; never mind;
+another hour without saying which; how to reach the coach; not knowing what to do here."""
 
 _LEAD = (
     r"(?:(?:hi|hello|hey|ok|okay|so|and|sorry|please|but|well|by the way|btw)[,:. ]+)*"
@@ -96,6 +100,21 @@ _QUESTIONS: dict[Asked, str] = {
     r"strong am i",
     "stones": r"(?:i use|use|i train in|my unit is|switch to|in) (?:stones?|st|ounces?|oz|grams?|tons?|"
     r"newtons?)",
+    "hour": r"(?:can|could|would) you (?:please )?(?:remind|message|write to) me (?:an? (?:hour|bit|"
+    r"little) |much )?"
+    r"(?:earlier|later|sooner|at another (?:time|hour))(?: in the (?:day|morning|evening))?|"
+    r"(?:remind|message) me (?:an? (?:hour|bit|little) |much )?(?:earlier|later|sooner)|"
+    r"(?:change|move) (?:my |the )?(?:reminders?|reminder (?:time|hour))|"
+    r"(?:the |my )?reminders? (?:come|comes|is|are) too (?:early|late)",
+    "coach": r"(?:(?:i want|i need|i'd like|can i|could i|may i|let me|how (?:do|can) i)(?: to)? )?"
+    r"(?:speak|talk|write|get through)(?: to| with)+ (?:my |the |a )?(?:coach|trainer|human|person|real "
+    r"person|"
+    r"somebody|someone)(?: myself| directly)?|(?:reach|contact|call|message|text) (?:my |the )(?:coach|"
+    r"trainer)|"
+    r"how (?:do|can) i (?:reach|contact|ask|message) (?:my |the )?(?:coach|trainer)",
+    "lost": r"what|huh|eh|pardon|i (?:don't|do not|dont) (?:understand|get it|get this|know what to (?:do|"
+    r"say|type))|"
+    r"i(?:'m| am) (?:lost|confused)",
     "dismiss": r"(?:no,? )?(?:forget (?:it|about it)|never ?mind|nvm|don't bother|doesn't matter|don't "
     r"worry(?: about it)?|"
     r"ignore (?:that|it|me)|no matter)",

@@ -103,6 +103,8 @@ Topic = Literal[
     "still there",
     "joined",
     "all stays",
+    "which hour",
+    "coach is reached",
     "term",
     "settings",
     "equipment known",

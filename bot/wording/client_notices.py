@@ -360,6 +360,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "joining edit": "I take no edited answers. To change something, say it in a new message.",
     "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
     "joined": joined_words,
+    "which hour": filled("Now it is {at}. Say the hour that you want, as «remind me at 7»."),
+    "coach is reached": filled("Just ask here: I pass questions on to {coach}, and bring you the answer."),
     "term": term_words,
     "settings": settings_words,
     "equipment known": equipment_known_words,

@@ -20,6 +20,9 @@ from domain.sets import TrainingSet
 from domain.strength_series import series_of
 from domain.values import facts_of
 
+HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
+"""What is likely to be asked after the help."""
+
 LEAST_ROUNDS = 4
 """Of how many exposures of an exercise on something is said of a gain. The house's own choice: with fewer a
 test of trend can hardly tell a gain from chance."""
@@ -68,6 +71,13 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
         case "stones":
             draft.notice("no such unit")
             draft.offer(Words(text="I use kg"), Words(text="I use pounds"))
+        case "hour":
+            draft.notice("which hour", at=f"{draft.client.remind_at:%H:%M}")
+        case "coach":
+            draft.notice("coach is reached", coach=draft.client.coach.name)
+        case "lost":
+            draft.notice("help", word=None)
+            draft.offer(*(Words(text=text) for text in HELP_LEADS_TO))
         case "dismiss":
             dismiss(draft)
     return True

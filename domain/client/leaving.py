@@ -9,6 +9,7 @@ from datetime import timedelta
 
 from domain.client.draft import Draft
 from domain.joining_words import agrees, plainly
+from domain.journal import AlertReason
 from domain.leaving_words import Wish, wish_of
 from domain.memory import Waiting
 from domain.outcome import Erased
@@ -38,6 +39,9 @@ _YES = re.compile(
     r"(?:please|now|i am sure|i'm sure|thanks|thank you|do it|[ ,.!])*"
 )
 """Nothing less than a yes, or the wish itself once more."""
+
+OVER_ONCE_GONE: frozenset[AlertReason] = frozenset({"stall", "review", "missed", "unreachable"})
+"""What a coach need not decide of somebody who has left; pain, warning signs and questions stay open."""
 
 WAITS_FOR = timedelta(minutes=15)
 """For how long something typed can be the answer to what is asked about leaving. The house's own choice."""
@@ -125,6 +129,7 @@ def ask_to_erase(draft: Draft) -> None:
 def leave(draft: Draft) -> None:
     """End it, with the journal left to the coach: nothing is sent any more until the client comes back."""
     draft.remember(left_at=draft.at, paused=True, paused_until=None, reminders_off=True)
+    draft.settle(*(alert for alert in draft.state.alerts if alert.reason in OVER_ONCE_GONE))
     draft.notice("left", coach=draft.client.coach.name)
     draft.tell_coach(Notice(topic="client left", facts={"client": draft.client.name}))
 

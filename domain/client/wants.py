@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from domain.actions import Words
 from domain.client.aims import show_aims
+from domain.client.asking import HELP_LEADS_TO
 from domain.client.draft import Draft
 from domain.client.explaining import explain, spot_named
 from domain.client.exposures import history, set_to_beat
@@ -36,9 +37,6 @@ KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout
 
 ILL_DAYS_KEPT = 24
 """How many days of illness are remembered, the latest."""
-
-HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
-"""What is likely to be asked after the help."""
 
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""

@@ -21,6 +21,9 @@ QUESTIONS: dict[Asked, str] = {
     "stronger": "am I getting stronger?|have I got stronger|am I making progress?|is this working?|"
     "am I any stronger yet?|have I been getting stronger?",
     "stones": "I use stones|in stone|use grams",
+    "hour": "can you remind me an hour later?|remind me earlier|the reminders come too early",
+    "coach": "speak to my coach|can I talk to a human?|I want to talk to my coach|how do I reach my coach?",
+    "lost": "what?|huh?|I don't understand|I'm confused",
     "dismiss": "forget it|never mind|nvm|don't bother|no, never mind",
 }
 BESTS = {

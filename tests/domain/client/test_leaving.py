@@ -140,6 +140,16 @@ def test_who_leaves_the_journal_behind_hears_nothing_more_until_coming_back() ->
     assert life.state.memory.left_at is None
 
 
+def test_what_needs_no_decision_any_more_is_settled_and_pain_is_not() -> None:
+    life = started()
+    life.says("my knee hurts when I squat", at(3, 10))
+    life.passes_to(at(12))
+    assert {alert.reason for alert in life.state.alerts} == {"pain", "missed"}
+    life.says("leave", at(12, 19))
+    life.presses("Leave it with my coach", at(12, 19, 1))
+    assert [alert.reason for alert in life.state.alerts] == ["pain"]
+
+
 def test_pain_goes_before_leaving() -> None:
     life = started()
     life.says("leave", at(3, 10))
