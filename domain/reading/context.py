@@ -150,6 +150,10 @@ class Known:
         """Return whether `q` lies in the plan's range."""
         return self.plan is not None and self.plan.range_low <= q.value <= self.plan.range_high
 
+    def is_usual(self, q: Quantity) -> bool:
+        """Return whether `q` is no more than twice the most reps of the plan."""
+        return self.plan is not None and self.reps_fit(q) and q.value <= 2 * self.plan.range_high
+
     def is_exact(self, q: Quantity) -> bool:
         """Return whether `q` is exactly the load of the target or of the set to beat."""
         unit: Unit = q.unit if q.unit in {"kg", "lb"} else self.unit

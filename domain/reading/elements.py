@@ -38,6 +38,8 @@ class Element:
     result: bool = False
     after_for: bool = False
     since_mark: str = "gap"
+    so_often: bool = False
+    """Whether the words around a lone number tell that it is how often: "got 7", "7 hammer curls"."""
     only_by_name: bool = False
     """Whether a lone number counts only if it is of the name beside it."""
 
@@ -215,12 +217,27 @@ def elements_of(
                     after_for=message.text(quantity.start - 1) == "for"
                     and message.text(quantity.start - 2) not in _TRYING,
                     result=message.text(quantity.start - 1) in RESULT_VERBS,
+                    so_often=_is_so_often(message, quantity, name_tokens),
                 )
             )
         before = quantity
     for element in elements:
         element.joints = _of_a_list(element.joints)
     return elements
+
+
+def _is_so_often(message: Message, number: Quantity, name_tokens: set[int]) -> bool:
+    """Return whether a number is one of reps by the verb before it, or by the plural that it counts."""
+    at = number.start - 1
+    while message.text(at) in {"only", "just", "even", "another"}:
+        at -= 1
+    if message.text(at) in {"got", "managed"}:
+        return True
+    end = number.end
+    while end in name_tokens:
+        end += 1
+    last = message.text(end - 1)
+    return end > number.end and last.endswith("s") and not last.endswith("ss")
 
 
 _GOES_ON_WITH = FOR_WORDS | AT_WORDS | TIMES_SIGNS

@@ -7,14 +7,13 @@ bare number counts only where it is anchored: beside a name, after a verb of doi
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from domain.reading.anchors import anchored
 from domain.reading.context import Known
 from domain.reading.doubt import is_doubtful
 from domain.reading.elements import Element, Item, elements_of, join_marks
-from domain.reading.exercise_words import COMMON
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -23,16 +22,7 @@ from domain.reading.other_loads import speaks_of_another_load
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
-from domain.reading.tokens import WORD
-from domain.reading.words import (
-    BETWEEN,
-    FILLERS,
-    INTERJECTIONS,
-    LOAD_NOUNS,
-    RESULT_VERBS,
-    SMALL_WORDS,
-    TRAINING,
-)
+from domain.reading.unknown_names import name_before, unknown_word
 
 
 @dataclass(slots=True)
@@ -48,6 +38,7 @@ class Group:
     again: bool = False
     first_on_line: bool = True
     unknown_word: str | None = None
+    is_of_another: bool = False
     doubtful: bool = False
     other_load: bool = False
 
@@ -140,6 +131,7 @@ def gather(
         sentence.append(thing)
     if sentence:
         groups.extend(_grouped(message, sentence, pointers, known_of))
+    groups = [part for group in groups for part in _with_unknown_names(message, group)]
     _number_lines(message, groups)
     for before, group in pairwise(groups):
         # "One more set because the rack was free. 77.5x9"
@@ -151,7 +143,8 @@ def gather(
         group.doubtful = bool(group.items) and is_doubtful(message, numbers, group.end)
         group.other_load = bool(group.items) and speaks_of_another_load(message, group.start, group.end)
         if group.named is None and group.pointer is None and not group.again and group.items:
-            group.unknown_word = _unknown_word(message, group)
+            group.unknown_word = group.unknown_word or unknown_word(message, group.items)
+            group.is_of_another = group.is_of_another or name_before(message, group.items[0]) is not None
     return groups
 
 
@@ -178,54 +171,21 @@ def _is_hold(known: Known) -> bool:
     return known.hold and known.kind != "each"
 
 
-def _unknown_word(message: Message, group: Group) -> str | None:
-    """Return a word that stands where the name of an exercise would, and is none that is known."""
-    first = group.items[0]
-    if not isinstance(first, Element):
-        return None
-    at = first.start - 1
-    while message.text(at) in {":", "-", "at", "with", "was", "for", "got", "x", "="} and at >= 0:
-        at -= 1
-    if message.text(at) in _THINGS and message.text(at - 1) not in _NAME_COMES_AFTER:
-        at -= 1
-    if (
-        at >= 0
-        and _is_unknown(message, at)
-        and (at == 0 or message.text(at - 1) in _NAME_COMES_AFTER or _is_unknown(message, at - 1))
-    ):
-        return message.text(at)
-    at = group.items[-1].end
-    if message.text(at) in {"on", "of"}:
-        at += 1
-        while message.text(at) in {"the", "my"}:
-            at += 1
-        if at < len(message.tokens) and _is_unknown(message, at):
-            return message.text(at)
-    return None
-
-
-_THINGS = frozenset({"thing", "things", "thingy", "one", "ones", "stuff"})
-"""Words for any exercise at all, which the word before them tells: "the pumpy thing 12x10"."""
-_NAME_COMES_AFTER = frozenset(
-    {",", ".", "\n", "and", "then", "did", "the", "for", ":", ";", "!", "&", "on", "plus", "n", "some", "my"}
-)
-
-
-def _is_unknown(message: Message, at: int) -> bool:
-    token = message.tokens[at]
-    return (
-        token.kind == WORD
-        and not message.taken[at]
-        and (len(token.text) >= 4 or (len(token.text) >= 2 and token.text not in SMALL_WORDS))
-        and token.text not in FILLERS
-        and token.text not in COMMON
-        and token.text not in BETWEEN
-        and token.text not in RESULT_VERBS
-        and token.text not in TRAINING
-        and token.text not in INTERJECTIONS
-        and token.text not in LOAD_NOUNS
-        and not token.text.endswith(("ly", "ing"))
-    )
+def _with_unknown_names(message: Message, group: Group) -> list[Group]:
+    """Part a group before each whole set that a word nobody knows stands before, where its own name would:
+    "bench 80x8, db florps 20x10"."""
+    parts = [group]
+    told = {at for i in group.items if isinstance(i, Mark) for at in range(i.start, i.end)}
+    for item in group.items[1:] if group.named is not None else ():
+        word = name_before(message, item)
+        if word is not None and item.start - 1 not in told:
+            at = parts[-1].items.index(item)
+            rest = replace(
+                group, named=None, items=parts[-1].items[at:], unknown_word=word, is_of_another=True
+            )
+            parts[-1].items = parts[-1].items[:at]
+            parts.append(rest)
+    return parts
 
 
 def _grouped(

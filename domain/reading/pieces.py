@@ -13,7 +13,7 @@ from domain.reading.elements import Element, Item
 from domain.reading.phrases import Mark
 from domain.reading.quantities import FEW_SETS, MOST_SETS, Quantity
 
-Led = Literal["at", "for", "got", "sets", ""]
+Led = Literal["at", "for", "got", "so often", "sets", ""]
 """The word that leads to a number: "with 80", "rows for 7", "got 9", "3 sets of 8"."""
 
 LOAD_MARKS = frozenset({"body", "same load", "up", "down", "unknown load", "pin"})
@@ -122,6 +122,8 @@ def _led(element: Element, *, counted: bool, first: bool) -> Led:
         return "at"
     if element.after_for and element.next_to_name:
         return "for"
+    if element.so_often and len(element.quantities) == 1:
+        return "so often"
     return "got" if element.result else ""
 
 

@@ -111,6 +111,8 @@ def lone_cost(piece: Piece, known: Known) -> float:
         return LONE_PHRASE
     if not piece.bare or piece.led in {"for", "sets"}:
         return LONE_REPS
+    if piece.led == "so often" and known.is_usual(what):
+        return LONE_REPS
     return {"reps": LONE_REPS, "load": AGAINST_RULE_TEN, "unclear": LONE_UNCLEAR}[known.lone(what)]
 
 

@@ -46,6 +46,8 @@ class Exercises:
             if len(group.named.names) == 1:
                 return group.named.names[0], None
             return None, group.named
+        if group.is_of_another:
+            return None, None
         if group.pointer is not None and named_before is None:
             plan = self.request.plan
             return (plan[group.pointer - 1].name if group.pointer <= len(plan) else None), None

@@ -59,3 +59,31 @@ def test_a_nuisance_is_no_pain(text: str) -> None:
     found = reading(text)
     assert [short(each) for each in found.sets] == [MINE]
     assert not found.pain
+
+
+@pytest.mark.parametrize("name", ["flurps", "db florps", "krangles", "cable wobblers"])
+@pytest.mark.parametrize("between", [", ", "\n", "; "])
+def test_a_set_behind_a_name_that_nobody_knows_is_asked_about(name: str, between: str) -> None:
+    found = reading(f"bench 80x8{between}{name} 20x10")
+    assert [short(each) for each in found.sets] == [MINE]
+    assert found.asks == ("exercise",)
+
+
+@pytest.mark.parametrize("sort", ["backoff", "lighter", "dropset", "then", "finally", "dropped", "tired now"])
+def test_a_sort_of_set_is_no_name(sort: str) -> None:
+    assert [short(each)[0] for each in reading(f"bench 80x8, {sort} 70x10").sets] == ["Bench press"] * 2
+
+
+@pytest.mark.parametrize("word", ["bruh", "calm", "pumped", "sadly", "legit"])
+def test_an_outcry_before_the_same_load_is_no_name(word: str) -> None:
+    found = reading(f"bench 80x8, {word} 80x7")
+    assert [short(each)[2] for each in found.sets] == [8, 7]
+
+
+@pytest.mark.parametrize(
+    "text", ["got 8 on dips", "only got 8 on the dips", "managed 8 on dips", "8 dips", "only 8 dips"]
+)
+def test_what_one_got_of_something_is_how_often(text: str) -> None:
+    found = reading(text)
+    assert [short(each) for each in found.sets] == [("Dip", Decimal(10), 8)]
+    assert not found.asks
