@@ -94,6 +94,30 @@ def serve() -> None:
 
 
 @app.command()
+def backup(file: Annotated[Path, typer.Argument(help="Where to write it; not there yet.")]) -> None:
+    """Write all of the database into one file, while the bot goes on."""
+    from bot.commands.backup import backup_command
+
+    raise typer.Exit(backup_command(file))
+
+
+@app.command()
+def restore(file: Annotated[Path, typer.Argument(help="A backup.")]) -> None:
+    """Put a backup into the database of the settings, which has to be empty."""
+    from bot.commands.backup import restore_command
+
+    raise typer.Exit(restore_command(file))
+
+
+@app.command()
+def copy(to: Annotated[str, typer.Argument(help="The URL of an empty database.")]) -> None:
+    """Copy all of the database into another one: to move from SQLite to PostgreSQL, or back."""
+    from bot.commands.backup import copy_command
+
+    raise typer.Exit(copy_command(to))
+
+
+@app.command()
 def coach(
     name: Annotated[str, typer.Argument(help="The coach's name.")],
     *,

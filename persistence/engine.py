@@ -23,6 +23,7 @@ from sqlalchemy.exc import TimeoutError as NoConnectionFree
 
 from persistence.faults import (
     BadDatabaseUrl,
+    DatabaseBroken,
     DatabaseFolderMissing,
     DatabaseTrouble,
     DatabaseUnreachable,
@@ -30,6 +31,9 @@ from persistence.faults import (
 )
 
 BUSY_SECONDS = 10
+
+_DAMAGED = ("malformed", "file is not a database")
+"""What SQLite says of a file that is damaged."""
 
 
 def open_engine(url: str, *, durable: bool = True) -> Engine:
@@ -54,6 +58,8 @@ def open_engine(url: str, *, durable: bool = True) -> Engine:
         why = first_line(error)
         if "file is not a database" in why:
             raise NotOurDatabase(_shown(parsed), why) from error
+        if any(damage in why for damage in _DAMAGED):
+            raise DatabaseBroken(why, _shown(parsed)) from error
         raise DatabaseUnreachable(_shown(parsed), why) from error
     return engine
 
@@ -64,14 +70,14 @@ def writing(engine: Engine) -> Iterator[Connection]:
 
     Raises DatabaseTrouble where the database is locked, full, gone or deadlocked: it may be tried again.
     """
-    with _trouble_told(), engine.begin() as connection:
+    with telling_trouble(), engine.begin() as connection:
         yield connection
 
 
 @contextmanager
 def reading(engine: Engine) -> Iterator[Connection]:
     """One unit that only reads; on SQLite it waits for no writer. Raises DatabaseTrouble, as `writing`."""
-    with _trouble_told(), engine.connect() as connection:
+    with telling_trouble(), engine.connect() as connection:
         yield connection.execution_options(only_reads=True)
 
 
@@ -83,13 +89,17 @@ def is_trouble(error: BaseException) -> bool:
 
 
 @contextmanager
-def _trouble_told() -> Iterator[None]:
+def telling_trouble() -> Iterator[None]:
+    """Tell of the database's own trouble as DatabaseTrouble, or DatabaseBroken where its file is damaged."""
     try:
         yield
     except (DBAPIError, NoConnectionFree) as error:
         if not is_trouble(error):
             raise
-        raise DatabaseTrouble(first_line(error)) from error
+        why = first_line(error)
+        if any(damage in why for damage in _DAMAGED):
+            raise DatabaseBroken(why, "the database") from error
+        raise DatabaseTrouble(why) from error
 
 
 def first_line(error: DBAPIError | NoConnectionFree) -> str:

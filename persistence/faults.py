@@ -37,6 +37,48 @@ class DatabaseTrouble(StoreFault):
 
 
 @dataclass(eq=False)
+class DatabaseBroken(DatabaseTrouble):
+    """The database's file is damaged, or a table is missing."""
+
+    url: str
+
+
+@dataclass(eq=False)
+class DatabaseEmpty(StoreFault):
+    """There is nothing of ours in the database."""
+
+    url: str
+
+
+@dataclass(eq=False)
+class DatabaseNotEmpty(StoreFault):
+    """The database holds something already, where it is to take in something else."""
+
+    url: str
+
+
+@dataclass(eq=False)
+class CopyDiffers(StoreFault):
+    """What was copied into the database is not what was to be copied; it was taken back."""
+
+    url: str
+
+
+@dataclass(eq=False)
+class BackupThere(StoreFault):
+    """There is a file already where the backup is to be written."""
+
+    path: str
+
+
+@dataclass(eq=False)
+class BackupMissing(StoreFault):
+    """There is no such backup."""
+
+    path: str
+
+
+@dataclass(eq=False)
 class NotOurDatabase(StoreFault):
     """The file is not a database, or the database holds other tables than ours. `why` says which."""
 

@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Connection, Engine, inspect, text
 
 from persistence.engine import reading, shown_url
-from persistence.faults import DatabaseNewer, DatabaseOlder, NotOurDatabase
+from persistence.faults import DatabaseBroken, DatabaseNewer, DatabaseOlder, NotOurDatabase
 from persistence.migrations import HEAD
+from persistence.tables import Base
 
 if TYPE_CHECKING:
     from alembic.config import Config
@@ -26,6 +27,7 @@ def migrate(engine: Engine, to: str = HEAD) -> None:
     """
     with reading(engine) as connection:
         if to == HEAD == _revision(connection):
+            _refuse_missing_tables(connection, shown_url(engine))
             return
     with engine.connect() as connection:
         if engine.dialect.name == "sqlite":
@@ -77,6 +79,20 @@ def _refuse_strange_tables(connection: Connection, revision: str | None, url: st
     tables = inspect(connection).get_table_names()
     if revision is None and [table for table in tables if table != "alembic_version"]:
         raise NotOurDatabase(url, ", ".join(sorted(tables)[:3]))
+
+
+def _refuse_missing_tables(connection: Connection, url: str) -> None:
+    missing = set(Base.metadata.tables) - set(inspect(connection).get_table_names())
+    if missing:
+        raise DatabaseBroken(f"no table {', '.join(sorted(missing))}", url)
+
+
+def revision_of(engine: Engine) -> str | None:
+    """Return the step at which a database stands; None where it is empty. Raises NotOurDatabase."""
+    with reading(engine) as connection:
+        revision = _revision(connection)
+        _refuse_strange_tables(connection, revision, shown_url(engine))
+        return revision
 
 
 def _config(connection: Connection | None = None) -> "Config":

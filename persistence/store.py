@@ -15,6 +15,7 @@ from domain.parts import Part
 from domain.state import ClientState
 from persistence import (
     archive,
+    backup,
     deliveries,
     inbox,
     leases,
@@ -53,6 +54,10 @@ class Store:
     def close(self) -> None:
         """Close every connection."""
         self._engine.dispose()
+
+    def check_whole(self) -> None:
+        """Look through the database's file for damage, where it is one file. Raises DatabaseBroken."""
+        backup.check_whole(self._engine)
 
     def take_over(self, now: datetime) -> None:
         """Go on where a process before this one stopped.

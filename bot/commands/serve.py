@@ -24,6 +24,7 @@ def serve_command() -> int:
     logging.getLogger("alembic").setLevel(logging.WARNING)
     try:
         with hidden_in_logs(token), opened(settings.database) as store:
+            store.check_whole()
             asyncio.run(serve(store, make_bot(token, settings.api_url)))
     except TokenRefusedError:
         raise OperatorFault(("Telegram does not know KILOPOST_TOKEN: is it whole?",)) from None

@@ -1,10 +1,16 @@
 """Words for what an operator has to mend: one line each."""
 
 from persistence.faults import (
+    BackupMissing,
+    BackupThere,
     BadDatabaseUrl,
     ChatTaken,
+    CopyDiffers,
+    DatabaseBroken,
+    DatabaseEmpty,
     DatabaseFolderMissing,
     DatabaseNewer,
+    DatabaseNotEmpty,
     DatabaseOlder,
     DatabaseTrouble,
     DatabaseUnreachable,
@@ -28,9 +34,26 @@ def store_fault_words(fault: StoreFault) -> str:
             return f"{url} was made by a newer Kilopost (step {revision}): run that version, or a newer one"
         case DatabaseOlder(url=url):
             return f"{url} is of an older Kilopost and has to be brought up to date first"
+        case DatabaseBroken(url=url, why=why):
+            return f"{url} is damaged ({why}): put back a backup of it with `restore`"
+        case DatabaseEmpty(url=url):
+            return f"there is nothing of Kilopost in {url}"
+        case DatabaseNotEmpty(url=url):
+            return f"{url} holds something already: name an empty database"
+        case CopyDiffers(url=url):
+            return f"not everything arrived in {url}, so nothing was kept there"
+        case BackupThere(path=path):
+            return f"{path} is there already: name a new file"
+        case BackupMissing(path=path):
+            return f"there is no backup {path}"
         case DatabaseTrouble(why=why):
             return f"the database is in trouble: {why}"
         case ChatTaken(chat=chat, name=name):
             return f"the chat {chat} belongs to {name} already"
         case _:
             return f"the database said: {type(fault).__name__}"
+
+
+def copied_words(rows: dict[str, int], to: str) -> str:
+    """Say what was copied, from how many rows there are of each table."""
+    return f"{rows['people']} people, {rows['entries']} sets and {rows['inbox']} messages are in {to}."
