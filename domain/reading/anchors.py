@@ -15,6 +15,7 @@ from domain.reading.words import (
     BETWEEN,
     FILLERS,
     FOR_WORDS,
+    LOAD_NOUNS,
     RESULT_VERBS,
     TIMES_SIGNS,
     words_of,
@@ -340,6 +341,7 @@ def _is_told_here(
 ) -> bool:
     """Return whether an exercise or another number stands by a number of times, in its clause."""
     start, end = message.clause_span(element.start)
+    blank = blank | {at for at in range(start, end) if message.text(at) in LOAD_NOUNS}
     return any(
         start <= t.start < end
         and t is not element

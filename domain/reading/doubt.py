@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.quantities import Quantity
+from domain.reading.words import words_of
 
 _EITHER = frozenset({"or", "maybe", "perhaps", "possibly"})
 _ABOUT = frozenset(
@@ -34,6 +35,11 @@ _NOT_FULL = Pattern(
     some="#|one|two|couple|few|some|most|half",
 )
 """Reps of which some were no full ones, or not the client's alone."""
+_SUM = Pattern(
+    "<!(x|for|*|@|/|,|and|+) # [{unit}] [(a|each|per|/) side] + (#|[the|a]* bar) ..2 (x|for|*|@) #",
+    unit=words_of("kg kgs lb lbs"),
+)
+"""A load that is told in parts, which may be what is on one side: "20 + 60 x 8"."""
 _ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
 
 
@@ -44,6 +50,10 @@ def is_doubtful(message: Message, numbers: Sequence[Quantity], end: int) -> bool
     if not _APPROXIMATELY.isdisjoint(message.words) and any(_is_about(message, q) for q in numbers):
         return True
     if _NOT_FULL.is_in(message, end):
+        return True
+    if "+" in message.words and any(
+        f.start < end for f in _SUM.find(message, numbers[0].start if numbers else 0)
+    ):
         return True
     if "?" not in message.words:
         return False

@@ -182,6 +182,18 @@ _EFFORTS = (
         most=100,
     ),
     Other(
+        "what a load is made of",
+        Pattern(
+            """
+            <!(x|for|*|@|:) # [{mass}] [{a_side}] {and_more} (=|makes|totals) >(# [{mass}] {x})
+            """,
+            a_side="(a|each|per|/) (side|hand)",
+            and_more="[+|and|plus|the|bar|a|#|{mass}]*",
+            x="(x|for|*|@|,|reps)",
+            mass=MASS,
+        ),
+    ),
+    Other(
         "a sum",
         Pattern("# [reps] (=|equals|makes|thats|total~) n:# [{mass}] !(x|for|*|@|rep|reps|/|,)", mass=MASS),
         least=100,

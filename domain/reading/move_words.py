@@ -37,6 +37,7 @@ MOVE = Pattern(
     (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
     ({workout}) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
     the? rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
+    the? remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets) ..2 ([on] {weekday}|tomorrow)
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
     """,
     move="""

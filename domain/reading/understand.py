@@ -107,6 +107,9 @@ def _read(request: Request, message: Message) -> Reading:
     message.heard.extend(_used(groups))
     for_training = training_days(message, days, quantities, named, wanted)
     all_wants: list[Want] = list(wanted.wants)
+    if found_signs and wanted.on is None and "pause" in all_wants:
+        # "I feel sick" beside a warning sign is part of it.
+        all_wants.remove("pause")
     if (correcting or is_set_again(message, request, groups)) and not (undo and not quantities):
         fixed = put_right(message, request, groups, named, days if correcting else for_training)
         if (fixed.sets or fixed.open) and (quantities or fixed.changes(request)):

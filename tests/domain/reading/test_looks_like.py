@@ -87,3 +87,22 @@ def test_what_one_got_of_something_is_how_often(text: str) -> None:
     found = reading(text)
     assert [short(each) for each in found.sets] == [("Dip", Decimal(10), 8)]
     assert not found.asks
+
+
+@pytest.mark.parametrize(
+    "text", ["bench 20 + 60 x 8", "bench 30 a side + bar x 8", "bench 30 + the bar for 8"]
+)
+def test_a_load_told_in_parts_is_asked_about(text: str) -> None:
+    found = reading(text)
+    assert not found.sets
+    assert found.asks
+
+
+@pytest.mark.parametrize("text", ["bench 30 each side + bar = 80 for 8", "bench 20 + 60 = 80 x 8"])
+def test_what_the_parts_of_a_load_make_is_the_load(text: str) -> None:
+    assert [short(each) for each in reading(text).sets] == [MINE]
+
+
+@pytest.mark.parametrize("text", ["bench 80x8 + 75x6", "bench 80x8 + bench 75x6", "bench 80 x 8 + 75 x 6"])
+def test_sets_joined_by_a_plus_are_no_sum(text: str) -> None:
+    assert [short(each) for each in reading(text).sets] == [MINE, ("Bench press", Decimal(75), 6)]
