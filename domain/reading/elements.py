@@ -81,6 +81,9 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         if message.taken[at] == "a day":
             seen = _stronger(seen, ",")
             continue
+        if message.taken[at] == "a set's number":
+            seen = _stronger(seen, ",")
+            continue
         if text == "on" and message.taken[at + 1] == "a day":
             continue
         if token.kind == LINE:

@@ -259,6 +259,14 @@ def _spread(
             name = names[k]
             owned[k] = list(items) if name is not None and name.names not in again else []
         return
+    same = [i for i in items if isinstance(i, Mark) and i.kind == "same load"]
+    if len(chain) > 1 and len(same) == 1 and items[0] is same[0] and len(items) == len(chain) + 1:
+        numbers = items[1:]
+        if all(isinstance(i, Element) and len(i.quantities) == 1 for i in numbers):
+            # "bench and row same weight, 8 and 10"
+            for k, item in zip(chain, numbers, strict=True):
+                owned[k] = [*same, item]
+            return
     sizes = {len(i.quantities) if isinstance(i, Element) else 0 for i in items}
     if len(chain) < 2 or len(items) != len(chain) or len(sizes) != 1 or 0 in sizes:
         return

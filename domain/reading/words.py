@@ -21,7 +21,7 @@ NEGATIVE_WORDS = frozenset(
 )
 TIMES_SIGNS = frozenset({"x", "*", "by", "times"})
 AT_WORDS = frozenset({"@", "at", "with", "w", "using", "holding"})
-FOR_WORDS = frozenset({"for", "fr", "got", "did", "managed", "getting", "made"})
+FOR_WORDS = frozenset({"for", "fr", "fro", "foor", "ofr", "got", "did", "managed", "getting", "made"})
 AND_WORDS = frozenset({"and", "&", "n", "plus", "nd", "und"})
 THEN_WORDS = frozenset({"then", "followed", "afterwards", "finally", "later"})
 BETWEEN = words_of(

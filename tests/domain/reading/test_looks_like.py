@@ -1,10 +1,12 @@
 """What looks like something else: whose set it was, what a clock shows, what was got with a load."""
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
 
-from tests.domain.reading.build import SENT, reading, short
+from domain.reading import read
+from tests.domain.reading.build import SENT, TARGET, reading, request, short
 
 MINE = ("Bench press", Decimal(80), 8)
 
@@ -106,3 +108,25 @@ def test_what_the_parts_of_a_load_make_is_the_load(text: str) -> None:
 @pytest.mark.parametrize("text", ["bench 80x8 + 75x6", "bench 80x8 + bench 75x6", "bench 80 x 8 + 75 x 6"])
 def test_sets_joined_by_a_plus_are_no_sum(text: str) -> None:
     assert [short(each) for each in reading(text).sets] == [MINE, ("Bench press", Decimal(75), 6)]
+
+
+@pytest.mark.parametrize("load", ["eighty", "eigthy", "eihgty", "80"])
+@pytest.mark.parametrize("tie", ["for", "fro", "x"])
+@pytest.mark.parametrize("reps", ["eight", "eihgt", "eigth", "8"])
+def test_numbers_in_words_with_letters_changed_over_are_read(load: str, tie: str, reps: str) -> None:
+    assert [short(each) for each in reading(f"bench {load} {tie} {reps}").sets] == [MINE]
+
+
+def test_reps_told_of_two_names_at_once_go_to_each_of_them() -> None:
+    found = read(replace(request("bench and incline same weight, 8 and 10"), last=TARGET))
+    assert [short(each) for each in found.sets] == [MINE, ("Incline dumbbell press", Decimal(26), 10)]
+
+
+@pytest.mark.parametrize(
+    "second", ["and the second one 7", "and in the second set 7", "then the second go 7"]
+)
+def test_the_second_of_two_sets_keeps_its_reps(second: str) -> None:
+    assert [short(each) for each in reading(f"bench was 80 for 8 {second}").sets] == [
+        MINE,
+        ("Bench press", Decimal(80), 7),
+    ]
