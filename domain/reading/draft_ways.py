@@ -5,10 +5,11 @@ from functools import cache
 
 from domain.reading.context import Known
 from domain.reading.drafts import Draft, Source, whole
+from domain.reading.limits import MOST_SETS
 from domain.reading.lone_ways import is_load_again, list_of_reps, lone_amount, lone_load, so_often
 from domain.reading.phrases import Mark
 from domain.reading.pieces import Piece
-from domain.reading.quantities import MOST_SETS, Quantity
+from domain.reading.quantities import Quantity
 from domain.reading.rule_two import by_rule_two
 from domain.reading.story import Habit, Next, Story, draft_of, load_of, looseness_of
 from domain.reading.way_costs import PART, STRAINED

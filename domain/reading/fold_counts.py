@@ -7,8 +7,8 @@ counted; of several that are told one by one there must be as many as counted.
 from collections.abc import Sequence
 
 from domain.reading.drafts import Draft, whole
+from domain.reading.limits import MOST_SETS
 from domain.reading.pieces import Row
-from domain.reading.quantities import MOST_SETS
 
 _MISCOUNTED = 1.5
 

@@ -10,8 +10,9 @@ from typing import Literal, NamedTuple
 from domain.reading.context import Known
 from domain.reading.drafts import is_amount, pairs_of_dumbbells, same_mass
 from domain.reading.elements import Element, Item
+from domain.reading.limits import FEW_SETS, MOST_SETS
 from domain.reading.phrases import Mark
-from domain.reading.quantities import FEW_SETS, MOST_SETS, Quantity
+from domain.reading.quantities import Quantity
 
 Led = Literal["at", "for", "got", "so often", "sets", ""]
 """The word that leads to a number: "with 80", "rows for 7", "got 9", "3 sets of 8"."""

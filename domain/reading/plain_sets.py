@@ -8,8 +8,9 @@ from collections.abc import Sequence
 
 from domain.reading.context import Known
 from domain.reading.drafts import Draft, is_amount
+from domain.reading.limits import MOST_SETS
 from domain.reading.pieces import Piece, Row
-from domain.reading.quantities import MOST_SETS, Quantity
+from domain.reading.quantities import Quantity
 from domain.reading.story import draft_of, load_of
 
 _TIES = frozenset({"x", "for"})

@@ -5,13 +5,13 @@ from typing import Literal, NamedTuple
 
 from domain.reading.counted import is_counted
 from domain.reading.message import Message
+from domain.reading.number_labels import Role, is_label, is_labelled, label_before
 from domain.reading.patterns import Pattern
 from domain.reading.words import (
     KG_WORDS,
     LB_WORDS,
     MINUTE_WORDS,
     NEGATIVE_WORDS,
-    ORDINALS,
     REP_ADJECTIVES,
     REP_WORDS,
     SECOND_WORDS,
@@ -20,14 +20,6 @@ from domain.reading.words import (
     words_of,
 )
 from domain.units import Unit
-
-Role = Literal["load", "reps", "sets", "seconds", "pair", "plates"]
-"""What a number is a number of; "pair" is "30s", which can be a pair of dumbbells or seconds."""
-
-
-MOST_SETS = 12
-FEW_SETS = 6
-"""As many sets of one exercise are usual; a number before "x" that is no more can be one of sets."""
 
 
 class Quantity(NamedTuple):
@@ -120,11 +112,11 @@ def _quantity(message: Message, at: int) -> Quantity:
     ):
         over, end = _over_a_minute(message, end + 1)
         value, role, minutes = value * 60 + over, "seconds", True
-    elif after in REP_WORDS and (after != "r" or glued) and not _is_label(message, end):
+    elif after in REP_WORDS and (after != "r" or glued) and not is_label(message, end):
         role, end = "reps", end + 1
     elif (
         after in SET_WORDS
-        and not _is_labelled(message, end)
+        and not is_labelled(message, end)
         and not (after == "set" and value > 1 and message.value(end + 1) is not None)
     ):
         role, end = "sets", end + 1
@@ -187,7 +179,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         each = True
     if role is None and (_is_more(message, at) or _is_of_a_set(message, at)):
         role = "reps"
-    if role is None and (label := _label_before(message, at)) is not None:
+    if role is None and (label := label_before(message, at)) is not None:
         role = label
     return _with_counting(
         message,
@@ -206,7 +198,7 @@ def _after_reps(message: Message, at: int) -> int | None:
     unknown = at
     while unknown < at + 2 and is_counted(message, unknown) and message.text(unknown) not in _NOT_WHOLE:
         unknown += 1
-    if unknown > at and message.text(unknown) in REP_WORDS - {"r"} and not _is_label(message, unknown):
+    if unknown > at and message.text(unknown) in REP_WORDS - {"r"} and not is_label(message, unknown):
         return unknown + 1
     return None
 
@@ -250,63 +242,6 @@ _OF_ANOTHER_NUMBER = frozenset(
 )
 """What stands after a number that is no rest of a time: "1 min 10 kg"."""
 _MOST_ADJECTIVES = 3
-
-
-def _is_label(message: Message, at: int) -> bool:
-    """Return whether a word names the number after it: "weight: 185 reps: 6", "load 80 reps 8 sets 2"."""
-    if _is_labelled(message, at):
-        return True
-    return message.text(at + 1) in {":", "="} and message.value(at + 2) is not None
-
-
-_LABELLED = Pattern(
-    """
-    (weight|load) {is_of} # [{unit}] {and_then} (reps|rep|sets|set) {is_of} #
-    (reps|sets) {is_of} # {and_then} (weight|load) {is_of} #
-    """,
-    is_of="[:|=|was|is|of]*",
-    and_then="[,|;|and|/|-|.|'\n']*",
-    unit=KG_WORDS | LB_WORDS,
-)
-"""Every number stands after the word that tells what it is."""
-
-
-def _is_labelled(message: Message, at: int) -> bool:
-    return message.value(at + 1) is not None and _LABELLED.is_in(message)
-
-
-def _label_before(message: Message, at: int) -> Role | None:
-    """Return what a number is a number of by the word and the colon before it."""
-    place = at - 1
-    if message.text(place) in _TELLS_LABEL:
-        place -= 1
-    if message.text(place) in {"weight", "load", *REP_WORDS, *SET_WORDS} and _LABELLED.is_in(message):
-        return _of_label(message.text(place), message.value(at))
-    is_after_a_number = message.value(place - 1) is not None and message.text(place - 2) not in SET_WORDS
-    if is_after_a_number or message.text(place - 1) in _OTHER_LABEL:
-        return None
-    if message.text(place) == "set" and message.text(place - 1) in ORDINALS:
-        # "Second set: 12" has 12 reps.
-        return None
-    label = message.text(place)
-    if message.text(at - 1) not in {":", "="} and label in _LABEL_WITH_SIGN:
-        return None
-    return _of_label(label, message.value(at))
-
-
-def _of_label(label: str, value: Decimal | None) -> Role | None:
-    """Return what a number with a label is a number of."""
-    if label in {"weight", "load"}:
-        return "load"
-    if label in REP_WORDS:
-        return "reps"
-    return "sets" if label in SET_WORDS and (value or 0) <= MOST_SETS else None
-
-
-_LABEL_WITH_SIGN = SET_WORDS | {"rep", "repetition"}
-"""Words that name a number only with a sign between them: "sets: 3"."""
-_TELLS_LABEL = frozenset({":", "=", "was", "were", "is", "are"})
-_OTHER_LABEL = words_of("body my same last few more without no own any added extra with")
 
 
 def _is_more(message: Message, at: int) -> bool:

@@ -12,10 +12,10 @@ from typing import Literal, NamedTuple
 from domain.reading.anchors import PROVIDERS
 from domain.reading.context import Known
 from domain.reading.elements import Element, Item
+from domain.reading.limits import FEW_SETS
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
-from domain.reading.quantities import FEW_SETS
 from domain.reading.tokens import LINE
 from domain.reading.words import words_of
 

@@ -7,9 +7,10 @@ none of them outweighs an exact rule of the contract (`rule_two.py`). The house'
 from decimal import Decimal
 
 from domain.reading.context import Known
+from domain.reading.limits import FEW_SETS, MOST_SETS
 from domain.reading.phrases import Mark
 from domain.reading.pieces import AMOUNT_MARKS, LOAD_MARKS, WHOLE_MARKS, Piece
-from domain.reading.quantities import FEW_SETS, MOST_SETS, Quantity
+from domain.reading.quantities import Quantity
 
 UNTESTED = 0.2
 ODD = 1.0

@@ -10,8 +10,9 @@ from operator import contains
 from typing import NamedTuple
 
 from domain.reading.context import Known
+from domain.reading.limits import FEW_SETS
 from domain.reading.pieces import Piece
-from domain.reading.quantities import FEW_SETS, Quantity
+from domain.reading.quantities import Quantity
 from domain.reading.rule_two import can_be_sets, is_first_ever
 from domain.reading.way_costs import JOINS, LONE_REPS, PART, Costs
 from domain.reading.way_oddities import oddity
