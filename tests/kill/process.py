@@ -1,0 +1,72 @@
+"""The bot as a process of its own, which can be killed and started again."""
+
+import os
+import signal
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from tests.botapi.server import BotApi
+
+ROOT = Path(__file__).resolve().parents[2]
+
+
+class Process:
+    """`python -m bot serve` in a folder of its own; what it logs goes to a file there."""
+
+    def __init__(self, folder: Path, database: str, url: str, token: str) -> None:
+        self.log = folder / "log.txt"
+        self._start = (folder, database, url, token)
+        self._running = self._run()
+
+    def _run(self) -> "subprocess.Popen[bytes]":
+        folder, database, url, token = self._start
+        settings = {"KILOPOST_TOKEN": token, "KILOPOST_API_URL": url, "KILOPOST_DATABASE": database}
+        with self.log.open("ab") as log:
+            return subprocess.Popen(
+                [sys.executable, "-m", "bot", "serve"],
+                cwd=folder,
+                env={**os.environ, **settings, "PYTHONPATH": str(ROOT)},
+                stdout=log,
+                stderr=log,
+            )
+
+    def kill(self) -> None:
+        self._running.kill()
+        self._running.wait()
+
+    def kill_and_start_again(self) -> None:
+        self.kill()
+        self._running = self._run()
+
+    def stop(self) -> int:
+        self._running.send_signal(signal.SIGTERM)
+        return self.end(15)
+
+    def end(self, seconds: float) -> int:
+        """Wait until it ends by itself; return its exit status."""
+        try:
+            return self._running.wait(seconds)
+        finally:
+            self.kill()
+
+
+@contextmanager
+def process(folder: Path, database: str, api: BotApi) -> Iterator[Process]:
+    running = Process(folder, database, api.url, api.token)
+    try:
+        yield running
+    finally:
+        running.kill()
+
+
+def until(true: Callable[[], object], seconds: float = 60) -> None:
+    """Wait until `true()` holds; unlike the server's own waiting, this may look into the database."""
+    limit = time.monotonic() + seconds
+    while not true():
+        if time.monotonic() > limit:
+            raise TimeoutError
+        time.sleep(0.02)
