@@ -87,7 +87,7 @@ WITH_MONTH = Pattern(
 )
 DAY_OF_MONTH = Pattern(
     """
-    {before} the # {ending}
+    {before} the # {ending} !({counted})
     (report|log|date|results|session|workout|training|day) ,? the # {ending}
     ^ the # {ending} >(:|,|'\n'|#|_ #)
     (till|until|til|(back|home|return|again) (on|by|from)|away to|off to) the {ordinal} >(.|,|!|$|so|and|
@@ -95,6 +95,10 @@ DAY_OF_MONTH = Pattern(
 """,
     ordinal=frozenset(DAYS_IN_WORDS),
     ending=ENDINGS,
+    counted=words_of(
+        """week weeks time times session workout set rep one year month go day attempt try round straight
+        consecutive person"""
+    ),
     before=frozenset(WEEKDAYS)
     | words_of(
         """on till til until from for of back by since to away through was that send sent log report post

@@ -92,7 +92,7 @@ _PACE = (
             {rested} [{how_long}]* # [: #]
             # {duration} of? ..1 {rest}
             """,
-            rested=words_of("rest rests rested resting break breaks pause paused waiting waited"),
+            rested=words_of("rest rests rested resting break breaks pause pauses paused waiting waited"),
             rest="rest|rests|break|breaks|pause|pauses|in? between",
             how_long=words_of(
                 "for of was about only between sets just a is full time times : the whole each around"
@@ -122,6 +122,18 @@ _PACE = (
             ),
             more=words_of("more less fewer better up down longer heavier"),
         ),
+    ),
+    Other(
+        "long ago",
+        Pattern(
+            "# [{unit}] (up|down|more|better|heavier) (on|than|from|since) [last] {month}",
+            unit=MASS,
+            month=words_of(
+                """january february march april june july august september october november december christmas
+                easter spring summer autumn winter year"""
+            ),
+        ),
+        always=True,
     ),
     Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(

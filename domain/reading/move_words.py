@@ -94,6 +94,7 @@ WILL_TRAIN = Pattern(
     """
     {will} ..1 {train}
     (can|could|shall|lets|may) we? (say|make it) >([on] {short_weekday}|tomorrow)
+    lets [just] do >([on] {short_weekday}|tomorrow)
     (catching up|training|train|going|doing it) >([on] {weekday}|tomorrow)
     the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)
     train >(on # ..4 instead)

@@ -41,7 +41,16 @@ from domain.sets import TrainingSet
 from domain.units import Unit
 
 _DEAD = frozenset(
-    {"a question", "another's", "a plan", "a warm-up", "what was before", "body weight", "a body weight"}
+    {
+        "a question",
+        "another's",
+        "a plan",
+        "a warm-up",
+        "what was before",
+        "body weight",
+        "a body weight",
+        "long ago",
+    }
 )
 
 

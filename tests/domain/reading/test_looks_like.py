@@ -130,3 +130,20 @@ def test_the_second_of_two_sets_keeps_its_reps(second: str) -> None:
         MINE,
         ("Bench press", Decimal(80), 7),
     ]
+
+
+@pytest.mark.parametrize(
+    "aside",
+    [
+        "for the 3rd week in a row",
+        "for the 2nd time",
+        "with pauses of 2",
+        "5 kg up on january",
+        "third week in a row",
+    ],
+)
+def test_what_is_counted_or_compared_is_neither_a_day_nor_a_set(aside: str) -> None:
+    for around in ("bench 80x8 {}", "bench 80x8, {}", "bench 80x8!! {}"):
+        found = reading(around.format(aside))
+        assert [(short(each), each.on) for each in found.sets] == [(MINE, SENT.date())], around
+        assert not found.asks
