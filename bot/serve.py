@@ -1,8 +1,7 @@
 """The running bot: what comes in is stored, the desk decides, delivery sends, and a clock ticks.
 
-All that is due stands in the database, so a tick that is lost loses nothing; ticks come by the machine's
-steady counter, whatever its clock says. What has just come in does not wait for the tick. A step that has
-begun is always finished: stopping drains.
+All that is due stands in the database, so a tick that is lost loses nothing. What has just come in does not
+wait for the tick. A step that has begun is always finished: stopping drains.
 """
 
 import asyncio
@@ -21,11 +20,11 @@ from bot.telegram.incoming import PLATFORM
 from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling
 from bot.telegram.sending import TelegramSender
+from bot.ticking import TICK_SECONDS, Ticking
 from bot.wording.menu import FAREWELL, MENU
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
 
-TICK_SECONDS = 1.0
 DRAIN_SECONDS = 8.0
 SENDERS = 4
 """How many chats are sent into at once, so that a slow one holds up few others."""
@@ -67,6 +66,11 @@ async def serve(store: Store, bot: Connection) -> None:
         deciding.set()
         sending[0].set()  # who finds something wakes the others
 
+    ticking = Ticking(tick)
+
+    async def look_at_ticks() -> None:
+        ticking.catch_up()
+
     async def look_at_clock() -> None:
         if await asyncio.to_thread(clock.look):
             log.warning("the clock was set back: nothing waits for the time that it was")
@@ -76,12 +80,13 @@ async def serve(store: Store, bot: Connection) -> None:
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
 
     async with closing(bot):  # polling opens it, and waits where there is no network yet
+        ticking.start()
         poll = asyncio.create_task(polling.run())
         work = asyncio.create_task(
             _all(
                 _whenever(deciding, decide, stopping),
                 *(_whenever(each, send, stopping) for each in sending),
-                _every(TICK_SECONDS, tick, stopping),
+                _every(TICK_SECONDS, look_at_ticks, stopping),
                 _every(clock.look_seconds, look_at_clock, stopping),
             )
         )
@@ -90,6 +95,7 @@ async def serve(store: Store, bot: Connection) -> None:
             done, _ = await asyncio.wait({poll, work, halt}, return_when=asyncio.FIRST_COMPLETED)
         finally:
             stopping.set()
+            ticking.stop()
             desk.stop()
             delivery.stop()
             deciding.set()

@@ -21,7 +21,8 @@ def serve_command() -> int:
     if fault := fault_of(settings.api_url):
         raise OperatorFault((f"KILOPOST_API_URL: {fault}",))
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(name)s: %(message)s")
-    logging.getLogger("alembic").setLevel(logging.WARNING)
+    for chatty in ("apscheduler", "alembic"):
+        logging.getLogger(chatty).setLevel(logging.WARNING)
     try:
         with hidden_in_logs(token), opened(settings.database) as store:
             store.check_whole()
