@@ -14,7 +14,6 @@ from rich.console import Console
 
 from bot.commands.database import passing
 from bot.commands.play import set_up
-from bot.enclosing import made
 from bot.files.folder import Folder
 from bot.local import LocalChat
 from bot.play.engine import play
@@ -59,7 +58,7 @@ async def run(store: Store, console: Console, *, as_json: bool) -> None:
     script = read_script(file.read_text(encoding="utf-8"), HERE)
     set_up(store, script)
     if as_json:
-        await play(script, store, JsonLines(console, Folder()), made(store))
+        await play(script, store, JsonLines(console))
         return
     people = store.people()
     coach = next(person for person in people if person.is_coach)

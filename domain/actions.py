@@ -82,4 +82,12 @@ class Release(Frozen):
     client: int
 
 
-Action = Annotated[Answer | Treat | Write | Words | Release, Field(discriminator="kind")]
+class Show(Frozen):
+    """A coach's wish for a picture of client `client`: of `exercise`, or where that is None, of all."""
+
+    kind: Literal["show"] = "show"
+    client: int
+    exercise: str | None = None
+
+
+Action = Annotated[Answer | Treat | Write | Words | Release | Show, Field(discriminator="kind")]

@@ -14,6 +14,7 @@ from pydantic import BaseModel
 from domain.actions import Action
 from domain.incoming import Document, Edited, FromChat, FromCoach, SendingFailed, Text
 from domain.parts import AlertPart, Digest, File, Notice, Part
+from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 
 FORGET_AFTER = timedelta(hours=1)
 """How long after the erasure the chat itself is forgotten, to which the last words were sent. The house's own
@@ -41,8 +42,8 @@ class Name:
     def is_client_of(self, part: Part) -> bool:
         """Return whether a part is about the client of just this name."""
         match part:
-            case AlertPart(client=client) | File(client=client):
-                return client == self.name
+            case AlertPart() | File() | Progress() | ProgrammeProgress():
+                return part.client == self.name
             case Notice(facts=facts):
                 return facts.get("client") == self.name
             case _:
@@ -61,6 +62,10 @@ def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[P
                 others = tuple(line for line in lines if line.name != name.name)
                 if others:
                     left.append(part.model_copy(update={"clients": others}))
+            case RosterProgress(rows=rows):
+                left_rows = tuple(row for row in rows if row.client != name.name)
+                if left_rows:
+                    left.append(part.model_copy(update={"rows": left_rows}))
             case _ if name.is_client_of(part) or (is_sent and name.is_in(part)):
                 return ()
             case _:

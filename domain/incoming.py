@@ -142,6 +142,14 @@ class WhyWanted(Frozen):
     text: str
 
 
+class PictureWanted(Frozen):
+    """The coach wants to see how this client's exercises named in `text` have gone, or without any, all."""
+
+    kind: Literal["picture wanted"] = "picture wanted"
+    coach: int
+    text: str
+
+
 class HoldEnded(Frozen):
     """The coach puts an exercise back into this client's plan; `exercise` is the coach's word for it."""
 
@@ -166,7 +174,7 @@ class SendingFailed(Frozen):
 
 
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
-FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | HoldEnded | Released
+FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | PictureWanted | HoldEnded | Released
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 
 

@@ -10,6 +10,7 @@ from domain.actions import Taken, TriedResult
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
 from domain.parts import Eager, Slot
+from domain.pictures import Points
 from domain.readiness import Matter
 from domain.sets import TrainingSet
 
@@ -331,6 +332,10 @@ class ClientMemory(Frozen):
     stall_answers: StallAnswers | None = None
     tried: tuple[Tried, ...] = ()
     """The remedies taken, the latest at the end."""
+
+    strength: Points = ()
+    """How strength has changed over the last weeks, as last reckoned, for the coach's picture of all
+    clients: the mean over all exercises, as a fraction of what was first done in that time."""
 
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""

@@ -14,6 +14,7 @@ from domain.actions import Action, Taken, TriedResult
 from domain.comparison import Comparison
 from domain.frozen import Frozen
 from domain.journal import AlertReason
+from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.programme import Range
 from domain.sets import LoadKind, TrainingSet
 from domain.topics import Topic
@@ -294,6 +295,9 @@ Part = Annotated[
     | Nudge
     | Digest
     | File
+    | Progress
+    | ProgrammeProgress
+    | RosterProgress
     | Notice,
     Field(discriminator="kind"),
 ]

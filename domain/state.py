@@ -10,6 +10,7 @@ from domain.hours import USUAL, Hours
 from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
 from domain.memory import ClientMemory, CoachMemory
 from domain.parts import ClientLine
+from domain.pictures import Points
 from domain.programme import Programme
 from domain.units import Unit
 
@@ -98,6 +99,8 @@ class CoachState:
     clients: tuple[tuple[int, ClientLine], ...] = ()
     programmes: tuple[StoredProgramme, ...] = ()
     fresh_code: str = ""
+    strength: Mapping[int, Points] = field(default_factory=dict)
+    """By the client's number, how strength has changed over the last weeks."""
 
 
 @dataclass(frozen=True, slots=True)

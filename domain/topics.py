@@ -44,6 +44,7 @@ Topic = Literal[
     "passed on",
     "no workout planned",
     "no history",
+    "nothing to draw",
     "history",
     "why",
     "no such hour",

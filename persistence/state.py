@@ -193,16 +193,18 @@ def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
 
 
 def _coach_state(connection: Connection, person: Row[Any], programmes: Programmes) -> CoachState:
+    clients = _clients(connection, person.number)
     return CoachState(
         coach=_coach(person),
         memory=person.coach_memory or CoachMemory(),
-        clients=_client_lines(connection, person.number),
+        clients=_client_lines(connection, clients),
         programmes=programmes.newest(connection, person.number),
         fresh_code=secrets.token_urlsafe(16),
+        strength={each.number: each.client_memory.strength for each in clients if each.client_memory},
     )
 
 
-def _client_lines(connection: Connection, coach: int) -> tuple[tuple[int, ClientLine], ...]:
+def _clients(connection: Connection, coach: int) -> list[Any]:
     last_workout = (
         select(WorkoutRow.day)
         .where(WorkoutRow.client == PersonRow.number, WorkoutRow.state.in_(("open", "done")))
@@ -222,7 +224,11 @@ def _client_lines(connection: Connection, coach: int) -> tuple[tuple[int, Client
         .outerjoin(ProgrammeRow, ProgrammeRow.number == PersonRow.programme)
         .where(PersonRow.coach == coach, PersonRow.is_client)
         .order_by(PersonRow.number)
-    ).all()
+    )
+    return list(clients)
+
+
+def _client_lines(connection: Connection, clients: list[Any]) -> tuple[tuple[int, ClientLine], ...]:
     numbers = [client.number for client in clients]
     alerts: defaultdict[int, list[tuple[AlertReason, str | None]]] = defaultdict(list)
     for number, reason, exercise in connection.execute(

@@ -23,8 +23,8 @@ WIDTH = 92
 class JsonLines:
     """Prints what the bot says, a JSON object a line, with times in the reader's zone."""
 
-    def __init__(self, console: Console, folder: Folder) -> None:
-        """Print to `console`; pictures and files go into `folder`."""
+    def __init__(self, console: Console, folder: Folder | None = None) -> None:
+        """Print to `console`; pictures and files go into `folder`, without one their names are all."""
         self._console = console
         self._folder = folder
 
@@ -45,7 +45,9 @@ class JsonLines:
         self._console.out(json.dumps(line, ensure_ascii=False), highlight=False)
 
     def _kept(self, attachment: Attachment | None) -> str | None:
-        return None if attachment is None else str(self._folder.keep(attachment))
+        if attachment is None:
+            return None
+        return attachment.name if self._folder is None else str(self._folder.keep(attachment))
 
 
 class Chat:

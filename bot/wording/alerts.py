@@ -12,7 +12,7 @@ from bot.wording.reader import day_words, listed, set_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
 from bot.wording.why import EXPLANATION, explanation_words
-from domain.actions import Action, Answer, Release, Remedy, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Remedy, Show, Treat, Words, Write
 from domain.parts import AlertPart, ClientLine, Digest
 from domain.sets import TrainingSet
 
@@ -43,6 +43,8 @@ def label(action: Action) -> str:
             return f"{of[:1].upper()}{of[1:]}: {words.lower()}" if of else words
         case Release():
             return "Let training begin"
+        case Show(exercise=exercise):
+            return "Larger picture" if exercise else "Picture of all exercises"
         case _:
             assert_never(action)
 

@@ -17,6 +17,7 @@ from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
 from bot.wording.notice_forms import SET, Facts, Words, filled
+from bot.wording.pictures import nothing_to_draw
 from bot.wording.reader import (
     NO_BREAK,
     Reader,
@@ -297,6 +298,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
         else "No workout is planned: your coach has not put you on a programme yet."
     ),
     "no history": _no_history,
+    "nothing to draw": nothing_to_draw,
     "history": _history,
     "why": why_words,
     "no such hour": "There is no such hour. Say it as «remind me at 7» or «remind me at 18:30».",

@@ -14,10 +14,7 @@ def file_words(part: File) -> str:
     """Say what a file holds."""
     match part.what:
         case "journal table":
-            return (
-                f"The journal of {bold(part.client)} as a table, one row a set. "
-                "Any spreadsheet opens it, and it can come in again."
-            )
+            return f"The journal of {bold(part.client)} as a table, one row a set. Any spreadsheet opens it."
         case "everything":
             return (
                 "Here is everything that I keep about you, as a file: your journal as a table, all messages, "

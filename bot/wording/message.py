@@ -5,6 +5,7 @@ from typing import assert_never
 from bot.wording.alerts import alert_words, digest_words
 from bot.wording.enclosed import file_words
 from bot.wording.notices import notice_words
+from bot.wording.pictures import programme_progress_words, progress_words, roster_progress_words
 from bot.wording.questions import question_words
 from bot.wording.reader import Reader
 from bot.wording.safety import safety_words, urgent_words
@@ -32,6 +33,7 @@ from domain.parts import (
     Urgent,
     VerdictPart,
 )
+from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 
 
 def message_words(parts: tuple[Part, ...], reader: Reader) -> str:
@@ -70,6 +72,12 @@ def part_words(part: Part, reader: Reader) -> str:
             return digest_words(part)
         case File():
             return file_words(part)
+        case Progress():
+            return progress_words(part, reader)
+        case ProgrammeProgress():
+            return programme_progress_words(part, reader)
+        case RosterProgress():
+            return roster_progress_words(part)
         case Notice():
             return notice_words(part, reader)
         case _:

@@ -10,9 +10,10 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from domain.actions import Action, Answer, Treat, Write
+from domain.actions import Action, Answer, Show, Treat, Write
 from domain.calendar import local_day
 from domain.client.apply import apply
+from domain.client.progress import progress_of
 from domain.client.remedies import remedies_for
 from domain.erasure import FORGET_AFTER
 from domain.incoming import ReplyTo
@@ -234,7 +235,12 @@ class Draft:
                 name = self.client.name
                 buttons.append(Write(client=self.client.number, alert=alert.number, name=name, of=of))
         if stalled := [each for alert in alerts if alert.reason == "stall" for each in alert.exercises]:
+            courses = (progress_of(self.state, each, self.today, small=True) for each in stalled)
+            parts += (each for each in courses if each is not None)
             parts.append(Safety(where=None, exercise=stalled[0]))
+            buttons.append(
+                Show(client=self.client.number, exercise=stalled[0] if stalled[1:] == [] else None)
+            )
         self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))
         self.tell_coach(*parts, buttons=tuple(buttons))
 

@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
-from domain.actions import Action, Answer, Release, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Show, Treat, Words, Write
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
@@ -20,10 +20,12 @@ from domain.client.leaving import answer_leaving, take_leaving
 from domain.client.lines import line_named, sets_left
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
+from domain.client.picturing import take_picture
 from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
+from domain.client.strength import keep_strength
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
@@ -38,6 +40,7 @@ from domain.incoming import (
     Edited,
     Heard,
     HoldEnded,
+    PictureWanted,
     Pressed,
     Reachable,
     Released,
@@ -100,7 +103,14 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Reachable(reachable=reachable):
             orders.reachable(draft, reachable=reachable)
         case (
-            Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() | Released()
+            Decided()
+            | Told()
+            | Assigned()
+            | CardWanted()
+            | WhyWanted()
+            | PictureWanted()
+            | HoldEnded()
+            | Released()
         ) as order:
             orders.carry_out(draft, order)
         case SendingFailed():
@@ -120,6 +130,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     bring_up(draft)
     follow_up(draft)
     reckon(draft)
+    keep_strength(draft)
     keep_due(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 
@@ -156,6 +167,7 @@ def hear_words(draft: Draft, text: str) -> None:
     if not hurts and (
         takes_end(draft, text)
         or take_setting(draft, text)
+        or take_picture(draft, reading, text)
         or take_warm_up(draft, text, reading)
         or take_plates(draft, text, reading)
     ):
@@ -246,7 +258,7 @@ def press(draft: Draft, action: Action | None) -> None:
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
                 press_late(draft, text)
-        case Treat() | Write() | Release() | None:
+        case Treat() | Write() | Release() | Show() | None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)

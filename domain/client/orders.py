@@ -14,6 +14,7 @@ from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
 from domain.client.joining_flow import release
 from domain.client.pain import held_by
+from domain.client.picturing import picture_button, show_coach
 from domain.client.plan import plan_of
 from domain.client.plans import move_to
 from domain.client.remedies import next_programme
@@ -23,7 +24,17 @@ from domain.client.understanding import understand
 from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
 from domain.exercises import lookup
-from domain.incoming import Assigned, CardWanted, Decided, FromCoach, HoldEnded, Released, Told, WhyWanted
+from domain.incoming import (
+    Assigned,
+    CardWanted,
+    Decided,
+    FromCoach,
+    HoldEnded,
+    PictureWanted,
+    Released,
+    Told,
+    WhyWanted,
+)
 from domain.journal import Alert, ExerciseHold
 from domain.memory import CoachWrote, Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
@@ -74,6 +85,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             show_card(draft)
         case WhyWanted(text=text):
             explain_to_coach(draft, text)
+        case PictureWanted(text=text):
+            show_coach(draft, text)
         case HoldEnded(exercise=exercise):
             put_back(draft, exercise)
         case Released():
@@ -314,6 +327,7 @@ def show_card(draft: Draft) -> None:
                 ],
             },
         ),
+        buttons=picture_button(draft),
         weight="answer",
     )
     if state.memory.clearance is not None:

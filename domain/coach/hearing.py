@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from domain.actions import Action, Answer, Release, Treat, Words, Write
+from domain.actions import Action, Answer, Release, Show, Treat, Words, Write
 from domain.coach.draft import Draft
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.words import is_for_a_client, obey
@@ -15,6 +15,7 @@ from domain.incoming import (
     Edited,
     Heard,
     HoldEnded,
+    PictureWanted,
     Pressed,
     Reachable,
     Released,
@@ -51,7 +52,16 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             say_unreachable(draft, person)
         case Reachable():
             pass
-        case Decided() | Told() | Assigned() | CardWanted() | WhyWanted() | HoldEnded() | Released():
+        case (
+            Decided()
+            | Told()
+            | Assigned()
+            | CardWanted()
+            | WhyWanted()
+            | PictureWanted()
+            | HoldEnded()
+            | Released()
+        ):
             pass
         case _:
             assert_never(heard.incoming)
@@ -111,6 +121,12 @@ def press(draft: Draft, action: Action | None) -> None:
         case Release(client=client):
             if permitted(draft.state, client):
                 draft.order(client, Released(coach=draft.state.coach.number))
+            else:
+                draft.notice("not your client")
+        case Show(client=client, exercise=exercise):
+            if permitted(draft.state, client):
+                wanted = PictureWanted(coach=draft.state.coach.number, text=exercise or "")
+                draft.order(client, wanted)
             else:
                 draft.notice("not your client")
         case None:

@@ -2,6 +2,7 @@
 
 from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
+from domain.reading.picture_words import shows, wants_picture, without_picture
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
 from domain.reading.why import WhyAsked, exercises_asked_of, exercises_named, why_asked
@@ -25,6 +26,9 @@ __all__ = [
     "exercises_named",
     "is_lone_number",
     "read",
+    "shows",
     "speaks_of_illness",
+    "wants_picture",
     "why_asked",
+    "without_picture",
 ]

@@ -1,0 +1,1 @@
+"""Pictures: what is drawn in them, and that it can be read."""
