@@ -10,10 +10,11 @@ from domain.reading import Reading, exercises_named, shows, wants_picture, witho
 
 def take_picture(draft: Draft, reading: Reading, text: str) -> bool:
     """Answer a wish for a picture; return whether it was one."""
-    if reading.sets or reading.open:
+    is_wish = wants_picture(text)
+    if reading.sets or reading.open or not (is_wish or (shows(text) and not reading.wants)):
         return False
     names = exercises_named(without_picture(text), exercises_known(draft), draft.client.own_names)
-    if not wants_picture(text) and not (names and shows(text) and not reading.wants):
+    if not is_wish and not names:
         return False
     draft.say(drawn(draft, names))
     return True

@@ -10,6 +10,9 @@ from domain.reading.words import words_of
 LONGEST = 16
 """How many words and signs such a wish has at most. The house's own choice."""
 
+MOST_LETTERS = 200
+"""How long it is at most: a longer text is not even looked through."""
+
 _PICTURE = words_of("picture pictures pic graph graphs chart charts plot plots curve diagram trendline")
 
 _WISH = Pattern(
@@ -41,12 +44,16 @@ _NOT_OURS = Pattern(
 
 def wants_picture(text: str) -> bool:
     """Return whether `text` asks for a picture of how it has gone."""
+    if len(text) > MOST_LETTERS:
+        return False
     message = message_of(text)
     return len(message.tokens) <= LONGEST and _WISH.is_in(message) and not _NOT_OURS.is_in(message)
 
 
 def shows(text: str) -> bool:
     """Return whether `text` asks to be shown what it then names."""
+    if len(text) > MOST_LETTERS:
+        return False
     message = message_of(text)
     return len(message.tokens) <= LONGEST and _SHOW.at(message, 0) is not None
 
