@@ -1,13 +1,26 @@
 """Turns of phrase for what is left out today, as data: an exercise, or the whole workout."""
 
-from domain.reading.move_words import THE_WORKOUT, WEEKDAY_LISTS
+from domain.reading.move_words import THE_WORKOUT, WEEKDAY, WEEKDAY_LISTS
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
+
+_DENIED = """
+    didnt|did not|couldnt|could not|cant|cannot|can not|wont|will not|shant|shall not|havent|have not
+    hadnt|had not|never
+"""
+"""How the doing of something is denied."""
+_WORN_OUT = """
+    tired|knackered|busy|late|sore|hungover|exhausted|shattered|ill|drained|wrecked|hot|wiped|stressed
+"""
+_ENDS_ALONE = (
+    "$|.|!|,|;|')'|'('|'\n'|today|tonight|because|since|as|cos|cause|so|sorry|coach|again|lol|unfortunately"
+)
+"""What may stand after words that leave out what is said before them."""
 
 SKIP = Pattern(
     """
     plainly:(skip|skipped|skipping)
-    ended:((drop|dropped|dropping) {no_load}|cut out?|could not ({get_to}|use)|couldnt manage)
+    ended:((drop|dropped|dropping) {no_load}|cut out?)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
     (kicked|threw|thrown|chucked|booted|shooed|called|dragged) [me|us|everyone] (out|away) before [{i_could}]
     (closed|shut|closing|shutting|closes|closed up|locked up|broke|over) before {i_could}
@@ -16,38 +29,47 @@ SKIP = Pattern(
     {left_out}|{not_done}|{not_up_to}|{all_but}
     (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
     today:(forget|forgetting)
-    (ran|run|running) out of (time|steam|gas|juice|energy|puff) before|never made it (to|as far as)
+    (ran|run|running) out of (time|steam|gas|juice|energy|puff) before|time [has|had|ran|was|is|s]* (out|
+        up|over) before|never made it (to|as far as)
     today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
     apart:(left|let|leave|leaving|take|taking|took)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
     out:(leave|leaving)
+    <!({not_none}) none:({none_of}) >({named})
+    soft:(too {worn_out} (for|to do|to)|{denied} (feel like|fancy)|(wasnt|was not|not) (feeling|fancying))
     today:no >(..3 (today|tonight|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
-    plainly:no >(..4 for (me|us) [today|tonight|this (time|evening|morning|afternoon)|then|,]* {ends})
     """,
     no_load="!([by|to|it|the|weight|down]* #)",
-    ends="(.|,|!|$|-|'('|'\n'|because|since|as|cos|cause|so|sorry|coach|i|the|my|again)",
+    none_of="no|neither|none of [the|my]",
+    not_none="has|have|had|got|theres|is|was|s|with|say|says|said|still|oh|or|a|of",
+    named="[the|my|any|sets|of|doing]* _",
+    worn_out=_WORN_OUT,
+    denied=_DENIED,
     i_could="(i|we) [could|got|managed|came|had|even|the|chance|time|to|do|start|finish|get|reach]*",
     left_out="""
-        skips|skippin|skiped|(leave|leaving|left) (out|off|away)
+        skips|skippin|skiped|skipt|skippd|skipd|(leave|leaving|left) (out|off|away)
         missed out? on?|missing|miss !(doing)|without the?|passed on|passing on|pass on|bail on|bailed on
         bailing on
-        duck|ducked|ducking|omit|omitted|omitting|ditch|ditched|ditching|nix|nixed|nixing|scrap|scrapped|scrapping|cancel|cancelled|cancelling
+        duck|ducked|ducking|omit|omitted|omitting|ditch|ditched|ditching|nix|nixed|nixing|scrap|scrapped
+        scrapping|cancel|cancelled|cancelling
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
         forgo|forgoing|forwent|forgone|forego|foregoing|forewent|(count|counting) me out of|(opting|opted|
             opt) out of
-        nix|nixed|axe|axed|forgot [to do]|forgotten|dodging|dodged|swerving|swerved|bottled|bottling
+        nix|nixed|axe|axed|forgot [to do|about|all about]|forgotten [to do|about]|dodging|dodged|swerving
+        swerved|bottled|bottling
         (bin|binned|binning) off?|(chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,
     not_done="""
-        (didnt|did not|couldnt|could not|cant|wont|shant|never|unable to|(wasnt|not|wont be) able to) {get_to}
-        (will|shall) not {get_to}|(have not|havent) (managed|reached|got to|gotten to)
-        (didnt|did not) (get|make it to|come to|even do|have {enough} for)
-        (dont|havent|hadnt) have? [got] {enough} for|havent done
+        ({denied}|unable to|(wasnt|was not|not|wont be) able to) [even|quite|really|actually]* {get_to}
+        i not (did|made|do)|(did|do|have|could|can) i? not [even] ({get_to}|made|did)
+        (didnt|did not|dont|havent|hadnt|had not|have not) have? [got] {enough} for
+        (wasnt|was not|isnt|is not|not) {enough} for|(neither|no) _ (nor|or) {enough} for
         (not|wont be|shant be) (doing|touching|gonna do|going to do|getting to)
-        (no|out of) {enough} for|never got (to|round to|around to)|(so|therefore) no
+        (no|out of) {enough} for|never got (to|round to|around to)
     """,
     not_up_to="""
-        cba [with|to do|doing]|(cant|couldnt|cannot) be (arsed|bothered|fussed) (with|to do|doing)
+        cba [with|to do|doing]|(cant|cannot|can not|couldnt|could not) be (arsed|bothered|fussed) (with|
+            to do|doing)
         (not|wasnt) (up to|up for|in the mood for)|sacking off|sacked off|sack off
         (cant|couldnt) >((squat|bench|deadlift|row|curl|press) (today|tonight))
     """,
@@ -55,17 +77,46 @@ SKIP = Pattern(
         (all|everything|done|finished|rest|lot) ..2 (but|except [for]|apart from|bar|minus|save for|without)
     """,
     enough="""
-        [the] (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|tonight]
+        [the|any|enough]* (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|
+            tonight|at all]*
     """,
     get_to="""
-        get (to|round to|around to|as far as)|do|manage [to do]|reach|finish|touch|bother with|use|face|fit in
-        squeeze in|come to|make [it to]
+        (get|got) (to|round to|around to|as far as|on|onto|on to|near|done)|do|doo|done|did|manage [to do]
+        managed [to do]
+        reach|reached|finish|finished|touch|bother (with|doing)|use|face|fit in|squeeze in|come to
+        make [it (to|as far as)]|made [it (to|as far as)]|get to (do|start|finish)|start [on]|attempt
     """,
     not_to_be_had="""
         broken|taken|closed|occupied|busy|out of order|defect|missing|queue|in use
         torn|snapped|ripped|bust|busted|being fixed|under repair|not working
     """,
 )
+END_OF_NONE = Pattern(
+    "{end}",
+    end="""
+        because|since|as|cos|cause|coz|so|sorry|today|tonight|this (time|evening|morning)|for (me|
+            us) !(without|next|if|until|till|with|before|unless)|either|and|again
+        unfortunately|sadly|alas|though|tho|then|possible|available|at all|done|happened|happening|i|we|the|my
+        machine|machines|but|thanks|please|pls|coach|due to|only|just|lol|ran|too (busy|late|tired)
+        was possible
+    """,
+)
+"""What may follow the exercises after "no" if they are left out, and not "no squats felt ..."."""
+NO_GAIN = Pattern("[,|;|.|!|-]* no (gain|gains|glory|party|life|pain|gainz)")
+"""What makes a saying of it: "no squats, no glory"."""
+OTHERS_SKIP = words_of(
+    "who everyone everybody people nobody they you he she guys kids some others most always usually often"
+)
+"""Words right before leaving out by which it is not the client's, or not of today."""
+LONG_AGO = Pattern(
+    """
+    last (week|time|session|workout|month|year|{weekday})
+    used to|for (weeks|months|years)
+    """,
+    weekday=WEEKDAY,
+)
+"""When something was left out that is none of today's."""
+
 """What follows is left out. A named part tells how sure that is: `plainly`, whatever follows; only with "out"
 or with "today" after it; or where the sentence has `ended`, since a weight can be dropped as well."""
 
@@ -73,7 +124,12 @@ SKIPPED = Pattern(
     """
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
-    i (leave|left|let|am leaving) (out|away|off)|(never|didnt) (happened|happen) !(by|without)
+    i (leave|left|let|am leaving) (out|away|off)|{denied} [get|gonna|going to|have]* {happen} !(by|without)
+    (aint|isnt|arent|not|is not|are not|wasnt) [gonna|going to]* {happen}
+    (couldnt|could not|cant|wont) be done|[i|we|also|was|were|:|-|=]* (forgot|forgotten) {by_then}
+    [is|are|was|were] off (today|tonight)
+    machine? [is|was|are|were] {taken} [all|the|whole|entire|time|evening|day|again|today|,]* (so|and|so i|
+        i|,)* [i] skipped {by_then}
     (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
         them]* [all]* {by_now}
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
@@ -90,6 +146,10 @@ SKIPPED = Pattern(
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """,
     no_load="!([by|to|it|the|weight|down]* #)",
+    denied=_DENIED,
+    happen="happen|happened|happening|occur|(get|got) done",
+    taken=words_of("taken busy occupied broken used gone free defective dead full"),
+    by_then=f">({_ENDS_ALONE})",
     could_not="""
         did not|didnt|couldnt|could not|cant|cannot|can not|have not|havent|never|was not able to
         wasnt able to|dont|do not
@@ -107,7 +167,7 @@ SKIPPED = Pattern(
 
 NOT_SKIPPED = Pattern(
     """
-    (dont|never|didnt|not|wont|without|no) [want to|wanna|like to|gonna|to|be|ever|dare|just]* {skip}
+    (dont|never|didnt|not|wont|wouldnt|without|no) [want to|wanna|like to|gonna|to|be|ever|dare|just]* {skip}
     (dont|never|do not|wont|doesnt|would never) (forget|let|tell|make|allow|remember|think) ..3 {skip}
     (wish|if only|wished|imagine|dream of|dreaming of|tempted to|kidding|joking) ..3 {skip}
     """,
@@ -169,9 +229,7 @@ SKIP_WORKOUT = Pattern(
         dont think i can|dont think ill|not|didnt|did not|never|(dont|do not) >({train} (today|tonight))
         too {worn_out} (to|for) >([the] (train|gym|training|workout|session|work out|lift|come|go))
     """,
-    worn_out="""
-        tired|knackered|busy|late|sore|hungover|exhausted|shattered|ill|drained|wrecked|hot|wiped|stressed
-    """,
+    worn_out=_WORN_OUT,
     train="""
         make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
         making (it|today|tonight)|manage (it to the gym|training|today)
@@ -196,7 +254,8 @@ SKIP_WORKOUT = Pattern(
         time for ([the|a|my] workout|[the] (gym|training))
     """,
     skip="""
-        skip|skipping|skipped|bailing|swerving|miss|missing|missed|cancel|cancelling|cancelled|ditch|ditching|ditched|drop
+        skip|skipping|skipped|bailing|swerving|miss|missing|missed|cancel|cancelling|cancelled|ditch
+        ditching|ditched|drop
         flake on|flaking on|flaked on|dipping on|dip on|ghosting|duck out of|ducking out of
         bail on|bailing on|bailed on|sit out|sitting out|give up on|pass on|passing on|blow off|blew off
     """,

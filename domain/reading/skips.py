@@ -2,20 +2,26 @@
 
 from collections.abc import Sequence
 
+from domain.reading.away import is_anothers
 from domain.reading.body_words import HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern, words_needed
 from domain.reading.skip_words import (
     BETWEEN,
+    END_OF_NONE,
     IT,
+    LONG_AGO,
     NEARLY_SKIPPED,
+    NO_GAIN,
     NOT_SKIPPED,
+    OTHERS_SKIP,
     SKIP,
     SKIPPED,
     SURELY_SKIPPED,
     TAKES_BACK,
 )
+from domain.reading.tokens import JOKE, LINE, SIGN
 from domain.reading.words import words_of
 
 _AND = words_of("and , the &")
@@ -31,6 +37,10 @@ _BETTER = words_of(
     "any better properly right well heavier deeper lower more faster slower with without like as"
 )
 """Words after the name with which it is done, but not so: "couldnt do squats any deeper"."""
+_AFTER_NONE = words_of("the my any of sets doing")
+_TO_ME = words_of("me us")
+_HAVE_NOT = words_of("havent have hadnt had never")
+_IN_AGES = words_of("in for since before ever like so this")
 _SIGNS = words_of(": - = (")
 _PARTED = words_of(", . ; ! )") | {"\n"}
 _APART = words_of("out away off aside")
@@ -57,7 +67,8 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
         return []
     nearly = {at for near in NEARLY_SKIPPED.find(message) for at in range(near.start, near.end)}
     skips, skipped_before = (
-        [found for found in pattern.find(message) if found.start not in nearly] for pattern in (SKIP, SKIPPED)
+        [one for one in pattern.find(message) if one.start not in nearly and not _is_not_mine(message, one)]
+        for pattern in (SKIP, SKIPPED)
     )
     if not skips and not skipped_before:
         return []
@@ -76,6 +87,19 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
     return sorted(unique, key=lambda n: n.start)
 
 
+def _is_not_mine(message: Message, skip: Found) -> bool:
+    """Return whether somebody else leaves out, or the client did so some time ago, or does so always."""
+    if not _TO_ME.isdisjoint(message.texts(skip.start, skip.end)):
+        # "They kicked me out before the rows".
+        return False
+    if message.text(skip.start - 1) in OTHERS_SKIP:
+        return True
+    first, last = message.clause_span(skip.start)
+    return is_anothers(message, first, skip.start, message.text(skip.start)) or LONG_AGO.is_in(
+        message, first, last
+    )
+
+
 def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[Named]:
     """Return the exercises after the words that leave them out, or the one before: "skipping it"."""
     end = skip.end
@@ -90,6 +114,8 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
     if ahead and message.text(end) in _PARTED and _is_right_after_a_name(message, skip, named):
         # "Rows: skipped, bench 80x8" leaves out the rows.
         return []
+    if "none" in skip.parts and ahead and not _AFTER_NONE.issuperset(message.texts(end, ahead[0].start)):
+        ahead = []
     if ahead and _small_words(message, end, ahead[0].start):
         farther = [n for n in named if end + FARTHEST_NAME <= n.start < last]
         chain = _chain(message, [*ahead, *farther])
@@ -164,11 +190,29 @@ def _followed_by_set(message: Message, name: Named) -> bool:
     return message.value(at) is not None and message.text(at + 1) not in _NO_SET
 
 
+def _ends_at(message: Message, at: int) -> bool:
+    """Return whether a sign stands at a token, or nothing: no question mark, and none that goes on."""
+    if at >= len(message.tokens):
+        return True
+    sign = message.tokens[at]
+    return (
+        sign.kind in {SIGN, LINE, JOKE}
+        and sign.text not in {"?", "/", "'", "&", "+"}
+        and (NO_GAIN.at(message, at) is None)
+    )
+
+
 def _is_left_out(message: Message, skip: Found, name: Named, last: int) -> bool:
     """Return whether what follows the name lets the words mean that it is left out."""
     after = message.texts(name.end, min(last, name.end + WORDS_AFTER))
     if message.text(skip.start) in _CANNOT and not _BETTER.isdisjoint(after[:2]):
         return False
+    if message.text(skip.start) in _HAVE_NOT and not _IN_AGES.isdisjoint(after[:1]):
+        return False
+    if "none" in skip.parts:
+        return _ends_at(message, name.end) or END_OF_NONE.at(message, name.end) is not None
+    if "soft" in skip.parts:
+        return not message.numbers(name.end, last)
     if "today" in skip.parts:
         return not after or after[0] in {".", "!"} or not _TODAY_OR_PAUSE.isdisjoint(after)
     if "out" in skip.parts:

@@ -13,7 +13,12 @@ Search = Callable[..., object]
 
 GATES: list[tuple[Search, frozenset[str], set[str]]] = [
     (days.find_days, days._MAY_NAME_A_DAY, {"FULL_SET"}),
-    (skips.exercises_left_out, skips._MAY_LEAVE_OUT, {"NEARLY_SKIPPED", "NOT_SKIPPED", "_TOLD_OF"}),
+    (
+        skips.exercises_left_out,
+        skips._MAY_LEAVE_OUT,
+        # All of them tell apart what only sounds as if it left something out.
+        {"END_OF_NONE", "LONG_AGO", "NEARLY_SKIPPED", "NOT_SKIPPED", "NO_GAIN", "SOMEBODY_ELSE", "_TOLD_OF"},
+    ),
     (
         correction_of_records.is_of_what_is_recorded,
         correction_of_records._MAY_SPEAK_OF_RECORDS,
