@@ -32,6 +32,8 @@ _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
 _OR = words_of("or nor and &")
 _NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
+_NO_MOVE = _NOT_MOVED | words_of("was were been")
+"""Words by which no training is to come: "I was training on Sunday"."""
 _WAS_MOVED = words_of("moved shifted pushed rescheduled postponed delayed")
 _IS = words_of("is was are were got been get gets s")
 _HOMES = words_of("houses house flat home")
@@ -174,9 +176,8 @@ def _day_to_train(message: Message, coming: Sequence[Day]) -> Day | None:
     """Return the day on which the client will train: "doing it tomorrow"."""
     for will in WILL_TRAIN.find(message):
         start, end = will.start, will.end
-        if message.text(start - 1) in _ASKS_WHETHER or not _NOT_MOVED.isdisjoint(
-            message.texts(max(0, start - 1), end)
-        ):
+        said = message.texts(max(0, start - 1), end)
+        if message.text(start - 1) in _ASKS_WHETHER or not _NO_MOVE.isdisjoint(said):
             continue
         first, last = message.sentence_span(start)
         near = [d for d in coming if start < d.start < last and d.start - end <= 6]

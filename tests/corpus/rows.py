@@ -26,6 +26,7 @@ MEASURED = (
     "other_writers_five",
     "other_writers_six",
     "other_writers_seven",
+    "other_writers_eight",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
