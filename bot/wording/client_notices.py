@@ -1,6 +1,7 @@
 """Words for what a client, or somebody who is to become one, is to know."""
 
 from collections.abc import Iterable
+from datetime import date
 from decimal import Decimal
 
 from bot.markup import bold, escape
@@ -100,6 +101,35 @@ def _moved(facts: Facts, _reader: Reader) -> str:
 def _rest_day(facts: Facts, _reader: Reader) -> str:
     days = listed([day_words(str(each)) for each in facts.get("not_on") or ()], "or")
     return f"Nothing is planned {f'on {days}' if days else 'today'}." + _coming(facts, " Next is")
+
+
+def _next_day(facts: Facts, _reader: Reader) -> str:
+    days = int(facts.get("days") or 0)
+    near = {0: "today", 1: "tomorrow"}.get(days)
+    when = near or f"{day_words(str(facts['on']))}, in {days} days"
+    begun = f"{bold(str(facts['begun']))} is under way. " if facts.get("begun") else ""
+    return f"{begun}Next: {bold(str(facts['workout']))}, {when}."
+
+
+def _days_ahead(facts: Facts, _reader: Reader) -> str:
+    days = [f"{day_words(str(each['on']))}: {bold(str(each['workout']))}" for each in facts["days"]]
+    if not days:
+        return f"No workout between {day_words(str(facts['since']))} and {day_words(str(facts['until']))}."
+    return "\n".join(["If each is done on its day:", *days])
+
+
+def _early(facts: Facts, _reader: Reader) -> str:
+    day = day_words(str(facts["on"]), date.fromisoformat(str(facts["today"])))
+    name, planned = bold(str(facts["workout"])), day_words(str(facts["due"]))
+    if not facts.get("rest_until"):
+        return f"You can: by {day} you have had your rest. {name} was for {planned}; shall I move it?"
+    days = facts.get("rest_days")
+    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
+    coach = escape(str(facts["coach"]))
+    return (
+        f"{name} is for {planned}: {coach} has set {rest}, in which strength comes back and a little more: "
+        f"that day is the better one. You decide. Train {day}, and I write it down, and {coach} sees it."
+    )
 
 
 def _taken_back(facts: Facts, _reader: Reader) -> str:
@@ -254,6 +284,9 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "nothing to move": "There is nothing to move: no workout is planned.",
     "rest day": _rest_day,
+    "next day": _next_day,
+    "days ahead": _days_ahead,
+    "early": _early,
     "moved away": lambda facts, _: "All right, not this time." + _coming(facts, " Next is"),
     "day is past": lambda facts, _: (
         f"{day_words(str(facts['on'])).capitalize()} is past. Which day do you mean?"

@@ -11,6 +11,7 @@ from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
 from domain.client.closing import end_with, takes_end
+from domain.client.days_ahead import take_days_asked
 from domain.client.draft import Draft
 from domain.client.eager import reckon
 from domain.client.editing import hear_edit
@@ -166,6 +167,7 @@ def hear_words(draft: Draft, text: str) -> None:
         return
     if not hurts and (
         takes_end(draft, text)
+        or take_days_asked(draft, text)
         or take_setting(draft, text)
         or take_picture(draft, reading, text)
         or take_warm_up(draft, text, reading)

@@ -45,12 +45,29 @@ def workout_for(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRe
         fitting = begun
     if fitting is None and begun is not None and begun.on <= on and awaits(state, begun, exercises):
         fitting = begun
+    if fitting is None:
+        fitting = left_unfinished(draft, on, exercises)
     name = best_fit(draft, exercises)
     if fitting is None and name == BESIDE and of_day:
         fitting = of_day[0]
     if fitting is None:
         return begin(draft, name, on)
     return found_later(draft, fitting) if fitting.state == "missed" else fitting
+
+
+def left_unfinished(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRecord | None:
+    """Return the workout of the day before that the client has ended with one of `exercises` not done.
+
+    It is not taken up again once the next one is due.
+    """
+    coming = due(draft.state, draft.today)
+    if open_workout(draft.state) is not None or (coming is not None and coming.on <= draft.today):
+        return None
+    for record in reversed(draft.state.workouts):
+        if record.state == "done" and record.name != BESIDE:
+            is_near = record.on <= on <= record.on + DAY
+            return record if is_near and awaits(draft.state, record, exercises) else None
+    return None
 
 
 def found_later(draft: Draft, missed: WorkoutRecord) -> WorkoutRecord:

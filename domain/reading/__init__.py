@@ -2,6 +2,7 @@
 
 from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
+from domain.reading.days_asked import days_asked
 from domain.reading.picture_words import shows, wants_picture, without_picture
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
@@ -20,6 +21,7 @@ __all__ = [
     "Want",
     "WhyAsked",
     "answer",
+    "days_asked",
     "days_meant",
     "days_to_come",
     "exercises_asked_of",

@@ -99,6 +99,13 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
 
 
 OTHER_FACTS: dict[str, dict[str, Any]] = {
+    "next day": {"days": 3},
+    "days ahead": {
+        "days": [{"workout": "Legs", "on": "2026-03-05"}],
+        "since": "2026-03-02",
+        "until": "2026-03-09",
+    },
+    "early": {"due": "2026-03-05", "today": "2026-03-03", "rest_days": 2, "rest_until": "2026-03-05"},
     "best": {"rows": [{"exercise": "Row", "set": A_SET}]},
     "last workout": {"rows": [{"exercise": "Row", "sets": [A_SET, A_SET]}]},
     "workouts counted": {"count": 12, "lately": 4, "sets": 60},

@@ -1,0 +1,117 @@
+"""Answers about the days to come: the next workout and its day, the week, and whether to train early."""
+
+from dataclasses import replace
+from datetime import date, time, timedelta
+from zoneinfo import ZoneInfo
+
+from domain.actions import Words
+from domain.calendar import DAY, at_local
+from domain.client.beyond_sheet import rest_until
+from domain.client.draft import Draft
+from domain.client.plans import keep_plans, note_missed, plans_of, put_off, rest_days
+from domain.client.rotation import Due, due, under_way
+from domain.client.wants import show_plan
+from domain.client.workouts import begin
+from domain.outcome import WorkoutKept
+from domain.reading import days_asked, days_to_come
+from domain.state import ClientState
+
+WEEK_AHEAD = timedelta(days=7)
+
+MOST_SHOWN = 7
+"""How many workouts to come are shown at most."""
+
+WHATS_NEXT = "What's next?"
+WAITS = "I'll wait"
+
+
+def take_days_asked(draft: Draft, text: str) -> bool:
+    """Answer a question about the days to come; return whether it was one."""
+    asked = days_asked(text)
+    if text == WAITS and not draft.memory.barred:
+        note_missed(draft)
+        return True
+    if asked is None:
+        return False
+    coming = due(draft.state, draft.today)
+    if draft.memory.barred or coming is None:
+        show_plan(draft)
+    elif asked == "today" and coming.on > draft.today:
+        before = plans_of(draft)
+        put_off(draft, draft.today)
+        keep_plans(draft, before)
+    elif asked == "today":
+        show_plan(draft)
+    elif asked == "when":
+        say_when(draft, coming)
+    elif asked == "week":
+        say_week(draft, text)
+    else:
+        say_whether(draft, coming, text)
+    return True
+
+
+def say_when(draft: Draft, coming: Due) -> None:
+    """Say the day of the next workout, and that one is under way."""
+    on = max(coming.on, draft.today)
+    begun = under_way(draft.state, draft.today)
+    draft.notice(
+        "next day",
+        workout=coming.workout,
+        on=on.isoformat(),
+        days=(on - draft.today).days,
+        begun=begun.name if begun is not None else None,
+    )
+    draft.offer(Words(text=WHATS_NEXT))
+
+
+def say_week(draft: Draft, text: str) -> None:
+    """Say the workouts of the seven days to come, or of the week named, if each is done on its day."""
+    first, last = draft.today, draft.today + WEEK_AHEAD
+    if "next" in text.casefold():
+        first = draft.today + (7 - draft.today.weekday()) * DAY
+        last = first + 6 * DAY
+    ahead = [each for each in coming_days(draft.state, draft.today, last) if each.on >= first]
+    draft.notice(
+        "days ahead",
+        days=[{"workout": each.workout, "on": each.on.isoformat()} for each in ahead[:MOST_SHOWN]],
+        since=first.isoformat(),
+        until=last.isoformat(),
+    )
+
+
+def coming_days(state: ClientState, today: date, until: date) -> list[Due]:
+    """Return the workouts from `today` until that day, as they come if each is done on its day."""
+    found: list[Due] = []
+    coming = due(state, today)
+    while coming is not None and max(coming.on, today) <= until:
+        on = max(coming.on, today)
+        found.append(Due(coming.workout, on))
+        draft = Draft(state, at_local(on, time(12), ZoneInfo(state.client.zone)))
+        record = begin(draft, coming.workout, on)
+        draft.change(WorkoutKept(replace(record, state="done")))
+        state, today = draft.state, on
+        coming = due(state, today)
+    return found
+
+
+def say_whether(draft: Draft, coming: Due, text: str) -> None:
+    """Say whether the next workout may be done early: what the coach set and why; the client decides."""
+    days = [day for day in days_to_come(text, draft.local) if day < coming.on]
+    on = days[0] if days else draft.today
+    if coming.on <= draft.today or (days_to_come(text, draft.local) and not days):
+        show_plan(draft)
+        return
+    rested = rest_until(draft.state, coming.workout, on)
+    draft.notice(
+        "early",
+        coach=draft.client.coach.name,
+        workout=coming.workout,
+        on=on.isoformat(),
+        due=coming.on.isoformat(),
+        rest_until=rested.isoformat() if rested else None,
+        rest_days=rest_days(draft),
+        today=draft.today.isoformat(),
+    )
+    to = "today" if on == draft.today else f"{on:%A}"
+    draft.offer(Words(text=f"Move it to {to}"), Words(text=WAITS))

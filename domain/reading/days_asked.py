@@ -1,0 +1,70 @@
+"""Questions about the days to come: when the next workout is, what the week has, whether one may train early.
+
+Only a message that is nothing else is taken for one.
+"""
+
+import re
+from typing import Literal
+
+DaysAsked = Literal["when", "week", "early", "today"]
+
+_DAY = (
+    r"(?:today|tonight|tomorrow|now|already|this (?:morning|afternoon|evening)|(?:on |this |next )?"
+    r"(?:mon|tues|wednes|thurs|fri|satur|sun)day)"
+)
+_TRAIN = r"(?:train|lift|work ?out|go|come|exercise)"
+_WORKOUT = r"(?:workout|session|training|one|training day|gym day|time)"
+_WHEN = re.compile(
+    r"(?:and |so )?when(?: (?:is|was|are)|'s|s)? ?(?:it|that|(?:my |the )?(?:next|first|coming|following)?"
+    rf"(?: {_WORKOUT})?(?: due| on)?)?|"
+    r"when (?:do|should|must|can|shall|am) i (?:to |have to |supposed to )?"
+    rf"{_TRAIN}(?:ing)?(?: again| next)?|"
+    rf"(?:which|what) day (?:is (?:it|(?:my|the) next {_WORKOUT})|do i {_TRAIN}(?: again| next)?)|"
+    rf"(?:how many days|how long)(?: is it)? (?:until|till|to|before) (?:i {_TRAIN}(?: again)?|(?:my |the )?"
+    rf"next {_WORKOUT})|"
+    rf"(?:do|must|should) i (?:have to )?{_TRAIN} {_DAY}|am i training {_DAY}|"
+    rf"is (?:it |{_DAY} )(?:a |my )?(?:training|rest|gym|free) day(?: {_DAY})?|(?:training|rest) day {_DAY}|"
+    rf"is there (?:a |any )?{_WORKOUT} {_DAY}|next (?:workout|session|training)(?: day)?"
+)
+_WEEK = re.compile(
+    r"(?:(?:what is|what's|whats|show me|tell me|give me|can i (?:see|have)|send(?: me)?) )?(?:the |my )?"
+    r"(?:plan|schedule|programme|training|workouts|sessions|training days|week)(?: (?:for|of|in))?"
+    r"(?: (?:the |this |next |coming )+(?:week|days|few days|two weeks))|"
+    r"(?:what|how) does (?:my |the |this |next )+week look(?: like)?|"
+    r"what's (?:on|up|coming) (?:this|next) week|"
+    r"(?:plan|show(?: me)?) (?:my |the |this |next )+week|(?:my |this |next |the )+week(?: please)?|"
+    r"(?:which|what) days (?:do|will|should|must) i (?:train|work ?out|lift)(?: (?:this|next) week)?|"
+    r"(?:what are )?my (?:next )?(?:training days|schedule)|(?:the )?schedule|"
+    r"when (?:do|will|should) i train (?:this|next) week"
+)
+_EARLY = re.compile(
+    r"(?:(?:can|could|may|should) i |i(?:'d| would) like to |i want to |i wanna |let me |"
+    r"is it (?:ok|okay|fine|alright|all right) (?:to|if i) )?"
+    rf"(?:already )?(?:{_TRAIN}|do it|do (?:my |the )?(?:next )?{_WORKOUT})"
+    rf"(?: (?:a day |one day |two days |a bit )?(?:early|earlier|sooner|in advance)| {_DAY})+(?: instead)?"
+)
+_ASKS_TO = re.compile(r"(?:can|could|may|should|is it|i want|i wanna|let me|i would|i'd|train .*early)")
+
+
+_TODAY = re.compile(
+    r"(?:move|bring|shift) (?:it|that|the workout|my workout|the next one)(?: forward)? to today|"
+    r"(?:i'll|i will) (?:train|do it) today(?: anyway| already| then)?"
+)
+
+
+def days_asked(text: str) -> DaysAsked | None:
+    """Return what a message asks of the days to come; "today" where the next workout is wanted today.
+
+    None where it is no such thing.
+    """
+    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!?")
+    said = re.sub(r",? ?(?:please|thanks|then)$", "", said)
+    if len(said) > 80:
+        return None
+    if _TODAY.fullmatch(said):
+        return "today"
+    if _EARLY.fullmatch(said) and _ASKS_TO.match(said):
+        return "early"
+    if _WEEK.fullmatch(said):
+        return "week"
+    return "when" if _WHEN.fullmatch(said) else None
