@@ -130,7 +130,10 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
         return
     had_enough = memory.unasked_on == coming.on and memory.unasked >= UNASKED_A_DAY
     is_quiet = (
-        had_enough or memory.missed_in_a_row >= QUIETER_AFTER or memory.told_unasked >= UNASKED_IS_HABIT
+        coming.on < today
+        or had_enough
+        or memory.missed_in_a_row >= QUIETER_AFTER
+        or memory.told_unasked >= UNASKED_IS_HABIT
     )
     if memory.nudged_on != coming.on and not is_quiet and (nudge := nudge_moment(coming.on, remind_at, zone)):
         yield nudge, "nudge"
@@ -251,13 +254,12 @@ def remind_of_rest(draft: Draft) -> None:
 
 
 def nudge(draft: Draft) -> None:
-    """Ask once, kindly, where nothing was reported; one that is long past is left out."""
+    """Ask once, kindly, where nothing was reported."""
     coming = due(draft.state, draft.today)
     if coming is None:
         return
     draft.remember(nudged_on=coming.on)
-    if coming.on == draft.today:
-        draft.say(Nudge(workout=coming.workout, on=coming.on))
+    draft.say(Nudge(workout=coming.workout, on=coming.on))
 
 
 def miss(draft: Draft) -> None:

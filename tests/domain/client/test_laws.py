@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from domain.actions import Remedy
@@ -224,6 +224,9 @@ def check_state(state: ClientState) -> None:
 
 @settings(max_examples=150, deadline=None)
 @given(st.lists(st.tuples(HOURS, DEEDS), max_size=25))
+@example(  # a nudge of the day that has just ended
+    [*((hours, ("says", "60x9")) for hours in (14, 4, 60, 60)), (0, ("says", "move it to Friday"))]
+)
 def test_whatever_happens_each_message_has_one_answer_and_time_goes_on(
     deeds: list[tuple[int, tuple[str, str]]],
 ) -> None:
