@@ -9,6 +9,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from domain.frozen import Frozen
+from domain.wishes import Wish
 
 Remedy = Literal[
     "lighten",
@@ -90,4 +91,23 @@ class Show(Frozen):
     exercise: str | None = None
 
 
-Action = Annotated[Answer | Treat | Write | Words | Release | Show, Field(discriminator="kind")]
+class ChangeTo(Frozen):
+    """A coach's wish for client `client`, just so: what `label` says, of several that it could have been."""
+
+    kind: Literal["change to"] = "change to"
+    client: int
+    wish: Wish
+    label: str
+
+
+class TakeBack(Frozen):
+    """A coach's wish to undo, for client `client`, what the coach's message `change` has changed."""
+
+    kind: Literal["take back"] = "take back"
+    client: int
+    change: int
+
+
+Action = Annotated[
+    Answer | Treat | Write | Words | Release | ChangeTo | TakeBack | Show, Field(discriminator="kind")
+]

@@ -11,6 +11,7 @@ from pydantic import Field
 
 from domain.actions import Action, Remedy
 from domain.frozen import Frozen
+from domain.wishes import Wish
 
 
 class ReplyTo(Frozen):
@@ -98,71 +99,88 @@ class Reachable(Frozen):
     reachable: bool
 
 
-class Decided(Frozen):
+class CoachOrder(Frozen):
+    """What coach number `coach` has decided, or wants, about this client."""
+
+    coach: int
+
+
+class Decided(CoachOrder):
     """A coach's decision on an alert of this client."""
 
     kind: Literal["decided"] = "decided"
-    coach: int
     alert: int
     remedy: Remedy
     workouts: int | None = None
     """For how many workouts an exercise is left alone, where that is the remedy."""
 
 
-class Told(Frozen):
+class Told(CoachOrder):
     """Words of the coach for this client."""
 
     kind: Literal["told"] = "told"
-    coach: int
     text: str
     alert: int | None = None
     """The alert that they are about, which they settle."""
+    to_several: bool = False
+    """They go to others as well, and the coach has been told so at once."""
 
 
-class Assigned(Frozen):
+class Assigned(CoachOrder):
     """The coach put this client on another programme, by its number."""
 
     kind: Literal["assigned"] = "assigned"
-    coach: int
     programme: int
+    change: int = 0
+    """The coach's message that it came of, by which it can be undone."""
 
 
-class CardWanted(Frozen):
+class CardWanted(CoachOrder):
     """The coach wants to see how this client is doing."""
 
     kind: Literal["card wanted"] = "card wanted"
-    coach: int
 
 
-class WhyWanted(Frozen):
-    """The coach wants the reasons of this client's verdict and target; `text` are the coach's own words."""
+class SetsWanted(CoachOrder):
+    """The coach wants to see what this client did of an exercise; `text` are the coach's own words."""
 
-    kind: Literal["why wanted"] = "why wanted"
-    coach: int
+    kind: Literal["sets wanted"] = "sets wanted"
     text: str
 
 
-class PictureWanted(Frozen):
+class PictureWanted(CoachOrder):
     """The coach wants to see how this client's exercises named in `text` have gone, or without any, all."""
 
     kind: Literal["picture wanted"] = "picture wanted"
-    coach: int
     text: str
 
 
-class HoldEnded(Frozen):
-    """The coach puts an exercise back into this client's plan; `exercise` is the coach's word for it."""
+class WhyWanted(CoachOrder):
+    """The coach wants the reasons of this client's verdict and target; `text` are the coach's own words."""
 
-    kind: Literal["hold ended"] = "hold ended"
-    coach: int
-    exercise: str
+    kind: Literal["why wanted"] = "why wanted"
+    text: str
 
 
-class Released(Frozen):
+class Changed(CoachOrder):
+    """The coach changes one thing for this client; `change` is the coach's message that it came of."""
+
+    kind: Literal["changed"] = "changed"
+    change: int
+    wish: Wish
+
+
+class Undone(CoachOrder):
+    """The coach takes back what message `change` has changed for this client."""
+
+    kind: Literal["undone"] = "undone"
+    change: int
+
+
+class Released(CoachOrder):
     """The coach lets this client train, who was to see a doctor first."""
 
     kind: Literal["released"] = "released"
-    coach: int
 
 
 class SendingFailed(Frozen):
@@ -174,7 +192,18 @@ class SendingFailed(Frozen):
 
 
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
-FromCoach = Decided | Told | Assigned | CardWanted | WhyWanted | PictureWanted | HoldEnded | Released
+FromCoach = (
+    Decided
+    | Told
+    | Assigned
+    | CardWanted
+    | SetsWanted
+    | WhyWanted
+    | PictureWanted
+    | Changed
+    | Undone
+    | Released
+)
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 
 

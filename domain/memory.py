@@ -121,6 +121,41 @@ class Swap(Frozen):
     instead: str
 
 
+class ByCoach(Frozen):
+    """One change that the coach made, by message `change`, on the client's day `on`, and how to undo it.
+
+    `before` is what stood before: the exercise done instead, a time of day, or the exercise put back. The
+    client hears of it in the next plan, on the day `told_on`.
+    """
+
+    change: int
+    what: Literal["swap", "leave out", "back", "rest more", "reminder", "programme"]
+    exercise: str = ""
+    instead: str = ""
+    days: int = 0
+    before: str | None = None
+    programme: int | None = None
+    """The programme before, where that was changed; `swaps` are those that there were with it."""
+    swaps: tuple[Swap, ...] = ()
+    on: date
+    told_on: date | None = None
+
+
+class Spoken(Frozen):
+    """Of whom a coach spoke last, at `at`, and of which exercise, in the coach's words."""
+
+    client: int
+    exercise: str = ""
+    at: datetime
+
+
+class LastChange(Frozen):
+    """The coach's message that last changed something, and for which clients."""
+
+    message: int
+    clients: tuple[int, ...]
+
+
 class Quiet(Frozen):
     """An exercise in which no stall is looked for until some exposures after the day `since` stand."""
 
@@ -325,6 +360,10 @@ class ClientMemory(Frozen):
     easings: tuple[Easing, ...] = ()
     """The latest of them, oldest first; of each exercise the last one holds."""
     swaps: tuple[Swap, ...] = ()
+    kept_out: tuple[str, ...] = ()
+    """Exercises that the coach has taken out until further word; nothing of them is to be done."""
+    by_coach: tuple[ByCoach, ...] = ()
+    """The coach's latest changes, the last at the end."""
     quiet: tuple[Quiet, ...] = ()
     reviewed_round: int = 0
     brought: tuple[Brought, ...] = ()
@@ -347,6 +386,10 @@ class CoachMemory(Frozen):
 
     last_question: int = 0
     waiting: Waiting | None = None
+    who: Waiting | None = None
+    """The open question which client was meant; it stands beside another that waits."""
+    spoken: Spoken | None = None
+    last_change: LastChange | None = None
     looked_back_at: datetime | None = None
     """Up to when the digests have looked; None before the first waking."""
     hours: Hours = USUAL

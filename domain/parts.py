@@ -81,13 +81,23 @@ class PlanLine(Frozen):
     """What was done before a break, as long as it is being built back to."""
 
 
+class PlanChange(Frozen):
+    """What the coach has changed since the last plan: `instead` of an exercise, or the exercise left out."""
+
+    what: Literal["swap", "leave out", "back"]
+    exercise: str
+    instead: str = ""
+
+
 class Plan(Frozen):
-    """A workout and what to aim for in it."""
+    """A workout and what to aim for in it, after the `changes` that coach `by` has made."""
 
     kind: Literal["plan"] = "plan"
     workout: str
     on: date
     lines: tuple[PlanLine, ...]
+    changes: tuple[PlanChange, ...] = ()
+    by: str = ""
 
 
 class VerdictPart(Frozen):
@@ -245,14 +255,31 @@ class ClientLine(Frozen):
     """The remedies taken for this client, and what came of each."""
 
 
+About = Literal[
+    "all",
+    "client",
+    "trains",
+    "stalled",
+    "hurts",
+    "missed",
+    "asked",
+    "review",
+    "new",
+    "away",
+]
+"""What an overview is about: who needs the coach and who trains, one client, or one matter alone."""
+
+
 class Digest(Frozen):
-    """A coach's overview: who needs her, then who trains when.
+    """A coach's overview: who needs her, best first, then who trains when; or one matter over all clients.
 
     Where `since` is given it is the look back on the days from then on, and has only those clients with whom
-    something is to be done.
+    something is to be done. `on` is the day asked about, where it is one.
     """
 
     kind: Literal["digest"] = "digest"
+    about: About = "all"
+    on: date | None = None
     today: date
     clients: tuple[ClientLine, ...]
     since: date | None = None

@@ -73,6 +73,8 @@ class ClientState:
     alerts: tuple[Alert, ...] = ()
     programmes: tuple[StoredProgramme, ...] = ()
     """The coach's programmes, the newest version of each name."""
+    former: tuple[StoredProgramme, ...] = ()
+    """The programmes that the client was on before, as far as that can be undone."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -125,9 +125,12 @@ def client_state(
 ) -> ClientState:
     """Return the state of a client, with the recent past alone or with the `whole` journal."""
     number: int = person.number
+    memory = person.client_memory or ClientMemory()
+    before = {each.programme for each in memory.by_coach if each.programme is not None}
     return ClientState(
         client=_client(connection, person, programmes),
-        memory=person.client_memory or ClientMemory(),
+        memory=memory,
+        former=tuple(programmes.find(connection, before).values()) if before else (),
         workouts=_workouts(connection, number, ALL if whole else WORKOUTS),
         entries=_entries(connection, number, ALL if whole else ENTRIES),
         holds=tuple(hold for _, hold in _holds(connection, number)),

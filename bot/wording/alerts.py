@@ -1,19 +1,16 @@
 """Words for a coach's alerts and overview, and the labels of buttons."""
 
-from collections import Counter
-from datetime import date
 from typing import Any, assert_never
 
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
-from bot.wording.eagerness import eager_words
-from bot.wording.reader import day_words, listed, set_words
+from bot.wording.reader import listed, set_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
 from bot.wording.why import EXPLANATION, explanation_words
-from domain.actions import Action, Answer, Release, Remedy, Show, Treat, Words, Write
-from domain.parts import AlertPart, ClientLine, Digest
+from domain.actions import Action, Answer, ChangeTo, Release, Remedy, Show, TakeBack, Treat, Words, Write
+from domain.parts import AlertPart
 from domain.sets import TrainingSet
 
 _SET = TypeAdapter(TrainingSet)
@@ -45,6 +42,10 @@ def label(action: Action) -> str:
             return "Let training begin"
         case Show(exercise=exercise):
             return "Larger picture" if exercise else "Picture of all exercises"
+        case ChangeTo(label=said):
+            return said
+        case TakeBack():
+            return "Undo"
         case _:
             assert_never(action)
 
@@ -154,79 +155,3 @@ def pain_words(part: AlertPart) -> str:
     return text + (
         "\nA qualified professional (a doctor or a physiotherapist) should see it before it is loaded again."
     )
-
-
-def digest_words(part: Digest) -> str:
-    """Say who needs the coach first, then who trains when; a look back says what there is to be done."""
-    if part.since is not None:
-        return "\n".join(week_words(part, part.since))
-    if not part.clients:
-        return "No clients yet. Say «invite NAME to PROGRAMME» to bring one in."
-    lines = needing_words(part.clients)
-    if not lines and len(part.clients) > 1:
-        lines.append("Nobody needs you right now.")
-    if lines:
-        lines.append(bold("Training"))
-    lines.extend(client_words(line, part.today) for line in sorted(part.clients, key=_when))
-    return "\n".join(lines)
-
-
-def needing_words(clients: tuple[ClientLine, ...]) -> list[str]:
-    """Say who needs the coach and why; nothing where nobody does."""
-    waiting = ((line.name, matters(line)) for line in clients)
-    lines = [f"{escape(name)}: {escape(listed(what))}" for name, what in waiting if what]
-    return [bold("Needs you"), *lines] if lines else []
-
-
-def week_words(part: Digest, since: date) -> list[str]:
-    """Say what there is to be done after the days from `since` on: who waits, who did more than asked."""
-    lines = [f"Since {day_words(since)}:", *needing_words(part.clients)]
-    eager = [line for line in part.clients if line.eager]
-    if eager:
-        lines.append(bold("Did more than asked"))
-        lines.extend(f"{escape(line.name)}\n{eager_words(line.eager)}" for line in eager)
-    return lines
-
-
-def _when(line: ClientLine) -> tuple[bool, date, str]:
-    return (line.due_on is None, line.due_on or date.max, line.name)
-
-
-def client_words(line: ClientLine, today: date) -> str:
-    """Say one client's next and last workout."""
-    if line.joining:
-        coming = "still answering the first questions"
-    elif line.left:
-        coming = "has left"
-    elif line.paused:
-        coming = "paused, ill" if line.ill_on else "paused"
-    elif line.due_on is None:
-        coming = "nothing planned"
-    elif line.due_on < today:
-        coming = f"due since {day_words(line.due_on)}"
-    else:
-        coming = f"trains {day_words(line.due_on, today)}"
-    if line.ill_on and not line.paused:
-        coming += " (was ill, begins lighter)"
-    last = f", last {day_words(line.last_workout, today)}" if line.last_workout else ""
-    held = f"; aside: {escape(listed(line.held))}" if line.held else ""
-    programme = f" ({escape(line.programme)})" if line.programme else ""
-    return f"{escape(line.name)}{programme}: {coming}{last}{held}"
-
-
-def matters(line: ClientLine) -> list[str]:
-    """Say what of a client waits for the coach, open alerts of one matter once: "2 questions"."""
-    counts = Counter(line.open_alerts)
-    release = ["your word that training may begin"] if line.to_release else []
-    return release + [
-        f"{count} questions" if reason == "question" and count > 1 else matter(reason, exercise)
-        for (reason, exercise), count in counts.items()
-    ]
-
-
-def matter(reason: str, exercise: str | None) -> str:
-    """Say an open alert in a word or two."""
-    if reason == "stall" and exercise is None:
-        return "stall of several exercises"
-    named = {"missed": "missed workouts", "unreachable": "cannot be reached"}.get(reason, reason)
-    return f"{named} ({exercise})" if exercise else named

@@ -14,6 +14,7 @@ from bot.wording.asked import (
     strength_words,
     term_words,
 )
+from bot.wording.coach_changes import rest_as_before_words, rest_more_words
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
@@ -361,7 +362,9 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "workout done": _workout_done,
     "more than asked": more_than_asked,
     "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
-    "rest more": filled("{coach} gives you one rest day more before the next workout."),
+    "rest more": rest_more_words,
+    "rest as before": rest_as_before_words,
+    "hour from coach": filled("{coach} has set your reminder to {at}. Say «remind me at 8» to change it."),
     "lighter": filled("{coach} takes the load down on {exercises}: you build back from there."),
     "swapped": filled("{coach} changes {exercise} to {instead} from the next workout on."),
     "keep on": filled("{coach} has seen {exercises} and lets you go on as you are."),

@@ -2,6 +2,14 @@
 
 from bot.markup import bold, escape, italic
 from bot.wording.alerts import REMEDIES
+from bot.wording.coach_changes import (
+    changed_words,
+    passed_words,
+    sets_of_client_words,
+    time_words,
+    undone_words,
+    which_exercise_words,
+)
 from bot.wording.joining import STEPS_SHORT, client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, quoted, set_words
@@ -13,7 +21,11 @@ COACH_HELP = (
     "What you can say:\n"
     "«who needs me?» for the overview, «how is NAME doing?» for one client,\n"
     "«why is NAME's EXERCISE below?» for the reasons of a verdict and a target,\n"
-    "«tell NAME: …» to pass words on, «invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
+    "«what did NAME squat last time?», «who is stalled?», «who trains today?»,\n"
+    "«tell NAME …» to pass words on, «tell everyone: …»,\n"
+    "«invite NAME to PROGRAMME», «put NAME on PROGRAMME», «programmes»,\n"
+    "«swap NAME's rows for pulldowns», «no deadlifts for NAME until I say so»,\n"
+    "«put NAME back on deadlifts», «give NAME one more rest day», «set NAME's reminder to 7», «undo»,\n"
     "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write,\n"
     "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
     "«which remedies worked?» over all clients.\n"
@@ -83,13 +95,31 @@ def _done_though_aside(facts: Facts, _reader: Reader) -> str:
 
 
 def _card(facts: Facts, _reader: Reader) -> str:
-    rows = [SET.validate_python(each) for each in facts["last"]]
-    lines = [
-        f"{day_words(each.on) if each.on else ''}: {escape(each.exercise)} {set_words(each)}" for each in rows
+    lines = []
+    if facts.get("coming"):
+        place = f", {facts['place']} of {facts['of']}" if facts.get("place") else ""
+        lines.append(f"Next: {escape(str(facts['coming']))}{place}, round {facts['round']}")
+    lines += [f"Out until your word: {escape(listed(facts['kept_out']))}"] if facts.get("kept_out") else []
+    lines += [
+        f"{escape(str(each['instead']))} in place of {escape(str(each['exercise']))}"
+        for each in facts.get("swaps", [])
     ]
-    last = ["Last sets", *lines] if rows else ["Nothing in the journal yet."]
+    lines += [f"Without: {escape(listed(facts['lacking']))}"] if facts.get("lacking") else []
+    off = "off" if facts.get("reminders_off") else f"at {facts.get('remind_at')}"
+    lines.append(f"Reminder {off}; it is {facts.get('local')} there now")
+    for each in facts["workouts"]:
+        lines += ["", *_workout(each)]
+    if not facts["workouts"]:
+        lines += ["", "Nothing in the journal yet."]
     missing = [_not_understood(each) for each in facts.get("not_understood", [])]
-    return "\n".join([*last, *(["", "Not understood", *missing] if missing else [])])
+    return "\n".join([*lines, *(["", "Not understood", *missing] if missing else [])])
+
+
+def _workout(facts: Facts) -> list[str]:
+    name = str(facts["workout"] or "Beside the sheet")
+    state = " (missed)" if facts["state"] == "missed" else ""
+    rows = [f"{escape(str(row['exercise']))} {time_words(row, day=False)}" for row in facts["rows"]]
+    return [f"{bold(name)}, {day_words(str(facts['on']))}{state}", *rows]
 
 
 RESULTS = {
@@ -162,6 +192,42 @@ def _not_understood(facts: Facts) -> str:
 
 
 COACH_WORDS: dict[Topic, Words] = {
+    "changed": changed_words,
+    "undone": undone_words,
+    "which exercise of client": which_exercise_words,
+    "sets of client": sets_of_client_words,
+    "passed to several": passed_words,
+    "nobody to tell": "There is nobody to tell that to.",
+    "nothing to undo": lambda facts, _: (
+        f"There is nothing to undo for {bold(str(facts['client']))}."
+        if facts.get("client")
+        else "There is nothing to undo. What was passed on is passed on."
+    ),
+    "already in it": filled(
+        "{client} does {instead} in that workout already, so it would come twice, and nothing is changed. "
+        "«No {exercise} for {client}» takes the other one out."
+    ),
+    "already out": filled("{exercise} is out for {client} already."),
+    "other kind": filled(
+        "{exercise} and {instead} are not counted alike, reps with one and seconds with the other, so the "
+        "sheet has to say the range. Nothing is changed for {client}."
+    ),
+    "nothing planned for client": lambda facts, _: (
+        f"{bold(str(facts['client']))} is paused, so there is no workout to put off."
+        if facts.get("paused")
+        else f"{bold(str(facts['client']))} has no workout planned, so there is none to put off."
+    ),
+    "no such hour for client": filled(
+        "I find no time of day in «{said}», so nothing is changed for {client}. Say it as "
+        "«remind {client} at 18:30»."
+    ),
+    "too much rest": lambda facts, _: (
+        f"Between one and {facts['most']} days, please; for longer the client says «away till …»."
+    ),
+    "coach unsure": lambda facts, _: (
+        f"I am not sure what to do about {bold(str(facts['client']))}. To pass words on, begin with "
+        f"«tell {escape(str(facts['client']))}»."
+    ),
     "reasons of client": lambda facts, _: (
         f"Why, for {bold(str(facts['client']))}:"
         if facts.get("known")

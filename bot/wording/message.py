@@ -2,9 +2,10 @@
 
 from typing import assert_never
 
-from bot.wording.alerts import alert_words, digest_words
+from bot.wording.alerts import alert_words
 from bot.wording.enclosed import file_words
 from bot.wording.notices import notice_words
+from bot.wording.overview import digest_words
 from bot.wording.pictures import programme_progress_words, progress_words, roster_progress_words
 from bot.wording.questions import question_words
 from bot.wording.reader import Reader

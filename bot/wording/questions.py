@@ -54,7 +54,8 @@ def question_words(part: Question) -> str:
         case "body mass":
             return body_mass_words(facts)
         case "words":
-            return f"What shall I tell {bold(str(facts.get('client')))}? I pass on what you type next."
+            to = facts.get("client") or listed([str(each) for each in facts.get("names", [])])
+            return f"What shall I tell {bold(str(to))}? I pass on what you type next."
         case "joining":
             return joining_question_words(facts)
         case "leaving":

@@ -1,6 +1,7 @@
 """Words for the plan and the target."""
 
 from bot.markup import bold, escape
+from bot.wording.coach_changes import plan_change_words
 from bot.wording.reader import day_words, number, plates_words, ramp_words, set_words
 from bot.wording.reasons import aim_note
 from domain import target_reasons as aims
@@ -27,7 +28,7 @@ def plan_words(part: Plan) -> str:
     for place, line in enumerate(part.lines, start=1):
         paired = place > 1 and part.lines[place - 2].straight_into_next
         lines.append(plan_line_words(place, line, paired=paired))
-    return "\n".join([head, *lines, *plan_advice(part)])
+    return "\n".join([head, *plan_change_words(part), *lines, *plan_advice(part)])
 
 
 FIRST_LOAD = (

@@ -6,7 +6,7 @@ from datetime import date
 
 from domain.client.draft import Draft
 from domain.client.exposures import history, moment, sets_done
-from domain.client.lines import Line, hold_on, is_left_out, left_out, line_named, lines_of
+from domain.client.lines import Line, hold_on, is_left_out, line_named, lines_of, not_to_do
 from domain.client.plan import ahead, corrected_at_once, target_for
 from domain.client.rotation import due
 from domain.client.understanding import of_today, workout_at_hand, workout_meant
@@ -82,7 +82,7 @@ def planned_now(draft: Draft) -> tuple[Spot, ...]:
     shown = draft.memory.reminded_on
     if record is None and (shown is None or shown <= last_trained(draft.state)):
         return ()
-    out = left_out(draft.state, record)
+    out = not_to_do(draft.state, record)
     return tuple(
         Spot(workout, line.exercise)
         for line in lines_of(draft.state, workout)

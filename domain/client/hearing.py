@@ -5,11 +5,12 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
-from domain.actions import Action, Answer, Release, Show, Treat, Words, Write
+from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
+from domain.client.changes import note_told
 from domain.client.closing import end_with, takes_end
 from domain.client.days_ahead import take_days_asked
 from domain.client.draft import Draft
@@ -34,24 +35,17 @@ from domain.client.warming import take_warm_up
 from domain.client.weighing import ask_for_body_mass, drop_old_weighing
 from domain.client.why import answer_why, why_of
 from domain.incoming import (
-    Assigned,
-    CardWanted,
-    Decided,
+    CoachOrder,
     Document,
     Edited,
     Heard,
-    HoldEnded,
-    PictureWanted,
     Pressed,
     Reachable,
-    Released,
     ReplyTo,
     SendingFailed,
     Started,
     Text,
-    Told,
     Unsupported,
-    WhyWanted,
 )
 from domain.journal import Entry
 from domain.outcome import Outcome
@@ -103,16 +97,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case Reachable(reachable=reachable):
             orders.reachable(draft, reachable=reachable)
-        case (
-            Decided()
-            | Told()
-            | Assigned()
-            | CardWanted()
-            | WhyWanted()
-            | PictureWanted()
-            | HoldEnded()
-            | Released()
-        ) as order:
+        case CoachOrder() as order:
             orders.carry_out(draft, order)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
@@ -133,6 +118,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     reckon(draft)
     keep_strength(draft)
     keep_due(draft)
+    note_told(draft)
     return draft.outcome(next_wake(draft.state, draft.at))
 
 
@@ -260,7 +246,7 @@ def press(draft: Draft, action: Action | None) -> None:
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
                 press_late(draft, text)
-        case Treat() | Write() | Release() | Show() | None:
+        case Treat() | Write() | Release() | ChangeTo() | TakeBack() | Show() | None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)

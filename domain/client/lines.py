@@ -11,7 +11,7 @@ from domain.equipment import Equipment
 from domain.exercises import describe
 from domain.journal import ExerciseHold, WorkoutRecord
 from domain.names import name_key
-from domain.programme import Alternative, Prescription
+from domain.programme import Alternative, Prescription, Range
 from domain.safety import is_near, loads_place
 from domain.state import ClientState
 
@@ -49,8 +49,11 @@ def line_named(state: ClientState, workout: str, exercise: str) -> Line | None:
 def is_of(state: ClientState, workout: str, exercise: str) -> bool:
     """Return whether the sheet has `exercise` in the workout, be it in place of another."""
     stored = state.client.programme
+    swapped_for = {swap.exercise for swap in state.memory.swaps if swap.instead == exercise}
     return stored is not None and any(
-        exercise == line.exercise or any(exercise == other.exercise for other in line.alternatives)
+        exercise == line.exercise
+        or line.exercise in swapped_for
+        or any(exercise == other.exercise for other in line.alternatives)
         for each in stored.programme.workouts
         if each.name == workout
         for line in each.prescriptions
@@ -71,6 +74,11 @@ def left_out(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...
     return state.memory.left_out if record is None else record.skipped
 
 
+def not_to_do(state: ClientState, record: WorkoutRecord | None) -> tuple[str, ...]:
+    """Return what is left out of that workout, by the client or, until further word, by the coach."""
+    return (*left_out(state, record), *state.memory.kept_out)
+
+
 def is_left_out(line: Line, out: Container[str]) -> bool:
     """Return whether `line` is left out, by its own name or that of the exercise it replaces."""
     return line.exercise in out or (line.instead_of is not None and line.instead_of in out)
@@ -81,7 +89,7 @@ def sets_left(state: ClientState, record: WorkoutRecord, line: Line) -> int:
 
     Sets of an exercise in its place count too.
     """
-    if line.held is not None or is_left_out(line, record.skipped):
+    if line.held is not None or is_left_out(line, not_to_do(state, record)):
         return 0
     done = sum(sets_done(state, record, name) for name in (line.exercise, *in_its_place(line)))
     return max(0, line.prescription.sets - done)
@@ -160,13 +168,34 @@ def caution_for(state: ClientState, exercise: str, instead_of: str | None = None
 
 
 def swapped(state: ClientState, prescription: Prescription) -> Alternative | None:
-    """Return the alternative that the coach has put in place of the prescribed exercise."""
+    """Return what the coach has put in place of the prescribed exercise.
+
+    Where the sheet has that elsewhere, its range there goes with it; else the range stays as prescribed.
+    """
     for swap in state.memory.swaps:
         if swap.exercise == prescription.exercise:
             for alternative in prescription.alternatives:
                 if alternative.exercise == swap.instead:
                     return alternative
+            return Alternative(
+                why="equipment",
+                without="",
+                exercise=swap.instead,
+                range=range_elsewhere(state, swap.instead, prescription.range),
+            )
     return None
+
+
+def range_elsewhere(state: ClientState, exercise: str, otherwise: Range) -> Range:
+    """Return the range that the sheet has for `exercise`, or where it has none that fits, `otherwise`."""
+    stored = state.client.programme
+    for workout in stored.programme.workouts if stored else ():
+        for line in workout.prescriptions:
+            others = ((each.exercise, each.range) for each in line.alternatives)
+            for name, found in ((line.exercise, line.range), *others):
+                if name == exercise and found.of == otherwise.of:
+                    return found
+    return otherwise
 
 
 def lacking(equipment: Equipment, prescription: Prescription) -> Alternative | None:

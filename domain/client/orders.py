@@ -6,7 +6,10 @@ from datetime import date, timedelta
 from decimal import Decimal
 from typing import assert_never
 
-from domain.calendar import local_day
+from domain.actions import TakeBack
+from domain.authority import is_coached_by
+from domain.client.card import show_card, show_sets
+from domain.client.changes import KEPT, back, change, meant, put_in_place, take_back
 from domain.client.clearance import bring_to_release, is_still_barred
 from domain.client.draft import Draft
 from domain.client.eager import TELL_AGAIN_AFTER
@@ -14,7 +17,7 @@ from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
 from domain.client.joining_flow import release
 from domain.client.pain import held_by
-from domain.client.picturing import picture_button, show_coach
+from domain.client.picturing import show_coach
 from domain.client.plan import plan_of
 from domain.client.plans import move_to
 from domain.client.remedies import next_programme
@@ -23,25 +26,25 @@ from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.understanding import understand
 from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
-from domain.exercises import lookup
 from domain.incoming import (
     Assigned,
     CardWanted,
+    Changed,
     Decided,
     FromCoach,
-    HoldEnded,
     PictureWanted,
     Released,
+    SetsWanted,
     Told,
+    Undone,
     WhyWanted,
 )
 from domain.journal import Alert, ExerciseHold
-from domain.memory import CoachWrote, Easing, Swap
+from domain.memory import ByCoach, CoachWrote, Easing
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
-from domain.parts import ClientLine, Digest, Notice
-from domain.state import ClientState
+from domain.parts import Notice
 from domain.topics import Topic
-from domain.values import facts_of
+from domain.wishes import BackWish
 
 LIGHTEN_TO = Decimal("0.9")
 """The share of the last load an eased exercise starts from. The house's own rule, no published figure."""
@@ -58,13 +61,11 @@ WORDS_KEPT = 12
 EASINGS_KEPT = 40
 """How many eased loads are remembered, the latest."""
 
-LAST_SHOWN = 6
-"""How many of the last sets a card shows."""
-
 
 def carry_out(draft: Draft, order: FromCoach) -> None:
     """Carry out an order, if it comes from this client's own coach."""
-    if order.coach != draft.client.coach.number:
+    if not is_coached_by(draft.client, order.coach):
+        draft.tell(order.coach, Notice(topic="not your client"))
         return
     match order:
         case Decided():
@@ -75,20 +76,26 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             settle_questions(draft, order)
             draft.remember(told_at=draft.at)
             note_words(draft, text)
-            report(draft, "passed to client", text=text)
-        case Assigned(programme=number):
-            if not assign(draft, number):
-                report(draft, "no such programme")
-            elif draft.client.programme is not None:
-                report(draft, "programme given", programme=draft.client.programme.programme.name)
+            if not order.to_several:
+                report(draft, "passed to client", text=text)
+        case Assigned():
+            assigned(draft, order)
         case CardWanted():
             show_card(draft)
         case WhyWanted(text=text):
             explain_to_coach(draft, text)
         case PictureWanted(text=text):
             show_coach(draft, text)
-        case HoldEnded(exercise=exercise):
-            put_back(draft, exercise)
+        case SetsWanted(text=text):
+            if not show_sets(draft, text):
+                show_card(draft)
+        case Changed(change=number, wish=BackWish(exercise=exercise)):
+            put_back(draft, number, exercise)
+        case Changed():
+            change(draft, order)
+        case Undone(change=number):
+            if not take_back(draft, number) and not assigned_back(draft, number):
+                report(draft, "nothing to undo")
         case Released():
             report(draft, "released" if release(draft) else "already settled")
         case _:
@@ -209,8 +216,7 @@ def swap(draft: Draft, alert: Alert) -> bool:
         for line in workout.prescriptions:
             if line.exercise == alert.exercise and line.alternatives:
                 instead = line.alternatives[0].exercise
-                chosen = Swap(exercise=line.exercise, instead=instead)
-                draft.remember(swaps=(*draft.memory.swaps, chosen))
+                put_in_place(draft, line.exercise, instead)
                 draft.notice(
                     "swapped", coach=draft.client.coach.name, exercise=line.exercise, instead=instead
                 )
@@ -242,18 +248,27 @@ def end_holds(draft: Draft, holds: Sequence[ExerciseHold]) -> None:
         )
 
 
-def put_back(draft: Draft, exercise: str) -> None:
-    """Put back what the coach names, at whatever time; settle what was open only because of it."""
+def put_back(draft: Draft, number: int, exercise: str) -> None:
+    """Put back what the coach names, at whatever time; settle what was open only because of it.
+
+    "Them" are what is aside for the same reason, where only one reason is there.
+    """
     wanted = " ".join(exercise.casefold().split())
-    known = lookup(exercise)
-    is_all = wanted in ALL or (wanted == "it" and len(draft.state.holds) == 1)
+    named = meant(draft, exercise, [each.exercise for each in draft.state.holds])
+    taken_out = (*draft.memory.kept_out, *draft.memory.swaps)
+    all_of_it = wanted in ALL or (wanted == "it" and len(draft.state.holds) + len(taken_out) == 1)
+    if back(draft, number, exercise, all_of_it=all_of_it and not draft.state.holds):
+        return
+    is_all = all_of_it and not taken_out
     holds = [
         each
         for each in draft.state.holds
-        if is_all or wanted in each.exercise.casefold() or (known and known.name == each.exercise)
+        if is_all or wanted in each.exercise.casefold() or each.exercise in named
     ]
     if not holds:
-        report(draft, "nothing aside", aside=[each.exercise for each in draft.state.holds], exercise=exercise)
+        aside = [*(each.exercise for each in draft.state.holds), *draft.memory.kept_out]
+        aside += [each.exercise for each in draft.memory.swaps]
+        report(draft, "nothing aside", aside=aside, exercise=exercise)
         return
     end_holds(draft, holds)
     left = {each.exercise for each in draft.state.holds}
@@ -264,12 +279,47 @@ def put_back(draft: Draft, exercise: str) -> None:
     report(draft, "settled", remedy="lift hold", exercises=[holds[0].exercise], reason="pain")
 
 
+def assigned(draft: Draft, order: Assigned) -> None:
+    """Put the client on a programme and report it, with what the way back is."""
+    before = draft.client.programme
+    made = ByCoach(
+        change=order.change,
+        what="programme",
+        programme=before.number if before else None,
+        swaps=draft.memory.swaps,
+        on=draft.today,
+        told_on=draft.today,
+    )
+    if not assign(draft, order.programme):
+        report(draft, "no such programme")
+    elif draft.client.programme is not None:
+        draft.remember(by_coach=(*draft.memory.by_coach, made)[-KEPT:])
+        facts = {"client": draft.client.name, "programme": draft.client.programme.programme.name}
+        undo = (TakeBack(client=draft.client.number, change=order.change),) if before else ()
+        draft.tell_coach(Notice(topic="programme given", facts=facts), buttons=undo, weight="answer")
+
+
+def assigned_back(draft: Draft, number: int) -> bool:
+    """Put the client back on the programme of before message `number`; return whether there was one."""
+    for made in draft.memory.by_coach:
+        if made.change == number and made.what == "programme" and made.programme is not None:
+            if not assign(draft, made.programme):
+                return False
+            left = tuple(each for each in draft.memory.by_coach if each != made)
+            draft.remember(by_coach=left, swaps=made.swaps)
+            stored = draft.client.programme
+            report(draft, "programme given", programme=stored.programme.name if stored else "")
+            return True
+    return False
+
+
 def assign(draft: Draft, number: int) -> bool:
     """Put the client on another programme, and show its first workout; return whether there is such.
 
     What was eased after pain stays eased; stalls and reviews of the old programme are over.
     """
-    stored = next((each for each in draft.state.programmes if each.number == number), None)
+    programmes = (*draft.state.programmes, *draft.state.former)
+    stored = next((each for each in programmes if each.number == number), None)
     if stored is None:
         return False
     opened = open_workout(draft.state)
@@ -304,56 +354,6 @@ def assign(draft: Draft, number: int) -> bool:
         if coming.on == draft.today:
             draft.remember(reminded_on=draft.today)
     return True
-
-
-def show_card(draft: Draft) -> None:
-    """Show the coach how this client is doing, and after that each open matter again with its remedies."""
-    state = draft.state
-    last = state.entries[-LAST_SHOWN:]
-    draft.tell_coach(
-        Digest(today=draft.today, clients=(client_line(state, draft),)),
-        Notice(
-            topic="card",
-            facts={
-                "client": state.client.name,
-                "last": [facts_of(entry.set) for entry in last],
-                "not_understood": [
-                    {
-                        "on": local_day(each.at, draft.zone).isoformat(),
-                        "text": each.text,
-                        "lacks": list(each.lacks),
-                    }
-                    for each in state.memory.not_understood
-                ],
-            },
-        ),
-        buttons=picture_button(draft),
-        weight="answer",
-    )
-    if state.memory.clearance is not None:
-        bring_to_release(draft, state.memory.clearance)
-    for alert in state.alerts:
-        draft.bring_to_coach(alert, again=draft.was_brought_again(alert), full=True)
-
-
-def client_line(state: ClientState, draft: Draft) -> ClientLine:
-    """Return this client as one line of a coach's overview."""
-    done = [record.on for record in state.workouts if record.state in {"open", "done"}]
-    stored = state.client.programme
-    coming = due(state, draft.today)
-    return ClientLine(
-        name=state.client.name,
-        programme=stored.programme.name if stored else None,
-        last_workout=done[-1] if done else None,
-        due_on=coming.on if coming else None,
-        open_alerts=tuple((alert.reason, alert.exercise) for alert in state.alerts),
-        held=tuple(hold.exercise for hold in state.holds),
-        paused=state.memory.paused,
-        left=state.memory.left_at is not None,
-        joining=state.memory.joining is not None,
-        to_release=state.memory.clearance is not None,
-        ill_on=state.memory.ill_since(done[-1] if done else None),
-    )
 
 
 def reachable(draft: Draft, *, reachable: bool) -> None:

@@ -4,16 +4,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from typing import Literal
 
 from domain.client.exposures import history, last_set_of, set_to_beat
-from domain.client.lines import Line, caution_for, is_left_out, left_out, lines_of, sets_left
+from domain.client.lines import Line, caution_for, is_left_out, lines_of, not_to_do, sets_left
 from domain.comparison import extra_kg
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.layoff import built_back_to, longest_break, share_after
-from domain.parts import Plan, PlanLine
+from domain.parts import Plan, PlanChange, PlanLine
 from domain.programme import Rotation
 from domain.sets import TrainingSet
 from domain.state import ClientState
@@ -135,7 +136,7 @@ def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | 
 
     Where it has begun, as `record`, only what is left of it.
     """
-    out = left_out(state, record)
+    out = not_to_do(state, record)
     lines = lines_of(state, workout)
     kept = [
         line
@@ -153,6 +154,33 @@ def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | 
         lines=tuple(
             line.model_copy(update={"warm_up": each}) for line, each in zip(planned, before, strict=True)
         ),
+        changes=changes_to_tell(state, on),
+        by=state.client.coach.name,
+    )
+
+
+TOLD_IN_PLANS: dict[str, Literal["swap", "leave out", "back"]] = {
+    "swap": "swap",
+    "leave out": "leave out",
+    "back": "back",
+}
+"""The changes of the coach's that a client hears of in the next plan; of the others at once."""
+
+
+def changes_to_tell(state: ClientState, on: date) -> tuple[PlanChange, ...]:
+    """Return what the coach has changed that the client has not heard of before the day `on`."""
+    new = [
+        each
+        for each in state.memory.by_coach
+        if each.what in TOLD_IN_PLANS and (each.told_on is None or each.told_on == on)
+    ]
+    last = {each.exercise: each for each in new}
+    # What went and came back before the client heard of it is no news.
+    unheard = {each.exercise for each in new if each.what != "back"}
+    return tuple(
+        PlanChange(what=TOLD_IN_PLANS[each.what], exercise=each.exercise, instead=each.instead)
+        for each in last.values()
+        if each.what != "back" or each.exercise not in unheard
     )
 
 

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from domain.calendar import local_day
 from domain.client.draft import Draft
-from domain.client.lines import Line, in_its_place, is_left_out, left_out, lines_of
+from domain.client.lines import Line, in_its_place, is_left_out, lines_of, not_to_do
 from domain.client.plan import ahead
 from domain.client.rotation import BESIDE, in_turn, under_way
 from domain.client.workouts import best_fit, holds
@@ -136,7 +136,7 @@ def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
     state = draft.state
     name, record = workout_meant(draft, names)
     lines = lines_of(state, name)
-    out = left_out(state, record)
+    out = not_to_do(state, record)
     plan: list[Planned] = []
     last: dict[str, TrainingSet] = {}
     target: dict[str, TrainingSet] = {}

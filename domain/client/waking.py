@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 
 from domain.calendar import at_local, local_day
 from domain.client.bringing import bring_up, bringing, in_coach_hours
+from domain.client.changes import note_told
 from domain.client.closing import sum_up_closed
 from domain.client.draft import Draft
 from domain.client.following import follow_up, ripe
@@ -93,6 +94,7 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     if not draft.is_empty:
         before = draft.memory.unasked if draft.memory.unasked_on == draft.today else 0
         draft.remember(unasked_on=draft.today, unasked=before + 1)
+    note_told(draft)
     weight: Weight = "nudge" if state.memory.welcomed else "answer"
     return draft.outcome(next_wake(draft.state, now), weight)
 

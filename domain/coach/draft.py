@@ -1,17 +1,18 @@
 """A coach's decision while it is being made; it belongs to one call of `hear`."""
 
 import unicodedata
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from typing import Any, TypeVar
 from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer
+from domain.authority import has_client
 from domain.calendar import local_day
 from domain.coach.waking import next_wake
-from domain.incoming import FromCoach
-from domain.memory import CoachMemory, Waiting
+from domain.incoming import Assigned, Changed, FromCoach
+from domain.memory import CoachMemory, LastChange, Spoken, Waiting
 from domain.outcome import Change, Order, Outcome
 from domain.parts import ClientLine, Notice, Part, Question, Say, Slot
 from domain.state import CoachState
@@ -56,9 +57,23 @@ class Draft:
         return self.state.memory
 
     @property
+    def number(self) -> int:
+        """The coach's number."""
+        return self.state.coach.number
+
+    @property
     def today(self) -> date:
         """The coach's local day."""
         return local_day(self.at, ZoneInfo(self.state.coach.zone))
+
+    @property
+    def names(self) -> tuple[tuple[int, str], ...]:
+        """The number and the name of each client."""
+        return tuple((number, line.name) for number, line in self.state.clients)
+
+    def name_of(self, client: int) -> str:
+        """Return the name of one of the coach's clients."""
+        return dict(self.names)[client]
 
     def change(self, change: Change) -> None:
         """Decide on a change."""
@@ -76,15 +91,36 @@ class Draft:
         """Add a notice to the answer."""
         self.say(Notice(topic=topic, facts=facts))
 
+    def offer(self, *buttons: Action) -> None:
+        """Put buttons under the answer."""
+        self._buttons.extend(buttons)
+
     def order(self, client: int, incoming: FromCoach) -> None:
-        """Put a decision on a client into that client's inbox; the client's own decision carries it out."""
+        """Put a decision on a client into that client's inbox; the client's own decision carries it out.
+
+        Everything that a coach decides goes through here, and comes to nothing unless it is an own client.
+        """
+        if not has_client(self.state, client):
+            self.notice("not your client")
+            return
         self._orders.append(Order(client, incoming))
+        exercise = getattr(incoming.wish, "exercise", "") if isinstance(incoming, Changed) else ""
+        self.remember(spoken=Spoken(client=client, exercise=exercise, at=self.at))
+        if isinstance(incoming, Changed | Assigned):
+            last = self.memory.last_change
+            others = last.clients if last is not None and last.message == self.message else ()
+            self.remember(last_change=LastChange(message=self.message, clients=(*others, client)))
+
+    def order_all(self, clients: Iterable[int], incoming: FromCoach) -> None:
+        """Put the same decision into the inbox of several clients."""
+        for client in clients:
+            self.order(client, incoming)
 
     def ask(self, slot: Slot, about: dict[str, Any], facts: dict[str, Any], choices: Sequence[str]) -> None:
-        """Ask the coach something; one question waits at a time."""
+        """Ask the coach something; one question waits at a time, and one of who is meant."""
         number = self.memory.last_question + 1
         waiting = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
-        self.remember(last_question=number, waiting=waiting)
+        self.remember(last_question=number, **{"who" if slot == "who" else "waiting": waiting})
         self.say(Question(slot=slot, facts=facts))
         self._buttons.extend(Answer(question=number, text=choice) for choice in choices)
 

@@ -1,20 +1,21 @@
-"""What a coach's message comes to. Whatever concerns a client goes through `permitted`, and only there."""
+"""What a coach's message comes to. Whatever concerns a client goes by `Draft.order`, which asks who may."""
 
 from typing import assert_never
 
-from domain.actions import Action, Answer, Release, Show, Treat, Words, Write
+from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
+from domain.authority import has_client
 from domain.coach.draft import Draft
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
+from domain.coach.which_client import take_who
 from domain.coach.words import is_for_a_client, obey
 from domain.coach.writing import begin_writing, pass_on
 from domain.incoming import (
-    Assigned,
-    CardWanted,
+    Changed,
+    CoachOrder,
     Decided,
     Document,
     Edited,
     Heard,
-    HoldEnded,
     PictureWanted,
     Pressed,
     Reachable,
@@ -22,9 +23,8 @@ from domain.incoming import (
     SendingFailed,
     Started,
     Text,
-    Told,
+    Undone,
     Unsupported,
-    WhyWanted,
 )
 from domain.outcome import Outcome
 from domain.parts import AlertPart
@@ -52,16 +52,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             say_unreachable(draft, person)
         case Reachable():
             pass
-        case (
-            Decided()
-            | Told()
-            | Assigned()
-            | CardWanted()
-            | WhyWanted()
-            | PictureWanted()
-            | HoldEnded()
-            | Released()
-        ):
+        case CoachOrder():
             pass
         case _:
             assert_never(heard.incoming)
@@ -71,7 +62,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
 def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a sheet, an answer awaited, or one of the coach's requests."""
     waiting = draft.memory.waiting
-    if looks_like_sheet(text) and not is_for_a_client(text):
+    if looks_like_sheet(text) and not is_for_a_client(draft, text):
         take_sheet(draft, text)
     elif waiting is None or waiting.slot != "sheet" or not answer_sheet(draft, waiting, text):
         obey(draft, text)
@@ -79,7 +70,7 @@ def hear_words(draft: Draft, text: str) -> None:
 
 def hear_edit(draft: Draft, text: str) -> None:
     """Read an edited sheet again; nothing else is done a second time because of an edit."""
-    if looks_like_sheet(text) and not is_for_a_client(text):
+    if looks_like_sheet(text) and not is_for_a_client(draft, text):
         take_sheet(draft, text)
     else:
         draft.notice("edit not taken")
@@ -95,44 +86,41 @@ def hear_document(draft: Draft, document: Document) -> None:
 
 def press(draft: Draft, action: Action | None) -> None:
     """Decide on a button."""
+    coach = draft.number
     match action:
         case Words(text=text):
             hear_words(draft, text)
         case Answer(question=question, text=text):
-            waiting = draft.memory.waiting
-            fits = waiting is not None and waiting.number == question
-            if (
-                not fits
-                or waiting is None
-                or not (answer_sheet(draft, waiting, text) or pass_on(draft, text))
-            ):
-                draft.notice("button is old")
+            answer(draft, question, text)
         case Treat(client=client, alert=alert, remedy=remedy, workouts=workouts):
-            if permitted(draft.state, client):
-                coach = draft.state.coach.number
-                draft.order(client, Decided(coach=coach, alert=alert, remedy=remedy, workouts=workouts))
-            else:
-                draft.notice("not your client")
+            draft.order(client, Decided(coach=coach, alert=alert, remedy=remedy, workouts=workouts))
         case Write() as wish:
-            if permitted(draft.state, wish.client):
+            if has_client(draft.state, wish.client):
                 begin_writing(draft, wish)
             else:
                 draft.notice("not your client")
         case Release(client=client):
-            if permitted(draft.state, client):
-                draft.order(client, Released(coach=draft.state.coach.number))
-            else:
-                draft.notice("not your client")
+            draft.order(client, Released(coach=coach))
+        case ChangeTo(client=client, wish=wanted):
+            draft.order(client, Changed(coach=coach, change=draft.message, wish=wanted))
+        case TakeBack(client=client, change=change):
+            draft.order(client, Undone(coach=coach, change=change))
         case Show(client=client, exercise=exercise):
-            if permitted(draft.state, client):
-                wanted = PictureWanted(coach=draft.state.coach.number, text=exercise or "")
-                draft.order(client, wanted)
-            else:
-                draft.notice("not your client")
+            draft.order(client, PictureWanted(coach=coach, text=exercise or ""))
         case None:
             draft.notice("button is not yours")
         case _:
             assert_never(action)
+
+
+def answer(draft: Draft, question: int, text: str) -> None:
+    """Take a button as the answer to the question of that number, as long as it is open."""
+    waiting = draft.memory.waiting
+    if take_who(draft, text, obey, question):
+        return
+    fits = waiting is not None and waiting.number == question
+    if not fits or waiting is None or not (answer_sheet(draft, waiting, text) or pass_on(draft, text)):
+        draft.notice("button is old")
 
 
 def say_unreachable(draft: Draft, person: int) -> None:
@@ -140,8 +128,3 @@ def say_unreachable(draft: Draft, person: int) -> None:
     for number, line in draft.state.clients:
         if number == person:
             draft.say(AlertPart(reason="unreachable", client=line.name))
-
-
-def permitted(state: CoachState, client: int) -> bool:
-    """Return whether this coach may decide on that client: own clients only."""
-    return any(number == client for number, _ in state.clients)

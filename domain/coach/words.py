@@ -1,103 +1,227 @@
-"""A coach's requests in plain words: who needs me, how is Noor, tell Noor, invite, put on a programme."""
+"""What a coach's words come to: looked up, passed on, or made a decision on clients.
+
+What is asked for is read by `understanding.py`; here it is done. Whatever concerns a client goes by
+`Draft.order`.
+"""
 
 import re
 from collections import Counter
 from datetime import timedelta
+from typing import get_args
 
-from domain.coach.draft import Draft, plain, the_one_named
+from domain.actions import Words
+from domain.coach.draft import Draft
 from domain.coach.hours import take_hours
+from domain.coach.inviting import take_invitation
+from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
-from domain.coach.writing import pass_on
+from domain.coach.understanding import Asked, asked, closest_to, named_in
+from domain.coach.which_client import ask_who, take_who
+from domain.coach.writing import begin_writing_to, pass_on
 from domain.courtesies import is_courtesy
-from domain.incoming import Assigned, CardWanted, HoldEnded, Released, Told, WhyWanted
-from domain.outcome import Invited
-from domain.parts import Digest
-from domain.state import Invitation, StoredProgramme
+from domain.incoming import (
+    Assigned,
+    CardWanted,
+    Changed,
+    Released,
+    SetsWanted,
+    Told,
+    Undone,
+    WhyWanted,
+)
+from domain.parts import About, Digest
+from domain.programme import Weekday
+from domain.reading import exercises_named
+from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
-INVITATION_LASTS = timedelta(days=14)
+SPOKEN_OF_FOR = timedelta(hours=1)
+"""For how long "her" and "them" are whom and what the coach spoke of last. The house's own choice."""
 
-_OVERVIEW = re.compile(
-    r"(?:who(?: needs? (?:me|help|attention))?|overview|summary|status|(?:my )?clients|today|"
-    r"who (?:trains|is training)|how (?:is|are) (?:everyone|everybody|they|my clients))"
-    r"(?: today| now| right now| doing)*"
-)
-_CARD = re.compile(
-    r"(?:how is|how's|hows|how did|show(?: me)?|card(?: for| of)?) (?P<name>.{1,60}?)"
-    r"(?: doing| getting on| do| today| now)*"
-)
-_TELL = re.compile(
-    r"(?:tell|write to|message|answer) (?P<name>[^:,\n]{1,60}?)\s*[:,]\s*(?P<text>.+)",
-    re.DOTALL | re.IGNORECASE,
-)
-_TO = re.compile(r"(?P<name>[^:,\n]{1,60}?)\s*:\s*(?P<text>.+)", re.DOTALL)
-_INVITE = re.compile(r"invite (?P<name>.{1,60}?)(?: (?:to|on|onto) (?P<programme>.{1,80}))?", re.IGNORECASE)
-_ASSIGN = re.compile(
-    r"(?:put|move|switch) (?P<name>.{1,60}?)(?: back)? (?:on|onto|to) (?P<programme>.{1,80})", re.IGNORECASE
-)
-_PUT_BACK = re.compile(
-    r"(?:put|bring) (?:the )?(?P<exercise>.{1,60}?) back (?:in(?:to the plan)? )?for (?P<name>.{1,60})",
-    re.IGNORECASE,
-)
-_WHY = re.compile(r"(?:but |and )?(?:why|how come|explain)\b(?P<what>.{0,160})", re.IGNORECASE)
-_RELEASE = re.compile(
-    r"(?:release|clear) (?P<name>.{1,60}?)(?: to (?:train|start|begin))?|"
-    r"(?:let|allow) (?P<other>.{1,60}?) (?:to )?(?:train|start|begin)(?: training)?",
-    re.IGNORECASE,
-)
-_PROGRAMMES = re.compile(r"(?:my |the )?(?:programmes?|programs?|sheets?)")
-_REMEDIES = re.compile(r"^(?:which|what|do|did|how (?:well|often)).{0,20} remed(?:y|ies)\b.{0,30}$")
-_HELP = frozenset({"help", "/help", "hello", "hi", "hey", "what can i say", "what can you do"})
+THEM = frozenset({"it", "them", "that", "those", "this", "these"})
+
+ARTICLES = frozenset({"the", "her", "his", "their", "any", "more", "doing"})
+
+_OVERVIEWS: dict[str, About] = {
+    "who needs me": "all",
+    "who trains": "trains",
+    "who stalled": "stalled",
+    "who hurts": "hurts",
+    "who missed": "missed",
+    "who asked": "asked",
+    "who is due a review": "review",
+    "who is new": "new",
+    "who is away": "away",
+}
+
+_GREETINGS = frozenset({"hello", "hi", "hey", "/start"})
+_WHY = re.compile(r"(?:.{0,12}\b)?(?:why|whys|how come|explain)\b", re.IGNORECASE)
 
 
-def is_for_a_client(text: str) -> bool:
+def is_for_a_client(draft: Draft, text: str) -> bool:
     """Return whether a text says outright that it is to be passed on, whatever it goes on with."""
-    return _TELL.fullmatch(text.strip()) is not None
+    request = asked(text, draft.names)
+    return request is not None and request.kind == "tell"
 
 
 def obey(draft: Draft, text: str) -> None:
     """Do what a coach asks for; say what can be asked where it was not understood."""
     said = " ".join(text.split()).rstrip("?!. ")
     bare = said.casefold().replace("’", "'").removesuffix("please").rstrip(", ")
-    to = _TO.fullmatch(text.strip())
-    if found := _TELL.fullmatch(text.strip()):
-        tell(draft, found["name"], found["text"].strip())
-    elif to is not None and draft.client_named(to["name"]):
-        tell(draft, to["name"], to["text"].strip())
-    elif _OVERVIEW.fullmatch(bare):
-        overview(draft)
-    elif _REMEDIES.search(bare):
-        which_worked(draft)
-    elif take_hours(draft, bare) or take_rule(draft, bare) or show(draft, bare):
+    if take_who(draft, text, obey):
+        return
+    request = asked(text, draft.names, spoken_of(draft))
+    if request is not None and request.kind == "tell" and request.unknown is None:
+        tell(draft, request, text)
+    elif (
+        take_hours(draft, bare) or take_rule(draft, bare) or show(draft, bare) or take_invitation(draft, said)
+    ):
         pass
-    elif _PROGRAMMES.fullmatch(bare):
-        draft.notice("programmes", names=[each.programme.name for each in draft.state.programmes])
-    elif found := _INVITE.fullmatch(said):
-        invite(draft, found["name"], found["programme"])
-    elif found := _PUT_BACK.fullmatch(said):
-        put_back(draft, found["name"], found["exercise"])
-    elif (found := _RELEASE.fullmatch(bare)) and draft.client_named(found["name"] or found["other"]):
-        release(draft, found["name"] or found["other"])
-    elif found := _ASSIGN.fullmatch(said):
-        assign(draft, found["name"], found["programme"])
-    elif (found := _WHY.fullmatch(said)) and why(draft, found["what"]):
-        pass
-    elif found := _CARD.fullmatch(bare):
-        card(draft, found["name"])
-    elif draft.client_named(said):
-        card(draft, said)
+    elif request is not None and request.unknown is None:
+        do(draft, request, text)
     elif pass_on(draft, text):
         pass
-    elif is_courtesy(text) and bare not in _HELP:
-        draft.notice("heard")
+    elif request is not None and request.unknown is not None:
+        unknown_client(draft, request.unknown)
+    elif not take_bare(draft, text):
+        not_understood(draft, text, bare)
+
+
+def do(draft: Draft, request: Asked, text: str) -> None:
+    """Do what was asked for and understood."""
+    if request.kind in _OVERVIEWS:
+        overview(draft, _OVERVIEWS[request.kind], request.pieces.get("day", ""))
+        return
+    match request.kind:
+        case "remedies":
+            which_worked(draft)
+        case "programmes":
+            draft.notice("programmes", names=programme_names(draft))
+        case "help":
+            draft.notice("coach help", understood=True)
+        case "undo":
+            undo(draft)
+        case "why":
+            why(draft, request, text)
+        case "card" if request.everyone:
+            overview(draft)
+        case _:
+            clients = meant(draft, request, text)
+            if clients:
+                of_clients(draft, request, clients)
+
+
+def meant(draft: Draft, request: Asked, text: str) -> tuple[int, ...]:
+    """Return the clients that a request is of; where a name fits several, ask which, and return none."""
+    for fits, span in zip(request.of, request.spans, strict=True):
+        if len(fits) > 1:
+            ask_who(draft, text, span, fits)
+            return ()
+    if request.everyone:
+        return tuple(number for number, _ in draft.names)
+    return tuple(dict.fromkeys(fits[0] for fits in request.of))
+
+
+def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
+    """Make a request of clients an order for each of them."""
+    coach, pieces = draft.number, request.pieces
+    wish: Wish | None = None
+    match request.kind:
+        case "card":
+            draft.order_all(clients, CardWanted(coach=coach))
+        case "sets":
+            draft.order_all(clients, SetsWanted(coach=coach, text=request.rest))
+        case "release":
+            draft.order_all(clients, Released(coach=coach))
+        case "assign":
+            assign(draft, clients, pieces["programme"])
+        case "back" if programme_named(draft, pieces["exercise"]) is not None:
+            assign(draft, clients, pieces["exercise"])
+        case "back":
+            wish = BackWish(exercise=spoken_exercise(draft, pieces["exercise"]))
+        case "leave out":
+            wish = LeaveOutWish(exercise=spoken_exercise(draft, pieces["exercise"]))
+        case "swap":
+            wish = SwapWish(exercise=spoken_exercise(draft, pieces["exercise"]), instead=pieces["instead"])
+        case "reminder":
+            wish = ReminderWish(clock=pieces["clock"])
+        case "rest more":
+            days = int(request.number or 1)
+            if 1 <= days <= MOST_REST:
+                wish = RestWish(days=days)
+            else:
+                draft.notice("too much rest", days=days, most=MOST_REST)
+    if wish is not None:
+        draft.order_all(clients, Changed(coach=coach, change=draft.message, wish=wish))
+
+
+MOST_REST = 14
+"""More rest days than this are a pause, and no rest day more. The house's own choice."""
+
+
+def spoken_of(draft: Draft) -> int | None:
+    """Return the client spoken of just now, if there was one."""
+    spoken = draft.memory.spoken
+    return spoken.client if spoken is not None and draft.at - spoken.at <= SPOKEN_OF_FOR else None
+
+
+def spoken_exercise(draft: Draft, words: str) -> str:
+    """Return an exercise as it was named: where it is only "them", as it was named last."""
+    spoken = draft.memory.spoken
+    is_them = words.casefold() in THEM and spoken is not None and draft.at - spoken.at <= SPOKEN_OF_FOR
+    if is_them and spoken is not None and spoken.exercise:
+        return spoken.exercise
+    first, _, others = words.partition(" ")
+    return others if others and first.casefold() in ARTICLES else words
+
+
+def tell(draft: Draft, request: Asked, text: str) -> None:
+    """Pass the coach's words on, to one client or to several."""
+    clients = meant(draft, request, text)
+    if request.everyone and "programme" in request.pieces:
+        chosen = programme_named(draft, request.pieces["programme"])
+        if chosen is None:
+            draft.notice("which programme", names=programme_names(draft))
+            return
+        clients = tuple(
+            number for number, line in draft.state.clients if line.programme == chosen.programme.name
+        )
+    words = request.pieces["text"]
+    if not clients:
+        if request.everyone:
+            draft.notice("nobody to tell")
+    elif not words:
+        begin_writing_to(draft, clients)
     else:
-        draft.notice("coach help", understood=bare in _HELP)
+        pass_words(draft, clients, words)
 
 
-def overview(draft: Draft) -> None:
-    """Say who needs the coach, then who trains when."""
+def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:
+    """Pass words on; of several clients say at once whom they reach and whom not."""
+    several = len(clients) > 1
+    draft.order_all(clients, Told(coach=draft.number, text=words, to_several=several))
+    if several:
+        lines = dict(draft.state.clients)
+        gone = [each for each in clients if ("unreachable", None) in lines[each].open_alerts]
+        draft.notice(
+            "passed to several",
+            names=[lines[each].name for each in clients if each not in gone],
+            unreached=[lines[each].name for each in gone],
+        )
+
+
+def overview(draft: Draft, about: About = "all", day: str = "") -> None:
+    """Say who needs the coach, then who trains when; or who is concerned by one matter."""
     lines = tuple(line.model_copy(update={"eager": (), "tried": ()}) for _, line in draft.state.clients)
-    draft.say(Digest(today=draft.today, clients=lines))
+    on = draft.today
+    if about == "trains" and day:
+        word = day.rsplit(maxsplit=1)[-1].casefold()
+        days = get_args(Weekday)
+        if word == "tomorrow":
+            on += timedelta(days=1)
+        elif word in days:
+            on += timedelta(days=(days.index(word) - on.weekday()) % 7)
+    draft.say(Digest(today=draft.today, clients=lines, about=about, on=on if about == "trains" else None))
 
 
 def which_worked(draft: Draft) -> None:
@@ -119,106 +243,73 @@ def which_worked(draft: Draft) -> None:
     draft.notice("remedies", rows=rows)
 
 
-def tell(draft: Draft, name: str, text: str) -> None:
-    """Pass the coach's words on to a client."""
-    found = draft.client_named(name)
-    if found is None:
-        unknown_client(draft, name)
-    else:
-        draft.order(found[0], Told(coach=draft.state.coach.number, text=text))
+def why(draft: Draft, request: Asked, text: str) -> None:
+    """Ask for the reasons of a client's verdict and target, where it is clear whose.
 
-
-def card(draft: Draft, name: str) -> None:
-    """Ask for a client's card."""
-    found = draft.client_named(name)
-    if found is None:
-        unknown_client(draft, name)
-    else:
-        draft.order(found[0], CardWanted(coach=draft.state.coach.number))
-
-
-def why(draft: Draft, what: str) -> bool:
-    """Ask for the reasons of a client's verdict and target; return whether it is clear whose.
-
-    A bare "why?" can be about nobody else than the only client.
+    A bare "why?" can be about nobody else than the only client, or the one spoken of just now.
     """
-    words = [word.removesuffix("'s").removesuffix("s'") for word in what.replace("’", "'").split()]
-    spans = ((at, at + many) for many in (3, 2, 1) for at in range(len(words) - many + 1))
-    for start, end in spans:
-        found = draft.client_named(" ".join(words[start:end]).strip(","))
-        if found is not None:
-            text = " ".join(words[:start] + words[end:])
-            draft.order(found[0], WhyWanted(coach=draft.state.coach.number, text=text))
-            return True
-    if words or len(draft.state.clients) != 1:
+    spoken, only = spoken_of(draft), draft.names[0][0] if len(draft.names) == 1 else None
+    clients = meant(draft, request, text) if request.of else ()
+    if not request.of and len(text.split()) <= 2 and (spoken or only) is not None:
+        clients = (spoken or only or 0,)
+    if clients:
+        words = " ".join(_WHY.sub("", request.rest, count=1).split()).strip(" ?!.")
+        draft.order_all(clients, WhyWanted(coach=draft.number, text=words))
+    elif not request.of:
+        not_understood(draft, text, text.casefold())
+
+
+def assign(draft: Draft, clients: tuple[int, ...], programme: str) -> None:
+    """Put clients on a programme."""
+    chosen = programme_named(draft, programme)
+    if chosen is None:
+        draft.notice("which programme", names=programme_names(draft))
+        return
+    draft.order_all(clients, Assigned(coach=draft.number, programme=chosen.number, change=draft.message))
+
+
+def undo(draft: Draft) -> None:
+    """Take back the last change, for all clients for whom it was made."""
+    last = draft.memory.last_change
+    if last is None:
+        draft.notice("nothing to undo", client=None)
+        return
+    draft.remember(last_change=None)
+    draft.order_all(last.clients, Undone(coach=draft.number, change=last.message))
+
+
+def take_bare(draft: Draft, text: str) -> bool:
+    """Take a client's name alone, or with an exercise: "Noor's squats?"; return whether it was that."""
+    near = closest_to(text, draft.names)
+    if len(near) == 1:
+        draft.order(near[0], CardWanted(coach=draft.number))
+        return True
+    request = asked(f"show {text}", draft.names)
+    known = tuple(
+        line.exercise
+        for stored in draft.state.programmes
+        for workout in stored.programme.workouts
+        for line in workout.prescriptions
+    )
+    is_of_sets = request is not None and request.kind == "sets" and request.unknown is None
+    if request is None or not is_of_sets or not exercises_named(request.rest, known, {}):
         return False
-    (only, _) = draft.state.clients[0]
-    draft.order(only, WhyWanted(coach=draft.state.coach.number, text=""))
+    do(draft, request, f"show {text}")
     return True
 
 
-def invite(draft: Draft, name: str, programme: str | None) -> None:
-    """Make an invitation for one person, to one of the coach's programmes."""
-    state = draft.state
-    chosen = programme_named(draft, programme) if programme else only_programme(draft)
-    if chosen is None:
-        draft.notice("which programme", names=[each.programme.name for each in state.programmes])
+def not_understood(draft: Draft, text: str, bare: str) -> None:
+    """Say what can be asked; of a client who is named, what can be done about that one."""
+    if is_courtesy(text) and bare not in _GREETINGS:
+        draft.notice("heard")
         return
-    if plain(name) in {plain(line.name) for _, line in state.clients}:
-        draft.notice("name is taken", name=name)
-        return
-    invitation = Invitation(
-        code=state.fresh_code,
-        name=name,
-        expires=draft.at + INVITATION_LASTS,
-        coach=state.coach,
-        programme=chosen,
-    )
-    draft.change(Invited(invitation))
-    draft.notice(
-        "invited",
-        name=name,
-        code=state.fresh_code,
-        programme=chosen.programme.name,
-        days=INVITATION_LASTS.days,
-    )
-
-
-def assign(draft: Draft, name: str, programme: str) -> None:
-    """Put a client on a programme."""
-    found, chosen = draft.client_named(name), programme_named(draft, programme)
-    if found is None:
-        unknown_client(draft, name)
-    elif chosen is None:
-        draft.notice("which programme", names=[each.programme.name for each in draft.state.programmes])
+    named = [fits for fits in named_in(text, draft.names) if len(fits) == 1]
+    if len(named) == 1:
+        name = draft.name_of(named[0][0])
+        draft.notice("coach unsure", client=name)
+        draft.offer(Words(text=f"How is {name}?"), Words(text="Help"))
     else:
-        draft.order(found[0], Assigned(coach=draft.state.coach.number, programme=chosen.number))
-
-
-def put_back(draft: Draft, name: str, exercise: str) -> None:
-    """Put an exercise that was set aside back into a client's plan."""
-    found = draft.client_named(name)
-    if found is None:
-        unknown_client(draft, name)
-    else:
-        draft.order(found[0], HoldEnded(coach=draft.state.coach.number, exercise=exercise))
-
-
-def release(draft: Draft, name: str) -> None:
-    """Let a client train who was to see a doctor first."""
-    found = draft.client_named(name)
-    if found is not None:
-        draft.order(found[0], Released(coach=draft.state.coach.number))
-
-
-def programme_named(draft: Draft, name: str) -> StoredProgramme | None:
-    """Return the coach's programme of that name, or the only one with it in its name."""
-    return the_one_named(name, [(each.programme.name, each) for each in draft.state.programmes])
-
-
-def only_programme(draft: Draft) -> StoredProgramme | None:
-    """Return the coach's programme where there is just one."""
-    return draft.state.programmes[0] if len(draft.state.programmes) == 1 else None
+        draft.notice("coach help", understood=False)
 
 
 def unknown_client(draft: Draft, name: str) -> None:

@@ -1,4 +1,4 @@
-"""Words to a client that a coach begins with a button under an alert, and types next."""
+"""Words to a client that a coach begins with a button or half a sentence, and types next."""
 
 from datetime import timedelta
 
@@ -14,8 +14,15 @@ WAITS_FOR = timedelta(hours=1)
 
 def begin_writing(draft: Draft, action: Write) -> None:
     """Ask what to tell the client."""
-    about = {"client": action.client, "alert": action.alert}
+    about = {"clients": [action.client], "alert": action.alert}
     draft.ask("words", about, {"client": action.name}, (NEVER_MIND,))
+
+
+def begin_writing_to(draft: Draft, clients: tuple[int, ...]) -> None:
+    """Ask what to tell clients who were named without any words."""
+    names = [draft.name_of(client) for client in clients]
+    facts = {"client": names[0]} if len(names) == 1 else {"names": names}
+    draft.ask("words", {"clients": list(clients), "alert": None}, facts, (NEVER_MIND,))
 
 
 def pass_on(draft: Draft, text: str) -> bool:
@@ -27,9 +34,10 @@ def pass_on(draft: Draft, text: str) -> bool:
     if text.strip().casefold() == NEVER_MIND.casefold():
         draft.notice("heard")
         return True
-    client, alert = int(waiting.about["client"]), int(waiting.about["alert"])
-    if all(number != client for number, _ in draft.state.clients):
-        draft.notice("not your client")
-        return True
-    draft.order(client, Told(coach=draft.state.coach.number, text=text.strip(), alert=alert))
+    clients, alert = waiting.about["clients"], waiting.about["alert"]
+    told = Told(coach=draft.number, text=text.strip(), alert=alert, to_several=len(clients) > 1)
+    draft.order_all(clients, told)
+    if len(clients) > 1:
+        names = [name for number, name in draft.names if number in clients]
+        draft.notice("passed to several", names=names, unreached=[])
     return True

@@ -104,7 +104,11 @@ def message_of(text: str) -> Message:
     tokens = tokenise(text)
     if "-" in text or not text.isascii():
         tokens = list(_without_hyphens(tokens))
-    tokens = with_number_words(with_safety_words(tokens))
+    return message_of_tokens(with_number_words(with_safety_words(tokens)))
+
+
+def message_of_tokens(tokens: list[Token]) -> Message:
+    """Return a message of these tokens."""
     pieces = ["#" if token.kind == NUMBER else token.text for token in tokens]
     places: dict[str, list[int]] = {}
     starts: list[int] = []

@@ -98,6 +98,8 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
     assert set(WORDS) == set(get_args(Topic))
 
 
+TIME = {"on": "2026-03-02", "exercise": "Row", "set": A_SET, "sets": 1, "result": "beat"}
+
 OTHER_FACTS: dict[str, dict[str, Any]] = {
     "next day": {"days": 3},
     "days ahead": {
@@ -110,6 +112,14 @@ OTHER_FACTS: dict[str, dict[str, Any]] = {
     "last workout": {"rows": [{"exercise": "Row", "sets": [A_SET, A_SET]}]},
     "workouts counted": {"count": 12, "lately": 4, "sets": 60},
     "strength so far": {"found": "risen", "gain": 0.012, "low": 0.004, "high": 0.02, "rounds": 6},
+    "undone": {"changes": [{"what": "swap", "exercise": "Row", "instead": "Dip", "before": None}]},
+    "which exercise of client": {"slot": "exercise", "found": [], "known": ["Row"]},
+    "too much rest": {"most": 14},
+    "sets of client": {"rows": [TIME], "aimed": None},
+    "card": {
+        "remind_at": "08:00",
+        "workouts": [{"on": "2026-03-02", "workout": "Pull", "state": "done", "rows": [TIME]}],
+    },
     "nothing aside": {"aside": ["Row"]},
     "followed up": {"result": "worked", "then": A_SET, "now": A_SET, "best": A_SET},
     "remedies": {"rows": [{"remedy": "lighten", "taken": 2, "worked": 1, "did_not": 0, "early": 1}]},

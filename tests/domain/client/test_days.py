@@ -5,8 +5,9 @@ from datetime import date
 
 import pytest
 
-from domain.incoming import Assigned, CardWanted, Decided, HoldEnded
+from domain.incoming import Assigned, CardWanted, Changed, Decided
 from domain.parts import ClientLine, Digest, Plan, Reminder
+from domain.wishes import BackWish
 from tests.domain.client.people import MARA, Life, at, kinds, noor, stored
 from tests.domain.client.test_waking import FIXED
 
@@ -218,7 +219,9 @@ def test_a_coach_puts_back_what_is_aside_at_any_time(text: str) -> None:
     life.says("my right knee hurts", at(3))
     alert = life.state.alerts[0]
     life.hears(Decided(coach=MARA.number, alert=alert.number, remedy="keep held"), at(3, 20))
-    assert kinds(life.hears(HoldEnded(coach=MARA.number, exercise=text), at(9))) == ["hold lifted"]
+    assert kinds(life.hears(Changed(coach=MARA.number, change=1, wish=BackWish(exercise=text)), at(9))) == [
+        "hold lifted"
+    ]
     assert "Goblet squat" not in {hold.exercise for hold in life.state.holds}
 
 

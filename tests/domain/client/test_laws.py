@@ -14,12 +14,12 @@ from domain.client import hear, wake
 from domain.incoming import (
     Assigned,
     CardWanted,
+    Changed,
     Decided,
     Edited,
     FromChat,
     FromCoach,
     Heard,
-    HoldEnded,
     Pressed,
     Text,
     Told,
@@ -28,6 +28,7 @@ from domain.memory import ClientMemory
 from domain.outcome import AlertSettled, Outcome
 from domain.parts import Nudge, Part, Plan, Question, Reminder, TargetPart
 from domain.state import ClientState
+from domain.wishes import BackWish
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 SAID = st.sampled_from(
@@ -181,7 +182,7 @@ class Watched(Life):
             case "assigned":
                 self.hear(Assigned(coach=MARA.number, programme=7), now)
             case _:
-                self.hear(HoldEnded(coach=MARA.number, exercise="goblet squat"), now)
+                self.hear(Changed(coach=MARA.number, change=1, wish=BackWish(exercise="goblet squat")), now)
         assert self.to_coach
 
 

@@ -81,7 +81,7 @@ def test_the_coach_is_shown_what_was_asked_for(text: str, kind: str) -> None:
 def test_another_coach_is_shown_nothing() -> None:
     life = trained()
     life.hears(PictureWanted(coach=99, text=""), at(9))
-    assert life.outcome.says == ()
+    assert [(say.to, kinds(say.parts)) for say in life.outcome.says] == [(99, ["not your client"])]
 
 
 def test_a_stall_comes_to_the_coach_with_its_trend_and_a_button_for_more() -> None:

@@ -8,9 +8,10 @@ import pytest
 
 from domain.actions import Remedy
 from domain.client.lifts import lifts_of
-from domain.incoming import Decided, HoldEnded, WhyWanted
+from domain.incoming import Changed, Decided, WhyWanted
 from domain.journal import Alert
 from domain.parts import AlertPart, Notice
+from domain.wishes import BackWish
 from tests.domain.client.lifting import FREE, LIFTS, Strength, ending, train
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
@@ -192,7 +193,7 @@ def test_what_was_done_on_hold_never_counts() -> None:
     life.says("my knee hurts on leg press", at(4))
     assert pressed(life, {5: 90}) == []
     assert counted(life) == [100, 101]
-    life.hears(HoldEnded(coach=MARA.number, exercise="leg press"), at(6))
+    life.hears(Changed(coach=MARA.number, change=1, wish=BackWish(exercise="leg press")), at(6))
     assert pressed(life, {7: 91, 8: 95, 9: 100}) == []
     assert counted(life) == [100, 101, 100]
 

@@ -241,4 +241,4 @@ def test_the_coach_hears_the_reasons_of_what_she_names_or_of_the_last_sets(
 def test_a_coach_hears_no_reasons_of_somebody_elses_client() -> None:
     life = two_days()
     life.hears(WhyWanted(coach=99, text="bench"), at(6))
-    assert life.outcome.says == ()
+    assert [(say.to, kinds(say.parts)) for say in life.outcome.says] == [(99, ["not your client"])]

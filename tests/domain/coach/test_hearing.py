@@ -11,12 +11,12 @@ from domain.hours import Hours
 from domain.incoming import (
     Assigned,
     CardWanted,
+    Changed,
     Decided,
     Document,
     Edited,
     FromChat,
     Heard,
-    HoldEnded,
     Pressed,
     Released,
     SendingFailed,
@@ -28,6 +28,7 @@ from domain.memory import CoachMemory
 from domain.outcome import Invited, Order, Outcome, SheetStored
 from domain.parts import ClientLine, Digest, Notice
 from domain.state import Coach, CoachState
+from domain.wishes import BackWish
 from tests.domain.client.people import SHEET, kinds, stored
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -114,8 +115,8 @@ def test_the_overview_names_own_clients(text: str) -> None:
         ("let Noor train", Order(2, Released(coach=1))),
         ("Let Ana Maria begin training.", Order(3, Released(coach=1))),
         ("release noor", Order(2, Released(coach=1))),
-        ("put Ana Maria on harbour base", Order(3, Assigned(coach=1, programme=7))),
-        ("move ana back to base", Order(3, Assigned(coach=1, programme=7))),
+        ("put Ana Maria on harbour base", Order(3, Assigned(coach=1, programme=7, change=1))),
+        ("move ana back to base", Order(3, Assigned(coach=1, programme=7, change=1))),
         ("How's Ana getting on?", Order(3, CardWanted(coach=1))),
         ("NOOR: well done", Order(2, Told(coach=1, text="well done"))),
         ("tell Noor, well done", Order(2, Told(coach=1, text="well done"))),
@@ -123,7 +124,10 @@ def test_the_overview_names_own_clients(text: str) -> None:
             "tell Noor:\nfirst rest\nthen train\nthen rest",
             Order(2, Told(coach=1, text="first rest\nthen train\nthen rest")),
         ),
-        ("put the goblet squat back for noor", Order(2, HoldEnded(coach=1, exercise="goblet squat"))),
+        (
+            "put the goblet squat back for noor",
+            Order(2, Changed(coach=1, change=1, wish=BackWish(exercise="goblet squat"))),
+        ),
     ],
 )
 def test_what_concerns_a_client_becomes_an_order_for_that_client(text: str, order: Order) -> None:
@@ -180,10 +184,13 @@ def test_the_coach_hears_that_a_client_cannot_be_reached() -> None:
     assert said(does(SendingFailed(person=99, why="blocked"))) == []
 
 
-def test_a_name_that_fits_two_clients_is_nobodys() -> None:
+def test_of_a_name_that_fits_two_clients_it_is_asked_whose() -> None:
     state = replace(STATE, clients=((2, noor("Ana Sofia")), (3, noor("Ana Maria"))))
     outcome = does(Text(text="tell Ana: hi"), state)
-    assert (outcome.orders, said(outcome)) == ((), ["unknown client"])
+    assert (outcome.orders, said(outcome)) == ((), ["question"])
+    (maria,) = [each for each in outcome.says[0].buttons if getattr(each, "text", "") == "Ana Maria"]
+    chosen = does(Pressed(button="1:1", action=maria), remembering(state, outcome))
+    assert chosen.orders == (Order(3, Told(coach=1, text="hi")),)
 
 
 def test_an_edited_sheet_is_read_again_and_nothing_else_is_done_twice() -> None:

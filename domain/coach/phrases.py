@@ -1,0 +1,342 @@
+"""How a coach says what is wanted: turns of phrase over a whole message, each with the kind of request it is.
+
+`{who}` is a client or several, `{all}` can be all of them; names themselves are found by `naming.py`. A piece
+with a name before it ("exercise:") is handed on as it was typed. What comes first in the table goes first.
+"""
+
+import re
+from typing import Literal
+
+from domain.coach.naming import CLIENT, CLIENTS
+from domain.reading.patterns import Pattern
+
+Kind = Literal[
+    "who needs me",
+    "who trains",
+    "who stalled",
+    "who hurts",
+    "who missed",
+    "who asked",
+    "who is due a review",
+    "who is new",
+    "who is away",
+    "card",
+    "sets",
+    "why",
+    "reminder",
+    "rest more",
+    "swap",
+    "back",
+    "leave out",
+    "assign",
+    "release",
+    "undo",
+    "programmes",
+    "remedies",
+    "help",
+]
+"""What a coach can want, apart from words to be passed on."""
+
+_OPENING = """
+please|pls|hey|hi|hello|ok|okay|so|and|also|then|but|well|right|yes|hm|hmm|just|kilopost
+(can|could|would|will) (you|u)|(i want|i need|id like|i would like) [you] [to]|lets|,|-|'.'|'!'
+"""
+_CLOSING = """
+please|pls|thanks|thank you|thx|ta|cheers|ok|okay|now|again|for me|then|today|,|'.'|'!'|'?'|'"'
+(right|just) now|at the moment|at present|these days|so far|this week|lately|currently
+"""
+_UNTIL = """
+(until|till|til) (i|we) (say|tell) [so|otherwise|you|it]
+until [further] notice|for (now|a while|the moment|the time being)|until then|any more|anymore|any longer
+"""
+_EVERYONE = """
+everyone|everybody|all|all [of] (my|the) clients|all clients|all of them|every client|my clients
+the whole (group|team|lot)
+"""
+_DAY = "today|tonight|tomorrow|[on|this] (monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
+_REST = "rest|day off|days off|day|days|rest day|rest days|day of rest|days of rest|days rest|day rest"
+_SWAP = "swap|change|replace|switch|trade|substitute|exchange"
+_PLACE = "instead of|in place of|rather than"
+
+_TURNS: tuple[tuple[Kind, str], ...] = (
+    (
+        "who needs me",
+        """
+        (who|what|whos|which clients) [is] (needs|need|needing) [my] (me|help|attention|us)
+        (who|whos) [is] (waiting|next|first) [on|for] [me]
+        who
+        (what|whats) [is] (open|waiting|new|on|left|to do|urgent|outstanding|pending) [for|with] [me]
+        [is there] anything [open|urgent|new|waiting|to do|i should know|i need to know] [for me]
+        any (alerts|matters|news|trouble|problems|issues)
+        (overview|summary|status|alerts|briefing|recap|clients|my clients|list clients|roster)
+        [what did] i miss [anything]
+        what did i miss
+        how (is|are) (everyone|everybody|they|we|things|my clients|all of them|the clients|all) [doing|
+        + going|getting on]
+        hows (everyone|everybody|it) [doing|going]
+        """,
+    ),
+    (
+        "who trains",
+        """
+        (who|whos|who is|who will|who has) (train|trains|training|on|up|due|in|lifting|work out|
+        + working out|a workout|workouts) [day:({day})]
+        (today|todays|tomorrow|tomorrows) [clients|workouts|training|workout]
+        (day:({day}))
+        """,
+    ),
+    (
+        "who stalled",
+        """
+        (who|whos|anyone|anybody|is anyone|is anybody|which clients|has anyone|has anybody) [is|are|has|
+        + have] [been] (stalled|stalling|stuck|plateaued|plateauing|flat)
+        (who|whos|anyone) [is|has|are] (not|isnt|hasnt|arent) (progressing|improving|moving|gaining|
+        + improved|progressed|getting stronger|getting anywhere)
+        (any|the|all|show|show me|list) [the] (stalls|plateaus|stall)
+        stalls
+        """,
+    ),
+    (
+        "who hurts",
+        """
+        (who|whos|anyone|anybody|is anyone|is anybody|has anyone) [is|has|are|in] (hurt|hurts|hurting|
+        + injured|sore|pain|in pain|a pain|an injury|aching|injuries|aches)
+        any (pain|pains|injuries|injury|aches)
+        (pain|injuries)
+        """,
+    ),
+    (
+        "who missed",
+        """
+        (who|whos|anyone|anybody|has anyone|did anyone|which clients) [has|is|have] (missed|miss|misses|
+        + skipped|skip|behind|late|missing|overdue) [it|a workout|workouts|training|their workout|
+        + theirs|out] [yesterday]
+        (who|anyone) (didnt|did not|hasnt|has not) (train|trained|do|done|show|turn) [up|theirs|
+        + it] [yesterday]
+        [any] missed [workouts]
+        """,
+    ),
+    (
+        "who asked",
+        """
+        (who|whos|anyone|anybody|has anyone|did anyone|which clients) [has|have|is] (asked|asking|ask|
+        + a question|questions|written|wrote|waiting for an answer) [me|something|anything|a question]
+        [any|the|open] (question|questions)
+        """,
+    ),
+    (
+        "who is due a review",
+        """
+        (who|whos|anyone) [is|has] [due] [for] (a review|review|reviews|reviewed)
+        [any|the] reviews [due]
+        """,
+    ),
+    (
+        "who is new",
+        """
+        (who|whos|anyone) [is] (new|joining|starting|joined|waiting to (start|begin)|to be released|
+        + to release)
+        [any|the] new [clients|ones|people]
+        """,
+    ),
+    (
+        "who is away",
+        """
+        (who|whos|anyone) [is|has] (away|paused|ill|sick|on holiday|on vacation|out|off)
+        """,
+    ),
+    (
+        "undo",
+        """
+        (undo|revert|scratch|reverse) [that|it|this|the last one|the last change|the last|my last|
+        + what i (did|said)]
+        take (that|it|this) back
+        no [no] undo [that|it]
+        """,
+    ),
+    (
+        "programmes",
+        "[show me|list|what are|which are] [my|the|all] (programmes|programs|sheets|programme|sheet)",
+    ),
+    ("remedies", "...4 (remedy|remedies) ...5"),
+    (
+        "help",
+        "(help|'/' help|'/' start|hello|hi|hey|what can (i|you) (say|do)|how does this work|commands|menu)",
+    ),
+    ("why", "(why|whys|how come|explain) ....24"),
+    (
+        "reminder",
+        """
+        (raise|lower|set|move|change|put|push|shift|make|bring|have|turn) who:{all} (reminder|
+        + reminders) [time|hour|forward|back|up|down] [to|at|for] clock:((_|#) ...4)
+        remind who:{all} [at|from] clock:(# ...4)
+        remind who:{all} at clock:(_ ...4)
+        (raise|lower|set|move|change|put|push|shift) [the|a] (reminder|reminders) [time|hour] (of|
+        + for) who:{all} [to|at] clock:((_|#) ...4)
+        [make] who:{all} (reminder|reminders) [to|at|is|is at|for] clock:((_|#) ...4)
+        (reminder|reminders) (for|of) who:{all} [to|at] clock:((_|#) ...4)
+        """,
+    ),
+    (
+        "rest more",
+        """
+        (give|grant|allow|get) who:{all} [n:#|a|an|some] (more|extra|another|additional|further) ({rest})
+        (give|grant|allow|get) who:{all} [n:#|a|an] (day off|days off|rest day|rest days|day of rest|
+        + days of rest) [more|extra]
+        (give|grant|allow|get) who:{all} (n:#|a|an) ({rest}) (more|extra|longer)
+        who:{all} (needs|need|gets|get|takes|take|has|wants) [n:#|a|an|some] (more|extra|another|
+        + additional|further) ({rest})
+        who:{all} (needs|need|gets|get|takes|take) [n:#|a|an] (day off|days off|rest day|rest days|
+        + day of rest) [more]
+        who:{all} (should|can|may|is to|has to) (have|get|take) [n:#|a|an|some] (more|extra|another|
+        + additional|further) ({rest})
+        [add] [n:#|a|an] (more|extra|another|additional|further) ({rest}) (for|to) who:{all}
+        [add] [n:#|a|an] (rest day|rest days|day off|days off) [more] (for|to) who:{all}
+        (let|have) who:{all} (rest|have|take|get) [n:#|a|an|for] [more|extra|another] [rest] (day|
+        + days) [more|longer|off]
+        (let|have) who:{all} rest n:# [more] (day|days) [more]
+        who:{all} (rests|rest) [n:#|a|an|for] [more|another] (day|days) [more|longer]
+        """,
+    ),
+    (
+        "swap",
+        """
+        ({swap}) [out] who:{who} exercise:(_ ...4) (for|to|with|by|into) instead:(_ ...4)
+        ({swap}) [out] exercise:(_ ...4) (for|to|with|by|into) instead:(_ ...4) (for|on|in|with) who:{who}
+        (give|let|have) who:{who} [do|have] instead:(_ ...4) ({place}|not) exercise:(_ ...4)
+        put who:{who} on instead:(_ ...4) ({place}) exercise:(_ ...4)
+        who:{who} (does|do|is to do|should do|gets|to do|will do|can do) instead:(_ ...4) ({place}|
+        + not) exercise:(_ ...4)
+        instead:(_ ...4) ({place}) exercise:(_ ...4) (for|with) who:{who}
+        who:{who} [:|,|-] instead:(_ ...4) ({place}) exercise:(_ ...4)
+        ({place}) who:{who} exercise:(_ ...4) , instead:(_ ...4)
+        """,
+    ),
+    (
+        "back",
+        """
+        (put|bring|get|take|let|start) who:{who} [go] back (on|onto|to|with) exercise:(_ ...5)
+        who:{who} [is|can go|goes|may go|can get|should go] back (on|onto|to) exercise:(_ ...4)
+        (put|bring|let|take|give) exercise:(_ ...4) back [in|into] [the plan] (for|on|to) who:{who}
+        (put|bring|give) exercise:(_ ...4) back (in|into|to|on) who:{who} [plan|programme|sheet|workouts]
+        (put|bring|give) who:{who} exercise:(_ ...4) back [in]
+        exercise:(_ ...4) [is|are] (back|ok|okay|fine|allowed) [in|on] [again] (for|with) who:{who}
+        who:{who} (can|may|should|is to|is allowed to|is ok to|is fine to) [do|have|
+        + start] exercise:(_ ...4) again
+        (allow|give|let) who:{who} [do|have|to do|to] exercise:(_ ...4) (back|again)
+        allow exercise:(_ ...4) (for|to) who:{who}
+        """,
+    ),
+    (
+        "leave out",
+        """
+        no [more] exercise:(_ ...4) (for|with) who:{who} [{until}]
+        no [more] exercise:(_ ...4) ({until}) (for|with) who:{who}
+        who:{who} [:|,|-] no [more] exercise:(_ ...4) [{until}]
+        who:{who} (is not to|should not|shouldnt|must not|mustnt|may not|cant|cannot|does not|doesnt|
+        + not to|isnt to|is not allowed [to]|isnt allowed [to]|should stop|has to stop) [do|have|train|
+        + doing] exercise:(_ ...4) [{until}]
+        (do not|dont|never) (let|give|have) who:{who} [do|have] exercise:(_ ...4) [{until}]
+        (leave out|take out|leave|drop|remove|stop|skip|cut|pause|ban|forbid|cancel|hold|
+        + set aside) [the] exercise:(_ ...4) [out|aside] (for|from|with|in) who:{who} [plan|programme|
+        + program|workouts|workout|sheet] [{until}]
+        (leave out|take out|leave|drop|remove|stop|skip|cut|pause|ban|cancel|hold|
+        + set aside) who:{who} exercise:(_ ...4) [out|off|aside] [{until}]
+        (take|keep|get) who:{who} (off|away from) exercise:(_ ...4) [{until}]
+        take exercise:(_ ...4) (off|out of) who:{who} [plan|programme|program|sheet] [{until}]
+        """,
+    ),
+    (
+        "assign",
+        """
+        (put|move|switch|change|bring|take|get|start|assign|set) who:{all} [back|over|up] (on|onto|to|
+        + in|with) programme:((_|#) ...6)
+        (assign|give) programme:((_|#) ...6) to who:{all}
+        """,
+    ),
+    (
+        "release",
+        """
+        (release|clear) who:{who} [to (train|start|begin)|for training]
+        (let|allow) who:{who} [to] (train|start|begin|go) [training|again]
+        who:{who} (may|can) (train|start|begin) [training|again]
+        """,
+    ),
+    (
+        "card",
+        """
+        (how (is|are|was)|hows|how do|how does|how did) [it going (with|for)] who:{who} [doing|
+        + getting on|going|coming along|progressing|holding up|faring|training|feeling|do|
+        + get on] [last time|yesterday]
+        (how are|hows|how is) (things|it) [going|looking] (with|for) who:{who}
+        [show|show me|give me|send me|see|open|the] [the|a] (card|status|overview|summary|file|profile|
+        + update|report|details|news|word) (for|of|on|about|from) who:{who}
+        [show|show me|give me|see|open] who:{who} [card|status|file|profile|progress|update|summary|
+        + overview]
+        (tell me|show me|say) [more|something|everything] [about|on|how] who:{who} [is doing|is|
+        + is getting on|does|did]
+        (what about|whats up with|what is up with|whats new with|whats going on with|
+        + whats happening with|any news (of|from|on)) who:{who}
+        (where is|wheres) who:{who} [in the rotation|in the programme|at|up to]
+        """,
+    ),
+    (
+        "sets",
+        """
+        (what|how|whats|hows|when|which|where) ....4 who:{who} ....8
+        (show|show me|give me|see|look up|list) [the|all|last] ....4 who:{who} ....6
+        (history|last|progress|numbers|sets|results) ....4 (of|for) ....3 who:{who} ....4
+        who:{who} ....2 [last] (history|numbers|sets|results|progress|last time|last week|yesterday) ....3
+        """,
+    ),
+)
+
+_LISTS = {
+    "opening": _OPENING,
+    "closing": _CLOSING,
+    "until": _UNTIL,
+    "day": _DAY,
+    "rest": _REST,
+    "swap": _SWAP,
+    "place": _PLACE,
+}
+_CONTINUED = re.compile(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")
+"""A line that begins so goes on with the one before."""
+_NAMED = f"{CLIENT}|{CLIENTS}"
+_ANY_NAME = "_|_ _|_ _ _"
+
+
+def _patterns(who: str, everyone: str, *, only_of_clients: bool) -> tuple[tuple[Kind, Pattern], ...]:
+    return tuple(
+        (kind, Pattern(f"^ [{{opening}}]* {line} [{{closing}}]* $", **_LISTS, who=who, all=everyone))
+        for kind, text in _TURNS
+        for line in map(str.strip, _CONTINUED.sub(" ", text).strip().splitlines())
+        if not only_of_clients or "who:" in line
+    )
+
+
+PHRASES = _patterns(_NAMED, f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"), only_of_clients=False)
+"""Requests of clients who are named, or of none."""
+
+OF_ANYBODY = _patterns(_ANY_NAME, _ANY_NAME, only_of_clients=True)
+"""The same where any one to three words stand for a name."""
+
+_TELLING = "(tell|write [to]|message|msg|text|answer|reply to|say to|ask)"
+
+
+def _heads(who: str) -> tuple[Pattern, ...]:
+    lines = (
+        f"^ [{{opening}}]* {_TELLING} who:{{all}} (on|doing) programme:(_ ...5) ':'",
+        f"^ [{{opening}}]* {_TELLING} who:{{all}} [that] [:|,|-]",
+        "^ [{opening}]* let who:{all} know [that] [:|,|-]",
+        "^ who:{all} (on|doing) programme:(_ ...5) ':'",
+        "^ who:{all} ':'",
+    )
+    return tuple(Pattern(line, **_LISTS, all=who) for line in lines)
+
+
+TELLING = _heads(f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"))
+"""How words to be passed on begin."""
+
+TELLING_ANYBODY = (Pattern(f"^ [{{opening}}]* {_TELLING} who:({_ANY_NAME}) [:|,]", **_LISTS),)
+"""The same where any one to three words stand for a name."""
