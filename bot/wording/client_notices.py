@@ -1,7 +1,5 @@
 """Words for what a client, or somebody who is to become one, is to know."""
 
-from collections.abc import Iterable
-from datetime import date
 from decimal import Decimal
 
 from bot.markup import bold, escape
@@ -15,10 +13,19 @@ from bot.wording.asked import (
     term_words,
 )
 from bot.wording.coach_changes import rest_as_before_words, rest_more_words
+from bot.wording.days import (
+    coming_words,
+    days_ahead_words,
+    early_words,
+    moved_words,
+    next_day_words,
+    rest_day_words,
+    workout_done_words,
+)
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
-from bot.wording.notice_forms import SET, Facts, Words, filled
+from bot.wording.notice_forms import SET, Facts, Words, filled, sets_told
 from bot.wording.pictures import nothing_to_draw
 from bot.wording.reader import (
     NO_BREAK,
@@ -50,97 +57,9 @@ HELP = (
 )
 
 
-def _coming(facts: Facts, lead: str) -> str:
-    if not facts.get("workout") and not facts.get("next"):
-        return ""
-    name = str(facts.get("workout") or facts.get("next"))
-    when = f", {day_words(str(facts['on']))}" if facts.get("on") else ""
-    return f"{lead} {bold(name)}{when}."
-
-
-def _workout_done(facts: Facts, _reader: Reader) -> str:
-    beaten, not_beaten = list(facts.get("beaten") or ()), list(facts.get("not_beaten") or ())
-    untold = list(facts.get("untold") or ())
-    name = bold(str(facts["workout"]))
-    if facts.get("closed_of"):
-        head = f"{name} of {day_words(str(facts['closed_of']))} is closed"
-    else:
-        head = f"That is it for {name}" if untold else f"That completes {name}"
-    lines = [f"{head}{_tally(beaten, not_beaten)}."]
-    if untold:
-        lines.append(f"Not told of: {escape(listed(untold))}. Should you have done it, just send it.")
-    if facts.get("next"):
-        aims = _sets(facts.get("aims") or ())
-        to_aim = f"\nTo aim for: {aims}." if aims else ""
-        lines.append(f"Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}.{to_aim}")
-    return ("\n" if untold else " ").join(lines)
-
-
-def _tally(beaten: list[str], not_beaten: list[str]) -> str:
-    """Say what was beaten and what not, where there was more than one to beat."""
-    if len(beaten) + len(not_beaten) < 2:
-        return ""
-    if not not_beaten:
-        return f": {'both' if len(beaten) == 2 else f'all {len(beaten)}'} beaten"
-    if not beaten:
-        return ": nothing beaten this time, and that is part of it"
-    return f": beaten {escape(listed(beaten))}, not this time {escape(listed(not_beaten))}"
-
-
-def _moved(facts: Facts, _reader: Reader) -> str:
-    moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
-    if not facts.get("rest_until"):
-        return f"{moved} Nothing is lost."
-    days = facts.get("rest_days")
-    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
-    return (
-        f"{moved} {escape(str(facts['coach']))} has set {rest}, in which strength comes back and a little "
-        f"more: {day_words(str(facts['rest_until']))} is the better day. You decide."
-    )
-
-
-def _rest_day(facts: Facts, _reader: Reader) -> str:
-    days = listed([day_words(str(each)) for each in facts.get("not_on") or ()], "or")
-    return f"Nothing is planned {f'on {days}' if days else 'today'}." + _coming(facts, " Next is")
-
-
-def _next_day(facts: Facts, _reader: Reader) -> str:
-    days = int(facts.get("days") or 0)
-    near = {0: "today", 1: "tomorrow"}.get(days)
-    when = near or f"{day_words(str(facts['on']))}, in {days} days"
-    begun = f"{bold(str(facts['begun']))} is under way. " if facts.get("begun") else ""
-    return f"{begun}Next: {bold(str(facts['workout']))}, {when}."
-
-
-def _days_ahead(facts: Facts, _reader: Reader) -> str:
-    days = [f"{day_words(str(each['on']))}: {bold(str(each['workout']))}" for each in facts["days"]]
-    if not days:
-        return f"No workout between {day_words(str(facts['since']))} and {day_words(str(facts['until']))}."
-    return "\n".join(["If each is done on its day:", *days])
-
-
-def _early(facts: Facts, _reader: Reader) -> str:
-    day = day_words(str(facts["on"]), date.fromisoformat(str(facts["today"])))
-    name, planned = bold(str(facts["workout"])), day_words(str(facts["due"]))
-    if not facts.get("rest_until"):
-        return f"You can: by {day} you have had your rest. {name} was for {planned}; shall I move it?"
-    days = facts.get("rest_days")
-    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
-    coach = escape(str(facts["coach"]))
-    return (
-        f"{name} is for {planned}: {coach} has set {rest}, in which strength comes back and a little more: "
-        f"that day is the better one. You decide. Train {day}, and I write it down, and {coach} sees it."
-    )
-
-
 def _taken_back(facts: Facts, _reader: Reader) -> str:
-    stand = f" As before: {_sets(facts['stand'])}." if facts.get("stand") else ""
-    return f"Taken back: {_sets(facts['sets'])}.{stand}"
-
-
-def _sets(facts: Iterable[object]) -> str:
-    sets = [SET.validate_python(each) for each in facts]
-    return "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+    stand = f" As before: {sets_told(facts['stand'])}." if facts.get("stand") else ""
+    return f"Taken back: {sets_told(facts['sets'])}.{stand}"
 
 
 def _still_aside(facts: Facts, _reader: Reader) -> str:
@@ -267,7 +186,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "nothing to read": "I find no words in that. Send your sets as «80 x 8», or say «help».",
     "say it again": "Then I record nothing. Send it once more as it was, say as «80 kg x 8».",
     "no trouble": "Good to know. Should that change, leave the exercise and tell me.",
-    "moved": _moved,
+    "moved": moved_words,
     "missed noted": lambda facts, _: (
         f"All right. Next: {bold(str(facts['workout']))}"
         + (f", {day_words(str(facts['on']))}." if facts.get("on") else ".")
@@ -284,11 +203,11 @@ CLIENT_WORDS: dict[Topic, Words] = {
         f"{escape(listed(facts['exercises'], 'or'))} is not in {bold(str(facts['workout']))} anyway."
     ),
     "nothing to move": "There is nothing to move: no workout is planned.",
-    "rest day": _rest_day,
-    "next day": _next_day,
-    "days ahead": _days_ahead,
-    "early": _early,
-    "moved away": lambda facts, _: "All right, not this time." + _coming(facts, " Next is"),
+    "rest day": rest_day_words,
+    "next day": next_day_words,
+    "days ahead": days_ahead_words,
+    "early": early_words,
+    "moved away": lambda facts, _: "All right, not this time." + coming_words(facts, " Next is"),
     "day is past": lambda facts, _: (
         f"{day_words(str(facts['on'])).capitalize()} is past. Which day do you mean?"
     ),
@@ -306,8 +225,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "I have heard nothing for a while, so I stop reminding you now. Nothing is lost: say «I'm back», or "
         f"send your sets, whenever you like. {escape(str(facts['coach']))} knows."
     ),
-    "reminders on": lambda facts, _: "Reminders are on again." + _coming(facts, " Next is"),
-    "back": lambda facts, _: "Welcome back." + _coming(facts, " Next is"),
+    "reminders on": lambda facts, _: "Reminders are on again." + coming_words(facts, " Next is"),
+    "back": lambda facts, _: "Welcome back." + coming_words(facts, " Next is"),
     "question dropped": lambda facts, _: (
         "All right, I ask no further, and record nothing of it."
         + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
@@ -317,10 +236,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "get well": "Get well first: no training with a fever, or with pain, tightness or short breath in the "
     "chest. If you are unsure, ask a doctor. Once you are back, we begin lighter.",
     "warm-up noted": "Good. Warm-up sets are no record; send me the hard ones.",
-    "written down": lambda facts, _: f"Written down: {_sets(facts['sets'])}.",
+    "written down": lambda facts, _: f"Written down: {sets_told(facts['sets'])}.",
     "still aside": _still_aside,
     "fine again": _fine_again,
-    "plans as before": lambda facts, _: "All right, as it was before." + _coming(facts, " Next is"),
+    "plans as before": lambda facts, _: "All right, as it was before." + coming_words(facts, " Next is"),
     "nothing to take back": "There is nothing to take back.",
     "nothing to put right": "Nothing of that message stands in your journal, so I change nothing. "
     "Send the set as it was, say as «80 kg x 8».",
@@ -359,7 +278,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "lately noted": filled("Thank you. {coach} gets that with the rest, and decides what to change."),
     "stall": _stall,
     "review": _review,
-    "workout done": _workout_done,
+    "workout done": workout_done_words,
     "more than asked": more_than_asked,
     "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
     "rest more": rest_more_words,

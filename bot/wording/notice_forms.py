@@ -1,12 +1,12 @@
 """The forms that notices are written in: a text with places to fill, and one that lists names."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import Any
 
 from pydantic import TypeAdapter
 
 from bot.markup import escape
-from bot.wording.reader import Reader, listed
+from bot.wording.reader import Reader, listed, set_words
 from domain.sets import TrainingSet
 
 Facts = dict[str, Any]
@@ -42,3 +42,9 @@ def _texts(facts: Facts) -> dict[str, str]:
 def is_names(value: object) -> bool:
     """Return whether a fact is a list of names."""
     return isinstance(value, list) and all(isinstance(each, str) for each in value)
+
+
+def sets_told(facts: Iterable[object]) -> str:
+    """Say the sets that a notice carries, each with its exercise."""
+    sets = [SET.validate_python(each) for each in facts]
+    return "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)

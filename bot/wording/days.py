@@ -1,0 +1,101 @@
+"""Words for a client about days: what is done, what is moved, what comes when."""
+
+from datetime import date
+
+from bot.markup import bold, escape
+from bot.wording.notice_forms import Facts, sets_told
+from bot.wording.reader import (
+    Reader,
+    day_words,
+    listed,
+)
+
+
+def coming_words(facts: Facts, lead: str) -> str:
+    """Say what comes next after `lead`, where anything does."""
+    if not facts.get("workout") and not facts.get("next"):
+        return ""
+    name = str(facts.get("workout") or facts.get("next"))
+    when = f", {day_words(str(facts['on']))}" if facts.get("on") else ""
+    return f"{lead} {bold(name)}{when}."
+
+
+def workout_done_words(facts: Facts, _reader: Reader) -> str:
+    """Say that a workout is closed, what was beaten in it, and what comes next."""
+    beaten, not_beaten = list(facts.get("beaten") or ()), list(facts.get("not_beaten") or ())
+    untold = list(facts.get("untold") or ())
+    name = bold(str(facts["workout"]))
+    if facts.get("closed_of"):
+        head = f"{name} of {day_words(str(facts['closed_of']))} is closed"
+    else:
+        head = f"That is it for {name}" if untold else f"That completes {name}"
+    lines = [f"{head}{_tally(beaten, not_beaten)}."]
+    if untold:
+        lines.append(f"Not told of: {escape(listed(untold))}. Should you have done it, just send it.")
+    if facts.get("next"):
+        aims = sets_told(facts.get("aims") or ())
+        to_aim = f"\nTo aim for: {aims}." if aims else ""
+        lines.append(f"Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}.{to_aim}")
+    return ("\n" if untold else " ").join(lines)
+
+
+def _tally(beaten: list[str], not_beaten: list[str]) -> str:
+    """Say what was beaten and what not, where there was more than one to beat."""
+    if len(beaten) + len(not_beaten) < 2:
+        return ""
+    if not not_beaten:
+        return f": {'both' if len(beaten) == 2 else f'all {len(beaten)}'} beaten"
+    if not beaten:
+        return ": nothing beaten this time, and that is part of it"
+    return f": beaten {escape(listed(beaten))}, not this time {escape(listed(not_beaten))}"
+
+
+def moved_words(facts: Facts, _reader: Reader) -> str:
+    """Say on which day a workout is now, and where that is early, what the coach has set."""
+    moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
+    if not facts.get("rest_until"):
+        return f"{moved} Nothing is lost."
+    days = facts.get("rest_days")
+    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
+    return (
+        f"{moved} {escape(str(facts['coach']))} has set {rest}, in which strength comes back and a little "
+        f"more: {day_words(str(facts['rest_until']))} is the better day. You decide."
+    )
+
+
+def rest_day_words(facts: Facts, _reader: Reader) -> str:
+    """Say that nothing is planned, and what is next."""
+    days = listed([day_words(str(each)) for each in facts.get("not_on") or ()], "or")
+    return f"Nothing is planned {f'on {days}' if days else 'today'}." + coming_words(facts, " Next is")
+
+
+def next_day_words(facts: Facts, _reader: Reader) -> str:
+    """Say when the next workout is."""
+    days = int(facts.get("days") or 0)
+    near = {0: "today", 1: "tomorrow"}.get(days)
+    when = near or f"{day_words(str(facts['on']))}, in {days} days"
+    begun = f"{bold(str(facts['begun']))} is under way. " if facts.get("begun") else ""
+    return f"{begun}Next: {bold(str(facts['workout']))}, {when}."
+
+
+def days_ahead_words(facts: Facts, _reader: Reader) -> str:
+    """Say what the days to come have."""
+    days = [f"{day_words(str(each['on']))}: {bold(str(each['workout']))}" for each in facts["days"]]
+    if not days:
+        return f"No workout between {day_words(str(facts['since']))} and {day_words(str(facts['until']))}."
+    return "\n".join(["If each is done on its day:", *days])
+
+
+def early_words(facts: Facts, _reader: Reader) -> str:
+    """Say what the coach has set where somebody wants to train early."""
+    day = day_words(str(facts["on"]), date.fromisoformat(str(facts["today"])))
+    name, planned = bold(str(facts["workout"])), day_words(str(facts["due"]))
+    if not facts.get("rest_until"):
+        return f"You can: by {day} you have had your rest. {name} was for {planned}; shall I move it?"
+    days = facts.get("rest_days")
+    rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
+    coach = escape(str(facts["coach"]))
+    return (
+        f"{name} is for {planned}: {coach} has set {rest}, in which strength comes back and a little more: "
+        f"that day is the better one. You decide. Train {day}, and I write it down, and {coach} sees it."
+    )
