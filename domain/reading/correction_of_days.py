@@ -36,6 +36,9 @@ _PUT = Pattern("""
 """)
 """Words right before the day that something is to be put on."""
 _DID = Pattern("did ..5 $")
+_SAYS_WHAT_DAY_IT_IS = Pattern(
+    "thank (god|goodness|heaven|heavens)|thankfully|tgif|tomorrow (is|its)|tomorrow $"
+)
 _WRONG_DAY = Pattern("wrong (day|date|dates|days)|(day|date) (is|was|s) wrong")
 _ONLY_THAT = words_of("i we trained lifted did it was that sorry no actually oh wait oops on from , ! .")
 """What stands before a day that is told and nothing else: "I trained last night, not today"."""
@@ -73,7 +76,7 @@ def is_of_another_day(
     message: Message, request: Request, named: Sequence[Named], days: Sequence[Day]
 ) -> bool:
     """Return whether the message tells the day of what is recorded on another one, and no numbers."""
-    if not days or len(message.tokens) > _MOST_TOKENS:
+    if not days or len(message.tokens) > _MOST_TOKENS or _SAYS_WHAT_DAY_IT_IS.is_in(message):
         return False
     if any(not message.taken[at] for at in message.numbers(0, len(message.tokens))):
         return False

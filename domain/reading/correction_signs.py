@@ -31,6 +31,7 @@ from domain.reading.correction_words import (
     WRONG,
     WRONG_OR_WAS,
 )
+from domain.reading.counted import is_counted
 from domain.reading.days import Day
 from domain.reading.done_on import done_on
 from domain.reading.elements import Element
@@ -39,7 +40,7 @@ from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern
 from domain.reading.request import Request
-from domain.reading.words import KG_WORDS, LB_WORDS, words_of
+from domain.reading.words import KG_WORDS, LB_WORDS, REP_WORDS, SECOND_WORDS, SET_WORDS, words_of
 
 
 def is_correction(
@@ -175,7 +176,7 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
         if told and not any(recorded.intersection(n.names) for n in told) and _has_another(message, at):
             # "It was 10 kg for the bridges, 14 of them" tells a new set of them.
             return False
-        return message.text(sign.end) not in _NO_VALUE and not message.taken[at]
+        return not message.taken[at] and _can_be_of_a_set(message, sign.end)
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
         return True
     if first in _DAYS:
@@ -186,6 +187,13 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if name is None or name.weak or message.text(sign.start) not in _POINTS_AT_ONE:
         return False
     return len(message.tokens) - name.end <= 8 and message.text(name.end) not in _REMARK
+
+
+def _can_be_of_a_set(message: Message, after: int) -> bool:
+    """Return whether what stands after a number lets it be one of a set: no hour, no count of things."""
+    if _OF_THE_CLOCK.at(message, after) is not None or message.text(after) in _NO_VALUE:
+        return False
+    return message.text(after) in _OF_SETS or not is_counted(message, after)
 
 
 def _has_another(message: Message, at: int) -> bool:
@@ -203,7 +211,9 @@ def _is_of_no_record(message: Message, request: Request, named: Sequence[Named])
     return bool(named) or only_set_at(message, request, found) is None
 
 
-_NO_VALUE = words_of("years days weeks minutes min mins hours hrs degrees of %")
+_NO_VALUE = words_of("of %")
+_OF_SETS = KG_WORDS | LB_WORDS | REP_WORDS | SECOND_WORDS | SET_WORDS | words_of("s and plates")
+_OF_THE_CLOCK = Pattern("am|pm|oclock|o clock|in the (morning|afternoon|evening|night)|at night")
 _WEEKDAYS = words_of("monday tuesday wednesday thursday friday saturday sunday")
 _DAYS = _WEEKDAYS | {day + "s" for day in _WEEKDAYS} | words_of("yesterday yesterdays last")
 _POINTS_AT_ONE = words_of("that it this those they the last these")
