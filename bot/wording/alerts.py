@@ -5,7 +5,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
-from bot.wording.reader import listed, set_words
+from bot.wording.reader import listed, percent_words, set_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
 from bot.wording.why import EXPLANATION, explanation_words
@@ -116,11 +116,11 @@ def told_words(evidence: dict[str, Any]) -> str:
 def review_words(part: AlertPart) -> str:
     """Say what the look back over some rounds found."""
     evidence = part.evidence
-    rounds, gain = evidence.get("rounds"), float(evidence.get("gain_per_round", 0)) * 100
+    rounds, gain = evidence.get("rounds"), float(evidence.get("gain_per_round", 0))
     found = "strength has risen" if evidence.get("risen") else "strength has not clearly risen"
     text = (
         f"Review of {bold(part.client)} after {rounds} rounds: {found}, "
-        f"{gain:+.1f}% a round over all exercises together."
+        f"{percent_words(gain)} a round over all exercises together."
     )
     breaks = [f"{evidence['weeks_away']} weeks away"] if evidence.get("weeks_away") else []
     breaks += ["an illness"] if evidence.get("was_ill") else []

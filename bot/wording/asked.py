@@ -3,7 +3,7 @@
 from bot.markup import bold, escape
 from bot.wording.equipment import one_words
 from bot.wording.notice_forms import SET, Facts
-from bot.wording.reader import NO_BREAK, Reader, day_words, listed, set_words, zone_words
+from bot.wording.reader import NO_BREAK, Reader, day_words, listed, percent_words, set_words, zone_words
 from domain.equipment import Equipment
 
 
@@ -86,7 +86,7 @@ def strength_words(facts: Facts, _reader: Reader) -> str:
             "gain can "
             "be told from chance. Until then, see whether you beat your last time."
         )
-    gain, low, high = (f"{float(facts[key]):+.1%}" for key in ("gain", "low", "high"))
+    gain, low, high = (percent_words(float(facts[key])) for key in ("gain", "low", "high"))
     figures = f"about {gain} a round over {facts['rounds']} rounds (between {low} and {high})"
     if found == "risen":
         said = f"Yes, over all your exercises together strength has risen: {figures}."

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+from bot.wording.reader import percent_words
 from domain.gaining import LEAST_EXPOSURES, Standing
 from domain.review import Review
 from domain.slope import Gain
@@ -33,19 +34,19 @@ def review_lines(found: Review | None) -> tuple[str, str]:
     if found is None:
         return "All exercises together: too early to tell.", "No exercise has been done twice."
     risen = "strength has risen" if found.risen else "strength has not clearly risen"
-    low, high = found.interval
+    low, high = map(percent_words, found.interval)
     return (
-        f"All exercises together: {risen}, {found.gain_per_round:+.1%} each time.",
-        f"Between {low:+.1%} and {high:+.1%}; by chance alone so in {_chance(found.p_value)}.",
+        f"All exercises together: {risen}, {percent_words(found.gain_per_round)} each time.",
+        f"Between {low} and {high}; by chance alone so in {_chance(found.p_value)}.",
     )
 
 
 def _a_time(gain: Gain | None) -> str:
-    return f"{gain.estimate:+.1%} each time" if gain else ""
+    return f"{percent_words(gain.estimate)} each time" if gain else ""
 
 
 def _between(gain: Gain | None) -> str:
-    return f"between {gain.low:+.1%} and {gain.high:+.1%} each time" if gain else ""
+    return f"between {percent_words(gain.low)} and {percent_words(gain.high)} each time" if gain else ""
 
 
 def _sure(found: Standing) -> str:

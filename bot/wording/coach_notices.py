@@ -12,7 +12,7 @@ from bot.wording.coach_changes import (
 )
 from bot.wording.joining import STEPS_SHORT, client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
-from bot.wording.reader import Reader, day_words, listed, quoted, set_words
+from bot.wording.reader import Reader, day_words, listed, percent_words, quoted, set_words
 from bot.wording.sheet import fault_words
 from bot.wording.stalls import answers_words
 from domain.topics import Topic
@@ -133,9 +133,9 @@ def _followed_up(facts: Facts, _reader: Reader) -> str:
     client, since = bold(str(facts["client"])), day_words(str(facts["on"]))
     result = RESULTS[str(facts["result"])]
     if facts.get("gain_per_round") is not None:
-        gain, rounds = float(facts["gain_per_round"]), facts["exposures"]
+        gain, rounds = percent_words(float(facts["gain_per_round"])), facts["exposures"]
         programme = escape(str(facts["programme"]))
-        return f"{client} on {programme} since {since}: {gain:+.1%} a round over {rounds} rounds. {result}"
+        return f"{client} on {programme} since {since}: {gain} a round over {rounds} rounds. {result}"
     if facts.get("looked_at") is not None:
         remedy, names = REMEDIES_TAKEN[str(facts["remedy"])], bold(listed(facts["exercises"]))
         return (

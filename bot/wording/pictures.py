@@ -5,7 +5,7 @@ from datetime import date
 from bot.markup import bold, escape
 from bot.wording.alerts import REMEDIES
 from bot.wording.notice_forms import Facts
-from bot.wording.reader import Reader, day_words, listed, load_words, number, set_words
+from bot.wording.reader import Reader, day_words, listed, load_words, number, percent_words, set_words
 from domain.pictures import Away, Mark, ProgrammeProgress, Progress, RosterProgress, RosterRow
 from domain.progress import Scale
 from domain.sets import TrainingSet
@@ -169,7 +169,7 @@ def change_in_short(row: RosterRow, digits: int) -> str:
     """Say a client's change in strength."""
     if len(row.points) < 2:
         return "–"
-    return f"{row.points[-1][1]:+.{digits}%}".replace("-", "−")
+    return percent_words(row.points[-1][1], digits)
 
 
 def state_in_short(row: RosterRow) -> str:
@@ -185,7 +185,7 @@ def state_in_short(row: RosterRow) -> str:
 
 def row_words(row: RosterRow) -> str:
     """Say one client's change in strength and what is open."""
-    said = [f"{row.points[-1][1]:+.1%}" if len(row.points) > 1 else "too early to tell"]
+    said = [percent_words(row.points[-1][1]) if len(row.points) > 1 else "too early to tell"]
     if row.joining:
         said = ["still answering the first questions"]
     if row.matters:

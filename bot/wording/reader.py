@@ -128,6 +128,12 @@ def day_words(day: date | str, today: date | None = None) -> str:
     return f"{on:%A} {on.day} {on:%B}"
 
 
+def percent_words(change: float, digits: int = 1) -> str:
+    """Say a change, a share (0.01 is 1%), with a proper sign; one that rounds to nothing has none."""
+    said = f"{change:+.{digits}%}"
+    return said.replace("-", "−") if any(each in "123456789" for each in said) else said[1:]
+
+
 def quoted(text: str) -> str:
     """Quote what somebody typed, in one line, cut where it is long."""
     line = " ".join(text.split())

@@ -5,7 +5,7 @@ from typing import Any
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
-from bot.wording.reader import day_words, listed, set_words
+from bot.wording.reader import day_words, listed, percent_words, set_words
 from bot.wording.reasons import verdict_because
 from bot.wording.why import aimed_words
 from domain.explanation import Aimed
@@ -124,17 +124,17 @@ def gains_words(evidence: Evidence) -> str:
     before, since = evidence.get("before"), evidence.get("gain")
     said = []
     if before is not None:
-        said.append(f"{_GAIN.validate_python(before).estimate:+.1%} each time until then")
+        said.append(f"{percent_words(_GAIN.validate_python(before).estimate)} each time until then")
     if since is not None:
         gain = _GAIN.validate_python(since)
-        said.append(f"{gain.estimate:+.1%} each time since ({between_words(gain)})")
+        said.append(f"{percent_words(gain.estimate)} each time since ({between_words(gain)})")
     text = ", ".join(said)
     return f"{text[:1].upper()}{text[1:]}." if text else ""
 
 
 def between_words(gain: Gain) -> str:
     """Say between what a gain lies."""
-    return f"between {gain.low:+.1%} and {gain.high:+.1%}"
+    return f"between {percent_words(gain.low)} and {percent_words(gain.high)}"
 
 
 def sure_words(chance: float) -> str:
