@@ -4,13 +4,8 @@ A trend test over all exercises (`domain.trend`), so that no single one decides.
 """
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
-from decimal import Decimal
 
-from domain.comparison import Body
-from domain.exposure import Exposure
-from domain.strength_series import strength_index
 from domain.trend import trend
 
 _MOST_LIKELY_CHANCE = 0.05
@@ -32,33 +27,12 @@ class Review:
     interval: tuple[float, float]
 
 
-def review(
-    histories: tuple[tuple[Exposure, ...], ...],
-    *,
-    body_mass_kg: Decimal | None = None,
-    body_shares: Mapping[str, Decimal] | None = None,
-) -> Review | None:
-    """Look back over exercises, each a history of one kind, oldest first, one exposure a round.
-
-    `body_shares` gives by exercise the share of body mass moved. None where no exercise has two exposures.
-    """
-    shares = body_shares or {}
-    series = []
-    for history in histories:
-        indices = [
-            strength_index(each, Body(body_mass_kg, shares.get(each.exercise)))
-            for each in history
-            if each.kind == history[-1].kind
-        ]
-        known = tuple(index for index in indices if index is not None)
-        if len(known) > 1:
-            series.append(known)
-    return review_of(tuple(series))
-
-
 def review_of(series: tuple[tuple[float, ...], ...]) -> Review | None:
-    """Look back over exercises, each the strength indices of its exposures, oldest first."""
-    found = trend(series)
+    """Look back over exercises, each the strength indices of its exposures, oldest first.
+
+    None where no exercise has two exposures.
+    """
+    found = trend(tuple(each for each in series if len(each) > 1))
     if found.slope is None or found.interval is None:
         return None
     return Review(

@@ -7,7 +7,7 @@ from domain.actions import Words
 from domain.asked_words import Asked, asked_in
 from domain.client.draft import Draft
 from domain.client.half_understood import unfinished_of
-from domain.client.lifts import body_of, lifts_of
+from domain.client.lifts import body_of, indices_since
 from domain.client.rotation import BESIDE
 from domain.client.unfinished import forget_unfinished
 from domain.client.why import exercises_known
@@ -17,7 +17,6 @@ from domain.parts import Notice
 from domain.reading import Reading, exercises_named
 from domain.review import review_of
 from domain.sets import TrainingSet
-from domain.strength_series import series_of
 from domain.values import facts_of
 
 HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
@@ -156,9 +155,7 @@ def tell_count(draft: Draft) -> None:
 
 def tell_strength(draft: Draft) -> None:
     """Say whether strength has risen over all exercises of the programme, as far as that can be told."""
-    series = [series_of(lift.exposures, lift.body, lift.breaks) for lift in lifts_of(draft.state).values()]
-    indices = tuple(tuple(point.index for point in each.points) for each in series)
-    enough = tuple(each for each in indices if len(each) >= LEAST_ROUNDS)
+    enough = tuple(each for each in indices_since(draft.state) if len(each) >= LEAST_ROUNDS)
     found = review_of(enough) if enough else None
     if found is None:
         draft.notice("strength so far", found=None)

@@ -232,7 +232,7 @@ class Draft:
             of = (alert.exercise or (SEVERAL if alert.exercises else alert.reason)) if len(alerts) > 1 else ""
             buttons += (
                 Treat(client=self.client.number, alert=alert.number, remedy=remedy, workouts=workouts, of=of)
-                for remedy in remedies_for(self.state, alert.reason, alert.exercise)
+                for remedy in remedies_for(self.state, alert)
                 for workouts in (LEFT_ALONE if remedy == "keep on" else (None,))
             )
             if alert.reason in WRITTEN_ABOUT:

@@ -13,6 +13,7 @@ from domain.actions import Taken, TriedResult
 from domain.client.bringing import in_coach_hours
 from domain.client.draft import Draft
 from domain.client.exposures import history, last_day_of
+from domain.client.lifts import indices_since
 from domain.client.plan import body_mass_kg
 from domain.client.rotation import open_workout
 from domain.client.workouts import workouts_closed
@@ -22,7 +23,7 @@ from domain.exposure import Exposure
 from domain.journal import Alert
 from domain.memory import Tried
 from domain.parts import Notice
-from domain.review import review
+from domain.review import review_of
 from domain.sets import TrainingSet
 from domain.state import ClientState
 from domain.values import facts_of
@@ -185,19 +186,7 @@ def of_programme(state: ClientState, tried: Tried) -> Found | None:
     closed = [record for record in workouts_closed(state) if record.on >= tried.on]
     if stored is None or len(closed) < ROUNDS * len(stored.programme.schedule.order):
         return None
-    lines = [
-        (workout.name, line.exercise)
-        for workout in stored.programme.workouts
-        for line in workout.prescriptions
-    ]
-    pasts = (history(state, *line) for line in lines)
-    since = (tuple(each for each in past if each.on >= closed[0].on) for past in pasts)
-    shares = {exercise: describe(exercise).body_share for _, exercise in lines}
-    found = review(
-        tuple(past for past in since if past),
-        body_mass_kg=body_mass_kg(state),
-        body_shares={exercise: share for exercise, share in shares.items() if share is not None},
-    )
+    found = review_of(indices_since(state, closed[0].on))
     if found is None:
         return None
     result: TriedResult = "worked" if found.gain_per_round > 0 else "did not"

@@ -15,7 +15,7 @@ from domain.exposure import Exposure
 from domain.sets import TrainingSet
 from domain.stall import Lift
 from domain.state import ClientState
-from domain.strength_series import begun_anew
+from domain.strength_series import begun_anew, series_of
 
 Key = tuple[str, str]
 """A workout's name and an exercise's."""
@@ -34,6 +34,13 @@ def lifts_of(state: ClientState) -> dict[Key, Lift]:
             done[record.name, exercise].append(Exposure(record.name, exercise, record.on, tuple(recorded)))
     lifts = {key: lift_of(state, exposures) for key, exposures in sorted(done.items()) if is_of(state, *key)}
     return {key: lift for key, lift in lifts.items() if lift.exposures}
+
+
+def indices_since(state: ClientState, since: date = date.min) -> tuple[tuple[float, ...], ...]:
+    """Return the strength indices of each exercise of the present programme from a day on, oldest first."""
+    series = [series_of(lift.exposures, lift.body, lift.breaks) for lift in lifts_of(state).values()]
+    found = (tuple(point.index for point in each.points if point.on >= since) for each in series)
+    return tuple(each for each in found if each)
 
 
 def lift_of(state: ClientState, exposures: list[Exposure]) -> Lift:

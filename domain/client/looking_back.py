@@ -3,13 +3,11 @@
 from collections.abc import Sequence
 
 from domain.client.draft import Draft
-from domain.client.exposures import history
-from domain.client.plan import body_mass_kg
+from domain.client.lifts import indices_since
 from domain.client.remedies import next_programme
-from domain.exercises import describe
 from domain.journal import WorkoutRecord
 from domain.layoff import longest_break, share_after
-from domain.review import review
+from domain.review import review_of
 from domain.values import facts_of
 
 
@@ -17,7 +15,7 @@ def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> Non
     """Review the rounds since the last review once they are done: has strength risen?
 
     `closed` are the workouts of the programme that have had their turn, oldest first, `rounds` the whole
-    rounds that they make.
+    rounds that they make. What was lighter on purpose, or on hold, says nothing of it and is left out.
     """
     stored = draft.client.programme
     if stored is None or stored.programme.review is None:
@@ -27,26 +25,17 @@ def look_back(draft: Draft, closed: Sequence[WorkoutRecord], rounds: int) -> Non
         return
     if draft.open_alert("review") is not None:
         return
-    draft.remember(reviewed_round=rounds)
     since = min(record.on for record in closed if record.round > reviewed)
-    lines = [
-        (workout.name, line.exercise)
-        for workout in stored.programme.workouts
-        for line in workout.prescriptions
-    ]
-    shares = {exercise: describe(exercise).body_share for _, exercise in lines}
-    found = review(
-        tuple(
-            past
-            for name, exercise in lines
-            if (past := tuple(each for each in history(draft.state, name, exercise) if each.on >= since))
-        ),
-        body_mass_kg=body_mass_kg(draft.state),
-        body_shares={exercise: share for exercise, share in shares.items() if share is not None},
-    )
+    found = review_of(indices_since(draft.state, since))
     if found is None:
+        # Nothing to hold against each other yet, as where all only comes back: at the next workout's end.
         return
-    evidence = {**facts_of(found), "switch_to": stored.programme.review.switch_to}
+    draft.remember(reviewed_round=rounds)
+    evidence = {
+        **facts_of(found),
+        "rounds": rounds - reviewed,
+        "switch_to": stored.programme.review.switch_to,
+    }
     evidence["can_switch"] = next_programme(draft.state) is not None
     away = longest_break([record.on for record in closed], since, draft.today)
     was_away = share_after(away) is not None

@@ -1,19 +1,22 @@
 """Which remedies fit an alert."""
 
 from domain.actions import Remedy
-from domain.journal import AlertReason
+from domain.journal import Alert
 from domain.state import ClientState
 
 
-def remedies_for(state: ClientState, reason: AlertReason, exercise: str | None) -> tuple[Remedy, ...]:
+def remedies_for(state: ClientState, alert: Alert) -> tuple[Remedy, ...]:
     """Return the remedies to offer the coach, the usual first."""
-    match reason:
+    exercise = alert.exercise
+    match alert.reason:
         case "stall":
             swap: tuple[Remedy, ...] = ("swap",) if has_alternative(state, exercise) else ()
             switch: tuple[Remedy, ...] = ("next programme",) if next_programme(state) else ()
             return ("lighten", *swap, "rest more", *switch, "keep on")
         case "review":
-            return ("seen", "next programme") if next_programme(state) else ("seen",)
+            if not next_programme(state):
+                return ("seen",)
+            return ("seen", "next programme") if alert.evidence.get("risen") else ("next programme", "seen")
         case "pain":
             return ("lift hold", "keep held") if exercise else ("seen",)
         case "urgent":

@@ -5,9 +5,16 @@ from decimal import Decimal
 import pytest
 
 from domain.comparison import Body
-from domain.review import review
+from domain.exposure import Exposure
+from domain.review import Review, review_of
 from domain.strength_series import strength_index
 from tests.domain.tables import exposures
+
+
+def review(histories: tuple[tuple[Exposure, ...], ...]) -> Review | None:
+    """Look back over exercises that are not on the body."""
+    indices = (tuple(strength_index(each, Body()) for each in history) for history in histories)
+    return review_of(tuple(tuple(each for each in row if each is not None) for row in indices))
 
 
 def test_a_review_of_lifts_that_all_rise() -> None:

@@ -1,10 +1,13 @@
 """Reviews after some rounds, and a client who can no longer be reached."""
 
+from dataclasses import replace
+
 import pytest
 
+from domain.actions import Treat
 from domain.incoming import Decided, Reachable
-from domain.parts import AlertPart
-from tests.domain.client.people import MARA, Life, at, kinds, noor
+from domain.parts import AlertPart, Notice
+from tests.domain.client.people import MARA, Life, at, kinds, noor, stored
 
 TWO = """\
 Two
@@ -16,6 +19,15 @@ A
 
 B
 1. Chest press, 8-12 reps
+"""
+
+
+LIGHT = """\
+Light
+Train every day in turn: All
+
+All
+1. Leg curl, 8-12 reps
 """
 
 
@@ -54,3 +66,45 @@ def test_the_coach_hears_once_that_a_client_cannot_be_reached_until_the_client_i
     assert kinds(life.to_coach) == []
     life.hears(Reachable(reachable=True), at(4))
     assert life.state.alerts == ()
+
+
+def test_what_was_lighter_on_purpose_is_no_loss_in_a_review() -> None:
+    """An illness before the last round: 10% less, and no less strength for that."""
+    life = Life(noor(TWO.replace("3 rounds", "4 rounds")))
+    rounds(life, 2, [60, 62, 64])
+    life.says("I was ill", at(8, 9))
+    (found,) = rounds(life, 10, [57])
+    assert found.evidence["was_ill"] is True
+    assert found.evidence["risen"] is True
+    assert found.evidence["rounds"] == 4
+
+
+@pytest.mark.parametrize(
+    ("loads", "first"),
+    [([60, 70, 80], "seen"), ([60, 60, 60], "next programme"), ([60, 60, 55], "next programme")],
+)
+def test_what_the_sheet_names_is_offered_first_where_strength_has_not_risen(
+    loads: list[int], first: str
+) -> None:
+    state = noor(TWO.replace("3 rounds", "3 rounds. If strength has not risen, switch to Light"))
+    life = Life(replace(state, programmes=(*state.programmes, stored(LIGHT, 8))))
+    assert rounds(life, 2, loads)
+    buttons = [each for say in life.outcome.says if say.to == MARA.number for each in say.buttons]
+    offered = [each.remedy for each in buttons if isinstance(each, Treat)]
+    assert offered[0] == first
+    assert sorted(offered) == ["next programme", "seen"]
+
+
+@pytest.mark.parametrize(("sets", "found"), [(["40x10", "40x11"], "worked"), (["40x10", "40x10"], "did not")])
+def test_a_new_programme_is_followed_up_after_two_rounds_of_it(sets: list[str], found: str) -> None:
+    state = noor(TWO.replace("3 rounds", "3 rounds. If strength has not risen, switch to Light"))
+    life = Life(replace(state, programmes=(*state.programmes, stored(LIGHT, 8))))
+    rounds(life, 2, [60, 60, 60])
+    alert = next(alert for alert in life.state.alerts if alert.reason == "review")
+    life.hears(Decided(coach=MARA.number, alert=alert.number, remedy="next programme"), at(7, 20))
+    told = []
+    for day, each in enumerate(sets, start=9):
+        life.says(f"leg curl {each}", at(day, 12))
+        told += [part for part in life.to_coach if isinstance(part, Notice) and part.topic == "followed up"]
+    assert [part.facts["result"] for part in told] == [found]
+    assert told[0].facts["programme"] == "Light"
