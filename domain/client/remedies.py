@@ -16,7 +16,8 @@ def remedies_for(state: ClientState, alert: Alert) -> tuple[Remedy, ...]:
         case "review":
             if not next_programme(state):
                 return ("seen",)
-            return ("seen", "next programme") if alert.evidence.get("risen") else ("next programme", "seen")
+            excused = any(alert.evidence.get(each) for each in ("risen", "weeks_away", "was_ill"))
+            return ("seen", "next programme") if excused else ("next programme", "seen")
         case "pain":
             return ("lift hold", "keep held") if exercise else ("seen",)
         case "urgent":

@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 
 from domain.actions import Treat
+from domain.client.remedies import remedies_for
 from domain.incoming import Decided, Reachable
 from domain.parts import AlertPart, Notice
 from tests.domain.client.people import MARA, Life, at, kinds, noor, stored
@@ -93,6 +94,17 @@ def test_what_the_sheet_names_is_offered_first_where_strength_has_not_risen(
     offered = [each.remedy for each in buttons if isinstance(each, Treat)]
     assert offered[0] == first
     assert sorted(offered) == ["next programme", "seen"]
+
+
+def test_nor_is_it_offered_first_after_a_break() -> None:
+    """What was lost in three weeks away says nothing against the programme."""
+    state = noor(TWO.replace("3 rounds", "3 rounds. If strength has not risen, switch to Light"))
+    life = Life(replace(state, programmes=(*state.programmes, stored(LIGHT, 8))))
+    rounds(life, 2, [60, 60])
+    assert rounds(life, 30, [50])
+    (found,) = (alert for alert in life.state.alerts if alert.reason == "review")
+    assert (found.evidence["risen"], found.evidence["weeks_away"]) == (False, 3)
+    assert remedies_for(life.state, found) == ("seen", "next programme")
 
 
 @pytest.mark.parametrize(("sets", "found"), [(["40x10", "40x11"], "worked"), (["40x10", "40x10"], "did not")])
