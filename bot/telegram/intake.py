@@ -99,7 +99,7 @@ class Intake:
                 await _to_its_end(store, [one], None)
             except StoreFault:
                 raise
-            except Exception as error:  # noqa: BLE001 as above
+            except Exception as error:  # noqa: BLE001 one that cannot be stored must not hold up the rest
                 _log.error("an update cannot be stored, and is passed over: %s", told(error))
         await _to_its_end(store, [], cursor)
 

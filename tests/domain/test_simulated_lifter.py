@@ -157,26 +157,31 @@ def test_so_they_do_with_good_and_bad_days(aimed: tuple[int, int], noise: float,
     """Noise of 2% a day is worth three quarters of a rep: published, the standard error of reps to failure in
     the bench press is 0.7 at 90% and 1.1 at 70% of 1RM (Mitter 2022, PLoS One 17:e0268074).
 
-    Steps of 5 kg are up to a tenth of these loads: there not every range is kept nine times of ten, and the
-    bound only guards against a loss.
+    Steps of 5 kg are up to a tenth of these loads, and load is added at the top of the range all the same.
     """
     found, best = reached((aimed,), noise, step), reachable((aimed,), noise, step)
     tell(aimed, noise, step, found, best)
-    assert found.inside >= (0.9 if step != "5" else best.inside - 0.1)
+    assert found.inside >= (0.9 if step != "5" else 0.87 if noise < 0.02 else best.inside - 0.1)
     assert best.inside >= found.inside
+
+
+def test_nine_of_ten_of_all_these_exposures_stay_in_the_range() -> None:
+    cells = [reached(WIDE, noise, step) for noise, step in product((0.01, 0.02), ("1.25", "2.5", "5"))]
+    least, mean = min(each.inside for each in cells), sum(each.inside for each in cells) / len(cells)
+    print(f"\nin the range, all steps, noise 1% and 2%: {mean:.1%}, at worst {least:.1%}")
+    assert least >= 0.9
 
 
 @pytest.mark.parametrize("step", ["1.25", "2.5", "5"])
 @pytest.mark.parametrize("noise", [0.01, 0.02])
 @pytest.mark.parametrize("aimed", NARROW, ids=lambda aimed: f"{aimed[0]}-{aimed[1]}")
 def test_ranges_of_three_reps_are_kept_nearly(aimed: tuple[int, int], noise: float, step: str) -> None:
-    """A step of load costs as many reps as the range is wide: not even one who knows can always keep it.
-
-    For steps of 5 kg the bound only guards against a loss.
-    """
+    """A step of load costs as many reps as the range is wide: not even one who knows can always keep it."""
     found, best = reached((aimed,), noise, step), reachable((aimed,), noise, step)
     tell(aimed, noise, step, found, best)
-    assert found.near >= (0.9 if step != "5" else best.near - 0.15)
+    assert found.inside >= best.inside - 0.2
+    assert found.near >= best.near - (0.1 if step != "5" or noise < 0.02 else 0.15)
+    assert found.near >= (0.9 if step != "5" else 0.85)
     assert best.inside >= found.inside
 
 
