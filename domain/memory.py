@@ -1,4 +1,4 @@
-"""What is remembered of a conversation between two messages; the journal keeps what lasts."""
+"""What is remembered of a client's conversation between two messages; the journal keeps what lasts."""
 
 from datetime import date, datetime
 from decimal import Decimal
@@ -8,7 +8,6 @@ from pydantic import Field
 
 from domain.actions import Taken, TriedResult
 from domain.frozen import Frozen
-from domain.hours import USUAL, Hours
 from domain.parts import Eager, Slot
 from domain.pictures import Points
 from domain.readiness import Matter
@@ -139,21 +138,6 @@ class ByCoach(Frozen):
     swaps: tuple[Swap, ...] = ()
     on: date
     told_on: date | None = None
-
-
-class Spoken(Frozen):
-    """Of whom a coach spoke last, at `at`, and of which exercise, in the coach's words."""
-
-    client: int
-    exercise: str = ""
-    at: datetime
-
-
-class LastChange(Frozen):
-    """The coach's message that last changed something, and for which clients."""
-
-    message: int
-    clients: tuple[int, ...]
 
 
 class Quiet(Frozen):
@@ -379,21 +363,3 @@ class ClientMemory(Frozen):
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""
         return None if self.ill_on is None or (trained is not None and trained > self.ill_on) else self.ill_on
-
-
-class CoachMemory(Frozen):
-    """The small things to remember of a coach."""
-
-    last_question: int = 0
-    waiting: Waiting | None = None
-    who: Waiting | None = None
-    """The open question which client was meant; it stands beside another that waits."""
-    spoken: Spoken | None = None
-    last_change: LastChange | None = None
-    looked_back_at: datetime | None = None
-    """Up to when the digests have looked; None before the first waking."""
-    hours: Hours = USUAL
-    """When this coach wants to be written to, where it can wait; local time."""
-    tell_after: int | None = None
-    """This coach's own rule: what is without a beat for so many workouts has stalled; None where there is
-    none."""

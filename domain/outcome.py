@@ -5,9 +5,10 @@ from datetime import date, datetime
 from typing import Any
 
 from domain.actions import Remedy
+from domain.coach_memory import CoachMemory
 from domain.incoming import FromCoach, SendingFailed
 from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.parts import Say
 from domain.programme import Programme
 from domain.state import Client, Invitation

@@ -5,10 +5,11 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time
 from decimal import Decimal
 
+from domain.coach_memory import CoachMemory
 from domain.equipment import Equipment
 from domain.hours import USUAL, Hours
 from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.parts import ClientLine
 from domain.pictures import Points
 from domain.programme import Programme

@@ -6,8 +6,9 @@ from zoneinfo import ZoneInfo
 
 from sqlalchemy import Connection, Row, delete, insert, select, update
 
+from domain.coach_memory import CoachMemory
 from domain.equipment import default_equipment
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.outcome import Joined
 from domain.state import Invitation
 from persistence import outbox

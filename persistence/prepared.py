@@ -12,8 +12,9 @@ from typing import Any
 
 from sqlalchemy import Connection, insert, select, update
 
+from domain.coach_memory import CoachMemory
 from domain.equipment import Equipment, default_equipment
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.programme import Programme
 from domain.state import Coach, Invitation
 from domain.units import Unit

@@ -11,8 +11,9 @@ from uuid import uuid4
 
 from sqlalchemy import Connection, Row, bindparam, update
 
+from domain.coach_memory import CoachMemory
 from domain.incoming import Heard, Reachable
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.outcome import (
     AlertNoted,
     AlertRaised,

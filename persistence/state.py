@@ -11,9 +11,10 @@ from typing import Any
 
 from sqlalchemy import Connection, Integer, Row, bindparam, select
 
+from domain.coach_memory import CoachMemory
 from domain.incoming import Heard, Started, Text
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.parts import ClientLine
 from domain.sets import TrainingSet
 from domain.state import (

@@ -11,8 +11,9 @@ from domain.actions import Action, Answer
 from domain.authority import has_client
 from domain.calendar import local_day
 from domain.coach.waking import next_wake
+from domain.coach_memory import CoachMemory, LastChange, Spoken
 from domain.incoming import Assigned, Changed, FromCoach
-from domain.memory import CoachMemory, LastChange, Spoken, Waiting
+from domain.memory import Waiting
 from domain.outcome import Change, Order, Outcome
 from domain.parts import ClientLine, Notice, Part, Question, Say, Slot
 from domain.state import CoachState

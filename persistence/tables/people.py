@@ -7,8 +7,9 @@ from pydantic import TypeAdapter
 from sqlalchemy import CheckConstraint, ForeignKey, Text, UniqueConstraint, text
 from sqlalchemy.orm import Mapped, mapped_column
 
+from domain.coach_memory import CoachMemory
 from domain.equipment import Equipment
-from domain.memory import ClientMemory, CoachMemory
+from domain.memory import ClientMemory
 from domain.programme import Programme
 from domain.units import Unit
 from persistence.columns import AsJson

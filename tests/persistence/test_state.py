@@ -13,12 +13,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from domain.client.apply import apply
+from domain.coach_memory import CoachMemory
 from domain.incoming import Heard
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
 from domain.memory import (
     Answered,
     ClientMemory,
-    CoachMemory,
     CoachWrote,
     EagerKept,
     Easing,

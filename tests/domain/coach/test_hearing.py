@@ -6,6 +6,7 @@ from datetime import UTC, date, datetime, time, timedelta
 import pytest
 
 from domain.actions import Answer, Release, Treat, Write
+from domain.coach_memory import CoachMemory
 from domain.decide import hear
 from domain.hours import Hours
 from domain.incoming import (
@@ -24,7 +25,6 @@ from domain.incoming import (
     Told,
     WhyWanted,
 )
-from domain.memory import CoachMemory
 from domain.outcome import Invited, Order, Outcome, SheetStored
 from domain.parts import ClientLine, Digest, Notice
 from domain.state import Coach, CoachState

@@ -6,9 +6,9 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from domain.coach_memory import CoachMemory
 from domain.decide import hear, wake
 from domain.incoming import Heard, Text
-from domain.memory import CoachMemory
 from domain.outcome import Outcome
 from domain.parts import ClientLine, Digest, Eager
 from domain.state import Coach, CoachState
