@@ -53,7 +53,7 @@ async def serve(store: Store, bot: Connection) -> None:
         on_claimed=wake_senders,
     )
     intake = Intake(bot, store, clock, deciding.set, FAREWELL)
-    polling = Polling(bot, store, intake, MENU)
+    polling = Polling(bot, store, intake, clock, MENU)
 
     async def decide() -> None:
         if await asyncio.to_thread(desk.clear):

@@ -78,7 +78,7 @@ def copy_database(source: Engine, target: Engine) -> Copied:
             rows = given.execution_options(stream_results=True).execute(select(table))
             for some in rows.mappings().partitions(AT_ONCE):
                 taken.execute(table.insert(), [dict(row) for row in some])
-        _leave_leases(taken)
+        _leave_leases(taken, tables)
         _count_on(given, taken, tables)
         wanted, got = _counted(given, tables), _counted(taken, tables)
         if wanted != got:
@@ -162,9 +162,11 @@ _POINTING = """
 """
 
 
-def _leave_leases(connection: Connection) -> None:
-    for table in ("people", "deliveries"):
-        connection.execute(text(f"UPDATE {table} SET lease_token = NULL, lease_until = NULL"))  # noqa: S608 our own names
+def _leave_leases(connection: Connection, tables: list[Table]) -> None:
+    for table in tables:
+        lease = {name: None for name in ("lease_token", "lease_until") if name in table.columns}
+        if lease:
+            connection.execute(table.update().values(lease))
 
 
 def _count_on(given: Connection, taken: Connection, tables: list[Table]) -> None:

@@ -141,6 +141,13 @@ class RecordMissing(StoreFault):
 
 
 @dataclass(eq=False)
+class ReaderLost(StoreFault):
+    """Another worker has become the reader of what goes by this name; the unit was rolled back."""
+
+    name: str
+
+
+@dataclass(eq=False)
 class ChatTaken(StoreFault):
     """The chat that somebody is to have belongs to somebody else, `name`."""
 

@@ -9,6 +9,7 @@ from datetime import UTC, datetime, timedelta
 
 from sqlalchemy import Connection, func, select, update
 
+from persistence import readers
 from persistence.tables import DeliveryRow, OutboxRow, PersonRow
 
 LONGEST_LEASE = timedelta(minutes=10)
@@ -40,6 +41,7 @@ def bring_forward(connection: Connection, now: datetime) -> None:
             .where(table.lease_until > now + LONGEST_LEASE)
             .values(lease_token=None, lease_until=None)
         )
+    readers.end_all(connection, later_than=now + LONGEST_LEASE)
     connection.execute(
         update(OutboxRow)
         .where(OutboxRow.state == "pending", OutboxRow.not_before > now)

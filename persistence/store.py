@@ -23,6 +23,7 @@ from persistence import (
     outbox,
     people,
     prepared,
+    readers,
     sending,
     whole,
     work,
@@ -37,6 +38,7 @@ from persistence.outbox import Outgoing, SentMessage
 from persistence.people import Person
 from persistence.prepared import Loaded, Roster
 from persistence.programmes import Programmes
+from persistence.readers import Reader
 from persistence.work import Decide
 
 _RECENT = 200
@@ -50,6 +52,11 @@ class Store:
         """Use an engine of `persistence.engine.open_engine` whose database has been migrated."""
         self._engine = engine
         self._programmes = Programmes()
+
+    @property
+    def is_shared(self) -> bool:
+        """Whether several workers may work on this database at once."""
+        return self._engine.dialect.name != "sqlite"
 
     def close(self) -> None:
         """Close every connection."""
@@ -67,8 +74,9 @@ class Store:
         was.
         """
         with writing(self._engine) as connection:
-            if self._engine.dialect.name == "sqlite":
+            if not self.is_shared:
                 leases.end_all(connection)
+                readers.end_all(connection)
             if moments.is_before_the_past(connection, now):
                 moments.bring_forward(connection, now)
 
@@ -84,13 +92,21 @@ class Store:
 
     # What comes in
 
-    def receive(self, items: Sequence[Received], cursor: tuple[str, str] | None = None) -> None:
+    def receive(
+        self,
+        items: Sequence[Received],
+        cursor: tuple[str, str] | None = None,
+        reader: Reader | None = None,
+    ) -> None:
         """Store what is new among `items`, and how far the platform was read, as (name, value).
 
-        All or nothing; after DatabaseTrouble the same items can be brought again.
+        All or nothing; after DatabaseTrouble the same items can be brought again. Raises ReaderLost where a
+        `reader` is named who is no longer the one.
         """
         try:
             with writing(self._engine) as connection:
+                if reader is not None:
+                    readers.check(connection, reader)
                 inbox.receive(connection, items, cursor)
         except IntegrityError as error:  # a stranger has become somebody else at this very moment
             raise DatabaseTrouble(first_line(error)) from error
@@ -99,6 +115,21 @@ class Store:
         """Return how far `name` was read; None where it never was."""
         with reading(self._engine) as connection:
             return inbox.cursor(connection, name)
+
+    def claim_reader(self, name: str, now: datetime, lease_seconds: float) -> Reader | None:
+        """Become the one worker that reads what goes by this `name`; None while another one is."""
+        with writing(self._engine) as connection:
+            return readers.claim(connection, name, now, lease_seconds)
+
+    def renew_reader(self, reader: Reader, now: datetime) -> Reader:
+        """Read on for another while. Raises ReaderLost where another worker does by now."""
+        with writing(self._engine) as connection:
+            return readers.renew(connection, reader, now)
+
+    def end_reader(self, reader: Reader) -> None:
+        """Let another worker read."""
+        with writing(self._engine) as connection:
+            readers.end(connection, reader)
 
     # Deciding
 

@@ -20,6 +20,7 @@ from bot.textfile import read_document
 from domain.incoming import Document, Pressed
 from persistence.faults import StoreFault
 from persistence.inbox import Received
+from persistence.readers import Reader
 from persistence.store import Store
 
 FETCH_TRIES: Final = 3
@@ -53,8 +54,13 @@ class Intake:
         self._farewell = farewell
         self._asides: set[asyncio.Task[None]] = set()
 
-    async def take(self, updates: Sequence[Update], cursor: Cursor | None = None) -> None:
-        """Store what is new, and how far was read. Raises DatabaseTrouble, after which all may come again."""
+    async def take(
+        self, updates: Sequence[Update], cursor: Cursor | None = None, reader: Reader | None = None
+    ) -> None:
+        """Store what is new, and how far was read. Raises DatabaseTrouble, after which all may come again.
+
+        Where a `reader` is named, it has to be the one still: otherwise raises ReaderLost.
+        """
         now = self._clock()
         found = [self._understood(update, now) for update in updates]
         received = [
@@ -62,7 +68,7 @@ class Intake:
             for one in found
             if isinstance(one, Received | WithFile)
         ]
-        await self._stored(received, cursor)
+        await self._stored(received, cursor, reader)
         if received:
             self._on_received()
         for group in {one.chat for one in found if isinstance(one, InGroup)}:
@@ -84,11 +90,13 @@ class Intake:
             _log.error("update %d is not understood, and is passed over: %s", update.update_id, told(error))
             return None
 
-    async def _stored(self, received: Sequence[Received], cursor: Cursor | None) -> None:
+    async def _stored(
+        self, received: Sequence[Received], cursor: Cursor | None, reader: Reader | None
+    ) -> None:
         """Store all; where the database refuses one for what it is, the others all the same."""
         store = self._store.receive
         try:
-            await _to_its_end(store, received, cursor)
+            await _to_its_end(store, received, cursor, reader)
             return
         except StoreFault:
             raise
@@ -96,12 +104,12 @@ class Intake:
             _log.error("%d updates cannot be stored together: %s", len(received), told(error))
         for one in received:
             try:
-                await _to_its_end(store, [one], None)
+                await _to_its_end(store, [one], None, reader)
             except StoreFault:
                 raise
             except Exception as error:  # noqa: BLE001 one that cannot be stored must not hold up the rest
                 _log.error("an update cannot be stored, and is passed over: %s", told(error))
-        await _to_its_end(store, [], cursor)
+        await _to_its_end(store, [], cursor, reader)
 
     async def _whole(self, document: WithFile) -> Received:
         """Return the document with what it says, or with the fault that it could not be had."""

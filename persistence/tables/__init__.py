@@ -2,7 +2,15 @@
 
 from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
-from persistence.tables.mail import INCOMING, CursorRow, DeliveryRow, InboxRow, OutboxRow, SentKeyRow
+from persistence.tables.mail import (
+    INCOMING,
+    CursorRow,
+    DeliveryRow,
+    InboxRow,
+    OutboxRow,
+    ReaderRow,
+    SentKeyRow,
+)
 from persistence.tables.people import ErasureRow, InvitationRow, PersonRow, ProgrammeRow
 
 __all__ = [
@@ -19,6 +27,7 @@ __all__ = [
     "OutboxRow",
     "PersonRow",
     "ProgrammeRow",
+    "ReaderRow",
     "SentKeyRow",
     "WorkoutRow",
 ]

@@ -141,3 +141,15 @@ class CursorRow(Base):
 
     name: Mapped[str] = mapped_column(primary_key=True)
     value: Mapped[str]
+
+
+class ReaderRow(Base):
+    """Which worker reads a platform's updates: until when, and under the how many-th lease, the fence."""
+
+    __tablename__ = "readers"
+
+    name: Mapped[str] = mapped_column(primary_key=True)
+    fence: Mapped[Number]
+    lease_until: Mapped[datetime | None]
+
+    __table_args__ = (CheckConstraint("fence >= 0", name="fence_counts"),)

@@ -18,6 +18,7 @@ from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Star
 from persistence.engine import reading
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
+from persistence.readers import Reader
 from persistence.store import Store
 from persistence.tables import InboxRow
 from tests.bot.telegram.village import polling_of
@@ -63,7 +64,7 @@ async def test_everything_reaches_the_inbox_and_is_then_acknowledged(
 ) -> None:
     commits: list[int] = []
     into = Intake(bot, store, machine_time, lambda: commits.append(len(inbox(engine))))
-    async with running(Polling(bot, store, into, [("today", "Today's plan")])):
+    async with running(Polling(bot, store, into, machine_time, [("today", "Today's plan")])):
         anna.says("/start a-Code")
         typed = anna.says("row 60 x 8")
         anna.edits(typed, "row 60 x 9")
@@ -88,12 +89,12 @@ async def test_an_update_is_acknowledged_only_after_it_is_committed(
     troubles = 2
     receive = store.receive
 
-    def full_disk(items: Sequence[Received], read: tuple[str, str] | None) -> None:
+    def full_disk(items: Sequence[Received], read: tuple[str, str] | None, reader: Reader) -> None:
         nonlocal troubles
         if troubles:
             troubles -= 1
             raise DatabaseTrouble("disk full")
-        receive(items, read)
+        receive(items, read, reader)
 
     monkeypatch.setattr(store, "receive", full_disk)
     anna.says("row 60 x 8")
@@ -113,7 +114,10 @@ async def test_what_comes_again_is_stored_once(
     for _ in range(2):
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await polling_of(bot, store).step(0)  # a crash is a step without the next one
+        store.take_over(machine_time())
+        reader = store.claim_reader("telegram:4242", machine_time(), polling.LEASE_SECONDS)
+        assert reader is not None
+        await polling_of(bot, store).step(reader, 0)  # a crash is a step without the next one
         await bot.shutdown()
     assert texts(engine) == ["one", "two"]
     assert api.world.acknowledged == []
@@ -192,8 +196,8 @@ async def test_an_update_that_cannot_be_stored_holds_up_nobody_and_its_words_sta
 ) -> None:
     receive = store.receive
 
-    def refuse_one(items: Sequence[Received], read: tuple[str, str] | None) -> None:
-        receive(items, read)
+    def refuse_one(items: Sequence[Received], read: tuple[str, str] | None, reader: Reader) -> None:
+        receive(items, read, reader)
         for item in items:
             if isinstance(item.incoming, Text) and "secret" in item.incoming.text:
                 raise ValueError(item.incoming.text)

@@ -7,6 +7,7 @@ import pytest
 from telegram.error import InvalidToken
 
 from bot.channel import Rendered
+from bot.clock import machine_time
 from bot.telegram.connection import fault_of, make_bot
 from bot.telegram.polling import TokenRefusedError
 from bot.telegram.secrecy import SHOWN, hidden_in_logs
@@ -48,7 +49,9 @@ async def test_a_whole_session_with_every_logger_wide_open_never_shows_it(
         person.sends_file("sheet.txt", b"Pull\n")
         bot = make_bot(api.token, api.url)
         await bot.initialize()
-        await polling_of(bot, store).step(0)
+        reader = store.claim_reader("telegram:4242", machine_time(), 6)
+        assert reader is not None
+        await polling_of(bot, store).step(reader, 0)
         for failure in (Broken(), Cut(), None):
             if failure is not None:
                 api.fail("sendMessage", failure)

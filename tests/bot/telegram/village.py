@@ -58,7 +58,7 @@ def codes(store: Store, *clients: str) -> dict[str, str]:
 
 def polling_of(bot: Bot, store: Store, farewell: str = "") -> Polling:
     """Return the polling loop of `bot`, which tells nobody of what came in."""
-    return Polling(bot, store, Intake(bot, store, machine_time, lambda: None, farewell))
+    return Polling(bot, store, Intake(bot, store, machine_time, lambda: None, farewell), machine_time)
 
 
 @dataclass(frozen=True)
