@@ -51,6 +51,7 @@ HOMES = {
     "psycopg": "persistence",
     "sqlite3": "persistence",
     "telegram": "bot/telegram",
+    "uvicorn": "bot/web",
 }
 """Libraries with a home, outside of which only tests may use them."""
 
