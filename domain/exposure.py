@@ -48,6 +48,8 @@ class Exposure:
     @property
     def counting(self) -> tuple[TrainingSet, ...]:
         """The sets that count: lowering-only reps after full reps finish a set off and are not compared."""
+        if len(self.sets) == 1:
+            return self.sets
         lowering_only, is_hold = self.lowering_only, self.is_hold
         return tuple(
             each

@@ -13,16 +13,20 @@ memory; a test integrates it numerically). S is quadratic in g, so sums over the
 it for each (tau, g) at once. Nothing here is of a client, a day or an exercise.
 """
 
+import math
+from bisect import bisect
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import accumulate
+from itertools import accumulate, pairwise
+from operator import add
 
 GAINS = (0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03)
 """Gains an exposure that are considered. The project's own choice: from hardly any to a beginner's."""
 DECLINES = (-0.01, -0.025)
 """The falls an exposure that a decline is taken to be, as likely. The project's own choice."""
 _POWERS = tuple((2 * gain, gain * gain) for gain in GAINS)
+_MIDDLES = tuple((less + more) / 2 for less, more in pairwise(GAINS))
 CHANCE_OF_END = 1 / 25
 """The chance that a gain ends after an exposure, before anything is known. The project's own choice."""
 CHANCE_OF_DECLINE = 0.2
@@ -57,83 +61,107 @@ class Sums:
         gaining = self.gaining()
         return Squares(gaining, tuple(self.declining(gaining, fall) for fall in DECLINES))
 
-    def gaining(self) -> list[list[float]]:
-        """Return S by tau and gain, for a gain that ends at tau; at the last tau it has not ended."""
+    def gaining(self) -> list[float]:
+        """Return S of gains that end at tau; at the last tau it has not ended."""
+        yy = self.yy
         return [
-            [self.yy - twice * yu + squared * uu for twice, squared in _POWERS]
+            yy - twice * yu + squared * uu
             for yu, uu in zip(self.yu, self.uu, strict=True)
+            for twice, squared in _POWERS
         ]
 
-    def declining(self, gaining: list[list[float]], fall: float) -> list[list[float]]:
-        """Return S by tau (not the last) and gain, for a decline by `fall` an exposure after tau."""
-        a = fall
-        rest = [a * (a * vv - 2 * yv) for yv, vv in zip(self.yv, self.vv, strict=True)]
-        return [
-            [s + other + a * twice * uv for (twice, _), s in zip(_POWERS, row, strict=True)]
-            for row, other, uv in zip(gaining[:-1], rest, self.uv, strict=False)
-        ]
+    def declining(self, gaining: list[float], fall: float) -> list[float]:
+        """Return S of gains that turn into a decline by `fall` an exposure after tau, the last left out."""
+        rest = [fall * (fall * vv - 2 * yv) for yv, vv in zip(self.yv[:-1], self.vv, strict=False)]
+        without_turn = map(add, gaining, [each for each in rest for _ in GAINS])
+        return list(map(add, without_turn, _turns(self.uv, fall)))
+
+    def best_shape(self) -> tuple[float, int, float]:
+        """Return of the shape with the least S the fall after the gain, its last exposure, the gain.
+
+        S is quadratic in the gain: only the one nearest to where it is least is worth a look.
+        """
+        yy, last = self.yy, len(self.yu) - 1
+        least, best = math.inf, (0.0, 0, 0.0)
+        for fall in (0.0, *DECLINES):
+            columns = zip(self.yu, self.uu, self.yv, self.uv, self.vv, strict=True)
+            for tau, (yu, uu, yv, uv, vv) in enumerate(columns):
+                if fall and tau == last:
+                    break
+                at = bisect(_MIDDLES, (yu - fall * uv) / uu) if uu > 0 else 0
+                twice, squared = _POWERS[at]
+                s = yy - twice * yu + squared * uu + fall * (fall * vv - 2 * yv) + fall * twice * uv
+                if s <= least:
+                    least, best = min((least, best), (s, (fall, tau, GAINS[at])))
+        return best
 
 
 @dataclass(frozen=True, slots=True)
 class Squares:
-    """S by tau and gain: of gains that end, and for each of `DECLINES` of those that turn into it."""
+    """S of gains that end, and for each of `DECLINES` of those that turn into it.
 
-    gaining: list[list[float]]
-    declining: tuple[list[list[float]], ...]
+    The lists go by tau, and for each tau by gain: flat ones are the quickest to go through.
+    """
+
+    gaining: list[float]
+    declining: tuple[list[float], ...]
+
+    @property
+    def exposures(self) -> int:
+        """How many exposures were weighed."""
+        return len(self.gaining) // len(GAINS)
 
     @property
     def least(self) -> float:
         """The smallest S of all shapes."""
-        return min(min(row) for rows in (self.gaining, *self.declining) for row in rows)
+        return min(min(each) for each in (self.gaining, *self.declining) if each)
 
 
 def sums_of(parts: Sequence[Sequence[float]]) -> Sums:
     """Return the sums of an index in parts, each with a level of its own; the exposures count through."""
     yy = 0.0
-    ramps: list[tuple[list[float], tuple[float, ...], tuple[float, ...], float, float]] = []
+    rises: list[list[float]] = []
     for part in parts:
-        size = len(part)
-        mean = sum(part) / size
+        mean = sum(part) / len(part)
         centred = [each - mean for each in part]
-        yy += sum(each * each for each in centred)
+        yy += sum([each * each for each in centred])
         after = list(accumulate(reversed(centred[1:])))[::-1]
-        yu = [0.0, *accumulate(after)]
-        uu, tu = _ramps(size)
-        ramps.append((yu, uu, tu, yu[-1], uu[-1]))
-    lists: tuple[list[float], ...] = ([], [], [], [], [])
-    done_y = done_t = 0.0
-    left_y, left_t = sum(each[3] for each in ramps), sum(each[4] for each in ramps)
-    for yu, uu, tu, whole_y, whole_t in ramps:
-        left_y, left_t = left_y - whole_y, left_t - whole_t
-        for y, u, t in zip(yu, uu, tu, strict=True):
-            lists[0].append(done_y + y)
-            lists[1].append(done_t + u)
-            lists[2].append(left_y + whole_y - y)
-            lists[3].append(t - u)
-            lists[4].append(left_t + whole_t - 2 * t + u)
-        done_y, done_t = done_y + whole_y, done_t + whole_t
-    size = sum(len(part) for part in parts)
-    return Sums(yy, size - len(parts), *(tuple(each) for each in lists))
+        rises.append([0.0, *accumulate(after)])
+    yu: list[float] = []
+    yv: list[float] = []
+    done, left = 0.0, sum(each[-1] for each in rises)
+    for part_yu in rises:
+        whole = part_yu[-1]
+        left -= whole
+        yu += [done + each for each in part_yu]
+        yv += [left + whole - each for each in part_yu]
+        done += whole
+    uu, uv, vv = _ramps(tuple(len(part) for part in parts))
+    return Sums(yy, len(yu) - len(parts), tuple(yu), uu, tuple(yv), uv, vv)
+
+
+def prior_of(chances: Sequence[float], gains: Sequence[float]) -> list[float]:
+    """Return the prior of all shapes, in the order of `Squares`, from that of each tau and of each gain."""
+    return [chance * gain for chance in chances for gain in gains]
 
 
 def weigh_shapes(
-    squares: Sequence[Sequence[float]],
-    chances: Sequence[float],
-    gains: Sequence[float],
-    noise: NoisePrior,
-    freedom: int,
-    least: float,
-) -> list[list[float]]:
-    """Return prior times marginal likelihood by tau and gain, relative to the likelihood at an S of `least`.
-
-    `squares` is S by tau and gain, `chances` the prior by tau, `gains` by gain.
-    """
+    squares: Sequence[float], prior: Sequence[float], noise: NoisePrior, freedom: int, least: float
+) -> list[float]:
+    """Return prior times marginal likelihood of shapes, relative to the likelihood at an S of `least`."""
     power, twice = noise.shape + freedom / 2, 2 * noise.scale
     best = twice + least
-    return [
-        [chance * gain * (best / (twice + s)) ** power for gain, s in zip(gains, row, strict=True)]
-        for chance, row in zip(chances, squares, strict=True)
-    ]
+    return [before * (best / (twice + s)) ** power for before, s in zip(prior, squares, strict=True)]
+
+
+def by_tau(flat: Sequence[float]) -> list[float]:
+    """Return the sums over the gains of what goes by tau and gain."""
+    return list(map(sum, zip(*[iter(flat)] * len(GAINS), strict=True)))
+
+
+def by_gain(flat: Sequence[float]) -> list[float]:
+    """Return the sums over tau of what goes by tau and gain."""
+    return [sum(flat[at :: len(GAINS)]) for at in range(len(GAINS))]
 
 
 @lru_cache(maxsize=128)
@@ -143,8 +171,31 @@ def chances_of_end(exposures: int) -> tuple[float, ...]:
     return (*(CHANCE_OF_END * stays**tau for tau in range(exposures - 1)), stays ** (exposures - 1))
 
 
-@lru_cache(maxsize=128)
-def _ramps(size: int) -> tuple[tuple[float, ...], tuple[float, ...]]:
+@lru_cache(maxsize=512)
+def _ramps(sizes: tuple[int, ...]) -> tuple[tuple[float, ...], tuple[float, ...], tuple[float, ...]]:
+    """Return uu, uv and vv by tau of exposures in parts of those sizes: they do not depend on the index."""
+    ramps = [_ramps_of_part(size) for size in sizes]
+    uu, uv, vv = [], [], []
+    done, left = 0.0, sum(squares[-1] for squares, _ in ramps)
+    for squares, products in ramps:
+        whole = squares[-1]
+        left -= whole
+        for square, product in zip(squares, products, strict=True):
+            uu.append(done + square)
+            uv.append(product - square)
+            vv.append(left + whole - 2 * product + square)
+        done += whole
+    return tuple(uu), tuple(uv), tuple(vv)
+
+
+@lru_cache(maxsize=1024)
+def _turns(uv: tuple[float, ...], fall: float) -> list[float]:
+    """Return what S has of rise and fall together, by tau and gain."""
+    turns = [fall * twice for twice, _ in _POWERS]
+    return [turn * each for each in uv[:-1] for turn in turns]
+
+
+def _ramps_of_part(size: int) -> tuple[list[float], list[float]]:
     """Return, by where in a part a rise ends, its sum of squares and its product with a rise to the end."""
     whole = size * (size - 1) / 2
     squares, products = [], []
@@ -153,4 +204,4 @@ def _ramps(size: int) -> tuple[tuple[float, ...], tuple[float, ...]]:
         square = (end - 1) * end * (2 * end - 1) / 6
         squares.append(square + (size - end) * end * end - rise * rise / size)
         products.append(square + end * (whole - end * (end - 1) / 2) - whole * rise / size)
-    return tuple(squares), tuple(products)
+    return squares, products

@@ -9,7 +9,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from functools import lru_cache
+from functools import lru_cache, reduce
+from operator import add
 
 from domain.gain_model import (
     CHANCE_OF_DECLINE,
@@ -18,7 +19,10 @@ from domain.gain_model import (
     NoisePrior,
     Squares,
     Sums,
+    by_gain,
+    by_tau,
     chances_of_end,
+    prior_of,
     weigh_shapes,
 )
 from domain.noise import Parts, hold_bad_days
@@ -48,7 +52,7 @@ class Weighed:
     @property
     def days(self) -> list[date]:
         """The days of the exposures weighed: a last one that is low alone is not among them."""
-        return [point.on for point in self.series.points[: len(self.squares.gaining)]]
+        return [point.on for point in self.series.points[: self.squares.exposures]]
 
 
 @lru_cache(maxsize=512)
@@ -58,12 +62,11 @@ def weigh(series: Series) -> Weighed:
     What is done in one workout leaves most exercises as they were, so the latest are remembered.
     """
     index = [[point.index for point in part] for part in series.parts]
-    parts, sums, squares = hold_bad_days(index, NOISE)
-    least = min(map(min, squares.gaining))
-    rows = weigh_shapes(
-        squares.gaining, chances_of_end(len(squares.gaining)), _EVEN, NOISE, sums.freedom, least
-    )
-    usual = _usual_from([sum(each) for each in zip(*rows, strict=True)])
+    parts, sums = hold_bad_days(index, NOISE)
+    squares = sums.squares()
+    least = min(squares.gaining)
+    weights = weigh_shapes(squares.gaining, _even(squares.exposures), NOISE, sums.freedom, least)
+    usual = _usual_from(by_gain(weights))
     return Weighed(series, parts, sums, squares, usual, least)
 
 
@@ -92,18 +95,18 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
         NOISE.scale + _SHARE_OF_OTHERS * sum(each.least for each in others) / 2,
     )
     least = own.squares.least
-    *ends, goes_on = chances_of_end(len(own.squares.gaining))
-    stopping = [*((1 - CHANCE_OF_DECLINE) * each for each in ends), goes_on]
-    falling = [CHANCE_OF_DECLINE / len(DECLINES) * each for each in ends]
-    *stopped, never = weigh_shapes(own.squares.gaining, stopping, gains, noise, freedom, least)
-    falls = [weigh_shapes(each, falling, gains, noise, freedom, least) for each in own.squares.declining]
-    declined = [[sum(each) for each in zip(*rows, strict=True)] for rows in zip(*falls, strict=True)]
-    by_gain = [sum(each) for each in zip(*stopped, *declined, never, strict=True)]
+    *ends, goes_on = chances_of_end(own.squares.exposures)
+    stopping = prior_of([*((1 - CHANCE_OF_DECLINE) * each for each in ends), goes_on], gains)
+    falling = prior_of([CHANCE_OF_DECLINE / len(DECLINES) * each for each in ends], gains)
+    weights = weigh_shapes(own.squares.gaining, stopping, noise, freedom, least)
+    stopped, never = weights[: -len(GAINS)], weights[-len(GAINS) :]
+    falls = [weigh_shapes(each, falling, noise, freedom, least) for each in own.squares.declining]
+    declined = reduce(lambda one, other: list(map(add, one, other)), falls)
     return Odds(
-        [sum(each) for each in stopped],
-        [sum(each) for each in declined],
+        by_tau(stopped),
+        by_tau(declined),
         sum(never),
-        _mean_gain(by_gain),
+        _mean_gain(by_gain([*stopped, *declined, *never])),
         _mean_gain(never),
         math.sqrt((2 * noise.scale + least) / (2 * noise.shape + freedom)),
     )
@@ -112,6 +115,12 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
 def _mean_gain(by_gain: Sequence[float]) -> float:
     total = sum(by_gain)
     return sum(gain * each for gain, each in zip(GAINS, by_gain, strict=True)) / total if total else GAINS[0]
+
+
+@lru_cache(maxsize=128)
+def _even(exposures: int) -> list[float]:
+    """Return the prior of gains that end where each gain is as likely."""
+    return prior_of(chances_of_end(exposures), [1.0] * len(GAINS))
 
 
 def _usual_from(evidence: list[float]) -> tuple[float, ...]:
@@ -143,6 +152,5 @@ def _near(usual: float) -> tuple[float, ...]:
 
 
 _NEAR = tuple(_near(gain) for gain in GAINS)
-_EVEN = (1.0,) * len(GAINS)
 _BEFOREHAND = tuple(1 / gain / sum(1 / each for each in GAINS) for gain in GAINS)
 """Before anything is known small gains are the likelier, in proportion to 1 / gain."""

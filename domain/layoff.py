@@ -40,6 +40,8 @@ def share_after(days_away: int) -> Decimal | None:
 
     Days that the schedule leaves between two workouts of a kind anyway are not days away.
     """
+    if days_away < FIRST_LOAD[-1][0]:
+        return None
     return next((share for days, share in FIRST_LOAD if days_away >= days), None)
 
 

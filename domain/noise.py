@@ -10,7 +10,7 @@ rule.
 import math
 from statistics import median
 
-from domain.gain_model import DECLINES, GAINS, NoisePrior, Squares, Sums, sums_of
+from domain.gain_model import NoisePrior, Sums, sums_of
 
 Parts = list[list[float]]
 
@@ -22,23 +22,22 @@ _TO_DEVIATION = 1.4826
 """What makes a median of distances the standard deviation of a normal distribution."""
 
 
-def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums, Squares]:
-    """Return the index with bad days moved nearer, its sums, and S of all shapes."""
+def hold_bad_days(parts: Parts, prior: NoisePrior) -> tuple[Parts, Sums]:
+    """Return the index with bad days moved nearer, and its sums."""
     parts = _hold_last(parts, prior)
     sums = sums_of(parts)
-    squares = sums.squares()
     if sums.freedom < 2:
-        return parts, sums, squares
-    fitted, deviation, _ = _fit(parts, squares, prior, sums.freedom)
+        return parts, sums
+    fitted, deviation, _ = _fit(parts, sums, prior)
     most = MOST_OFF * deviation
     held = [
-        [min(max(value, fit - most), fit + most) for value, fit in zip(part, fits, strict=True)]
+        [
+            value if fit - most <= value <= fit + most else fit - most if value < fit else fit + most
+            for value, fit in zip(part, fits, strict=True)
+        ]
         for part, fits in zip(parts, fitted, strict=True)
     ]
-    if held != parts:
-        parts, sums = held, sums_of(held)
-        squares = sums.squares()
-    return parts, sums, squares
+    return (parts, sums) if held == parts else (held, sums_of(held))
 
 
 def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
@@ -48,8 +47,7 @@ def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
     if len(before) < 3 or value >= median(before[-3:]):
         return parts
     known = [*earlier, before]
-    sums = sums_of(known)
-    fitted, deviation, expected = _fit(known, sums.squares(), prior, sums.freedom)
+    fitted, deviation, expected = _fit(known, sums_of(known), prior)
     lowest = expected - MOST_LAST_LOW * deviation
     if value >= lowest:
         return parts
@@ -57,9 +55,9 @@ def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
     return known if alone else [*earlier, [*before, lowest]]
 
 
-def _fit(parts: Parts, squares: Squares, prior: NoisePrior, freedom: int) -> tuple[Parts, float, float]:
+def _fit(parts: Parts, sums: Sums, prior: NoisePrior) -> tuple[Parts, float, float]:
     """Return the best shape, the deviation of a day about it, and what the next exposure would be."""
-    fall, tau, gain = _best(squares)
+    fall, tau, gain = sums.best_shape()
     fitted: Parts = []
     distances: list[float] = []
     at, level = 0, 0.0
@@ -70,16 +68,6 @@ def _fit(parts: Parts, squares: Squares, prior: NoisePrior, freedom: int) -> tup
         distances += [abs(value - rise - level) for value, rise in zip(part, rises, strict=True)]
         at += len(part)
     own = (_TO_DEVIATION * median(distances)) ** 2
-    deviation = math.sqrt((2 * prior.scale + freedom * own) / (2 * prior.shape + freedom))
+    deviation = math.sqrt((2 * prior.scale + sums.freedom * own) / (2 * prior.shape + sums.freedom))
     goes_on = tau == at - 1
     return fitted, deviation, level + (gain * at if goes_on else gain * tau + fall * (at - tau))
-
-
-def _best(squares: Squares) -> tuple[float, int, float]:
-    """Return of the shape that fits best: the fall after the gain, its last exposure, the gain."""
-    return min(
-        (each, fall, tau, gain)
-        for fall, rows in zip((0.0, *DECLINES), (squares.gaining, *squares.declining), strict=True)
-        for tau, row in enumerate(rows)
-        for each, gain in zip(row, GAINS, strict=True)
-    )[1:]

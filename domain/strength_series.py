@@ -77,23 +77,31 @@ def series_of(history: Sequence[Exposure], body: Body, breaks: Sequence[date] = 
 def begun_anew(days: Sequence[date], breaks: Sequence[date] = ()) -> list[bool]:
     """Return of each of the days of an exercise, oldest first, whether a break lies before it.
 
-    A layoff is one, where it is twice as long as the time between two of these days usually is.
+    A layoff is one, where it is twice as long as the time between two of the other days usually is. Where
+    there is no other, it is one too: it is seen with the next exposure whether that time is the usual one.
     """
     gaps = [(later - earlier).days for earlier, later in pairwise(days)]
-    usual = median_low(gaps) if gaps else 0
-    return [False] * min(1, len(days)) + [
-        (share_after(gap) is not None and gap >= 2 * usual) or any(earlier <= day < later for day in breaks)
-        for gap, (earlier, later) in zip(gaps, pairwise(days), strict=True)
-    ]
+    anew = [False] * min(1, len(days)) + [_is_layoff(gaps, at) for at in range(len(gaps))]
+    for at, (earlier, later) in enumerate(pairwise(days) if breaks else (), start=1):
+        anew[at] = anew[at] or any(earlier <= day < later for day in breaks)
+    return anew
+
+
+def _is_layoff(gaps: Sequence[int], at: int) -> bool:
+    if share_after(gaps[at]) is None:
+        return False
+    others = [*gaps[:at], *gaps[at + 1 :]]
+    return not others or gaps[at] >= 2 * median_low(others)
 
 
 def _points_of(history: Sequence[Exposure], body: Body) -> list[Point]:
     points: list[Point] = []
     scale = None
     for each in reversed(history):
-        best = best_of(each.counting, body)
+        counting = each.counting
+        best = counting[0] if len(counting) == 1 else best_of(counting, body)
         kind = best.load_kind if best.load_kind in ("total", "each") else "body"
-        shared = (each.lowering_only, each.is_hold, kind)
+        shared = (best.lowering_only, best.seconds is not None, kind)
         scale = scale or shared
         shown = strength_shown(best, body)
         if shared == scale and shown > 0:
@@ -106,13 +114,14 @@ def _points_of(history: Sequence[Exposure], body: Body) -> list[Point]:
 def _without_slips(points: list[Point]) -> list[Point]:
     if len(points) < LEAST_AROUND:
         return points
-    kept = []
-    for at, point in enumerate(points):
-        first = max(0, min(at - _AROUND, len(points) - 2 * _AROUND - 1))
-        around = median(each.index for each in points[first : first + 2 * _AROUND + 1])
-        if abs(point.index - around) <= SLIP:
-            kept.append(point)
-    return kept
+    indices = [each.index for each in points]
+    window = 2 * _AROUND + 1
+    middles = [median(indices[first : first + window]) for first in range(max(1, len(points) - window + 1))]
+    return [
+        point
+        for at, point in enumerate(points)
+        if abs(point.index - middles[min(max(0, at - _AROUND), len(middles) - 1)]) <= SLIP
+    ]
 
 
 def _in_parts(points: list[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:

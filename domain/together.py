@@ -73,7 +73,7 @@ def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
 
 def _ratios(weighed: Weighed, odds: Odds) -> tuple[Sequence[float], Sequence[float]]:
     """Return by tau how much likelier the exposures are if the gain stopped (fell) than if it went on."""
-    *ends, goes_on = chances_of_end(len(weighed.squares.gaining))
+    *ends, goes_on = chances_of_end(weighed.squares.exposures)
     never = odds.never / goes_on
     stopping, falling = (
         [weight / (kind * end * never) for weight, end in zip(weights, ends, strict=True)]

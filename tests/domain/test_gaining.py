@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from domain.comparison import Body
 from domain.gaining import Standing, standings
-from domain.strength_series import Point, Series, series_of
+from domain.strength_series import Point, Series, begun_anew, series_of
 from tests.domain.tables import exposures
 
 FIRST = date(2026, 1, 5)
@@ -132,6 +132,33 @@ def test_a_layoff_is_no_stall() -> None:
     found = series_of(history, Body())
     assert [len(part) for part in found.parts] == [12, 11]
     assert not any(standings([series_of(history[: at + 1], Body())])[0].stalled for at in range(26))
+
+
+@pytest.mark.parametrize(
+    ("gaps", "wanted"),
+    [
+        ([28], [False, True]),
+        ([4, 28], [False, False, True]),
+        ([28, 4], [False, True, False]),
+        ([28, 4, 28], [False, True, False, True]),
+        ([15, 15], [False, False, False]),
+        ([15, 15, 35], [False, False, False, True]),
+        ([4, 13], [False, False, False]),
+        ([], [False]),
+    ],
+)
+def test_a_layoff_is_told_from_what_lies_between_two_exposures_anyway(
+    gaps: list[int], wanted: list[bool]
+) -> None:
+    """Few exposures too: a gap is held against the others, and never against itself."""
+    days = [FIRST + timedelta(sum(gaps[:at])) for at in range(len(gaps) + 1)]
+    assert begun_anew(days) == wanted
+
+
+def test_what_was_begun_lighter_on_purpose_is_begun_anew() -> None:
+    days = [FIRST + timedelta(4 * at) for at in range(4)]
+    assert begun_anew(days, [days[1], days[3]]) == [False, False, True, False]
+    assert begun_anew([]) == []
 
 
 def test_a_slip_of_the_finger_and_a_kind_of_its_own_are_left_out() -> None:

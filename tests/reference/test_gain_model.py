@@ -6,6 +6,8 @@ from random import Random
 from statistics import pvariance
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy import integrate, linalg, stats
 
 from domain.gain_model import DECLINES, GAINS, NoisePrior, chances_of_end, sums_of, weigh_shapes
@@ -53,13 +55,12 @@ def test_the_closed_form_is_the_integral(tau: int, gain: float, after: float) ->
     values = index(8, 3)
     sums = sums_of([values])
     gaining = sums.gaining()
-    rows = gaining if after == 0 else sums.declining(gaining, after)
-    ones = [1.0] * len(rows)
-    likelihoods = weigh_shapes(rows, ones, [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)
-    steady = weigh_shapes(gaining[-1:], [1.0], [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)[0][
-        GAINS.index(0.01)
-    ]
-    ours = likelihoods[tau][GAINS.index(gain)] / steady
+    squares = gaining if after == 0 else sums.declining(gaining, after)
+    ones = [1.0] * len(gaining)
+    likelihoods = weigh_shapes(squares, ones[: len(squares)], PRIOR, sums.freedom, 0.0)
+    last = gaining[-len(GAINS) :]
+    steady = weigh_shapes(last, [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)[GAINS.index(0.01)]
+    ours = likelihoods[tau * len(GAINS) + GAINS.index(gain)] / steady
     theirs = integrated(values, shape(8, tau, gain, after)) / integrated(values, shape(8, 7, 0.01, 0))
     assert ours == pytest.approx(theirs, rel=2e-3)
 
@@ -81,11 +82,25 @@ def test_sums_are_those_of_the_shapes_themselves(sizes: tuple[int, ...]) -> None
     assert squares.gaining == gaining
     for tau in range(len(values)):
         for at, gain in enumerate(GAINS):
-            assert gaining[tau][at] == pytest.approx(left(less(values, shape(len(values), tau, gain, 0))))
+            assert gaining[tau * len(GAINS) + at] == pytest.approx(
+                left(less(values, shape(len(values), tau, gain, 0)))
+            )
             for fall, declining in zip(DECLINES, squares.declining, strict=True):
                 if tau < len(values) - 1:
                     wanted = left(less(values, shape(len(values), tau, gain, fall)))
-                    assert declining[tau][at] == pytest.approx(wanted)
+                    assert declining[tau * len(GAINS) + at] == pytest.approx(wanted)
+
+
+@given(
+    st.lists(st.lists(st.floats(-5, 5), min_size=1, max_size=20), min_size=1, max_size=3),
+)
+def test_the_best_shape_has_the_least_squares_of_all(parts: list[list[float]]) -> None:
+    """Found by a look at the gain nearest to the best one, it is as good as the best of all shapes."""
+    sums = sums_of(parts)
+    squares = sums.squares()
+    fall, tau, gain = sums.best_shape()
+    rows = dict(zip((0.0, *DECLINES), (squares.gaining, *squares.declining), strict=True))
+    assert rows[fall][tau * len(GAINS) + GAINS.index(gain)] == pytest.approx(squares.least, abs=1e-9)
 
 
 def test_the_chances_of_an_end_are_all_there_are() -> None:
