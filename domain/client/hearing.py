@@ -27,6 +27,7 @@ from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.settings import take_setting
+from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
@@ -50,7 +51,7 @@ from domain.incoming import (
 from domain.journal import Entry
 from domain.outcome import Outcome
 from domain.parts import Notice
-from domain.reading import Pain, Reading, is_lone_number
+from domain.reading import Pain, Reading, days_asked, is_lone_number
 from domain.state import ClientState
 
 COMMANDS = {
@@ -149,6 +150,9 @@ def hear_words(draft: Draft, text: str) -> None:
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
         return
+    if not hurts and (rest := take_settings(draft, text, has_sets=bool(reading.sets))) is not None:
+        hear_rest(draft, rest)
+        return
     if not hurts and take_asked(draft, text, reading):
         return
     if not hurts and (
@@ -168,6 +172,13 @@ def hear_words(draft: Draft, text: str) -> None:
         answer_words(draft, reading, text)
     elif reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+
+
+def hear_rest(draft: Draft, rest: str) -> None:
+    """Hear what a message says beside its settings; what comes to nothing was only their reason."""
+    reading = understand(draft, rest)
+    if reading.sets or reading.wants or reading.open or days_asked(rest) is not None:
+        hear_words(draft, rest)
 
 
 def answer_words(draft: Draft, reading: Reading, text: str) -> None:

@@ -23,14 +23,22 @@ from domain.reading import read
 from domain.state import Client
 from domain.units import Unit, convert
 
+_REMIND = (
+    r"(?:please |(?:can|could|will|would) you (?:please )?)?"
+    r"(?:remind me|reminders?|my reminder|(?:send|move|change|set|put|shift) "
+    r"(?:it|(?:me )?(?:my|the) reminders?))"
+    r"(?: to| at| for| is| now)*"
+)
+_FROM_NOW = (
+    r"(?:,? (?:please|from now on|(?:from|starting|as of) (?:now|today|tomorrow|(?:next )?\w+day)(?: on)?))*"
+    r"\??"
+)
+"""From which day on makes no difference here: an hour is changed at once, and said to be."""
 _HOUR = re.compile(
-    r"(?:please )?(?:remind me|reminders?|my reminder|send (?:it|my reminder))(?: to| at| for| is| now)* "
-    r"(?:at )?(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
+    rf"{_REMIND} (?:at )?(?P<hour>\d{{1,2}})(?:[:.h](?P<minute>\d{{2}}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
+    rf"{_FROM_NOW}"
 )
-_HOUR_IN_WORDS = re.compile(
-    r"(?:please )?(?:remind me|reminders?|my reminder|send (?:it|my reminder))(?: to| at| for| is|"
-    r" now)* (?P<clock>.{2,40})"
-)
+_HOUR_IN_WORDS = re.compile(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
 _UNIT = re.compile(
     r"(?:please )?(?:i (?:use|train in|count in|lift in|think in|measure in|prefer|want)|use|my unit is|"
     r"(?:change|set|switch)(?: (?:my|the) units?)? to|in|make it) "
@@ -40,7 +48,8 @@ _UNIT = re.compile(
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = re.compile(
-    r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved)(?: now| back)? (?:in|to)|"
+    r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
+    r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back)? (?:in|to)|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
@@ -83,8 +92,7 @@ def take_setting(draft: Draft, text: str) -> bool:
     if (equipment := told(text, draft.client.equipment, without_of(draft.client))) is not None:
         set_equipment(draft, equipment)
         return True
-    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
-    said = said.removesuffix("please").removesuffix("thanks").rstrip(", ")
+    said = plainly(text)
     if len(said) > 80:
         return False
     is_away = draft.memory.paused or draft.memory.reminders_off
@@ -96,15 +104,38 @@ def take_setting(draft: Draft, text: str) -> bool:
     ):
         come_back(draft)
         return True
+    if take_hour(draft, said) or take_unit(draft, said):
+        return True
+    if take_weight(draft, text) or take_start(draft, said) or take_illness(draft, said, text):
+        return True
+    return take_zone(draft, said)
+
+
+def plainly(text: str) -> str:
+    """Return what was typed without what makes no difference to a setting."""
+    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
+    return said.removesuffix("please").removesuffix("thanks").rstrip(", ")
+
+
+def take_hour(draft: Draft, said: str) -> bool:
+    """Change the hour of the reminder where `said` is just that; return whether it did."""
     if found := _HOUR.fullmatch(said):
         return set_hour(draft, int(found["hour"]), int(found["minute"] or 0), found["half"])
     if (found := _HOUR_IN_WORDS.fullmatch(said)) and (clock := clock_of(found["clock"])):
         return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
-    if _UNIT.fullmatch(said) and (unit := unit_named(said)):
+    return False
+
+
+def take_unit(draft: Draft, said: str) -> bool:
+    """Change the usual unit where `said` is just that; return whether it did."""
+    unit = unit_named(said) if _UNIT.fullmatch(said) else None
+    if unit is not None:
         set_unit(draft, unit)
-        return True
-    if take_weight(draft, text) or take_start(draft, said) or take_illness(draft, said, text):
-        return True
+    return unit is not None
+
+
+def take_zone(draft: Draft, said: str) -> bool:
+    """Change the zone where `said` is just a place or the time there; return whether it did."""
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
     zones = zones_said(draft, found["place"]) if found else ()
     if len(zones) > 1:

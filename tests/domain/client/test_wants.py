@@ -93,6 +93,30 @@ def test_settings_change_in_plain_words(text: str, topic: str) -> None:
     assert kinds(Life().says(text, at(2, 9))) == [topic]
 
 
+@pytest.mark.parametrize(
+    ("text", "topics"),
+    [
+        ("can you remind me at 7?", ["hour kept"]),
+        ("remind me at 7 from Monday on please", ["hour kept"]),
+        ("move my reminder to 18:00", ["hour kept"]),
+        ("just landed in Tokyo", ["zone kept"]),
+        ("I work nights this week, remind me at 22:30", ["hour kept"]),
+        ("new job, so please remind me at 7 in the evening from now on", ["hour kept"]),
+        ("hi, I use pounds and I'm in Denver now", ["unit kept", "zone kept"]),
+        ("I'm in Auckland, remind me at 6", ["zone kept", "hour kept"]),
+        ("I'm in Tokyo now, what's next?", ["zone kept", "plan"]),
+        ("I'm in Tokyo now. Can't make it today", ["zone kept", "moved"]),
+        ("row 60x9. Remind me at 7", ["hour kept", "verdict", "target"]),
+        ("I'm in Denver, row 60x9", ["zone kept", "verdict", "target"]),
+        ("I'm in Lisbon, Portugal", ["zone kept"]),  # a place with a comma is one thing
+        ("row 60x9, in kg", ["verdict", "target"]),  # a unit beside sets is theirs
+        ("I'm in pain, remind me at 7", ["safety"]),  # what hurts goes before all else
+    ],
+)
+def test_settings_beside_other_things_count_and_so_do_those(text: str, topics: list[str]) -> None:
+    assert kinds(Life().says(text, at(2, 9))) == topics
+
+
 def test_a_changed_hour_and_zone_move_the_reminder() -> None:
     life = Life()
     life.says("I'm in New York", at(2, 7))

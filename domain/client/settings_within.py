@@ -1,0 +1,28 @@
+"""Settings said beside other things in one message: "I work nights this week, remind me at 22:30"."""
+
+import re
+
+from domain.client.draft import Draft
+from domain.client.settings import plainly, take_hour, take_unit, take_zone
+
+_BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
+"""What parts one thing that is said from the next."""
+
+MOST_LETTERS = 300
+"""In a longer message no settings are looked for: that is a story. The house's own choice."""
+
+
+def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
+    """Change the hour, the place and the unit that parts of `text` say; beside sets, a unit is theirs alone.
+
+    Return what else it says, empty where that is nothing; None where no part of it is a setting, or all of it
+    may be one.
+    """
+    parts = [part for part in _BETWEEN.split(text) if part.strip()]
+    if len(parts) < 2 or len(text) > MOST_LETTERS:
+        return None
+    takes = (take_hour, take_zone) if has_sets else (take_hour, take_zone, take_unit)
+    taken = [any(take(draft, plainly(part)) for take in takes) for part in parts]
+    if not any(taken):
+        return None
+    return ", ".join(part for part, is_taken in zip(parts, taken, strict=True) if not is_taken)
