@@ -44,7 +44,7 @@ def bringing(state: ClientState) -> Iterator[datetime]:
     for alert, brought in known(state):
         if brought.at is None:
             yield first_at(state, alert)
-        elif not brought.again:
+        elif is_left_open(alert, brought):
             yield in_coach_hours(state, brought.at + AGAIN_AFTER)
     answers = answers_at(state)
     if answers is not None:
@@ -73,6 +73,11 @@ def known(state: ClientState) -> Iterator[tuple[Alert, Brought]]:
         yield alert, noted.get(alert.number) or Brought(alert=alert.number, at=alert.at)
 
 
+def is_left_open(alert: Alert, brought: Brought) -> bool:
+    """Return whether a matter that the coach has heard of is to come once again: good news never is."""
+    return not brought.again and not (alert.reason == "review" and bool(alert.evidence.get("risen")))
+
+
 def bring_up(draft: Draft) -> None:
     """Bring to the coach what is due by now; what comes to light at the same time, in one message.
 
@@ -94,7 +99,7 @@ def bring_up(draft: Draft) -> None:
     again = [
         (alert, in_coach_hours(state, brought.at + AGAIN_AFTER))
         for alert, brought in known(draft.state)
-        if brought.at is not None and not brought.again
+        if brought.at is not None and is_left_open(alert, brought)
     ]
     if any(moment <= now for _, moment in again):
         bring_up_again(draft, [alert for alert, moment in again if moment <= now or on_day(draft, moment)])

@@ -7,7 +7,8 @@ import pytest
 from domain.actions import Treat
 from domain.client.remedies import remedies_for
 from domain.incoming import Decided, Reachable
-from domain.parts import AlertPart, Notice
+from domain.outcome import Outcome
+from domain.parts import AlertPart, Notice, Part
 from tests.domain.client.people import MARA, Life, at, kinds, noor, stored
 
 TWO = """\
@@ -32,6 +33,17 @@ All
 """
 
 
+class Watching(Life):
+    """A life in which what the coach is told of reviews is counted."""
+
+    reviews = 0
+
+    def _take(self, outcome: Outcome) -> tuple[Part, ...]:
+        parts = super()._take(outcome)
+        self.reviews += self.alert_reasons.count("review")
+        return parts
+
+
 def rounds(life: Life, first_day: int, loads: list[int]) -> list[AlertPart]:
     """Do one round after another, each with a load of its own; return the reviews that came of them."""
     reviews: list[AlertPart] = []
@@ -52,6 +64,14 @@ def test_a_review_comes_after_the_rounds_of_the_sheet_and_looks_at_those_only() 
     life.hears(Decided(coach=MARA.number, alert=alert.number, remedy="seen"), at(7, 20))
     (second,) = rounds(life, 8, [80, 80, 80])
     assert second.evidence["risen"] is False
+
+
+@pytest.mark.parametrize(("loads", "told"), [([60, 70, 80], 1), ([80, 80, 80], 2)])
+def test_a_review_that_asks_for_nothing_is_told_once(loads: list[int], told: int) -> None:
+    life = Watching(noor(TWO))
+    rounds(life, 2, loads)
+    life.passes_to(at(30))
+    assert life.reviews == told
 
 
 @pytest.mark.parametrize("until", [1, 2])
