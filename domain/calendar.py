@@ -19,6 +19,10 @@ Schedule = Rotation | FixedDays
 DAY = timedelta(days=1)
 WEEK = timedelta(weeks=1)
 
+NIGHT_ENDS = time(4)
+"""Until then who is still up lives in the day before: evening training and late shifts run over midnight, and
+hardly anybody begins a day earlier. The house's own choice."""
+
 
 def next_day(schedule: Schedule, *, last_done: date | None, starts: date, today: date) -> date:
     """Return the first day on which the next workout is due, which lies in the past where it is overdue.
@@ -154,6 +158,12 @@ def at_local(day: date, hour: time, zone: ZoneInfo) -> datetime:
 def local_day(moment: datetime, zone: ZoneInfo) -> date:
     """Return the calendar day in `zone` at `moment`. Raises ValueError where `moment` has no offset."""
     return _wall_time(moment, zone).date()
+
+
+def day_lived(moment: datetime, zone: ZoneInfo) -> date:
+    """Return the day that somebody still awake calls today: past midnight, the one that has just ended."""
+    wall = _wall_time(moment, zone)
+    return wall.date() - DAY if wall.time() < NIGHT_ENDS else wall.date()
 
 
 def not_before(

@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import chain, repeat
 from typing import Literal
 
+from domain.calendar import day_lived
 from domain.client.closing import finish, sum_up_closed
 from domain.client.draft import Draft
 from domain.client.eager import watch_eagerness
@@ -202,6 +203,7 @@ def answer(
     now, earlier = past[-1], past[:-1]
     verdict = verdict_on(draft.state, past)
     on = recorded[-1].on
+    is_of_now = on in {draft.today, day_lived(draft.at, draft.zone)}
     line = line_named(draft.state, workout.name, exercise)
     aimed = target_for(draft.state, line, earlier, workout.on) if line is not None and earlier else None
     draft.say(
@@ -229,9 +231,9 @@ def answer(
         return
     if sets_done(draft.state, workout, exercise) >= line.prescription.sets:
         aim_for(draft, line, history(draft.state, workout.name, exercise))
-    elif on == draft.today and earlier:
+    elif is_of_now and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
-    elif on == draft.today and (target := corrected_at_once(draft.state, line, past, on)) is not None:
+    elif is_of_now and (target := corrected_at_once(draft.state, line, past, draft.today)) is not None:
         say_aim(draft, target, past, "next set", put_right=True)
 
 

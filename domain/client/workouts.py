@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
 
-from domain.calendar import DAY, at_local, local_day
+from domain.calendar import DAY, at_local, day_lived, local_day
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import is_of, lines_of
@@ -20,13 +20,25 @@ from domain.state import ClientState
 def day_told_of(draft: Draft) -> date:
     """Return the day that sets without a day are of.
 
-    That is today, unless a workout under way has been told of only on later days than its own.
+    That is today, unless a workout under way has been told of only on later days than its own. In the night
+    it is the day that has just ended, where that had a workout which is under way or still to be done.
     """
     record = under_way(draft.state, draft.today)
+    lived = day_lived(draft.at, draft.zone)
+    if lived < draft.today and day_awaited(draft, record) == lived:
+        return lived
     if record is None or record.on >= draft.today or draft.memory.rest_on is not None:
         return draft.today
     told = (local_day(each.at, draft.zone) for each in draft.state.entries if each.workout == record.number)
     return record.on if all(day > record.on for day in told) else draft.today
+
+
+def day_awaited(draft: Draft, record: WorkoutRecord | None) -> date | None:
+    """Return the day of the workout under way, or of its rest; without one, that of the workout in turn."""
+    if record is not None:
+        return draft.memory.rest_on or record.on
+    coming = due(draft.state, draft.today)
+    return coming.on if coming is not None else None
 
 
 def workout_for(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRecord:

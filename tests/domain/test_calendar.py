@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from domain.calendar import (
     Schedule,
     at_local,
+    day_lived,
     earliest_ok,
     following_days,
     left_behind,
@@ -363,6 +364,19 @@ def test_a_moment_comes_back_from_its_local_day_and_hour(moment: datetime, zone:
 )
 def test_the_local_day_is_what_the_client_calls_today(zone: str, moment: str, expected: date) -> None:
     assert local_day(utc(moment), ZoneInfo(zone)) == expected
+
+
+@pytest.mark.parametrize(
+    ("moment", "expected"),
+    [
+        ("2025-07-15 21:30", date(2025, 7, 15)),  # half past eleven in the evening
+        ("2025-07-15 22:30", date(2025, 7, 15)),  # half past midnight
+        ("2025-07-16 01:59", date(2025, 7, 15)),
+        ("2025-07-16 02:00", date(2025, 7, 16)),  # four in the morning
+    ],
+)
+def test_past_midnight_who_is_still_up_lives_in_the_day_before(moment: str, expected: date) -> None:
+    assert day_lived(utc(moment), ZoneInfo("Europe/Berlin")) == expected
 
 
 @pytest.mark.parametrize(

@@ -95,6 +95,23 @@ def test_sets_told_of_yesterday_go_on_being_yesterdays() -> None:
     assert [entry.set.on and entry.set.on.day for entry in life.state.entries] == [2, 2]
 
 
+def test_a_workout_that_runs_over_midnight_is_of_the_day_on_which_it_began() -> None:
+    life = Life()
+    life.says("row 60x9", at(2, 23, 50))
+    said = life.says("rdl 80x7\ncurls 14x10", at(3, 0, 40))
+    assert kinds(said)[-1] == "workout done"
+    assert {entry.set.on and entry.set.on.day for entry in life.state.entries} == {2}
+    assert next_reminder(life, 5) == Reminder(workout="Legs", on=date(2026, 3, 5))
+
+
+def test_a_workout_told_of_past_midnight_is_of_the_day_on_which_it_was_due() -> None:
+    life = Life()
+    life.says(PULL, at(3, 1))
+    assert journal(life) == [("Pull", 2, "done")]
+    life.says(LEGS, at(5, 3))  # it is due today, not on the day that has just ended
+    assert journal(life)[1:] == [("Legs", 5, "done")]
+
+
 def test_in_a_daily_programme_the_next_day_is_the_next_workout() -> None:
     life = Life(
         noor("Daily\nTrain every day in turn: A\n\nA\n1. Leg press, 8-12 reps\n2. Leg curl, 8-12 reps\n")
