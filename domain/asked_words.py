@@ -15,7 +15,6 @@ Asked = Literal[
     "settings",
     "last workout",
     "best",
-    "count",
     "stronger",
     "stones",
     "dismiss",
@@ -24,7 +23,7 @@ Asked = Literal[
     "lost",
 ]
 """Who sees the data, what is stored, what there is to train with, the settings, the last workout, the best of
-an exercise, how many workouts, whether strength has risen; a unit that loads do not come in; never mind;
+an exercise, whether strength has risen; a unit that loads do not come in; never mind;
 another hour without saying which; how to reach the coach; not knowing what to do here."""
 
 _LEAD = (
@@ -69,6 +68,7 @@ _QUESTIONS: dict[Asked, str] = {
     r"what(?:'s| is) my (?:unit|time ?zone|reminder(?: time| hour)?|hour|coach(?:'s name)?|programme|"
     r"program)|"
     r"(?:what|which) (?:time ?zone|zone)(?: am i in| do i have| are you using)?|"
+    r"(?:what time|when|at what (?:time|hour)) is (?:my |the )(?:next )?reminder|"
     r"where (?:am i|do you think i am|do you think i live)|who(?:'s| is) my coach|"
     r"(?:what|which) (?:programme|program)(?: am i on| do i (?:do|follow|have))?|what time is it(?: here| "
     r"for me)?",
@@ -83,12 +83,6 @@ _QUESTIONS: dict[Asked, str] = {
     r"(?: ever| so far| of all time)?|"
     r"(?:what|how much|how many)(?: is| was)? the (?:most|heaviest|best)(?: i(?:'ve| have)?(?: ever)? "
     r"(?:lifted|done|did|managed))(?: (?:on|at|in|of|for|with) (?:the |my )?(?P<most>.{1,40}?))?",
-    "count": r"how (?:many (?:workouts|sessions|trainings|times|days)|often)"
-    r"(?: (?:have|did|do|has) (?:i|we)(?: now| already)?(?: (?:done|do|train|trained|had|have|been|"
-    r"finished|completed|"
-    r"worked out|work out))*(?: (?:workouts|sessions|so far))*)?"
-    r"(?: (?:this (?:week|month|year)|in all|altogether|in total))*|"
-    r"(?:number|count) of (?:my )?workouts|how long have i been (?:training|doing this|here|with you)",
     "stronger": r"(?:am i|have i|did i|will i)(?: really| actually| even)?(?: been)?(?: get(?:ting)?| "
     r"got(?:ten)?| become|"
     r" becoming| grow(?:ing|n)?)*(?: any| much| a bit)? ?(?:stronger|strong)(?: yet| at all| over all| "

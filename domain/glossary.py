@@ -35,7 +35,7 @@ def glossary() -> Mapping[str, Term]:
     terms: dict[str, Term] = {}
     for entry in tomllib.loads(text)["term"]:
         term = Term(entry["name"], entry["says"])
-        for name in (entry["name"], *entry["also"]):
+        for name in (entry["name"].casefold(), *entry["also"]):
             if name in terms:
                 raise ValueError(f"{name} stands twice in the glossary")
             terms[name] = term

@@ -64,19 +64,6 @@ def best_words(facts: Facts, _reader: Reader) -> str:
     return "\n".join([bold("Best ever"), *lines])
 
 
-def count_words(facts: Facts, _reader: Reader) -> str:
-    """Say how many workouts were trained."""
-    count = int(facts["count"])
-    if not count:
-        return "No workout stands in your journal yet."
-    workouts = "1 workout" if count == 1 else f"{count} workouts"
-    return (
-        f"{workouts} since {day_words(str(facts['since']))}, {facts['lately']} of them in the last four "
-        f"weeks, with "
-        f"{facts['sets']} sets in all."
-    )
-
-
 def strength_words(facts: Facts, _reader: Reader) -> str:
     """Say whether strength has risen, how sure that is, and that it promises nothing."""
     found = facts["found"]

@@ -5,7 +5,6 @@ from decimal import Decimal
 from bot.markup import bold, escape
 from bot.wording.asked import (
     best_words,
-    count_words,
     equipment_known_words,
     last_workout_words,
     settings_words,
@@ -25,6 +24,17 @@ from bot.wording.days import (
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
 from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
+from bot.wording.looked_up import (
+    beaten_words,
+    count_words,
+    cues_words,
+    days_told_words,
+    done_last_words,
+    ever_words,
+    how_to_words,
+    missed_words,
+    no_cues_words,
+)
 from bot.wording.notice_forms import SET, Facts, Words, filled, sets_told
 from bot.wording.pictures import nothing_to_draw
 from bot.wording.reader import (
@@ -325,6 +335,15 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "last workout": last_workout_words,
     "best": best_words,
     "workouts counted": count_words,
+    "missed counted": missed_words,
+    "days told": days_told_words,
+    "beaten": beaten_words,
+    "done last": done_last_words,
+    "ever": ever_words,
+    "cues": cues_words,
+    "no cues": no_cues_words,
+    "no cues at all": lambda facts, _: f"The sheet has no cues for {bold(str(facts['workout']))}.",
+    "how to": how_to_words,
     "strength so far": strength_words,
     "no such unit": "I count loads in kg or lb. Your body weight may be in stone: «I weigh 11 stone 5».",
     "thanked": "You are welcome.",

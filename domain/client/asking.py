@@ -1,6 +1,7 @@
 """What a client asks about the own journal, settings and data, answered from what stands; nothing changes."""
 
 from collections import defaultdict
+from collections.abc import Sequence
 from datetime import timedelta
 
 from domain.actions import Words
@@ -13,10 +14,12 @@ from domain.client.unfinished import forget_unfinished
 from domain.client.why import exercises_known
 from domain.comparison import best_of
 from domain.glossary import term_asked
+from domain.journal import Entry
 from domain.parts import Notice
 from domain.reading import Reading, exercises_named
 from domain.review import review_of
 from domain.sets import TrainingSet
+from domain.spans import Span
 from domain.values import facts_of
 
 HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
@@ -63,8 +66,6 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
             tell_last_workout(draft)
         case "best":
             return tell_best(draft, of)
-        case "count":
-            tell_count(draft)
         case "stronger":
             tell_strength(draft)
         case "stones":
@@ -139,17 +140,23 @@ def tell_best(draft: Draft, of: str) -> bool:
     return True
 
 
-def tell_count(draft: Draft) -> None:
-    """Say how many workouts were trained: in all, and in the last four weeks."""
-    done = {entry.workout for entry in draft.state.entries}
-    days = sorted(each.on for each in draft.state.workouts if each.number in done)
+def tell_count(
+    draft: Draft, entries: Sequence[Entry], names: Sequence[str] = (), span: Span | None = None
+) -> None:
+    """Say in how many workouts, and with how many sets, these `entries` were done, oldest first.
+
+    They are those of the exercises `names`, where some are asked about, and of the days of `span`, if it is.
+    """
+    days = {entry.workout: entry.set.on for entry in entries if entry.set.on is not None}
     lately = draft.today - timedelta(days=27)
     draft.notice(
         "workouts counted",
+        exercises=list(names),
         count=len(days),
-        lately=sum(1 for day in days if day >= lately),
-        since=days[0].isoformat() if days else None,
-        sets=len(draft.state.entries),
+        lately=None if span else sum(1 for day in days.values() if day >= lately),
+        since=facts_of(span.first if span else min(days.values(), default=None)),
+        until=facts_of(span.last) if span else None,
+        sets=len(entries),
     )
 
 

@@ -20,6 +20,7 @@ from domain.client.following import follow_up
 from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit, take_age_told
 from domain.client.leaving import answer_leaving, take_leaving
 from domain.client.lines import line_named, sets_left
+from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
@@ -140,6 +141,8 @@ def hear_words(draft: Draft, text: str) -> None:
         reading = put_right_again(draft, text, reading)
         hurts = reading.urgent or bool(reading.pain)
     if not hurts and take_why(draft, text):
+        return
+    if not hurts and take_look_up(draft, text):
         return
     if not hurts and take_reply(draft, text, reading.names):
         return

@@ -12,6 +12,7 @@ from domain.client.asking import take_asked
 from domain.client.clearance import is_still_barred
 from domain.client.draft import Draft
 from domain.client.joining import LONGEST, STEPS, Step, joining_of, next_step, note
+from domain.client.looking_up import take_how_to
 from domain.client.pain import hold_for_pain, warn
 from domain.client.rotation import due
 from domain.client.settings import take_setting
@@ -126,7 +127,7 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         return True
     if agreed and take_age_told(draft, text):
         return True
-    if agreed and take_asked(draft, text, reading):
+    if agreed and (take_asked(draft, text, reading) or take_how_to(draft, text)):
         return True
     if agreed and take_setting(draft, text):
         settle_by_setting(draft)

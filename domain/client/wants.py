@@ -143,6 +143,12 @@ def take_sets_back(draft: Draft, entries: Sequence[Entry], of: int | None = None
 
 
 def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
+    """Bring a question to the coach, and say so."""
+    bring_question(draft, text, named)
+    draft.notice("passed on", coach=draft.client.coach.name)
+
+
+def bring_question(draft: Draft, text: str, named: tuple[str, ...]) -> None:
     """Bring a question to the coach, with the last sets beside it."""
     last = draft.state.entries[-3:]
     evidence = {"said": text, "message": draft.message, "last": [facts_of(entry.set) for entry in last]}
@@ -150,7 +156,6 @@ def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
     if told is not None:
         evidence["explanation"] = facts_of(told)
     draft.alert("question", named[0] if named else None, evidence)
-    draft.notice("passed on", coach=draft.client.coach.name)
 
 
 def show_plan(draft: Draft) -> None:
@@ -169,8 +174,8 @@ def show_plan(draft: Draft) -> None:
         draft.say(plan_of(draft.state, coming.workout, on))
 
 
-def show_history(draft: Draft, text: str, named: tuple[str, ...]) -> None:
-    """Show the last exposures of each exercise named; of the one done last where none is."""
+def show_history(draft: Draft, text: str, named: tuple[str, ...], *, most: int = HISTORY_SHOWN) -> None:
+    """Show the last exposures of each exercise named, at most so many; of the one done last where none is."""
     names = named or exercises_named(text, exercises_known(draft), draft.client.own_names)
     if not names and draft.state.entries:
         names = (draft.state.entries[-1].set.exercise,)
@@ -184,6 +189,6 @@ def show_history(draft: Draft, text: str, named: tuple[str, ...]) -> None:
         ]
         rows.sort(key=lambda row: str(row["on"]))
         if rows:
-            draft.notice("history", exercise=exercise, rows=rows[-HISTORY_SHOWN:])
+            draft.notice("history", exercise=exercise, rows=rows[-most:])
         else:
             draft.notice("no history", exercise=exercise)
