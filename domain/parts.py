@@ -285,9 +285,9 @@ class Digest(Frozen):
     since: date | None = None
 
 
-FileKind = Literal["journal table", "everything"]
-"""What a file can hold: a journal as a table, one row a set; everything that is kept about a client, for that
-client alone."""
+FileKind = Literal["journal table", "journal pages", "journal data", "everything"]
+"""What a file can hold: a journal as a table, one row a set, as pages to print, or as data for machines;
+everything that is kept about a client, for that client alone."""
 
 
 class File(Frozen):

@@ -136,14 +136,8 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
             KeptSet(told_at=each.at, **_of(each, *(set(KeptSet.model_fields) - {"told_at"})))
             for each in _rows(connection, EntryRow, person)
         ),
-        set_aside=tuple(
-            _plain(each, "number", "exercise", "place", "side", "since", "lifted_on")
-            for each in _rows(connection, HoldRow, person)
-        ),
-        matters_for_the_coach=tuple(
-            _plain(each, "number", "reason", "exercise", "evidence", "opened_at", "settled_at", "remedy")
-            for each in _rows(connection, AlertRow, person)
-        ),
+        set_aside=set_aside(connection, person),
+        matters_for_the_coach=matters(connection, person),
         invitations=tuple(
             _plain(each, "name", "created_at", "used_at")
             for each in connection.execute(
@@ -154,6 +148,18 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
         ),
         messages=messages,
     )
+
+
+def set_aside(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+    """Return every exercise of a client's that was ever set aside, oldest first, as plain JSON."""
+    names = ("number", "exercise", "place", "side", "since", "lifted_on")
+    return tuple(_plain(each, *names) for each in _rows(connection, HoldRow, person))
+
+
+def matters(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+    """Return all that was ever brought to the coach of a client, oldest first, as plain JSON."""
+    names = ("number", "reason", "exercise", "evidence", "opened_at", "settled_at", "remedy")
+    return tuple(_plain(each, *names) for each in _rows(connection, AlertRow, person))
 
 
 def _settings(connection: Connection, row: Row[Any]) -> KeptSettings:

@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from sqlalchemy import Engine
 from sqlalchemy.exc import IntegrityError
 
+from domain.journal_data import JournalData
 from domain.parts import Part
 from domain.state import ClientState
 from persistence import (
@@ -256,6 +257,11 @@ class Store:
         """Return a client with the whole journal, for `reader`; None where that is not for them to see."""
         with reading(self._engine) as connection:
             return whole.whole_client(connection, client, reader, self._programmes)
+
+    def whole_journal(self, client: int, reader: int) -> JournalData | None:
+        """Return a client's journal as data, for `reader`; None where that is not for them to see."""
+        with reading(self._engine) as connection:
+            return whole.whole_journal(connection, client, reader, self._programmes)
 
     def person_of_chat(self, chat: str) -> Person | None:
         """Return the person who writes in `chat`; None where nobody ever did."""

@@ -2,7 +2,9 @@
 
 from sqlalchemy import Connection, or_, select
 
+from domain.journal_data import JournalData, journal_data
 from domain.state import ClientState
+from persistence.archive import matters, set_aside
 from persistence.programmes import Programmes
 from persistence.state import client_state
 from persistence.tables import PersonRow
@@ -20,3 +22,13 @@ def whole_client(
         )
     ).first()
     return None if row is None else client_state(connection, row, programmes, whole=True)
+
+
+def whole_journal(
+    connection: Connection, client: int, reader: int, programmes: Programmes
+) -> JournalData | None:
+    """Return a client's journal as data, with all that belongs to it; None as in `whole_client`."""
+    state = whole_client(connection, client, reader, programmes)
+    if state is None:
+        return None
+    return journal_data(state, set_aside(connection, client), matters(connection, client))

@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from bot.files.everything import zipped
+from bot.files.pages import printed
 from bot.wording.enclosed import file_name
 from domain.journal_table.writer import write_table
 from domain.parts import File
@@ -14,6 +15,10 @@ def name_of(part: File) -> str:
     match part.what:
         case "journal table":
             return file_name("journal", part.client, ending="csv")
+        case "journal pages":
+            return file_name("journal", part.client, ending="pdf")
+        case "journal data":
+            return file_name("journal", part.client, ending="json")
         case "everything":
             return file_name("everything", part.client, ending="zip")
         case _:
@@ -27,6 +32,12 @@ def content_of(part: File, store: Store, reader: int) -> bytes | None:
             state = store.whole_client(part.of, reader)
             # With its mark, by which spreadsheets know that it is UTF-8.
             return None if state is None else write_table(state).encode("utf-8-sig")
+        case "journal pages":
+            state = store.whole_client(part.of, reader)
+            return None if state is None else printed(state)
+        case "journal data":
+            data = store.whole_journal(part.of, reader)
+            return None if data is None else data.model_dump_json(indent=1).encode()
         case "everything":
             kept, state = store.archive(part.of, reader), store.whole_client(part.of, reader)
             return None if kept is None or state is None else zipped(kept, write_table(state))

@@ -15,6 +15,13 @@ def file_words(part: File) -> str:
     match part.what:
         case "journal table":
             return f"The journal of {bold(part.client)} as a table, one row a set. Any spreadsheet opens it."
+        case "journal pages":
+            return f"The journal of {bold(part.client)} as pages to read or print (A4)."
+        case "journal data":
+            return (
+                f"The journal of {bold(part.client)} as data for machines (JSON): every workout and set, "
+                "what was set aside, what was brought to the coach. I can take such a file in again."
+            )
         case "everything":
             return (
                 "Here is everything that I keep about you, as a file: your journal as a table, all messages, "

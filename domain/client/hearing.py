@@ -27,6 +27,7 @@ from domain.client.picturing import take_picture
 from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
+from domain.client.sending_journal import take_journal
 from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
@@ -162,6 +163,7 @@ def hear_words(draft: Draft, text: str) -> None:
         takes_end(draft, text)
         or take_days_asked(draft, text)
         or take_setting(draft, text)
+        or take_journal(draft, text)
         or take_picture(draft, reading, text)
         or take_warm_up(draft, text, reading)
         or take_plates(draft, text, reading)

@@ -3,8 +3,10 @@
 import re
 from datetime import timedelta
 
+from domain.actions import Words
 from domain.coach.draft import Draft
 from domain.incoming import PictureWanted
+from domain.journal_words import of_client
 from domain.parts import File
 from domain.pictures import RosterProgress, RosterRow
 
@@ -16,11 +18,7 @@ _PLEASE = (
     r"(?:(?:send|give|show|draw|see|have|export|download|get|make)(?: me)? )?(?:the |a |an |all of )?"
 )
 _PICTURE = r"(?:picture|pictures|graph|chart|plot|curve)"
-_AS = r"(?: as (?:a |an )?(?:csv|table|spreadsheet|file|csv file))?"
 _OWN = r"(?:'s|s'|')"
-_JOURNAL = re.compile(
-    rf"{_PLEASE}(?:journal (?:of|for) (?P<name>.{{1,60}}?)|(?P<owner>.{{1,60}}?){_OWN} journal){_AS}"
-)
 _ROSTER = re.compile(
     rf"{_PLEASE}(?:my |our )?(?:(?:clients|roster|everybody|everyone|all(?: my| of my)?(?: clients)?|they)"
     rf"(?: all)? at a glance|at a glance|{_PICTURE} (?:of|for) (?:all |all of )?"
@@ -36,17 +34,26 @@ def show(draft: Draft, bare: str) -> bool:
     if _ROSTER.fullmatch(bare):
         draft.say(roster_of(draft))
         return True
-    if found := _JOURNAL.fullmatch(bare):
-        named = draft.client_named(found["name"] or found["owner"])
-        if named is not None:
-            number, line = named
-            draft.say(File(what="journal table", of=number, client=line.name))
-            return True
+    if show_journal(draft, bare):
+        return True
     for wish, is_of_all in ((_OF, True), (_OWNED, True), (_SHOW, False)):
         found = wish.fullmatch(bare)
         if found and show_client(draft, found["what"], is_of_all=is_of_all):
             return True
     return False
+
+
+def show_journal(draft: Draft, bare: str) -> bool:
+    """Send a client's journal as a file; where no form was named, with buttons for the others."""
+    asked = of_client(bare)
+    named = None if asked is None else draft.client_named(asked.name)
+    if asked is None or named is None:
+        return False
+    number, line = named
+    draft.say(File(what=asked.form or "journal table", of=number, client=line.name))
+    if asked.form is None:
+        draft.offer(*(Words(text=f"{line.name}'s journal as {form}") for form in ("PDF", "JSON")))
+    return True
 
 
 def show_client(draft: Draft, what: str, *, is_of_all: bool) -> bool:
