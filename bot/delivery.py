@@ -17,9 +17,10 @@ from bot.faults import told
 from bot.wording.alerts import label
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
-from persistence.faults import DatabaseTrouble
+from persistence.faults import DatabaseTrouble, NoRoomYet
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
+from persistence.pace import Pace
 from persistence.store import Store
 
 LEASE_SECONDS = 120.0
@@ -45,12 +46,13 @@ class Delivery:
         sender: Sender,
         *,
         platform: str | None = None,
+        pace: Pace | None = None,
         clock: Callable[[], datetime],
         enclose: Enclose,
         watcher: Watcher | None = None,
         on_claimed: Callable[[], None] = lambda: None,
     ) -> None:
-        """Send for one `platform` (None: for all); `clock` gives the moment, aware.
+        """Send for one `platform` (None: for all), at its `pace`; `clock` gives the moment, aware.
 
         `enclose` makes what goes beside the words; it is called in a thread. `on_claimed` is called when a
         chat was found to send into: there may be more.
@@ -58,6 +60,7 @@ class Delivery:
         self._store = store
         self._sender = sender
         self._platform = platform
+        self._pace = pace
         self._clock = clock
         self._enclose = enclose
         self._watcher = watcher
@@ -65,6 +68,8 @@ class Delivery:
         self._begun: list[ChatLease] = []
         self._to_note = 0
         self._stopping = False
+        self.room_at: datetime | None = None
+        """When there is room for what waits, where the pace was used up as it was last looked for."""
 
     def stop(self) -> None:
         """Begin no further message, and let what cannot be noted be."""
@@ -87,7 +92,12 @@ class Delivery:
             return None
         if self._begun:
             return self._begun.pop()
-        return await asyncio.to_thread(self._store.claim_chat, self._clock(), LEASE_SECONDS, self._platform)
+        claim, self.room_at = self._store.claim_chat, None
+        try:
+            return await asyncio.to_thread(claim, self._clock(), LEASE_SECONDS, self._platform, self._pace)
+        except NoRoomYet as full:
+            self.room_at = full.until
+            return None
 
     async def _chat(self, lease: ChatLease) -> int:
         tried = 0

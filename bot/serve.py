@@ -19,7 +19,7 @@ from bot.telegram.connection import Connection, closing
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling
-from bot.telegram.sending import TelegramSender
+from bot.telegram.sending import PACE, TelegramSender
 from bot.ticking import TICK_SECONDS, Ticking
 from bot.wording.menu import FAREWELL, MENU
 from persistence.faults import DatabaseTrouble
@@ -48,6 +48,7 @@ async def serve(store: Store, bot: Connection) -> None:
         store,
         TelegramSender(bot),
         platform=PLATFORM,
+        pace=PACE,
         clock=clock,
         enclose=made(store),
         on_claimed=wake_senders,
@@ -61,6 +62,9 @@ async def serve(store: Store, bot: Connection) -> None:
 
     async def send() -> None:
         await delivery.clear()
+        if delivery.room_at is not None:
+            wait = (delivery.room_at - clock()).total_seconds()
+            asyncio.get_running_loop().call_later(wait, sending[0].set)
 
     async def tick() -> None:
         deciding.set()

@@ -5,6 +5,7 @@ people, takes the rows in the order of their numbers; so no two transactions can
 """
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -12,6 +13,7 @@ from sqlalchemy import Connection, and_, bindparam, func, or_, select, update
 
 from domain.parts import Say
 from persistence.leases import ChatLease, fresh_token
+from persistence.pace import Pace, require_room
 from persistence.people import platform_of
 from persistence.statements import InsertOr
 from persistence.tables import DeliveryRow, OutboxRow, PersonRow
@@ -42,7 +44,7 @@ _CHATS = (
 _WAITS = InsertOr(DeliveryRow, _or_wait)
 _DELIVERY = update(DeliveryRow).where(DeliveryRow.person == bindparam("key"))
 _HELD = (
-    select(DeliveryRow.person)
+    select(DeliveryRow.person, DeliveryRow.used_to)
     .where(DeliveryRow.person == bindparam("person"), DeliveryRow.lease_token == bindparam("token"))
     .with_for_update()
 )
@@ -85,11 +87,12 @@ def begin(connection: Connection, person: int, chat: str, now: datetime) -> None
 
 
 def claim_chat(
-    connection: Connection, now: datetime, lease_seconds: float, platform: str | None
+    connection: Connection, now: datetime, lease_seconds: float, platform: str | None, pace: Pace | None
 ) -> ChatLease | None:
     """Lease the chat that has waited longest; one with an answer or alert before any that has only nudges.
 
-    Only chats of this `platform`; None: of any.
+    Only chats of this `platform`; None: of any. Raises NoRoomYet where something waits to be sent, but the
+    `pace` is used up.
     """
     waits = (
         select(DeliveryRow.person)
@@ -105,31 +108,53 @@ def claim_chat(
     person = connection.execute(waits).scalar()
     if person is None:
         return None
-    lease = ChatLease(person, fresh_token(), lease_seconds)
+    if pace is not None:
+        require_room(connection, pace, now)
+    lease = ChatLease(person, fresh_token(), lease_seconds, pace)
     until = now + timedelta(seconds=lease_seconds)
     connection.execute(_DELIVERY, {"key": person, "lease_token": lease.token, "lease_until": until})
     return lease
 
 
-def held(connection: Connection, lease: ChatLease) -> bool:
-    """Lock the chat's row; False where another sender has it by now."""
-    return connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first() is not None
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A chat that this worker may send into, and up to when its pace is used up."""
+
+    used_to: datetime | None
 
 
-def renew(connection: Connection, lease: ChatLease, now: datetime) -> None:
-    """Let a lease that is held begin anew."""
-    until = now + timedelta(seconds=lease.seconds)
-    connection.execute(_DELIVERY, {"key": lease.person, "lease_until": until})
+def held(connection: Connection, lease: ChatLease) -> Held | None:
+    """Lock the chat's row; None where another sender has it by now."""
+    found = connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first()
+    return None if found is None else Held(found.used_to)
 
 
-def settle(connection: Connection, person: int, now: datetime, *, let_go: bool) -> None:
-    """Bring the chat's row up to date with what waits; end the lease where nothing is due, or on `let_go`."""
+def renew(connection: Connection, lease: ChatLease, chat: Held, now: datetime) -> None:
+    """Let a lease that is held begin anew, and use up room in the chat for one message."""
+    values: dict[str, Any] = {"lease_until": now + timedelta(seconds=lease.seconds)}
+    if lease.pace is not None:
+        values["used_to"] = lease.pace.in_chat.used(chat.used_to, now)
+    connection.execute(_DELIVERY, {"key": lease.person, **values})
+
+
+def room_at(lease: ChatLease, chat: Held, now: datetime) -> datetime:
+    """Return the first moment, not before `now`, at which the chat may be sent into."""
+    return now if lease.pace is None else lease.pace.in_chat.room_at(chat.used_to, now)
+
+
+def settle(
+    connection: Connection, person: int, now: datetime, *, let_go: bool, room: datetime | None = None
+) -> None:
+    """Bring the chat's row up to date with what waits; end the lease where nothing is due, or on `let_go`.
+
+    Nothing is due before there is `room` (None: there is).
+    """
     waiting = connection.execute(_WAITING, {"person": person}).all()
     values: dict[str, Any] = {"first": None, "due_at": None, "nudges_only": True}
     if waiting:
         values = {
             "first": waiting[0].number,
-            "due_at": waiting[0].not_before or now,
+            "due_at": max(waiting[0].not_before or now, room or now),
             "nudges_only": all(each.weight == "nudge" for each in waiting),
         }
     if let_go or values["due_at"] is None or values["due_at"] > now:

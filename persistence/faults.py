@@ -1,6 +1,7 @@
 """What can go wrong with the store, as facts. Words for people are made of them in `bot`."""
 
 from dataclasses import dataclass
+from datetime import datetime
 
 
 class StoreFault(Exception):
@@ -145,6 +146,13 @@ class ReaderLost(StoreFault):
     """Another worker has become the reader of what goes by this name; the unit was rolled back."""
 
     name: str
+
+
+@dataclass(eq=False)
+class NoRoomYet(StoreFault):
+    """The platform takes no further message before this moment, aware."""
+
+    until: datetime
 
 
 @dataclass(eq=False)

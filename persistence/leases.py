@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 
 from sqlalchemy import Connection, update
 
+from persistence.pace import Pace
 from persistence.tables import DeliveryRow, PersonRow
 
 
@@ -23,11 +24,12 @@ class Lease:
 
 @dataclass(frozen=True, slots=True)
 class ChatLease:
-    """The right to send to `person`; each step renews it for `seconds`."""
+    """The right to send to `person`, at a `pace` if there is one; each step renews it for `seconds`."""
 
     person: int
     token: str = field(repr=False)
     seconds: float
+    pace: Pace | None = None
 
 
 def end_all(connection: Connection) -> None:

@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta
 from sqlalchemy import Connection, func, select, update
 
 from persistence import readers
-from persistence.tables import DeliveryRow, OutboxRow, PersonRow
+from persistence.tables import BudgetRow, DeliveryRow, OutboxRow, PersonRow
 
 LONGEST_LEASE = timedelta(minutes=10)
 """No worker takes anything for longer than this."""
@@ -47,5 +47,7 @@ def bring_forward(connection: Connection, now: datetime) -> None:
         .where(OutboxRow.state == "pending", OutboxRow.not_before > now)
         .values(not_before=None)
     )
+    for paced in (BudgetRow, DeliveryRow):
+        connection.execute(update(paced).where(paced.used_to > now).values(used_to=now))
     connection.execute(update(DeliveryRow).where(DeliveryRow.due_at > now).values(due_at=now))
     connection.execute(update(PersonRow).where(PersonRow.wake_at > now).values(wake_at=now))

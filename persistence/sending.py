@@ -12,9 +12,10 @@ from sqlalchemy import Connection, bindparam, select, update
 from domain.incoming import Reachable, SendingFailed
 from domain.parts import Say
 from persistence import inbox
-from persistence.deliveries import held, renew, settle
+from persistence.deliveries import held, renew, room_at, settle
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
+from persistence.pace import take_room
 from persistence.statements import InsertOr, or_update
 from persistence.tables import OutboxRow, PersonRow, SentKeyRow
 
@@ -43,11 +44,13 @@ _TRY = _MESSAGE.values(attempts=OutboxRow.attempts + 1)
 
 def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Outgoing | None:
     """Return the chat's first waiting message if it is due; otherwise let go of the lease and return None."""
-    if not held(connection, lease):
+    chat = held(connection, lease)
+    if chat is None:
         return None
     row = connection.execute(_NEXT, {"person": lease.person}).first()
-    if row is None or (row.not_before is not None and row.not_before > now):
-        settle(connection, lease.person, now, let_go=True)
+    room = room_at(lease, chat, now)
+    if row is None or room > now or (row.not_before is not None and row.not_before > now):
+        settle(connection, lease.person, now, let_go=True, room=room)
         return None
     return Outgoing(
         number=row.number,
@@ -64,10 +67,17 @@ def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Out
 
 
 def sending(connection: Connection, lease: ChatLease, number: int, now: datetime) -> bool:
-    """Note that a try to send begins; False where the lease was lost, so that nothing is to be sent."""
-    if not held(connection, lease):
+    """Note that a try to send begins; False where nothing is to be sent.
+
+    Then the lease was lost, or there is no room, and the lease ends.
+    """
+    chat = held(connection, lease)
+    if chat is None:
         return False
-    renew(connection, lease, now)
+    if lease.pace is not None and not take_room(connection, lease.pace, now):
+        settle(connection, lease.person, now, let_go=True)
+        return False
+    renew(connection, lease, chat, now)
     connection.execute(_TRY, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
     return True
 
@@ -82,7 +92,7 @@ def sent(
     now: datetime,
 ) -> bool:
     """Note that a message was sent, as which words; False where the lease was lost."""
-    if not held(connection, lease):
+    if held(connection, lease) is None:
         return False
     still_stands = _update(
         connection,
@@ -107,7 +117,7 @@ def try_again(
     connection: Connection, lease: ChatLease, number: int, not_before: datetime, now: datetime
 ) -> bool:
     """Let a message wait until `not_before`, and with it all behind it; False where the lease was lost."""
-    if not held(connection, lease):
+    if held(connection, lease) is None:
         return False
     _update(connection, lease, number, trying_since=None, not_before=not_before)
     settle(connection, lease.person, now, let_go=True)
@@ -116,7 +126,7 @@ def try_again(
 
 def leave(connection: Connection, lease: ChatLease, now: datetime) -> None:
     """Let go of the lease, if it is still held."""
-    if held(connection, lease):
+    if held(connection, lease) is not None:
         settle(connection, lease.person, now, let_go=True)
 
 
@@ -128,7 +138,7 @@ def failed(
     Where a client is `unreachable`, that comes into the client's own inbox, once until something arrives
     again: from there the coach hears of it.
     """
-    if not held(connection, lease):
+    if held(connection, lease) is None:
         return False
     _update(connection, lease, number, state="failed", trying_since=None, fault=why)
     if unreachable:

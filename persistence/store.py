@@ -36,6 +36,7 @@ from persistence.inbox import Received
 from persistence.leases import ChatLease, Lease
 from persistence.migrate import migrate
 from persistence.outbox import Outgoing, SentMessage
+from persistence.pace import Pace
 from persistence.people import Person
 from persistence.prepared import Loaded, Roster
 from persistence.programmes import Programmes
@@ -171,11 +172,15 @@ class Store:
     # Sending
 
     def claim_chat(
-        self, now: datetime, lease_seconds: float, platform: str | None = None
+        self, now: datetime, lease_seconds: float, platform: str | None = None, pace: Pace | None = None
     ) -> ChatLease | None:
-        """Lease a chat in which something waits to be sent, on this `platform` (None: any); None: no such."""
+        """Lease a chat in which something waits to be sent, on this `platform` (None: any); None: no such.
+
+        Where there is a `pace`, whatever is sent under the lease keeps it. Raises NoRoomYet where it is used
+        up.
+        """
         with writing(self._engine) as connection:
-            return deliveries.claim_chat(connection, now, lease_seconds, platform)
+            return deliveries.claim_chat(connection, now, lease_seconds, platform, pace)
 
     def next_message(self, lease: ChatLease, now: datetime) -> Outgoing | None:
         """Return the chat's first waiting message if it is due; None: nothing is, and the lease has ended."""
@@ -183,7 +188,7 @@ class Store:
             return sending.next_message(connection, lease, now)
 
     def sending(self, lease: ChatLease, number: int, now: datetime) -> bool:
-        """Note that a try to send begins. False: the lease was lost, do not send."""
+        """Note that a try to send begins. False: the lease was lost, or there is no room; do not send."""
         with writing(self._engine) as connection:
             return sending.sending(connection, lease, number, now)
 

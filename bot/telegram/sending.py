@@ -16,6 +16,12 @@ from bot.faults import told
 from bot.telegram.errors import SOON_SECONDS, meaning, named
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
+from persistence.pace import Pace, Rate
+
+PACE = Pace(PLATFORM, everywhere=Rate(27, at_once=3), in_chat=Rate(1, at_once=3))
+"""What the platform bears (core.telegram.org/bots/faq#my-bot-is-hitting-limits-how-do-i-avoid-this): about 30
+messages a second to all, and one a second into a chat, short bursts apart. A text in several pieces counts
+once, for which some room is left."""
 
 _log = logging.getLogger(__name__)
 

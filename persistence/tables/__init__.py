@@ -4,6 +4,7 @@ from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
 from persistence.tables.mail import (
     INCOMING,
+    BudgetRow,
     CursorRow,
     DeliveryRow,
     InboxRow,
@@ -17,6 +18,7 @@ __all__ = [
     "INCOMING",
     "AlertRow",
     "Base",
+    "BudgetRow",
     "CursorRow",
     "DeliveryRow",
     "EntryRow",

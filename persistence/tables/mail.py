@@ -125,6 +125,8 @@ class DeliveryRow(Base):
     nudges_only: Mapped[bool]
     lease_token: Mapped[str | None]
     lease_until: Mapped[datetime | None]
+    used_to: Mapped[datetime | None]
+    """Up to when the pace of the chat is used up."""
 
     __table_args__ = (
         all_or_none("lease_whole", "lease_token", "lease_until"),
@@ -153,3 +155,12 @@ class ReaderRow(Base):
     lease_until: Mapped[datetime | None]
 
     __table_args__ = (CheckConstraint("fence >= 0", name="fence_counts"),)
+
+
+class BudgetRow(Base):
+    """Up to when the pace of a platform is used up, for all its chats together."""
+
+    __tablename__ = "budgets"
+
+    name: Mapped[str] = mapped_column(primary_key=True)
+    used_to: Mapped[datetime]
