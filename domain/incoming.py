@@ -20,11 +20,17 @@ class ReplyTo(Frozen):
     `message` is the inbox number of the person's own message, as first sent, or of the one that the bot's
     message came of; None where the bot's came of none. `places` are those of the entries which that message
     recorded or put right, `questions` the numbers of the questions that the bot's message asked.
+
+    `client` is the number of the one client whom the bot's message told a coach of, `alerts` are the numbers
+    of the matters it told; `is_words`: it passed on what somebody has written.
     """
 
     message: int | None = None
     places: tuple[int, ...] = ()
     questions: tuple[int, ...] = ()
+    client: int | None = None
+    alerts: tuple[int, ...] = ()
+    is_words: bool = False
 
 
 class Text(Frozen):
@@ -121,7 +127,9 @@ class Told(CoachOrder):
     kind: Literal["told"] = "told"
     text: str
     alert: int | None = None
-    """The alert that they are about, which they settle."""
+    """The alert that they were written about, which they settle."""
+    alerts: tuple[int, ...] | None = None
+    """Those of the message that they are a reply to; what a word can settle, they settle. None: no reply."""
     to_several: bool = False
     """They go to others as well, and the coach has been told so at once."""
 
@@ -146,6 +154,12 @@ class SetsWanted(CoachOrder):
 
     kind: Literal["sets wanted"] = "sets wanted"
     text: str
+
+
+class TalkWanted(CoachOrder):
+    """The coach wants to see what this client and the coach have written to each other."""
+
+    kind: Literal["talk wanted"] = "talk wanted"
 
 
 class PictureWanted(CoachOrder):
@@ -198,6 +212,7 @@ FromCoach = (
     | Assigned
     | CardWanted
     | SetsWanted
+    | TalkWanted
     | WhyWanted
     | PictureWanted
     | Changed

@@ -10,6 +10,7 @@ from typing import Any, Literal
 from domain.sets import TrainingSet
 
 WorkoutState = Literal["open", "done", "missed", "skipped"]
+Writer = Literal["client", "coach"]
 AlertReason = Literal["stall", "review", "pain", "urgent", "missed", "question", "unreachable"]
 
 
@@ -55,6 +56,21 @@ class ExerciseHold:
     where: str
     side: str | None
     since: date
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What client and coach have written to each other: by whom, under which `name`, and of which alert.
+
+    `alert` is the number of the question that is asked or answered, None where it is about none.
+    """
+
+    number: int
+    by: Writer
+    name: str
+    text: str
+    at: datetime
+    alert: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

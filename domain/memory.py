@@ -255,6 +255,7 @@ class ClientMemory(Frozen):
     last_hold: int = 0
     last_alert: int = 0
     last_question: int = 0
+    last_words: int = 0
     welcomed: bool = False
     """Whether the first message, which says what the bot is not, was said."""
     joining: Joining | None = None
@@ -280,6 +281,8 @@ class ClientMemory(Frozen):
     """How the plans stood before the message that last changed them, so that this can be undone."""
     told_at: datetime | None = None
     """When the coach's words were passed on that the client has not answered yet."""
+    told_to_several: bool = False
+    """Those words went to others as well, so that a kind word alone is no answer to them."""
     coach_wrote: tuple[CoachWrote, ...] = ()
     """The latest words of the coach's that were passed on."""
     eager: tuple[EagerKept, ...] = ()

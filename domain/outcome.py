@@ -7,7 +7,7 @@ from typing import Any
 from domain.actions import Remedy
 from domain.coach_memory import CoachMemory
 from domain.incoming import FromCoach, SendingFailed
-from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.parts import Say
 from domain.programme import Programme
@@ -79,6 +79,13 @@ class AlertSettled:
 
 
 @dataclass(frozen=True, slots=True)
+class WordsKept:
+    """What client or coach has written to the other."""
+
+    words: Words
+
+
+@dataclass(frozen=True, slots=True)
 class SettingsKept:
     """The client's settings, own names and programme are as given."""
 
@@ -129,6 +136,7 @@ Change = (
     | AlertRaised
     | AlertNoted
     | AlertSettled
+    | WordsKept
     | SettingsKept
     | SheetStored
     | Invited

@@ -197,6 +197,10 @@ class AlertPart(Frozen):
     evidence: dict[str, Any] = Field(default_factory=dict)
     full: bool = False
     """Whether all of the evidence is to be said, as on request."""
+    number: int = 0
+    """The alert's number; 0 where it is none that is kept."""
+    of: int = 0
+    """The client's number, in a message to the coach."""
 
 
 class Reminder(Frozen):
@@ -303,11 +307,15 @@ class File(Frozen):
 
 
 class Notice(Frozen):
-    """Anything else that is to be known. `topic` chooses the words, `facts` fill them."""
+    """Anything else that is to be known. `topic` chooses the words, `facts` fill them.
+
+    `of` is the number of the client that it is about, in a message to the coach.
+    """
 
     kind: Literal["notice"] = "notice"
     topic: Topic
     facts: dict[str, Any] = Field(default_factory=dict)
+    of: int = 0
 
 
 Part = Annotated[
@@ -328,6 +336,9 @@ Part = Annotated[
     | Notice,
     Field(discriminator="kind"),
 ]
+
+WORDS_PASSED_ON: frozenset[Topic] = frozenset({"from coach", "client answers", "passed to client"})
+"""Notices of what one person has written to another, so that a reply is meant for that one."""
 
 Weight = Literal["answer", "alert", "nudge"]
 """How a message is treated where it is unclear whether it was sent: answers and alerts go again."""

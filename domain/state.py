@@ -8,12 +8,15 @@ from decimal import Decimal
 from domain.coach_memory import CoachMemory
 from domain.equipment import Equipment
 from domain.hours import USUAL, Hours
-from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.parts import ClientLine
 from domain.pictures import Points
 from domain.programme import Programme
 from domain.units import Unit
+
+WORDS_SEEN = 12
+"""How much of what was written between client and coach a decision sees. The house's own choice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +75,8 @@ class ClientState:
     entries: tuple[Entry, ...] = ()
     holds: tuple[ExerciseHold, ...] = ()
     alerts: tuple[Alert, ...] = ()
+    words: tuple[Words, ...] = ()
+    """What client and coach have written to each other, the newest `WORDS_SEEN`, oldest first."""
     programmes: tuple[StoredProgramme, ...] = ()
     """The coach's programmes, the newest version of each name."""
     former: tuple[StoredProgramme, ...] = ()

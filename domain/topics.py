@@ -96,6 +96,7 @@ Topic = Literal[
     "nobody to tell",
     "coach unsure",
     "client answers",
+    "talk",
     "edit not taken",
     "stall",
     "review",

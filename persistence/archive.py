@@ -39,6 +39,7 @@ from persistence.tables import (
     OutboxRow,
     PersonRow,
     ProgrammeRow,
+    WordsRow,
     WorkoutRow,
 )
 
@@ -115,6 +116,7 @@ class KeptArchive(Frozen):
     set_aside: tuple[dict[str, JsonValue], ...]
     matters_for_the_coach: tuple[dict[str, JsonValue], ...]
     invitations: tuple[dict[str, JsonValue], ...]
+    words_with_coach: tuple[dict[str, JsonValue], ...]
     messages: tuple[KeptMessage, ...]
 
 
@@ -138,6 +140,7 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
         ),
         set_aside=set_aside(connection, person),
         matters_for_the_coach=matters(connection, person),
+        words_with_coach=words_with_coach(connection, person),
         invitations=tuple(
             _plain(each, "name", "created_at", "used_at")
             for each in connection.execute(
@@ -160,6 +163,12 @@ def matters(connection: Connection, person: int) -> tuple[dict[str, JsonValue], 
     """Return all that was ever brought to the coach of a client, oldest first, as plain JSON."""
     names = ("number", "reason", "exercise", "evidence", "opened_at", "settled_at", "remedy")
     return tuple(_plain(each, *names) for each in _rows(connection, AlertRow, person))
+
+
+def words_with_coach(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+    """Return all that client and coach have written to each other, oldest first, as plain JSON."""
+    names = ("number", "writer", "name", "text", "at", "alert")
+    return tuple(_plain(each, *names) for each in _rows(connection, WordsRow, person))
 
 
 def _settings(connection: Connection, row: Row[Any]) -> KeptSettings:

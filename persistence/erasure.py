@@ -28,6 +28,7 @@ from persistence.tables import (
     OutboxRow,
     PersonRow,
     SentKeyRow,
+    WordsRow,
     WorkoutRow,
 )
 
@@ -46,7 +47,7 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
     _count(connection, person, at)
     name = Name(person.name)
     _clear_coaches_mail(connection, number, name, coaches)
-    for row in (EntryRow, WorkoutRow, HoldRow, AlertRow):
+    for row in (EntryRow, WorkoutRow, HoldRow, WordsRow, AlertRow):
         connection.execute(delete(row).where(row.client == number))
     _clear_mail(connection, number)
     connection.execute(

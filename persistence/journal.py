@@ -2,11 +2,11 @@
 
 from sqlalchemy import Connection, CursorResult, Update, insert, update
 
-from domain.journal import Alert, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, ExerciseHold, Words, WorkoutRecord
 from domain.outcome import AlertNoted, AlertSettled, HoldLifted, Recorded, TakenBack
 from persistence.faults import RecordMissing
 from persistence.statements import InsertOr, or_update
-from persistence.tables import AlertRow, EntryRow, HoldRow, WorkoutRow
+from persistence.tables import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
 
 _ADD_ENTRY = insert(EntryRow)
 _KEEP_WORKOUT = InsertOr(
@@ -113,6 +113,21 @@ def settle_alert(connection: Connection, client: int, change: AlertSettled) -> N
         settled_at=change.at, settled_by=change.by, remedy=change.remedy
     )
     _one(connection, settled, "alerts", change.alert)
+
+
+def keep_words(connection: Connection, client: int, words: Words) -> None:
+    """Add what client and coach have written to each other."""
+    connection.execute(
+        insert(WordsRow).values(
+            client=client,
+            number=words.number,
+            writer=words.by,
+            name=words.name,
+            text=words.text,
+            at=words.at,
+            alert=words.alert,
+        )
+    )
 
 
 def _open_alert(client: int, alert: int) -> Update:

@@ -6,7 +6,7 @@ Each step is one look into an index, however old the message is.
 from sqlalchemy import Connection, bindparam, select
 
 from domain.incoming import Edited, FromCoach, ReplyTo, SendingFailed, Text
-from domain.parts import Question
+from domain.parts import WORDS_PASSED_ON, AlertPart, Notice, Part, Question
 from persistence.tables import EntryRow, InboxRow, OutboxRow, SentKeyRow
 
 _VERSIONS = (
@@ -79,11 +79,25 @@ def _reply_to(
     if sent is None:
         return None
     cause = None if sent.about_message is None else _as_first_sent(connection, sent.about_message)
+    of = {part.of for part in sent.parts if isinstance(part, AlertPart | Notice) and part.of}
     return ReplyTo(
         message=cause,
         places=() if cause is None else _places(connection, cause, person),
         questions=tuple(part.number for part in sent.parts if isinstance(part, Question) and part.number),
+        client=of.pop() if len(of) == 1 else None,
+        alerts=tuple(part.number for part in sent.parts if isinstance(part, AlertPart) and part.number),
+        is_words=any(_passes_words_on(part) for part in sent.parts),
     )
+
+
+def _passes_words_on(part: Part) -> bool:
+    match part:
+        case AlertPart(reason=reason):
+            return reason == "question"
+        case Notice(topic=topic):
+            return topic in WORDS_PASSED_ON
+        case _:
+            return False
 
 
 def _as_first_sent(connection: Connection, message: int) -> int:

@@ -30,6 +30,7 @@ from domain.outcome import (
     SettingsKept,
     SheetStored,
     TakenBack,
+    WordsKept,
     WorkoutKept,
 )
 from domain.state import Client
@@ -122,6 +123,8 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             journal.note_alert(connection, number, change)
         case AlertSettled():
             journal.settle_alert(connection, number, change)
+        case WordsKept(words):
+            journal.keep_words(connection, number, words)
         case SettingsKept(client):
             connection.execute(_PERSON, {"person": number, **settings(client)})
         case SheetStored(programme, sheet):

@@ -13,11 +13,12 @@ from sqlalchemy import Connection, Integer, Row, bindparam, select
 
 from domain.coach_memory import CoachMemory
 from domain.incoming import Heard, Started, Text
-from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, AlertReason, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.parts import ClientLine
 from domain.sets import TrainingSet
 from domain.state import (
+    WORDS_SEEN,
     Client,
     ClientState,
     Coach,
@@ -36,6 +37,7 @@ from persistence.tables import (
     InvitationRow,
     PersonRow,
     ProgrammeRow,
+    WordsRow,
     WorkoutRow,
 )
 
@@ -102,6 +104,14 @@ _ALERTS = (
 )
 
 
+_WORDS = (
+    select(WordsRow.number, WordsRow.writer, WordsRow.name, WordsRow.text, WordsRow.at, WordsRow.alert)
+    .where(WordsRow.client == bindparam("client"))
+    .order_by(WordsRow.number.desc())
+    .limit(bindparam("most", type_=Integer))
+)
+
+
 def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
     """Return the state of the person whose row this is, for the decision on `heard`."""
     if person.is_coach:
@@ -136,6 +146,7 @@ def client_state(
         entries=_entries(connection, number, ALL if whole else ENTRIES),
         holds=tuple(hold for _, hold in _holds(connection, number)),
         alerts=_alerts(connection, number),
+        words=_words(connection, number, ALL if whole else WORDS_SEEN),
         programmes=programmes.newest(connection, person.coach),
     )
 
@@ -194,6 +205,11 @@ def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHol
 def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
     rows = connection.execute(_ALERTS, {"client": client})
     return tuple(Alert(*row) for row in rows)
+
+
+def _words(connection: Connection, client: int, most: int) -> tuple[Words, ...]:
+    rows = connection.execute(_WORDS, {"client": client, "most": most}).all()
+    return tuple(Words(*row) for row in reversed(rows))
 
 
 def _coach_state(connection: Connection, person: Row[Any], programmes: Programmes) -> CoachState:

@@ -1,11 +1,12 @@
 """Words for a coach's alerts and overview, and the labels of buttons."""
 
+from itertools import groupby
 from typing import Any, assert_never
 
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
-from bot.wording.reader import listed, percent_words, set_words
+from bot.wording.reader import day_words, listed, percent_words, sets_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
 from bot.wording.why import EXPLANATION, explanation_words
@@ -73,7 +74,7 @@ def alert_words(part: AlertPart) -> str:
             about = f" about {of}" if of else ""
             return (
                 f"{client} asks{about}: {quoted(evidence)}{last_sets(evidence)}{told_words(evidence)}\n"
-                f"Answer with: tell {escape(part.client)}: …"
+                f"Reply to this message to answer."
             )
         case "unreachable":
             return f"{client} can no longer be reached: the chat is blocked or gone."
@@ -103,7 +104,14 @@ def last_sets(evidence: dict[str, Any]) -> str:
     sets = [_SET.validate_python(each) for each in evidence.get("last", [])]
     if not sets:
         return ""
-    return "\nLast sets: " + "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
+    said = []
+    for on, of_day in groupby(sets, key=lambda each: each.on):
+        rows = [
+            f"{escape(exercise)} {sets_words(tuple(done))}"
+            for exercise, done in groupby(of_day, key=lambda each: each.exercise)
+        ]
+        said.append((f"{day_words(on)}: " if on else "") + "; ".join(rows))
+    return "\nLast sets:\n" + "\n".join(said)
 
 
 def told_words(evidence: dict[str, Any]) -> str:

@@ -44,6 +44,7 @@ from bot.wording.reader import (
     listed,
     number,
     plates_words,
+    quoted,
     ramp_words,
     set_words,
     zone_words,
@@ -145,6 +146,11 @@ def _review(facts: Facts, _reader: Reader) -> str:
         else "strength has not clearly risen over all, so your coach takes a look at the programme"
     )
     return f"That was round {facts['rounds']}. Looking back: {found}."
+
+
+def _from_coach(facts: Facts, _reader: Reader) -> str:
+    words = f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}"
+    return f"{words}\n(To {quoted(str(facts['answers']))})" if facts.get("answers") else words
 
 
 def _warm_up(facts: Facts, _reader: Reader) -> str:
@@ -290,7 +296,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "review": _review,
     "workout done": workout_done_words,
     "more than asked": more_than_asked,
-    "from coach": lambda facts, _: f"{bold(str(facts['coach']))}: {escape(str(facts['text']))}",
+    "from coach": _from_coach,
     "rest more": rest_more_words,
     "rest as before": rest_as_before_words,
     "hour from coach": filled("{coach} has set your reminder to {at}. Say «remind me at 8» to change it."),

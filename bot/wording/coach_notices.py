@@ -191,6 +191,16 @@ def _not_understood(facts: Facts) -> str:
     return f"{day_words(facts['on'])}: {quoted(str(facts['text']))} ({lacks})"
 
 
+def _talk(facts: Facts, _reader: Reader) -> str:
+    if not facts["rows"]:
+        return f"You and {bold(str(facts['client']))} have not written to each other yet."
+    lines = [
+        f"{day_words(row['on'])}, {escape(str(row['name']))}: {escape(str(row['text']))}"
+        for row in facts["rows"]
+    ]
+    return "\n".join([f"With {bold(str(facts['client']))}:", *lines])
+
+
 COACH_WORDS: dict[Topic, Words] = {
     "changed": changed_words,
     "undone": undone_words,
@@ -234,9 +244,10 @@ COACH_WORDS: dict[Topic, Words] = {
         else f"I have told {bold(str(facts['client']))} nothing of that yet, so there is nothing to explain."
     ),
     "passed to client": filled("Passed on to {client}."),
+    "talk": _talk,
     "client answers": lambda facts, _: (
         f"{bold(str(facts['client']))} answers: «{italic(str(facts['text']))}»\n"
-        f"Answer with: tell {escape(str(facts['client']))}: …"
+        "Reply to this message to answer."
     ),
     "nothing aside": _nothing_aside,
     "done though aside": _done_though_aside,

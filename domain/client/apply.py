@@ -17,9 +17,10 @@ from domain.outcome import (
     SettingsKept,
     SheetStored,
     TakenBack,
+    WordsKept,
     WorkoutKept,
 )
-from domain.state import ClientState
+from domain.state import WORDS_SEEN, ClientState
 
 
 def apply(state: ClientState, change: Change) -> ClientState:
@@ -45,6 +46,8 @@ def apply(state: ClientState, change: Change) -> ClientState:
             return replace(state, alerts=tuple(noted))
         case AlertSettled(number):
             return replace(state, alerts=tuple(old for old in state.alerts if old.number != number))
+        case WordsKept(words):
+            return replace(state, words=(*state.words, words)[-WORDS_SEEN:])
         case SettingsKept(client):
             return replace(state, client=client)
         case SheetStored() | Invited() | Joined() | Erased() | Forgotten():

@@ -6,8 +6,8 @@ from domain.client.draft import Draft
 from domain.client.lines import hold_on, lines_of
 from domain.client.pain import say_what_is_aside
 from domain.client.rotation import BESIDE
+from domain.client.talking import bring_question
 from domain.client.understanding import workout_meant
-from domain.client.wants import bring_question
 
 
 def tell_cues(draft: Draft, names: Sequence[str], text: str) -> bool:

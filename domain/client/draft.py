@@ -27,8 +27,8 @@ from domain.topics import Topic
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
 
-WRITTEN_ABOUT: frozenset[AlertReason] = frozenset({"stall", "review", "missed"})
-"""What a word to the client can settle; a question is answered by any words."""
+WRITTEN_ABOUT: frozenset[AlertReason] = frozenset({"stall", "review", "missed", "question"})
+"""What a word to the client can settle."""
 
 SEVERAL = "several exercises"
 """What a matter of several exercises is called on a button."""
@@ -173,8 +173,20 @@ class Draft:
         self._others.append(Say(to=person, parts=parts))
 
     def tell_coach(self, *parts: Part, buttons: tuple[Action, ...] = (), weight: Weight = "alert") -> None:
-        """Say something to the coach, as a message of its own."""
-        self._others.append(Say(to=self.client.coach.number, parts=parts, buttons=buttons, weight=weight))
+        """Say something to the coach, as a message of its own; a reply to it is about this client."""
+        about = tuple(
+            part.model_copy(update={"of": self.client.number})
+            if isinstance(part, Notice | AlertPart)
+            else part
+            for part in parts
+        )
+        self._others.append(Say(to=self.client.coach.number, parts=about, buttons=buttons, weight=weight))
+
+    def has_told(self, topic: Topic) -> bool:
+        """Return whether somebody else is told of that topic."""
+        return any(
+            isinstance(part, Notice) and part.topic == topic for say in self._others for part in say.parts
+        )
 
     def open_alert(self, reason: AlertReason, exercise: str | None = None) -> Alert | None:
         """Return the open alert of this reason and exercise, if there is one."""
@@ -227,6 +239,7 @@ class Draft:
                     exercise=alert.exercise,
                     evidence=alert.evidence,
                     full=full,
+                    number=alert.number,
                 )
             )
             of = (alert.exercise or (SEVERAL if alert.exercises else alert.reason)) if len(alerts) > 1 else ""

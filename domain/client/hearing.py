@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
 from typing import assert_never
 
 from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
@@ -31,6 +30,7 @@ from domain.client.sending_journal import take_journal
 from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
+from domain.client.talking import answer_coach, reply_to_coach
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
@@ -52,7 +52,6 @@ from domain.incoming import (
 )
 from domain.journal import Entry
 from domain.outcome import Outcome
-from domain.parts import Notice
 from domain.reading import Pain, Reading, days_asked, is_lone_number
 from domain.state import ClientState
 
@@ -69,9 +68,6 @@ COMMANDS = {
 }
 """The chat's menu; each command is the same as saying the words beside it."""
 
-ANSWERS_COACH_WITHIN = timedelta(days=2)
-"""For how long words with nothing to do in them can be an answer to the coach. The house's own choice."""
-
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
@@ -83,6 +79,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Text(text=text, reply=reply):
             draft.reply = reply
             hear_words(draft, text)
+            reply_to_coach(draft, text)
         case Edited() as edited if state.memory.joining is not None:
             hear_joining_edit(draft, edited)
         case Edited(original=None, text=text):
@@ -236,22 +233,6 @@ def awaits_more(draft: Draft, entries: Sequence[Entry]) -> bool:
     record = next((each for each in draft.state.workouts if each.number == entries[-1].workout), None)
     line = line_named(draft.state, record.name, entries[-1].set.exercise) if record else None
     return record is not None and line is not None and sets_left(draft.state, record, line) > 0
-
-
-def answer_coach(draft: Draft, text: str) -> bool:
-    """Pass on the first words with nothing to do in them since the coach wrote; return whether they were.
-
-    An answer of a word is an answer too; some days later it hardly is one.
-    """
-    told_at = draft.memory.told_at
-    if told_at is None or not any(sign.isalnum() for sign in text):
-        return False
-    draft.remember(told_at=None)
-    if draft.at - told_at > ANSWERS_COACH_WITHIN:
-        return False
-    draft.tell_coach(Notice(topic="client answers", facts={"client": draft.client.name, "text": text}))
-    draft.notice("passed on", coach=draft.client.coach.name)
-    return True
 
 
 def press(draft: Draft, action: Action | None) -> None:

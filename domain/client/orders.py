@@ -12,7 +12,6 @@ from domain.client.card import show_card, show_sets
 from domain.client.changes import KEPT, back, change, meant, put_in_place, take_back
 from domain.client.clearance import bring_to_release, is_still_barred
 from domain.client.draft import Draft
-from domain.client.eager import TELL_AGAIN_AFTER
 from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
 from domain.client.joining_flow import release
@@ -23,7 +22,7 @@ from domain.client.plans import move_to
 from domain.client.remedies import next_programme
 from domain.client.rotation import catch_up, due, open_workout
 from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
-from domain.client.understanding import understand
+from domain.client.talking import hear_coach, show_talk
 from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
 from domain.incoming import (
@@ -35,12 +34,13 @@ from domain.incoming import (
     PictureWanted,
     Released,
     SetsWanted,
+    TalkWanted,
     Told,
     Undone,
     WhyWanted,
 )
 from domain.journal import Alert, ExerciseHold
-from domain.memory import ByCoach, CoachWrote, Easing
+from domain.memory import ByCoach, Easing
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
 from domain.parts import Notice
 from domain.topics import Topic
@@ -55,9 +55,6 @@ own rule, no published figure; whoever treats the client may well say less."""
 
 ALL = frozenset({"all", "everything", "them", "all of it", "all of them"})
 
-WORDS_KEPT = 12
-"""Of how many of the coach's messages it is remembered what they were about. The house's own choice."""
-
 EASINGS_KEPT = 40
 """How many eased loads are remembered, the latest."""
 
@@ -70,14 +67,10 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
     match order:
         case Decided():
             decided(draft, order)
-        case Told(text=text, alert=about):
-            settle_by_words(draft, order, about)
-            draft.notice("from coach", coach=draft.client.coach.name, text=text)
-            settle_questions(draft, order)
-            draft.remember(told_at=draft.at)
-            note_words(draft, text)
-            if not order.to_several:
-                report(draft, "passed to client", text=text)
+        case Told():
+            hear_coach(draft, order)
+        case TalkWanted():
+            show_talk(draft)
         case Assigned():
             assigned(draft, order)
         case CardWanted():
@@ -100,30 +93,6 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             report(draft, "released" if release(draft) else "already settled")
         case _:
             assert_never(order)
-
-
-def note_words(draft: Draft, text: str) -> None:
-    """Remember that the coach wrote, and of which exercises: what is done about them is between the two."""
-    wrote = CoachWrote(on=draft.today, exercises=understand(draft, text).names)
-    recent = (each for each in draft.memory.coach_wrote if draft.today - each.on <= TELL_AGAIN_AFTER)
-    draft.remember(coach_wrote=(*recent, wrote)[-WORDS_KEPT:])
-
-
-def settle_by_words(draft: Draft, order: Told, about: int | None) -> None:
-    """Settle the alert that the coach's words are about; a stall is then left alone as after any remedy."""
-    for alert in draft.state.alerts:
-        if alert.number == about:
-            draft.change(AlertSettled(alert.number, "seen", order.coach, draft.at))
-            if alert.reason == "stall":
-                leave_all_alone(draft, alert)
-            note_remedy(draft, alert, "write")
-
-
-def settle_questions(draft: Draft, order: Told) -> None:
-    """Whatever the client had asked is answered by the coach's words."""
-    for alert in draft.state.alerts:
-        if alert.reason == "question":
-            draft.change(AlertSettled(alert.number, "seen", order.coach, draft.at))
 
 
 def report(draft: Draft, topic: Topic, **facts: object) -> None:

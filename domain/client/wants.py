@@ -6,7 +6,6 @@ from domain.actions import Words
 from domain.client.aims import show_aims
 from domain.client.asking import HELP_LEADS_TO
 from domain.client.draft import Draft
-from domain.client.explaining import explain, spot_named
 from domain.client.exposures import history, set_to_beat
 from domain.client.half_understood import unfinished_of
 from domain.client.not_understood import given_up
@@ -23,6 +22,7 @@ from domain.client.plans import (
 )
 from domain.client.recording import take_back
 from domain.client.rotation import due, under_way
+from domain.client.talking import ask_coach
 from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
 from domain.client.weighing import is_told_last, take_weight_back
@@ -140,22 +140,6 @@ def take_sets_back(draft: Draft, entries: Sequence[Entry], of: int | None = None
         stand=[facts_of(entry.set) for entry in draft.state.entries if entry.number not in kept],
     )
     say_what_is_aside(draft, [entry.set.exercise for entry in entries])
-
-
-def ask_coach(draft: Draft, text: str, named: tuple[str, ...]) -> None:
-    """Bring a question to the coach, and say so."""
-    bring_question(draft, text, named)
-    draft.notice("passed on", coach=draft.client.coach.name)
-
-
-def bring_question(draft: Draft, text: str, named: tuple[str, ...]) -> None:
-    """Bring a question to the coach, with the last sets beside it."""
-    last = draft.state.entries[-3:]
-    evidence = {"said": text, "message": draft.message, "last": [facts_of(entry.set) for entry in last]}
-    told = explain(draft, spot_named(draft, named[0])) if named else None
-    if told is not None:
-        evidence["explanation"] = facts_of(told)
-    draft.alert("question", named[0] if named else None, evidence)
 
 
 def show_plan(draft: Draft) -> None:

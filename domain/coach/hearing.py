@@ -5,6 +5,7 @@ from typing import assert_never
 from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
 from domain.authority import has_client
 from domain.coach.draft import Draft
+from domain.coach.replying import takes_reply
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.which_client import take_who
 from domain.coach.words import is_for_a_client, obey
@@ -35,8 +36,9 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this coach."""
     draft = Draft(state, heard.at, heard.number)
     match heard.incoming:
-        case Text(text=text):
-            hear_words(draft, text)
+        case Text(text=text, reply=reply):
+            if not takes_reply(draft, text, reply):
+                hear_words(draft, text)
         case Edited(text=text, before=before):
             if text != before:
                 hear_edit(draft, text)

@@ -22,6 +22,7 @@ Kind = Literal[
     "who is away",
     "card",
     "sets",
+    "talk",
     "why",
     "reminder",
     "rest more",
@@ -278,6 +279,18 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (what about|whats up with|what is up with|whats new with|whats going on with|
         + whats happening with|any news (of|from|on)) who:{who}
         (where is|wheres) who:{who} [in the rotation|in the programme|at|up to]
+        """,
+    ),
+    (
+        "talk",
+        """
+        what did who:{who} (ask|write|say|answer|reply) [me|you|us]
+        what (did i|have i) (tell|told|write|written|wrote|say|said|answer|answered) [to] who:{who}
+        [show|show me|give me|see|open] [my|the|our] (talk|talks|thread|conversation|words|messages|
+        + questions|question|answers) (with|of|from|to|by) who:{who}
+        [show|show me|give me|see|open] who:{who} (talk|thread|conversation|words|messages|questions|
+        + question|answers|answer)
+        what (was|were) who:{who} (question|questions|answer|answers|words)
         """,
     ),
     (

@@ -26,6 +26,7 @@ from domain.incoming import (
     Changed,
     Released,
     SetsWanted,
+    TalkWanted,
     Told,
     Undone,
     WhyWanted,
@@ -131,6 +132,8 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
             draft.order_all(clients, CardWanted(coach=coach))
         case "sets":
             draft.order_all(clients, SetsWanted(coach=coach, text=request.rest))
+        case "talk":
+            draft.order_all(clients, TalkWanted(coach=coach))
         case "release":
             draft.order_all(clients, Released(coach=coach))
         case "assign":

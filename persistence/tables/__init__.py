@@ -1,7 +1,7 @@
 """Every table. The constraints refuse states that cannot be; `persistence.migrations` builds the same."""
 
 from persistence.tables.base import Base
-from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WorkoutRow
+from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
 from persistence.tables.mail import (
     INCOMING,
     BudgetRow,
@@ -31,5 +31,6 @@ __all__ = [
     "ProgrammeRow",
     "ReaderRow",
     "SentKeyRow",
+    "WordsRow",
     "WorkoutRow",
 ]

@@ -13,7 +13,7 @@ from sqlalchemy import CheckConstraint, ForeignKey, ForeignKeyConstraint, Text
 from sqlalchemy.orm import Mapped, mapped_column
 
 from domain.actions import Remedy
-from domain.journal import AlertReason, WorkoutState
+from domain.journal import AlertReason, WorkoutState, Writer
 from domain.sets import LoadKind
 from domain.units import Unit
 from persistence.columns import AsJson
@@ -107,6 +107,29 @@ class HoldRow(Base):
     __table_args__ = (
         CheckConstraint("number >= 1", name="number_counts"),
         all_or_none("lifting_whole", "lifted_on", "lifted_by"),
+        _CLUSTERED,
+    )
+
+
+class WordsRow(Base):
+    """What a client or the coach has written to the other, under which `name`; `alert` is the question's."""
+
+    __tablename__ = "words"
+
+    client: Mapped[Number] = mapped_column(ForeignKey("people.number"), primary_key=True)
+    number: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    writer: Mapped[Writer] = mapped_column(Text)
+    name: Mapped[str]
+    text: Mapped[str]
+    at: Mapped[datetime]
+    alert: Mapped[int | None]
+
+    __table_args__ = (
+        ForeignKeyConstraint(
+            ["client", "alert"], ["alerts.client", "alerts.number"], name="words_alert_stands"
+        ),
+        CheckConstraint("number >= 1", name="number_counts"),
+        one_of("writer", Writer),
         _CLUSTERED,
     )
 

@@ -32,6 +32,7 @@ from persistence.tables import (
     InvitationRow,
     PersonRow,
     SentKeyRow,
+    WordsRow,
     WorkoutRow,
 )
 from tests.play.golden import SCRIPTS
@@ -112,7 +113,7 @@ class Village:
     def counts(self, person: int) -> dict[str, int]:
         """Return how many rows of each kind there are of a person."""
         kinds = {EntryRow: "client", WorkoutRow: "client", HoldRow: "client", AlertRow: "client",
-                 InboxRow: "person", PersonRow: "number"}  # fmt: skip
+                 WordsRow: "client", InboxRow: "person", PersonRow: "number"}  # fmt: skip
         with reading(self.store._engine) as connection:
             return {
                 row.__tablename__: connection.execute(

@@ -25,6 +25,7 @@ from persistence.tables import (
     OutboxRow,
     PersonRow,
     ProgrammeRow,
+    WordsRow,
     WorkoutRow,
 )
 from tests.persistence.people import NOON, programme, settled
@@ -91,6 +92,14 @@ def whole_rows(coach: int, client: int) -> Rows:
             "evidence": {},
             "opened_at": NOON,
         },
+        WordsRow: {
+            "client": client,
+            "number": 1,
+            "writer": "coach",
+            "name": "Ilse",
+            "text": "Well done.",
+            "at": NOON,
+        },
         InvitationRow: {
             "code_hash": "a" * 64,
             "name": "Piet",
@@ -156,6 +165,9 @@ CANNOT_BE: list[tuple[type[Base], dict[str, Any]]] = [
     (AlertRow, {"settled_at": NOON, "remedy": "seen"}),
     (AlertRow, {"settled_by": 50, "remedy": "seen"}),
     (AlertRow, {"settled_at": NOON, "settled_by": 50, "remedy": "shout"}),
+    (WordsRow, {"number": 0}),
+    (WordsRow, {"writer": "stranger"}),
+    (WordsRow, {"alert": 50}),
     (InvitationRow, {"code_hash": "the code itself"}),
     (InvitationRow, {"coach": None}),
     (InvitationRow, {"used_by": 50}),

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from domain.client.apply import apply
 from domain.coach_memory import CoachMemory
 from domain.incoming import Heard
-from domain.journal import Alert, AlertReason, Entry, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, AlertReason, Entry, ExerciseHold, Words, WorkoutRecord, Writer
 from domain.memory import (
     Answered,
     ClientMemory,
@@ -38,6 +38,7 @@ from domain.outcome import (
     SettingsKept,
     SheetStored,
     TakenBack,
+    WordsKept,
     WorkoutKept,
 )
 from domain.parts import Eager
@@ -182,6 +183,12 @@ class Decisions:
         alert = self._one([each.number for each in self.state.alerts])
         self.add(AlertSettled(alert, "seen", self.state.client.coach.number, self.draw(MOMENTS)))
 
+    def words(self) -> None:
+        number = self.memory(last_words=self.state.memory.last_words + 1)
+        alert = self.draw(st.sampled_from([None, *(each.number for each in self.state.alerts)]))
+        by = self.draw(st.sampled_from(get_args(Writer)))
+        self.add(WordsKept(Words(number, by, self.draw(NAMES), self.draw(NAMES), self.draw(MOMENTS), alert)))
+
     def client_settings(self) -> None:
         client = replace(
             self.state.client,
@@ -201,7 +208,7 @@ class Decisions:
 
     def possible(self) -> Iterator[Any]:
         """Yield the deeds that can be done as things stand."""
-        yield from (self.workout, self.hold, self.alert, self.client_settings)
+        yield from (self.workout, self.hold, self.alert, self.words, self.client_settings)
         if self.state.workouts:
             yield from (self.workout_again, self.entry, self.entry, self.entry)
         if self.state.entries:
