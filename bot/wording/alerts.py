@@ -157,7 +157,10 @@ def pain_words(part: AlertPart) -> str:
     if held:
         text += f"\nSet aside until you put it back: {escape(listed(held))}."
     if evidence.get("stalled"):
-        text += "\nIt had stalled as well; that matter is closed in favour of this one."
+        text += (
+            "\nIt had stalled as well; that matter is closed in favour of this one. "
+            f"What showed it: «why has {escape(part.client)} stalled?»"
+        )
     if evidence.get("also"):
         text += f"\nLoads the same place: {escape(listed(evidence['also']))}."
     return text + (

@@ -22,6 +22,9 @@ _GAIN = TypeAdapter(Gain)
 LAST_IN_SHORT = 4
 """So many of the last workouts are shown where it is said in short."""
 
+SURE_FROM = 0.85
+"""Below this chance a stall is called a first sign. The house's own choice."""
+
 Evidence = dict[str, Any]
 
 
@@ -36,6 +39,8 @@ def stall_words(part: AlertPart) -> str:
         lines = engine_lines(part)
     if evidence.get("answers"):
         lines.append(answers_words(evidence["answers"]))
+    if evidence.get("overtaken"):
+        lines.append("It hurts since, so that comes first: this matter is closed, and no load is offered.")
     if not part.full:
         lines.append(f"In full: «why has {escape(part.client)} stalled?»")
     return "\n".join(lines)
@@ -60,10 +65,13 @@ def engine_lines(part: AlertPart) -> list[str]:
     evidence = part.evidence
     client, exercise = bold(part.client), bold(str(part.exercise))
     workouts, day = times_words(int(evidence["exposures_since"])), day_words(evidence["since"])
+    may = is_early(evidence)
     if evidence.get("declining"):
-        first = f"{client} is losing strength on {exercise}: down over {workouts} since {day}"
+        loses = "may be losing" if may else "is losing"
+        first = f"{client} {loses} strength on {exercise}: down over {workouts} since {day}"
     else:
-        first = f"{client} has stalled on {exercise}: no gain in {workouts} since {day}"
+        stalled = "may have stalled" if may else "has stalled"
+        first = f"{client} {stalled} on {exercise}: no gain in {workouts} since {day}"
     lines = [f"{first} ({sure_words(evidence['ended'])})."]
     if not part.full:
         last = ", ".join(done_words(each) for each in evidence["exposures"][-LAST_IN_SHORT:])
@@ -78,7 +86,10 @@ def engine_lines(part: AlertPart) -> list[str]:
 def several_lines(part: AlertPart) -> list[str]:
     """Say that a client slows in several exercises at once."""
     evidence = part.evidence
-    verb = "is losing strength on" if evidence.get("declining") else "has slowed down on"
+    if evidence.get("declining"):
+        verb = "may be losing strength on" if is_early(evidence) else "is losing strength on"
+    else:
+        verb = "may have slowed down on" if is_early(evidence) else "has slowed down on"
     names = bold(listed(evidence["exercises"]))
     at_once = f"several exercises at once since {day_words(evidence['since'])}: {names}"
     lines = [
@@ -98,7 +109,7 @@ def several_lines(part: AlertPart) -> list[str]:
 def full_lines(evidence: Evidence) -> list[str]:
     """Return a line for each exposure with the reason of its verdict, and one for what comes next."""
     lines = [evidence_lines(evidence.get("exposures", []), evidence.get("verdicts", []))]
-    if evidence.get("aimed"):
+    if evidence.get("aimed") and not evidence.get("overtaken"):
         lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
     return lines
 
@@ -137,9 +148,15 @@ def between_words(gain: Gain) -> str:
     return f"between {percent_words(gain.low)} and {percent_words(gain.high)}"
 
 
+def is_early(evidence: Evidence) -> bool:
+    """Return whether what was found is a first sign rather than sure."""
+    return float(evidence["ended"]) < SURE_FROM
+
+
 def sure_words(chance: float) -> str:
     """Say how sure it is; never wholly."""
-    return f"{min(99, max(1, round(100 * chance)))}% sure"
+    sure = f"{min(99, max(1, round(100 * chance)))}% sure"
+    return sure if chance >= SURE_FROM else f"an early sign, {sure}: worth a look, too soon for a change"
 
 
 def times_words(workouts: int) -> str:

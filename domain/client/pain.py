@@ -84,7 +84,8 @@ def overtake_stalls(draft: Draft, held: Sequence[str]) -> dict[str, Any]:
     """Let pain take the place of the stalls of what is now `held`: return, as evidence, what had stalled.
 
     That several exercises slow together stays a matter as long as one of them is not held. Whoever hurts is
-    asked no more about a stall, and the coach is offered no load on what hurts.
+    asked no more about a stall, and the coach is offered no load on what hurts. What showed the stalls stays
+    at hand for whoever asks why.
     """
     stalls = [alert for alert in draft.state.alerts if alert.reason == "stall"]
     touched = [alert for alert in stalls if {*alert.exercises} & {*held}]
@@ -93,7 +94,12 @@ def overtake_stalls(draft: Draft, held: Sequence[str]) -> dict[str, Any]:
         if question.slot in {"trouble", "lately"} and touched:
             draft.drop_question(question)
     draft.settle(*over)
-    return {"stalled": [each for alert in over for each in alert.exercises]} if over else {}
+    if not over:
+        return {}
+    return {
+        "stalled": [each for alert in over for each in alert.exercises],
+        "stalls": [{"exercise": alert.exercise, "evidence": alert.evidence} for alert in over],
+    }
 
 
 def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) -> None:
@@ -107,7 +113,12 @@ def tell_coach(draft: Draft, held: tuple[str, ...], evidence: dict[str, Any]) ->
     ]
     draft.settle(*older)
     aside = (*held, *(name for alert in older for name in alert.evidence.get("held", ())))
-    draft.alert("pain", held[0] if held else None, {**evidence, "held": list(dict.fromkeys(aside))})
+    overtaken = {
+        what: [each for one in (evidence, *(alert.evidence for alert in older)) for each in one.get(what, ())]
+        for what in ("stalled", "stalls")
+    }
+    kept = {what: some for what, some in overtaken.items() if some}
+    draft.alert("pain", held[0] if held else None, {**evidence, **kept, "held": list(dict.fromkeys(aside))})
 
 
 def place_of(evidence: dict[str, Any]) -> str | None:

@@ -1,6 +1,7 @@
 """What a client is asked about a stall: first whether anything hurts, then what was out of the ordinary.
 
-Whatever is answered stands with the alert, in the client's own words, for the coach. A yes to pain goes the
+Whatever is answered stands with the alert, in the client's own words, for the coach, and under what it is
+about, whichever of the two was asked. A yes to pain goes the
 way of all pain, and nothing else is asked then.
 """
 
@@ -16,7 +17,7 @@ from domain.client.pain import hold_for_pain, may_load
 from domain.courtesies import is_courtesy
 from domain.memory import StallAnswers, Waiting
 from domain.parts import Safety
-from domain.reading import Pain, Reading, speaks_of_illness
+from domain.reading import Pain, Reading, speaks_of_illness, speaks_of_late
 
 NO_TROUBLE = "No trouble"
 IT_HURTS = "It hurts"
@@ -36,6 +37,7 @@ BESIDE_DENIALS = frozenset(
     ["any", "ok", "okay", "thanks", "thank", "you", "my", "joints", "are", "problem", "problems", "with"]
 )
 """Words that can stand beside a denial without saying anything else."""
+NO = re.compile(r"\W*(?:no|nope|none|not|nothing|never)\b", re.IGNORECASE)
 YES = re.compile(r"\W*(?:yes|yeah|yep|yup|it does|a (?:bit|little))\b", re.IGNORECASE)
 BESIDE_NOTHING = BESIDE_DENIALS | {
     "unusual",
@@ -151,8 +153,11 @@ def take_free_answer(draft: Draft, text: str) -> bool:
     question = open_question(draft)
     if question is None or is_courtesy(text) or not any(sign.isalpha() for sign in text):
         return False
-    note(draft, question, text)
     coach = draft.client.coach.name
+    if question.slot == "trouble" and speaks_of_late(text):
+        take_early(draft, question, text)
+        return True
+    note(draft, question, text)
     if question.slot == "lately":
         draft.notice("lately noted", coach=coach)
     else:
@@ -161,11 +166,30 @@ def take_free_answer(draft: Draft, text: str) -> bool:
     return True
 
 
+def take_early(draft: Draft, question: Waiting, text: str) -> None:
+    """Take what was out of the ordinary, told where it was asked for pain, as what it is.
+
+    Whether anything hurts is asked once more, unless the same words say that nothing does.
+    """
+    exercises = asked_about(question)
+    if NO.match(text):
+        note(draft, question, text)
+    keep(draft, exercises, "lately", text)
+    draft.notice("lately noted", coach=draft.client.coach.name)
+    if not NO.match(text):
+        draft.drop_question(question)
+        ask_about_stalls(draft, exercises)
+
+
 def note_illness(draft: Draft, reading: Reading, text: str) -> None:
     """Let words of an illness, of which something else is made, answer what was out of the ordinary too."""
     question = open_question(draft)
-    if question is not None and question.slot == "lately" and reading.wants and speaks_of_illness(text):
+    if question is None or not reading.wants or not speaks_of_illness(text):
+        return
+    if question.slot == "lately":
         note(draft, question, text)
+    else:
+        keep(draft, asked_about(question), "lately", text)
 
 
 def open_question(draft: Draft) -> Waiting | None:

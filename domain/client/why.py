@@ -1,7 +1,7 @@
 """A client's "why?": the reasons of the verdict and the target that are asked about."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from decimal import Decimal
 
 from domain.client.draft import Draft
@@ -17,7 +17,7 @@ from domain.client.explaining import (
 from domain.client.lines import lines_of
 from domain.client.understanding import came_of
 from domain.explanation import Explanation
-from domain.parts import Notice
+from domain.parts import AlertPart, Notice
 from domain.reading import WhyAsked, exercises_named, why_asked
 from domain.values import facts_of
 
@@ -67,20 +67,47 @@ def is_for_coach(draft: Draft, asked: WhyAsked) -> bool:
 def explain_to_coach(draft: Draft, text: str) -> None:
     """Tell the coach the reasons of the exercises named in `text`, or of what was told last.
 
-    Where it asks of a stall that is open, or of nothing in particular while one is, all of its evidence.
+    Where it asks of a stall that is open, or of nothing in particular while one is, all of its evidence; or
+    of one whose place pain has taken.
     """
     names = exercises_named(text, exercises_known(draft), draft.client.own_names)
     stalls = [alert for alert in draft.state.alerts if alert.reason == "stall"]
-    if _OF_A_STALL.search(text) or not text.strip():
+    is_of_stall = bool(_OF_A_STALL.search(text))
+    if is_of_stall or not text.strip():
         asked = [alert for alert in stalls if not names or {*names} & {*alert.exercises}]
         if asked:
             draft.bring_to_coach(*asked, again=all(map(draft.was_brought_again, asked)), full=True)
+            return
+        if is_of_stall and (overtaken := stalls_overtaken(draft, names)):
+            draft.tell_coach(*overtaken, weight="answer")
             return
     spots = [spot_named(draft, name) for name in names] or last_told(draft)
     found = explained(draft, spots)[:MOST_EXPLAINED]
     client = Notice(topic="reasons of client", facts={"client": draft.client.name, "known": bool(found)})
     reasons = [Notice(topic="why", facts={"explanation": facts_of(each)}) for each in found]
     draft.tell_coach(client, *reasons, weight="answer")
+
+
+def stalls_overtaken(draft: Draft, names: Collection[str]) -> list[AlertPart]:
+    """Return the stalls whose place pain has taken, with all of their evidence: those of `names`, if any."""
+    found = [
+        AlertPart(
+            reason="stall",
+            client=draft.client.name,
+            exercise=each["exercise"],
+            evidence={**each["evidence"], "overtaken": True},
+            full=True,
+        )
+        for alert in draft.state.alerts
+        if alert.reason == "pain"
+        for each in alert.evidence.get("stalls", ())
+    ]
+    return [each for each in found if not names or {*names} & {*exercises_of(each)}]
+
+
+def exercises_of(stall: AlertPart) -> list[str]:
+    """Return the exercises that a stall is about."""
+    return [stall.exercise] if stall.exercise else [str(each) for each in stall.evidence["exercises"]]
 
 
 def found_for(draft: Draft, asked: WhyAsked) -> tuple[Explanation, ...]:

@@ -4,8 +4,8 @@ from typing import Any
 
 import pytest
 
-from domain.incoming import Decided
-from domain.parts import Notice, Question, Safety
+from domain.incoming import Decided, WhyWanted
+from domain.parts import AlertPart, Notice, Question, Safety
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 SHEET = """\
@@ -84,6 +84,36 @@ def test_the_answers_stand_with_the_alert_and_the_coach_hears_them_once(
     assert not [each for each in life.state.memory.questions if each.slot in {"trouble", "lately"}]
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["slept badly all week", "I was ill last week", "hardly ate anything", "long shifts at work, so tired"],
+)
+def test_sleep_told_where_pain_was_asked_for_is_kept_as_what_it_is_and_pain_asked_again(text: str) -> None:
+    life = stalled("bench 80x5, rows 60x10")
+    parts = life.says(text, at(4, 18, 5))
+    assert answers(life) == [{"lately": text}]
+    assert [part.slot for part in parts if isinstance(part, Question)] == ["trouble"]
+    parts = life.says("No trouble", at(4, 18, 6))
+    assert kinds(parts) == ["no trouble"]
+    assert answers(life) == [{"lately": text, "trouble": "No trouble"}]
+    assert [facts["answers"] for facts in told(life)] == answers(life)
+
+
+def test_one_answer_to_both_is_kept_as_both() -> None:
+    life = stalled("bench 80x5, rows 60x10")
+    text = "no, but I slept badly"
+    assert kinds(life.says(text, at(4, 18, 5))) == ["lately noted"]
+    assert answers(life) == [{"lately": text, "trouble": text}]
+    assert not [each for each in life.state.memory.questions if each.slot in {"trouble", "lately"}]
+
+
+@pytest.mark.parametrize("text", ["my elbow is tired", "it feels odd somehow", "a bit stiff after sleep"])
+def test_a_joint_is_the_answer_to_whether_one_gives_trouble(text: str) -> None:
+    life = stalled("bench 80x5, rows 60x10")
+    life.says(text, at(4, 18, 5))
+    assert answers(life) == [{"trouble": text}]
+
+
 def test_words_that_have_something_else_to_do_answer_nothing() -> None:
     life = stalled("bench 80x5, rows 60x10")
     for minute, text in enumerate(
@@ -140,6 +170,23 @@ def test_a_yes_to_pain_sets_the_exercise_aside_and_takes_the_place_of_the_stall(
     ]
     assert life.alert_reasons == ["pain"]
     assert not [each for each in life.state.memory.questions if each.slot in {"trouble", "lately"}]
+
+
+@pytest.mark.parametrize("text", ["has stalled", "had bench press stalled"])
+def test_what_showed_a_stall_is_at_hand_after_pain_has_taken_its_place(text: str) -> None:
+    """Also once more has been told of the same pain; no load is offered on what hurts."""
+    life = stalled("bench 80x5, rows 60x10")
+    evidence = life.state.alerts[0].evidence
+    life.says("yes, my shoulder hurts a bit", at(4, 18, 5))
+    life.says("my shoulder hurts still", at(5, 18, 5))
+    assert [alert.reason for alert in life.state.alerts] == ["pain"]
+    life.hears(WhyWanted(coach=MARA.number, text=text), at(5, 19))
+    (say,) = [say for say in life.outcome.says if say.to == MARA.number]
+    (part,) = say.parts
+    assert isinstance(part, AlertPart)
+    assert (part.reason, part.exercise, part.full) == ("stall", "Bench press", True)
+    assert part.evidence == {**evidence, "overtaken": True}
+    assert say.buttons == ()
 
 
 def test_answers_that_come_once_it_is_settled_still_reach_the_coach() -> None:
