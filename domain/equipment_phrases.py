@@ -67,6 +67,7 @@ _HAVING_IT = (
     r"(?<=[a-z])(?<!\ball) (?:that |which )?(?:i|we)"
     r"(?:'ve got|(?:'ve| have)? (?:got|have|use|own)| have)(?= is | are |$)"
 )
+_OF_A_GYM = r"(?:new|old|other|hotel|home)"
 _SIZE = r"(?:smallest|lightest|biggest|largest|heaviest)"
 _SAME: tuple[tuple[re.Pattern[str], str], ...] = tuple(
     (re.compile(pattern), word)
@@ -91,12 +92,17 @@ _SAME: tuple[tuple[re.Pattern[str], str], ...] = tuple(
         (r"(?<=[a-z])'s (?=an? |only |\d)", " is "),
         (r"\bweight of the bar\b|\bbar'?s? weight\b", "bar"),
         (r"(?<=\d) ?1/2(?=s|kg|lb|\b)", ".5"),
+        (r"^new (?=plates|dumbbells|bands)", "have "),
+        (r"(?<=have )new (?=plates|dumbbells|bands|bar)|(?<=got )new (?=plates|dumbbells|bands|bar)", ""),
         (r" ?\b(?:kilograms?|kilos?|kgs?)\b|(?<=\d)(?:kilograms?|kilos?|kgs)\b", "kg"),
         (r" ?\b(?:pounds?|lbs?)\b|(?<=\d)(?:pounds?|lbs)\b", "lb"),
         (r"\btwos\b", "2s"),
         (r"\bfives\b", "5s"),
         (r"\btens\b", "10s"),
-        (r",? (?:here|(?:at|in) (?:(?:my|our|the|this) )?(?:home|gym|hotel|place))\b", ""),
+        (
+            rf",? (?:here|(?:at|in) (?:(?:my|our|the|this) )?(?:{_OF_A_GYM} )?(?:home|gym|hotel|place))\b",
+            "",
+        ),
         (_HAVING_IT, ""),
         (
             r"^(?:each|every|one) (?:plates|pin|brick|step) (?:on|of|in) (?:the )?stack (?:is|weighs)",
@@ -119,7 +125,7 @@ _OPENING = re.compile(
     r"(?:(?:ok|okay|hi|hey|hello|btw|fyi|by the way|so|well|also|and|note(?: that)?)[,:]? )+"
 )
 _CLOSING = re.compile(r"(?:,? (?:too|as well|now|at the moment|any ?more|available|to train with|please))+$")
-_ON_TOP = re.compile(r"\b(?:also|too|as well|now|bought)\b")
+_ON_TOP = re.compile(r"\b(?:also|too|as well|now|bought|new)\b")
 
 _HOLDING: tuple[tuple[str, re.Pattern[str]], ...] = (
     (
@@ -127,6 +133,10 @@ _HOLDING: tuple[tuple[str, re.Pattern[str]], ...] = (
         re.compile(
             rf"{_WHO}{_ADVERBS} (?:have|has)(?: got)? no |{_WHO}'ve got no |"
             rf"(?:{_WHO}{_ADVERBS} )?(?:don't|doesn't|do not|does not) (?:have|own)(?: access to)?(?: any)? |"
+            rf"{_WHO}(?:'ve| have)?{_ADVERBS} "
+            rf"(?:sold|lost|got rid of|gave away|given away|returned|broke|broken|threw away|"
+            rf"thrown away)(?: all)?(?: of)?(?: my| our| the)? |"
+            rf"(?:{_WHO} )?no longer (?:have|has|own|got)(?: any| a| the| my| our)? |no more |"
             rf"(?:{_WHO}{_ADVERBS} )?(?:haven't|hasn't|have not|has not)(?: got)?(?: any)? |"
             rf"there(?:'s| is| are) (?:no|not any|not an?) |there (?:isn't|aren't)(?: any)? |"
             rf"(?:{_WHO}(?:'re|'m| are| am| is) )?(?:missing|lacking|without)(?: any)? |no access to |no "

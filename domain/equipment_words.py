@@ -42,10 +42,17 @@ _BARE = re.compile(r"\W*no\b", re.IGNORECASE)
 _ANY_MORE = re.compile(
     r"\b(?:any ?more|any longer|here|at (?:my|our|the) (?:gym|place|hotel))\b", re.IGNORECASE
 )
+_NEWS = re.compile(
+    r"\b(?:now|again|back|finally|bought|new|got (?:an?|some|my|the)|there(?:'s| is) an?)\b", re.IGNORECASE
+)
+_IS_BACK = re.compile(
+    r"(?P<thing>[a-z][a-z -]{2,30}?) (?:is|are) (?:back|there|repaired|fixed|working)(?: again)?"
+)
 _GONE = re.compile(
     r"(?P<thing>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:is|are|was|were|has been|"
     r"have been|got) "
-    r"(?:gone|broken|removed|taken away|sold|out of order|out of use|closed)"
+    r"(?:gone|broken|removed|taken away|sold|out of order|out of use|closed)|"
+    r"(?P<broke>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:has )?(?:broke|broken)(?: down)?"
 )
 """How it is said of a thing that it is there no longer."""
 
@@ -76,6 +83,8 @@ class Said(NamedTuple):
     """Names of other things that can be lacking, beside those that are common."""
     is_bare: bool = False
     """Whether it is said to be lacking by a mere "no"."""
+    is_news: bool = False
+    """Whether it is said as something that was not so before."""
 
     @property
     def mass(self) -> Decimal:
@@ -116,11 +125,14 @@ def told(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Equipm
 def _told(text: str, equipment: Equipment, names: tuple[str, ...]) -> Equipment | None:
     said, on_top = canonical(text)
     is_bare = bool(_BARE.match(text)) and not _ANY_MORE.search(text)
+    is_news = bool(_NEWS.search(text))
     if gone := _GONE.fullmatch(said):
-        said = f"no {gone['thing']}"
+        said = f"no {gone['thing'] or gone['broke']}"
+    elif back := _IS_BACK.fullmatch(said):
+        said = f"have {back['thing']}"
     for pattern, change in _SENTENCES:
         found = pattern.fullmatch(said)
-        if found and (changed := change(Said(found, equipment, on_top, names, is_bare))) is not None:
+        if found and (changed := change(Said(found, equipment, on_top, names, is_bare, is_news))) is not None:
             return changed
     return None
 
@@ -248,7 +260,7 @@ def _not_lacking(said: Said) -> Equipment | None:
     thing = said.found["thing"]
     gained = {thing, _machine_of(thing)} & {*said.equipment.lacking}
     if not gained:
-        return None
+        return said.equipment if said.is_news and _thing(thing, said) is not None else None
     lacking = tuple(each for each in said.equipment.lacking if each not in gained)
     return said.equipment.model_copy(update={"lacking": lacking})
 
@@ -280,7 +292,7 @@ _SENTENCES: tuple[tuple[re.Pattern[str], Change], ...] = tuple(
         (rf"(?P<list>{COUNTED}) plates", _several(_all_plates)),
         (rf"have (?P<list>{LIST}) plates", _plates),
         (rf"have (?P<list>{PLURALS})", _of_plates(_plates)),
-        (rf"have plates of (?P<list>{LIST})", _plates),
+        (rf"have plates(?: of|:)? (?P<list>{LIST})", _plates),
         (rf"no (?P<list>{PLURALS})(?: plates)?", _no_plates),
         (rf"no (?P<list>{LIST}) plates", _no_plates),
         (rf"(?:smallest|lightest) plates{_ARE} (?P<mass>{MASS})(?:'?s)?", _smallest_plate),

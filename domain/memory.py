@@ -311,6 +311,8 @@ class ClientMemory(Frozen):
     extra_rest_days: int = 0
     reminded_on: date | None = None
     nudged_on: date | None = None
+    remind_again_at: datetime | None = None
+    """When the client has asked to be reminded once more; aware, UTC."""
     unasked_on: date | None = None
     """The last day on which something was said unasked, and how often it was."""
     unasked: int = 0

@@ -11,7 +11,7 @@ from domain.reading.patterns import Pattern
 _OPENING = """
 please|pls|hey|hi|hello|ok|okay|so|and|also|but|well|right|yes|hm|hmm|just|btw|by the way|quick question|coach
 sorry|oh|thanks|morning|,|-|'.'|'!'|':'
-(can|could|would|will) (you|u) [please] (tell|show|say to|give|remind) [me] [of]
+(can|could|would|will) (you|u) [please] [(tell|show|say to|give|remind) [me] [of]]
 (can|could|may) i (see|have|get|know)|(tell|show|give|remind) me [of|about]
 (do|would) you know|i (want|need|would like) to (know|see)|id like to (know|see)|i wonder|i wondered
 """

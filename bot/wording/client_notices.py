@@ -272,6 +272,13 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "why": why_words,
     "no such hour": "There is no such hour. Say it as «remind me at 7» or «remind me at 18:30».",
     "hour kept": filled("Reminders come at {at} from now on."),
+    "again later": filled("All right, I remind you once more at {at}."),
+    "when later": "When shall I remind you? Say «in 30 minutes» or «again at 6 pm», or move it.",
+    "too late today": "That is no longer today. Shall I move it to tomorrow?",
+    "name kept": filled("All right, {name} it is."),
+    "zone later": filled(
+        "Have a good trip. Once you are there, say «I'm in {place}», and I go by the clocks there."
+    ),
     "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),
     "body mass unlikely": filled(
         "I may have misread {mass}. Say it as «I weigh 72 kg» or «I weigh 11 stone 5»."

@@ -311,6 +311,7 @@ COACH_WORDS: dict[Topic, Words] = {
     "unknown client": with_names(
         "I know no client called {name}. Yours are: {names}.", "You have no clients yet."
     ),
+    "client renamed": filled("{client} wants to be called {name}, and goes by that here from now on."),
     "client joined": lambda facts, _: (
         f"{escape(str(facts['client']))} has opened the chat. I ask the first questions, and tell you once "
         "they are answered."

@@ -12,6 +12,10 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
     told = Equipment.model_validate(facts["equipment"])
     said = [words for of in facts["changed"] if (words := one_words(told, of))]
     known = f"Noted: {'; '.join(said)}." if said else "Noted."
+    if not facts["changed"]:
+        known = "That is as I have it already."
+    if facts.get("had"):
+        known += f" You have {escape(listed(facts['had']))} again."
     lacking = f" You have no {escape(listed(told.lacking, 'or'))}." if told.lacking else ""
     nothing = (
         f" Your programme has nothing else for {escape(listed(facts['nothing_for']))}: I have told "
@@ -19,7 +23,11 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
         if facts.get("nothing_for")
         else ""
     )
-    return f"{known} What I give you to aim for can be loaded with that.{lacking}{nothing}"
+    changes = [f" {escape(other)} takes the place of {escape(name)}." for name, other in facts["instead"]]
+    if facts.get("back"):
+        changes.append(f" {escape(listed(facts['back']))} is back in your workouts.")
+    loaded = " What I give you to aim for can be loaded with that." if said else ""
+    return f"{known}{loaded}{lacking}{''.join(changes)}{nothing}"
 
 
 def one_words(told: Equipment, of: str) -> str:

@@ -17,6 +17,7 @@ from domain.client.eager import reckon
 from domain.client.editing import hear_edit
 from domain.client.following import follow_up
 from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit, take_age_told
+from domain.client.later import take_later
 from domain.client.leaving import answer_leaving, take_leaving
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
@@ -154,7 +155,7 @@ def hear_words(draft: Draft, text: str) -> None:
     if not hurts and (rest := take_settings(draft, text, has_sets=bool(reading.sets))) is not None:
         hear_rest(draft, rest)
         return
-    if not hurts and take_asked(draft, text, reading):
+    if not hurts and (take_later(draft, text) or take_asked(draft, text, reading)):
         return
     if not hurts and (
         takes_end(draft, text)

@@ -5,6 +5,8 @@ from dataclasses import replace
 from datetime import time
 from zoneinfo import ZoneInfo
 
+from domain.actions import Words
+from domain.client.called import take_name
 from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
 from domain.client.lines import lacking, lacks
@@ -25,13 +27,13 @@ from domain.units import Unit, convert
 
 _REMIND = (
     r"(?:please |(?:can|could|will|would) you (?:please )?)?"
-    r"(?:remind me|reminders?|my reminder|(?:send|move|change|set|put|shift) "
-    r"(?:it|(?:me )?(?:my|the) reminders?))"
-    r"(?: to| at| for| is| now)*"
+    r"(?:(?:remind|message|text|ping|write to) me|(?:i want |i'd like )?(?:the |my )?reminders?|"
+    r"(?:send|move|change|set|put|shift) (?:it|(?:me )?(?:my|the) reminders?))"
+    r"(?: to| at| for| is| now| earlier,?| later,?| from now on| say| always)*"
 )
 _FROM_NOW = (
-    r"(?:,? (?:please|from now on|(?:from|starting|as of) (?:now|today|tomorrow|(?:next )?\w+day)(?: on)?))*"
-    r"\??"
+    r"(?:,? (?:please|instead|from now on|"
+    r"(?:from|starting|as of) (?:now|today|tomorrow|(?:next )?\w+day)(?: on)?))*\??"
 )
 """From which day on makes no difference here: an hour is changed at once, and said to be."""
 _HOUR = re.compile(
@@ -40,10 +42,13 @@ _HOUR = re.compile(
 )
 _HOUR_IN_WORDS = re.compile(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
 _UNIT = re.compile(
-    r"(?:please )?(?:i (?:use|train in|count in|lift in|think in|measure in|prefer|want)|use|my unit is|"
-    r"(?:change|set|switch)(?: (?:my|the) units?)? to|in|make it) "
+    r"(?:please )?(?:(?:can|could|shall|may) (?:you|we|i) (?:please )?)?"
+    r"(?:i(?:'d rather| would rather|'d like to| would like to|'d prefer to|'ll)? "
+    r"(?:use|train in|count in|lift in|think in|measure in|prefer|want|have)|use|have|my unit is|go back to|"
+    r"(?:change|set|switch)(?: (?:my|the) units?| me| us| it| everything)?(?: back| over)? to|"
+    r"show (?:me )?(?:it|everything|all|my loads|the loads)? ?in|in|make it) "
     r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)"
-    r"(?: please| now| again| instead)*"
+    r"(?: please| now| again| instead| from now on)*\??"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
@@ -52,6 +57,13 @@ _ZONE = re.compile(
     r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back)? (?:in|to)|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
+)
+_TRIP = re.compile(
+    r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off) to "
+    r"(?P<place>[a-zà-ÿ .'-]{2,40}?)"
+    r"(?: (?:today|tonight|tomorrow|soon|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))*|"
+    r"(?:i'll|i will|we'll) be in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
+    r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))+"
 )
 _TIME_HERE = re.compile(
     r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
@@ -106,7 +118,12 @@ def take_setting(draft: Draft, text: str) -> bool:
         return True
     if take_hour(draft, said) or take_unit(draft, said):
         return True
-    if take_weight(draft, text) or take_start(draft, said) or take_illness(draft, said, text):
+    if (
+        take_name(draft, text)
+        or take_weight(draft, text)
+        or take_start(draft, said)
+        or take_illness(draft, said, text)
+    ):
         return True
     return take_zone(draft, said)
 
@@ -120,7 +137,10 @@ def plainly(text: str) -> str:
 def take_hour(draft: Draft, said: str) -> bool:
     """Change the hour of the reminder where `said` is just that; return whether it did."""
     if found := _HOUR.fullmatch(said):
-        return set_hour(draft, int(found["hour"]), int(found["minute"] or 0), found["half"])
+        hour, minute = int(found["hour"]), int(found["minute"] or 0)
+        if found["half"] is None and 0 < hour <= 12:
+            draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}"))
+        return set_hour(draft, hour, minute, found["half"])
     if (found := _HOUR_IN_WORDS.fullmatch(said)) and (clock := clock_of(found["clock"])):
         return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
     return False
@@ -136,6 +156,10 @@ def take_unit(draft: Draft, said: str) -> bool:
 
 def take_zone(draft: Draft, said: str) -> bool:
     """Change the zone where `said` is just a place or the time there; return whether it did."""
+    trip = _TRIP.fullmatch(said)
+    if trip and zones_of(place := trip["place"] or trip["there"]):
+        draft.notice("zone later", place=place.title())
+        return True
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
     zones = zones_said(draft, found["place"]) if found else ()
     if len(zones) > 1:
@@ -245,10 +269,15 @@ def set_equipment(draft: Draft, equipment: Equipment) -> None:
         if lacks(equipment, line.exercise) and not lacks(before, line.exercise)
         if lacking(equipment, line) is None
     ]
+    lines = prescriptions_of(draft.client)
+    others = [(line.exercise, lacking(before, line), lacking(equipment, line)) for line in lines]
     draft.notice(
         "equipment kept",
         equipment=equipment.model_dump(mode="json"),
         changed=changed,
+        had=[each for each in before.lacking if each not in equipment.lacking],
+        instead=[[name, now.exercise] for name, was, now in others if now is not None and now != was],
+        back=[name for name, was, now in others if was is not None and now is None],
         nothing_for=nothing,
         coach=coach,
     )

@@ -22,6 +22,7 @@ from domain.client.joining_flow import (
     reminder_moment,
     tell_of_half_way,
 )
+from domain.client.later import remind_again
 from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
@@ -44,6 +45,7 @@ Event = Literal[
     "nudge",
     "missed",
     "bring",
+    "again",
 ]
 
 NUDGE_AFTER = timedelta(hours=3)
@@ -91,7 +93,7 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
         happen(draft, min(ripe, key=lambda each: each[0])[1])
     keep_due(draft)
-    if not draft.is_empty:
+    if not draft.is_empty and draft.memory.remind_again_at == state.memory.remind_again_at:
         before = draft.memory.unasked if draft.memory.unasked_on == draft.today else 0
         draft.remember(unasked_on=draft.today, unasked=before + 1)
     note_told(draft)
@@ -110,6 +112,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
         yield moment, "join"
     if (moment := half_way_moment(memory)) is not None:
         yield in_coach_hours(state, moment), "half-way"
+    if memory.remind_again_at is not None:
+        yield memory.remind_again_at, "again"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
     yield from ((moment, "bring") for moment in bringing(state))
@@ -179,6 +183,8 @@ def happen(draft: Draft, event: Event) -> None:
         case "bring":
             bring_up(draft)
             follow_up(draft)
+        case "again":
+            remind_again(draft)
 
 
 def welcome(draft: Draft) -> None:

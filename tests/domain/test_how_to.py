@@ -135,6 +135,18 @@ ASKED = {
         can I change my answers later?
         I want to change my equipment
     """,
+    "another place": """
+        I joined a gym
+        I changed gyms
+        I train at home now
+        I'm in a hotel gym this week
+    """,
+    "when reminders come": """
+        remind me the evening before
+        remind me only on Mondays
+        no reminders on weekends
+        how often do you remind me?
+    """,
     "sentences": """
         do I have to write in full sentences?
         do you understand abbreviations?

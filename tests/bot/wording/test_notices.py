@@ -118,6 +118,8 @@ OTHER_FACTS: dict[str, dict[str, Any]] = {
         "workouts": [{"on": "2026-03-02", "workout": "Pull", "rows": [{"exercise": "Row", "sets": [A_SET]}]}],
     },
     "beaten": {"beaten": ["Row"], "not_beaten": [], "first": ["Dip"]},
+    "equipment kept": {"instead": [["Hammer curl", "Cable curl"]]},
+    "zone later": {"place": "Tokyo"},
     "ever": {"load": "80", "first": None, "best": A_SET, "times": 0},
     "cues": {"rows": [{"exercise": "Row", "cues": ["chest tall"]}]},
     "strength so far": {"found": "risen", "gain": 0.012, "low": 0.004, "high": 0.02, "rounds": 6},
