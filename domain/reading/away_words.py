@@ -162,8 +162,10 @@ AWAY = Pattern(
     going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
     (im|i am|we are|ill be) {away} $|in (holidays|vacation) >(.|,|!|$)
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
-    {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before !(i|we|they|it|
-        my)|{weeks_without})
+    {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before [the] {day}|
+        {weeks_without})
+    [#|a|two|three|the next|the whole]* {unit} (abroad|away|offshore|overseas|out of town)
+    see (you|ya|u) in (a|#|two|three) [couple of] {unit}
     [{coming}] {back} [{back_where}]* >({back_when})
     {take} [{how_much}]* [#] {unit} {off}
     {take_a} (a|my|an) [{how_long}]* {a_break} [from|until|till|for|of|next|starting|now]*
@@ -242,6 +244,7 @@ AWAY = Pattern(
     greeting=words_of("hi hey hello coach sorry ,"),
     holiday="holiday|holidays|vacation|annual leave",
     at_present="now|today|at the moment|this week",
+    day="(#|next|{weekday}|{month}|then|that)",
     weekday=_WEEKDAYS,
     month=_MONTHS,
     a_break="break|pause|holiday|vacation|rest week|deload|time out|timeout|week off",
@@ -272,6 +275,7 @@ NOT_GONE = Pattern(
     """
     (not|hasnt|havent|hadnt|never|wont|didnt|doesnt) [really|quite|fully|entirely|yet|all]* {gone} (away|off)
     {trouble} ..4 {gone} (away|off)
+    (take|takes|took|taking|throw|throwing|wipe|clear) [that|this|the|my|it|last|one|set|entry]* away
     """,
     gone="(gone|go|goes|going|went)",
     trouble=words_of(

@@ -133,12 +133,27 @@ def _pain_at(
     elif word == "pulled":
         reach = 9 if _PULLED_IT.at(message, at - 2) else 5 if message.text(at - 2) == "it" else 3
         mine = [p for p in mine if p.start - at in range(8) or at - p.end in range(reach)]
+    if not mine and (told := _one_of_two(message, at, first, parts)) is not None:
+        mine = [told]
     if mine or word in ACHE:
         return [(Pain(p.place, p.side, own[p.start][1] if p.start in own else score), p) for p in mine]
     somewhere = HURTS_SOMEWHERE.is_in(message, first, last) or IT_HURTS.at(message, first, last)
     if (word in NEEDS_PART or score is None) and not somewhere:
         return []
     return [(Pain("other", None, score), None)]
+
+
+def _one_of_two(message: Message, at: int, first: int, parts: list[Part]) -> Part | None:
+    """Return the part named before, in an earlier sentence, with the side that hurts: "left one hurts"."""
+    said = _SIDED_ONE.first(message, first, at)
+    before = [part for part in parts if part.end <= first and part.place not in MIDDLE]
+    if said is None or not before:
+        return None
+    side = message.text(said.start)
+    return replace(before[-1], side="left" if side == "left" else "right" if side == "right" else "both")
+
+
+_SIDED_ONE = Pattern("(left|right|both) (one|ones|of them)")
 
 
 def _of_a_joint(message: Message, at: int, first: int, last: int) -> Callable[[Part], bool]:

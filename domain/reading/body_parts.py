@@ -27,6 +27,8 @@ _AFTER_BACK_AGAIN = words_of("on in from to at home off soon tomorrow squat squa
 """Words after "back" that make it a return or an exercise, unless "my" or "the" stands before it."""
 _BACK_OF = Pattern("back of [my|the|his|her|your|left|right|both]* {part}", part=PART_FIRST - {"back"})
 """The back of another part, which is that part."""
+_STANDING = Pattern("on (my|our) feet >(and|all|for|since|again|today|from|the|,|.|so)")
+"""To be on one's feet, which is no pain of them."""
 _BEFORE_BACK = words_of("my the mid middle whole left right a your no of sore stiff bad")
 _AFTER_BACK = words_of(
     """pain pains hurts hurt ache aches is was feels felt still stiff sore issues issue trouble twinge spasm
@@ -89,6 +91,8 @@ def _part_at(message: Message, at: int, inside: set[int]) -> Part | None:
         if place is None or len(words) < length or (length == 1 and at in inside):
             continue
         if words == ("back",) and not _is_body_back(message, at):
+            continue
+        if words == ("feet",) and _STANDING.at(message, at - 2) is not None:
             continue
         if words == ("head",) and not _MOVES.isdisjoint(message.texts(max(0, at - 2), at)):
             continue

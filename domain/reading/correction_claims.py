@@ -18,6 +18,8 @@ _CLAIM = Pattern(
     """
     ((i|ive) {once} {told}|{who} {once} {recorded}) {what} n:# [{unit}|rep|reps] {more}
     (down|saved|recorded|logged|entered|listed|noted) (as|for|at|with) n:# [{unit}|rep|reps] [(x|for|/|@) #]
+    (the|that) n:# [{unit}|rep|reps] {was} [really|actually|only|just|a|an]* >(# [{unit}|rep|reps] [.|!|,|
+        sorry|coach|really|actually]* $)
     {change} [the|that|my]* n:# [{unit}|rep|reps] (to|into|in|for|with|a|an) >([a|an|the] #)
     <!({planner}) (says|shows|reads) n:# [{unit}|rep|reps] [(x|for|/|@) #]
     """,
@@ -26,6 +28,7 @@ _CLAIM = Pattern(
     who="you|youve|u|it|the app|the bot|app|bot",
     recorded="have me|have it|has me|have|has|put|recorded|logged|saved|noted|entered|wrote down",
     planner=words_of("coach trainer plan program programme sheet he she they"),
+    was="(was|should be|shouldve been|should have been)",
     once="[had|have|just|accidentally|first|mistakenly|wrongly|probably|stupidly|originally|earlier]*",
     told="""
         said|say|says|wrote|write|written|put|typed|told you|told|entered|logged|recorded|noted|texted|sent

@@ -92,7 +92,9 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if kind == "sorry" and _is_only_sorry(message, numbers, request, named):
         return False
     if not strong and kind == "was":
-        return _is_put_right(message, sign, request, named)
+        return _is_put_right(message, sign, request, named) or (
+            NOT_THIS.is_in(message) and _is_of_what_was_read(message, request)
+        )
     if not strong and kind == "not":
         return _is_this_not_that(message, numbers, named)
     match kind:
@@ -106,6 +108,8 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
             return bool(numbers)
         case "instead":
             return False
+        case "told":
+            return not numbers
     unit = UNIT_FIXED.is_in(message)
     if not numbers and not named and not unit and (kind == "make" or not OTHER_WORTH.is_in(message)):
         return False
@@ -196,6 +200,13 @@ def _can_be_of_a_set(message: Message, after: int) -> bool:
     return message.text(after) in _OF_SETS or not is_counted(message, after)
 
 
+def _is_of_what_was_read(message: Message, request: Request) -> bool:
+    """Return whether the number that is denied is one of the last record: "that was 12 raises, not 21"."""
+    last = request.done[-1]
+    denied = [message.value(found.parts["n"][0]) for found in NOT_THIS.find(message)]
+    return bool(denied) and {last.load, Decimal(last.amount)}.issuperset(denied)
+
+
 def _has_another(message: Message, at: int) -> bool:
     """Return whether another number follows that nothing was made of."""
     return any(not message.taken[n] for n in message.numbers(at + 1, len(message.tokens)))
@@ -227,8 +238,15 @@ def _is_this_not_that(message: Message, numbers: Sequence[int], named: Sequence[
     return (
         bool(numbers)
         and not COMPARISON.is_in(message)
-        and any("not" in message.texts(max(0, n.start - 2), n.start) for n in named)
+        and any(
+            "not" in message.texts(max(0, n.start - 2), n.start) and message.text(n.start - 1) not in _DO
+            for n in named
+        )
     )
+
+
+_DO = words_of("do did done doing get got")
+"""Words that make it one that was left out: "did not do bench"."""
 
 
 def is_set_again(message: Message, request: Request, groups: Sequence[Group]) -> bool:

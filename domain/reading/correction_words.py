@@ -37,6 +37,7 @@ SIGN = Pattern(
     slip:((correct|right) [one|number|weight|load|reps|value]* (is|was|should be) >(#))
     slip:(should of (be|been) >(#|_))
     make:(^ [{opening}]* {called} >(# [{counted}] [please|pls|thanks|coach|then|tbh|sorry|.|!|,]* $))
+    slip:(^ # [{counted}] (-|=) '>' >(# [{counted}] [sorry|please|pls|.|!]* $))
     slip:(^ # [{counted}] [,|.]* (sorry|oops|whoops|typo|i (mean|meant)) [,|.|!|coach|my bad]* $)
     slip:(^ # [{counted}] (x|for|*|@) # [{counted}] [,|.]* (oops|whoops|typo|i (mean|meant)) [.|!]* $)
     slip:(^ [sorry|hey|oh|oops|,]* (that|the|my) ..4 (was|were) [in|all]* {unit} [btw|coach|sorry|.|!]* $)
@@ -65,11 +66,15 @@ SIGN = Pattern(
     instead:((instead of|rather than) (#|_))
     not:(not _ [_] ,? (but|it was))
     slip:((wasnt|werent) _ [_] ,? (but|it was))
+    told:(forgot to (say|mention|add|write|tell you) ,? [that|it|was|were|the last [one|set]]* ({ended}))
+    told:(^ [oh|also|ps|and|,|it was|that was]* ({ended}) [,]* (btw|by the way|i forgot|forgot to (
+        say|mention|add)) [coach|.|!]* $)
 """,
+    ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",
     slip="""
         correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
         wrong (number|exercise|weight|reps|load|name|one|unit|day|date)|got (that|it) wrong
-        (made|is) an? (error|mistake)|^ (edit|fix|amendment) :
+        (made|is) an? (error|mistake)|^ (edit|fix|amendment) :|counted [it|that|them|the reps]* wrong
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
     opening="""

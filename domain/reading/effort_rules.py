@@ -13,8 +13,8 @@ _REPS_LEFT = Pattern(
     """
     (rir|r i r) [of|was|:|=|about|around] n:# !(- #)
     n:# (rir|r i r) !([of|was|:|=] #)
-    n:# [[good|more|full] {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand|bank)
-    n:# [[good|more|full] {rep}] (to spare|up my sleeve)
+    n:# [{good} {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand|bank)
+    n:# [{good} {rep}] (to spare|up my sleeve)
     n:# _ in the? (tank|reserve)
     {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
@@ -23,6 +23,7 @@ _REPS_LEFT = Pattern(
     reserve of? n:#
     """,
     rep=_REP,
+    good="[good|more|full|clean|solid|decent|proper|strict|honest]*",
     fuel="gas|juice|fuel|room|enough|strength",
     would="would have|wouldve|could have|couldve|were|was|would have been|wouldve been|might have",
 )
@@ -82,7 +83,7 @@ _NO_FAILURE = Pattern(
     stopped [_] short [of [_] (failure|failing)]
     (stop|stopping) [_] short of [_] (failure|failing)
     """,
-    to="[going to|reaching|hitting|full|actual|any|true|complete|until|till|to|all the way]*",
+    to="[the|going to|reaching|hitting|full|actual|any|true|complete|until|till|to|all the way]*",
     failure=words_of("failure fail failing"),
 )
 _FAILURE = Pattern(
@@ -129,10 +130,9 @@ _TRIED = """
 _WHERE = "[(on|at|for|in) [the|my] ..2|_]"
 _LIFT_IT = "(move|moved|budge|shift|lift|press|pull|get|do|stand|go|come|unrack)"
 _AND_NOT = f"""
-    [,|.|-|and|but|it|i|that|was|just|then|absolutely|completely|sadly|only|so]*
-    (no|nope|nah|missed|failed|no (chance|luck|go|way)|not (a|even|happening|once|one)|nothing|pinned me
-    |({_CANNOT}|{_WOULD_NOT}) [even|really|at all|quite]* {_LIFT_IT})
-    !(on|at (rep|#)|(#|the #) (st|nd|rd|th)|the last)
+    [,|.|-|and|but|it|i|that|was|just|then|absolutely|completely|sadly|only|so]* (no|nope|nah|missed|failed|
+        no (chance|luck|go|way)|not (a|even|happening|once|one)|nothing|pinned me|({_CANNOT}|{_WOULD_NOT}) [
+        even|really|at all|quite]* {_LIFT_IT}) !(on|at (rep|#)|(#|the #) (st|nd|rd|th)|the last)
 """
 """What makes a load that was tried one that was not lifted."""
 _NOTHING_LIFTED = Pattern(

@@ -180,8 +180,11 @@ def elements_of(
             between = range(before.end, quantity.start)
             if any(at in name_tokens for at in between):
                 last_name = max(at for at in between if at in name_tokens) + 1
-                after_name = joint_between(message, last_name, quantity.start, blank)
-                joint = after_name if after_name in {",", "and", "then", "line", "stop"} else "name"
+                if any(at in changes for at in range(last_name, quantity.start)):
+                    after_name = joint = "change"
+                else:
+                    after_name = joint_between(message, last_name, quantity.start, blank)
+                    joint = after_name if after_name in {",", "and", "then", "line", "stop"} else "name"
             elif any(at in pointers for at in between):
                 joint = "then"
             elif any(at in changes for at in between):

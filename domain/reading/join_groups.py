@@ -51,7 +51,10 @@ def _completes(before: Group, group: Group) -> bool:
         return _only_load(before) or _only_bare(before) or _only_unknown_load(before)
     if _only_load(group):
         return _only_amount(before)
-    return _only_bare(group) and (_only_unknown_load(before) or (_is_heavy(before) and not _is_heavy(group)))
+    if not _only_bare(group):
+        return False
+    waits = _only_unknown_load(before) or _is_heavy(before) or _only_load(before)
+    return waits and not _is_heavy(group)
 
 
 _WHOLE = frozenset(

@@ -35,9 +35,10 @@ MOVE = Pattern(
     (put|putting) (it|this|that|{the_one}) off
     {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)
     (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
-    ({workout}) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
+    ({workout}|itll) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
     the? rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
-    the? remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets) ..2 ([on] {weekday}|tomorrow)
+    the? remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets|two|three|four|#) {then}
+    (everything else|the others|[the] other half|[the] second half) {then}
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
     """,
     move="""
@@ -54,7 +55,7 @@ MOVE = Pattern(
     the_one="(the|my) (workout|session|training)",
     put_off="""
         move|moving|moved|shift|shifting|shifted|push|pushing|pushed|rescheduled|postponed|delayed
-        postpone|postponing|delay|delaying|put off|putting off|reschedule|rescheduling
+        postpone|postponing|delay|delaying|put off|putting off|reschedule|rescheduling|bump|bumping|bumped
     """,
     workout=THE_WORKOUT,
     beside="""
@@ -67,6 +68,10 @@ MOVE = Pattern(
     """,
     finish=words_of("finish finishing do doing complete continue completing"),
     remaining="rest|remaining|remainder|other (half|exercises|ones)|second half|others",
+    then="""
+        [will be|will have to be|has to be|comes|goes|to do|to follow|is for|for]* ([on] {short_weekday}|
+            tomorrow)
+    """,
     short_weekday=_SHORT_WEEKDAY,
     **WEEKDAY_LISTS,
 )
@@ -96,6 +101,10 @@ WILL_TRAIN = Pattern(
     (can|could|shall|lets|may) we? (say|make it) >([on] {short_weekday}|tomorrow)
     lets [just] do >([on] {short_weekday}|tomorrow)
     (catching up|training|train|going|doing it) >([on] {weekday}|tomorrow)
+    {has_to} (be|wait) [until|till|til|for|on]* >({short_weekday}|tomorrow)
+    rather >(({short_weekday}|tomorrow) (than|not) (today|tonight))
+    (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after
+        tomorrow)
     the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)
     train >(on # ..4 instead)
     (doing|do|train|training) {it} >(tomorrow|on {short_weekday}|{weekday}|instead)
@@ -114,6 +123,7 @@ WILL_TRAIN = Pattern(
         come|go|going|finish|take it|have it|get it done|get to it
         catch up|catching up|make (it|that) up|making it up|make up for it
     """,
+    has_to="(will|ll|itll|it ll|itll) have to|(has|have|gonna have|going to have|needs) to",
     it="it|this|legs|my workout|todays [_]|the (workout|session)",
     weekday=WEEKDAY,
     short_weekday=_SHORT_WEEKDAY,
@@ -142,7 +152,10 @@ SHIFT_BY = Pattern(
     ^ [{what}|please|pls|can we do|lets do|,]* (a|one|n:#) (day|days) later [please|pls|.|!]* $
     """,
     shift=words_of("push pushing move moving shift shifting delay delaying bump bumping postpone"),
-    what="it|this|that|everything|today|training|things|(the|my|todays) (workout|session|training)",
+    what="""
+        (it|this|that) one|it|this|that|everything|today|training|things
+        (the|my|todays) (workout|session|training)
+    """,
 )
 """A workout comes some days later."""
 
@@ -153,6 +166,15 @@ SUITS = Pattern(
     """
 )
 """What is said of the day that suits the client, right after it."""
+
+SETTLED = Pattern(
+    """
+    (then|it is|it ll be|it will be|,? not (today|tonight)) [then|please|pls|coach|thanks|sorry]* [.|!]* $
+    """
+)
+"""What a message ends with that names nothing but the day: "Friday it is"."""
+OPENING = words_of(", . ! ok okay right alright fine so hm hmm well let lets say make it on for")
+"""Words that may stand before that day."""
 
 COMES_AFTER = words_of(
     """, . but so maybe can ill on for do go train it come to and or then rather gonna will is - ; prefer

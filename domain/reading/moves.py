@@ -11,6 +11,8 @@ from domain.reading.move_words import (
     COMES_AFTER,
     MOVE,
     NOT_TODAY,
+    OPENING,
+    SETTLED,
     SHIFT_BY,
     SOME_LATER_DAY,
     SUITS,
@@ -46,7 +48,7 @@ _NO_WORKOUT = words_of("rest off doms holiday")
 """Words after a day that make it no day to train."""
 FARTHEST_SHIFT = 14
 """By how many days a workout can be shifted."""
-_ASKS_WHETHER = words_of("do should when")
+_ASKS_WHETHER = words_of("do did should when")
 _PREPOSITIONS = words_of("to for on with up")
 
 
@@ -130,8 +132,13 @@ def _days_in(message: Message, shift: Found) -> int:
 
 
 def _day_better(message: Message, coming: Sequence[Day]) -> Day | None:
-    """Return the day that suits the client better: "Friday works better"."""
-    return next((d for d in coming if SUITS.at(message, d.end) is not None), None)
+    """Return the day that suits the client better, or that is settled on: "Friday works better"."""
+    return next((d for d in coming if SUITS.at(message, d.end) is not None or _is_settled(message, d)), None)
+
+
+def _is_settled(message: Message, day: Day) -> bool:
+    """Return whether a message says nothing but on which day it will be."""
+    return SETTLED.at(message, day.end) is not None and OPENING.issuperset(message.texts(0, day.start))
 
 
 def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:

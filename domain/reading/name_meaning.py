@@ -120,7 +120,9 @@ class Meanings:
                 partner = ALONE.get(window[0])
                 usual = [k for k in fits if partner is None or partner in k.core]
                 return tuple(k.name for k in usual) or (*(k.name for k in fits), elsewhere), False
-            return (elsewhere,), True
+            if not (fits and window[-1] not in movements()):
+                # "Close grip" only describes, and may describe one of the plan.
+                return (elsewhere,), True
         if len(fits) > 1 and len(by_head) == 1:
             return (by_head[0].name,), False
         if fits:
@@ -135,10 +137,14 @@ class Meanings:
 
     def _alias_fits(self, window: Stems) -> list[str]:
         """Return what a short form means; a lone word that only describes ("incline") fits others, too, whose
-        own name has it."""
+        own name has it, and one that tells the movement ("pulldown") where the plan's name is narrower."""
         names = self._alias[window]
-        if len(window) > 1 or window[0] in ALONE or any(k.head == window[0] for k in self.known):
+        if len(window) > 1 or window[0] in ALONE:
             return names
+        alike = [k.name for k in self.known if k.head == window[0]]
+        if alike:
+            usual = any((entry := lookup(name)) is not None and entry.name == name for name in names)
+            return names if usual else list(dict.fromkeys((*names, *alike)))
         return [k.name for k in self.known if k.name in names or window[0] in k.stems[0]]
 
 

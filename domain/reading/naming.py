@@ -6,6 +6,7 @@ in files of its own.
 """
 
 from functools import lru_cache
+from itertools import pairwise
 from typing import NamedTuple
 
 from domain.names import name_words
@@ -20,7 +21,7 @@ from domain.reading.exercise_words import (
 from domain.reading.message import Message
 from domain.reading.name_meaning import Meanings
 from domain.reading.name_spelling import Spelling
-from domain.reading.name_stems import Stems, joined, stem_of, vocabulary
+from domain.reading.name_stems import Stems, joined, stem_of, stems_of, vocabulary
 from domain.reading.patterns import Pattern
 from domain.reading.tokens import WORD
 from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
@@ -59,6 +60,12 @@ class Names:
     def __init__(self, plan: tuple[str, ...], own: tuple[tuple[str, str], ...]) -> None:
         self._own = {tuple(name_words(word)): exercise for word, exercise in own}
         self._meanings = Meanings(plan)
+        self._after_a_letter = {
+            (first, second)
+            for stems in map(stems_of, plan)
+            for first, second in pairwise(stems)
+            if len(first) == 1
+        }
         self._spelling = Spelling(
             plan, (s for known in self._meanings.known for stems in known.stems for s in stems)
         )
@@ -116,8 +123,10 @@ class Names:
         return self._spelling.slip(message.text(at)) if _SET_FOLLOWS.at(message, at + 1) is not None else ()
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
-        """Return a bar named by the letter at a token ("T-bar") as one word of a name, and where it ends;
-        nothing where there is none."""
+        """Return what is named by the letter at a token: a bar ("T-bar") as one word of a name, or the letter
+        before another word of the plan ("Z press"); with where it ends. Nothing where there is none."""
+        if (message.text(at), stem_of(message.text(at + 1))) in self._after_a_letter:
+            return [(message.text(at), at)], at + 1
         word = message.text(at) + message.text(at + 1)
         if message.text(at + 1) != "bar" or word not in vocabulary():
             return [], at

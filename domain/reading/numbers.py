@@ -203,8 +203,14 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
         or after.removesuffix("s") in _ONE_COUNTS_BEFORE
         or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
         or after in BEGIN
+        or (after in _SORTS_OF_REP and text_at(tokens, at + 2) in {"rep", "more"})
         or (after == "and" and text_at(tokens, at + 2) == "a" and text_at(tokens, at + 3) == "half")
     )
+
+
+_SORTS_OF_REP = words_of(
+    "clean good full strict solid proper decent honest ugly half forced assisted partial"
+)
 
 
 def _half_a_minute(tokens: list[Token], at: int) -> int:
@@ -274,6 +280,8 @@ def _spoken(tokens: list[Token], at: int) -> tuple[Decimal | None, int]:
         return _hundreds(tokens, at + 1, 100)
     if word == "dozen":
         return None, at
+    if word == "zero" and _is_no_amount(tokens, at):
+        return None, at
     if word in PLURALS:
         return Decimal(PLURALS[word]), at + 1
     value, place = _below_hundred(tokens, at)
@@ -289,6 +297,23 @@ def _spoken(tokens: list[Token], at: int) -> tuple[Decimal | None, int]:
         if joined is not None:
             return _point(tokens, joined[1], joined[0])
     return _point(tokens, place, value)
+
+
+def _is_no_amount(tokens: list[Token], at: int) -> bool:
+    """Return whether "zero" only says that there is none of something that is not counted: "zero drama"."""
+    if at + 1 >= len(tokens) or tokens[at + 1].kind != WORD:
+        return False
+    return text_at(tokens, at + 1) not in _COUNTED_FROM_ZERO and text_at(tokens, at - 1) not in _BEFORE_REPS
+
+
+_COUNTED_FROM_ZERO = (
+    REPS
+    | BEGIN
+    | words_of(
+        """kg kgs kilo kilos lb lbs pound pounds plates weight left in at for x more rir reserve and but then
+        seconds sec secs s added extra assist assistance help today again this point out on with"""
+    )
+)
 
 
 def _below_hundred(tokens: list[Token], at: int) -> tuple[int | None, int]:

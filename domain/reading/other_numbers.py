@@ -269,6 +269,25 @@ _PEOPLE_AND_THINGS = (
     ),
 )
 
+_HEALTH = (
+    Other(
+        "a measure of health",
+        Pattern(
+            """
+            {measure} [is|was|of|at|now|around|about|came back|today|:|level|levels]* n:({of_it})
+            ({measure}) ....4 (was|from|to|at|down|up) n:# !({lifted})
+            """,
+            measure="""
+                cholesterol|ldl|hdl|glucose|blood (sugar|pressure)|hba1c|ferritin|haemoglobin|hemoglobin
+                vitamin d|testosterone|tsh|resting (heart rate|hr|pulse)|vo2 max|vo2max|hrv|bmi|body fat
+            """,
+            of_it="# [(/|over) #] [, (was|from|down from|up from) #]",
+            lifted=LIFTED,
+        ),
+        always=True,
+    ),
+)
+
 _BODY_WEIGHT = (
     Other(
         "body weight",
@@ -299,7 +318,7 @@ _BODY_WEIGHT = (
             of_a_set="x|for|*|@|rep|reps|/",
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
-                weight (is|was|today|this morning)
+                weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today|this morning)
                 (bodyweight|body weight) (is|was|of|at|now|today|this morning)
                 bw (is|was|:|=|now|today|this morning)
                 im at|i am at|im down to|im up to
@@ -335,4 +354,4 @@ _BODY_WEIGHT = (
     ),
 )
 
-OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_BODY_WEIGHT)
+OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_BODY_WEIGHT)

@@ -1,8 +1,11 @@
 """What other people lifted: the numbers said of somebody who is not the client are marked."""
 
+from domain.reading.exercise_words import COMMON
 from domain.reading.message import Message
+from domain.reading.name_stems import stem_of, vocabulary
 from domain.reading.patterns import Found, Pattern
-from domain.reading.words import PERSON_WORDS, words_of
+from domain.reading.tokens import JOKE
+from domain.reading.words import FILLERS, INTERJECTIONS, PERSON_WORDS, SMALL_WORDS, words_of
 
 _DOES = words_of(
     """did does do got gets hit hits went put had has made makes used uses managed moved can was is held holds
@@ -51,10 +54,22 @@ _HE_OR_SHE = Pattern(
     does=_DOES,
 )
 _WHOEVER = Pattern(
-    "<!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)",
+    """
+    <!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)
+    (^|<({pause})) who:_ [just|only|even|casually]* ({lifted}|hit|did|got|made) [{what}]* >(# [{unit}] (for|
+        x|*) # ....4 i)
+    (the|that|this|some|a|one) who:_ {beside} (the|me|my) ..2 (is|was|just|s|be|keeps) ({lifted}|{lifting})
+    """,
+    lifting=words_of(
+        """doing hitting repping banging benching squatting lifting pulling pressing curling rowing
+        deadlifting using on at with warming"""
+    ),
+    beside="(in|by|at|behind|beside|opposite|near|across|over|from|next to)",
     lifted="benched|squatted|lifted|pulled|pressed|deadlifted|repped|curled|rowed|put up|maxed|maxes|benches"
     "|squats|lifts|pulls|presses|deadlifts",
     what="about|like|the|a|around|over|up|out",
+    pause=words_of(", . ! ;"),
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
 )
 """Somebody of whom nothing is known but that they lift: "my gaffer pulled 180x3"."""
 _NOBODY = words_of(
@@ -82,6 +97,17 @@ _BACK_TO_ME = Pattern(
 """,
     towards=_TOWARDS,
 )
+_SAYS_OF_ME = Pattern(
+    """
+    {says} [that] (i|im|ive|my) [_] ({am}|_ _ ,)
+    """,
+    says=_ADVISES,
+    am=words_of(
+        """look looks am was m snore smell talk eat sleep work seem become mad crazy getting too obsessed
+        addicted"""
+    ),
+)
+"""What somebody says of the client, and no number of the next clause: "my wife says I look strong"."""
 _TURNS = words_of("but :")
 _WITH = words_of("with by to from and told tell beat as")
 """Words between the client and somebody else in one sentence: "I trained with my brother, got …"."""
@@ -101,7 +127,7 @@ def mark_other_people(message: Message) -> None:
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in _WHOEVER.find(message):
-        if message.text(found.parts["who"][0]) not in _NOBODY and not message.taken[found.parts["who"][0]]:
+        if _may_be_somebody(message, found.parts["who"][0]):
             _mark(message, found.start, _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
         if message.text(found.start - 1) == '"':
@@ -109,6 +135,20 @@ def mark_other_people(message: Message) -> None:
             continue
         if not _MINE.is_in(message, found.start, found.end):
             _mark(message, found.start, _BACK_TO_ME)
+
+
+def _may_be_somebody(message: Message, at: int) -> bool:
+    """Return whether a word before a verb can be a person's: it names no exercise, and says nothing else."""
+    word = message.text(at)
+    if word in _NOBODY or message.taken[at]:
+        return False
+    has_article = message.text(at - 1) in _ARTICLES
+    return has_article or not (
+        word in COMMON | FILLERS | SMALL_WORDS | INTERJECTIONS or stem_of(word) in vocabulary()
+    )
+
+
+_ARTICLES = words_of("my our this that the some a one")
 
 
 def _is_an_hour(message: Message, at: int) -> bool:
@@ -129,5 +169,9 @@ def _is_about_the_client(message: Message, found: Found) -> bool:
 
 def _mark(message: Message, start: int, back_to_me: Pattern) -> None:
     _, last = message.sentence_span(start)
+    last = next((at for at in range(start, last) if message.tokens[at].kind == JOKE), last)
+    said_of_me = _SAYS_OF_ME.first(message, start, last)
+    if said_of_me is not None:
+        last = min(last, message.clause_span(said_of_me.start)[1])
     back = back_to_me.first(message, start + 1, last)
     message.take_numbers(start, last if back is None else back.start, "another's")

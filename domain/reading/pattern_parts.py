@@ -106,6 +106,8 @@ class _Reader:
                 break
             self._at += 1
             ways.append(self._sequence(top=top))
+        if len(ways) > 1 and any(_says_nothing(way) for way in ways):
+            raise ValueError(f"one of several ways to say it leaves all out: {self._text!r}")
         return _either(ways)
 
     def _sequence(self, *, top: bool) -> Part:
@@ -182,6 +184,12 @@ class _Reader:
         if look == "<(":
             return _NOTHING._replace(regex="(?:" + "|".join(f"(?<={b})" for b in behind) + ")")
         return _NOTHING._replace(regex="".join(f"(?<!{b})" for b in behind))
+
+
+def _says_nothing(way: Part) -> bool:
+    """Return whether nothing need be said for one way, not even that a message begins or ends there."""
+    at_an_edge = any(edge in way.regex for edge in (r"\A", r"\Z"))
+    return way.empty and not at_an_edge and re.fullmatch(way.regex, "") is not None
 
 
 def _words(words: frozenset[str]) -> Part:

@@ -21,7 +21,7 @@ _LOWERING = Pattern("""
     negative|negatives|neg|negs|eccentric|eccentrics
 """)
 _BODY = Pattern("""
-    [just|only] my? (body weight|bodyweight) only?
+    [just|only] [with] my? (body weight|bodyweight) only?
     bw|b w|own (weight|body weight|bodyweight)|just me
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)
@@ -87,15 +87,20 @@ _LOAD_UNKNOWN = Pattern(
     ),
     thing=words_of("band bands tube one ones dumbbell dumbbells kettlebell ball loop db dbs"),
 )
-REPS_UNKNOWN = Pattern("""
+REPS_UNKNOWN = Pattern(
+    """
     lost (count|track) [of the? (reps|repetitions)] !(of)|stopped counting|forgot counting
     (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
-    didnt count|forgot to count|forgot (the|how many) reps
+    didnt count|forgot to count|too {spent} to (count|keep count)|forgot (the|how many) reps
     how (many|much) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot)
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
-""")
+""",
+    spent=words_of(
+        "tired fried knackered cooked dead exhausted distracted busy wrecked shattered gone spent sleepy"
+    ),
+)
 _ONE_OR_OTHER = Pattern(
     """
     n:# [{reps}] ({either} # [{reps}]|ish) {go_on} ({lost_count})

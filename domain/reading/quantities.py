@@ -283,7 +283,7 @@ def _is_of_a_set(message: Message, at: int) -> bool:
     )
 
 
-_EACH_LIMB = frozenset({"leg", "side", "arm", "foot", "limb", "legs", "arms", "sides"})
+_EACH_LIMB = words_of("leg side arm foot limb legs arms sides way direction")
 
 _ON_TOP = frozenset({"belt", "vest", "backpack", "rucksack", "lap", "chains", "waist"})
 

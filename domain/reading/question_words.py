@@ -26,7 +26,7 @@ HELP = Pattern(
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
-    (what|wtf) (can|do|should|could|am i supposed to|shall) (i|we|you) [even|actually]* {type}
+    (what|wtf) (can|do|should|could|must|am i supposed to|shall) (i|we|you) [even|actually]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
@@ -72,6 +72,7 @@ HISTORY = Pattern(
     (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
+    (show|tell|see) me? (what|how much|how many) (i|we) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
     show {history}
@@ -115,7 +116,7 @@ HISTORY = Pattern(
         current best|personal best|all time
     """,
     log="""
-        progress|history|log|logs|journal|data|gains|entries|numbers|results|stats|statistics|graph|chart|curve|trend
+        progress|history|log|logs|journal|data|gains|figures|entries|numbers|results|stats|statistics|graph|chart|curve|trend
         record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _
         last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
     """,
@@ -145,7 +146,7 @@ HISTORY = Pattern(
 PLAN = Pattern(
     """
     (whats|what [is|am i|do i|are we|r we|else [is|do i]]) still? ..2 {left}
-    (which|what) {exercise} ..4 {due}
+    (which|what) [#] {exercise} ..4 {due}
     what (should|shall|do|am|must|can|will) still? (i|we) still? [{have_to}|be] {train} [{when} ..8] >('?'|$)
     (whats|what (is|was|are|were)) [the|my|todays|this weeks] {target}
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}

@@ -30,7 +30,7 @@ REQUEST = Pattern(
     would ...6 be (ok|okay|alright|better|fine|possible|too (much|heavy|light))
     help me ..1 (with|fix|sort|improve|get)|(id|i would) (rather|prefer to) (do|use|have|try|start|swap)
     form check|(check|look at) my (form|technique|squat|bench|deadlift|video|vid)
-    (question|quick question|qq|q) (for|about|:|on|-|,|re)
+    <!(your|that) (question|quick question|qq|q) (for|about|:|on|-|,|re)
     (tell|ask|message for|let|pass on to) [the|my] coach
     i (have|got|had|ve got) (a|an|one|another|some) (question|questions|request|worry|concern)
     {is_it} ....3 '?'

@@ -29,7 +29,7 @@ PLAN_BEFORE = Pattern(
 
 PLAN_AFTER = Pattern(
     """
-    next (time|week)|tomorrow|soon
+    next (time|week)|(for|in) [the|my|our] next (cycle|block|meet|month|season|year|phase)|tomorrow|soon
     (is|was) the (plan|goal|target|aim)
     [on|by|for|next|this]* {weekday} (hopefully|or bust|here i come|fingers crossed|i hope|for sure)
     <!(the|of) [was|were|is] planned
@@ -76,7 +76,7 @@ RESUME = Pattern("""
 part of it."""
 
 WARM = Pattern(
-    "<!(after|no|without) {warm} !(done|was|felt|and)",
+    "<!(after|no|without) {warm} !(done|was !(#)|felt|and)",
     warm="""
         (warm|warmed|warming) (up|ups)|warmup|warmups|wu|feeler|(ramp|ramped|ramping) up|primer
         (to|just|and) get warm

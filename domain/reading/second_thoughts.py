@@ -36,6 +36,8 @@ _COUNTED = Pattern(
     {wish} (say|go with|count|only count|just count|record|take) >({amount})
     (only|just) (count|counting|counted|counts|call|put|log|record) [it|that]* >({amount})
     counts as >({amount})
+    [the] (weight|load|reps) (was|were) [only|just]* >(# [{unit}] (actually|really|sorry|in fact|tho|though))
+    (actually|in fact) [the] (weight|load|reps) (was|were) [only|just]* >(#)
     <(,|.|so|but|well|or|-|id|lets) say >({amount})
     (last|final) [#] [rep|reps|one|ones|couple|few] [{be}] ..4 ,? (so|put) [{only}]* >({amount})
     # (of (them|those|these|which)|were|was) ..5 ,? so [{only}]* >({amount})
@@ -54,6 +56,7 @@ _COUNTED = Pattern(
     amount="""
         # !(rpe|rir|sets|set|min~|sec|secs|hour~|more|left|out|/|in (the|reserve)|x|kg each|%|st|nd|rd|th)
     """,
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
 )
 """What counts of the set just told: "15 but the last 2 were ugly, so call it 13"."""
 _OF_SOMETHING_ELSE = words_of(

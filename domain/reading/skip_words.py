@@ -32,7 +32,7 @@ SKIP = Pattern(
     (ran|run|running) out of (time|steam|gas|juice|energy|puff) before|time [has|had|ran|was|is|s]* (out|
         up|over) before|never made it (to|as far as)
     today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
-    apart:(left|let|leave|leaving|take|taking|took)
+    apart:(left|let|leave|leaving|take|taking|took|cross|crossing|crossed|strike|striking|tick|put)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
     out:(leave|leaving)
     <!({not_none}) none:({none_of}) >({named})
@@ -243,14 +243,14 @@ SKIP_WORKOUT = Pattern(
     """,
     beside_training=words_of("partner partners buddy mate shoes gloves plan"),
     remaining="""
-        (rest|remaining) [ones|exercises|sets] !(of the (set|sets|rep|reps))
-        [of (it|them|the (workout|session|exercises|plan))]
+        (rest|remaining) [ones|exercises|sets] !(of the (set|sets|rep|reps)) [of (it|them|the (workout|
+            session|exercises|plan))]
     """,
     when="""
         today|tonight|tomorrow|yesterday|now|anymore|this (morning|evening|afternoon|time)|after all
     """,
     workout_time="""
-        gym|(training|workout|session|lifting) !({beside_training})|time to train
+        gym|lift|(training|workout|session|lifting) !({beside_training})|time to train
         time for ([the|a|my] workout|[the] (gym|training))
     """,
     skip="""

@@ -203,7 +203,7 @@ def _is_to_come(
     return not beside.isdisjoint(_TO_COME)
 
 
-_TRAINED = words_of("trained lifted")
+_TRAINED = words_of("trained lifted logging logged reporting reported recording recorded")
 """Verbs that make a day in their clause the training's, whatever else was done: "trained after the shift"."""
 _PLACES = words_of(
     """alone bar bars barbell basement bench busy cage club closed crowded dumbbells empty equipment garage

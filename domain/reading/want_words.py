@@ -79,6 +79,7 @@ UNDO = Pattern(
     sent [it|that|this]* # [times] $
     (delete|remove|cancel) (one|the duplicate) [.|!] $
     duplicate , {delete}
+    ^ [oops|sorry|whoops|,|ignore|a|thats a|that was a|that is a]* {duplicate} $
     ^ [please|pls|oops|sorry|,]* {on_its_own} [{on_its_own}|it|that|please|pls|thanks]* [.|!]* $
     ^ [oops|whoops|sorry|,|a|that was|was|just]* {slip} [sorry|lol|.|!|,|please|pls|that one|that|
         on the last one]* $
@@ -119,6 +120,7 @@ UNDO = Pattern(
         """scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear
         revert retract withdraw reverse unsend unlog unrecord unpost rescind"""
     ),
+    duplicate="(duplicate|dupe|double (entry|post)) [sorry|.|!|,|please|pls|message|entry]*",
     on_its_own=words_of("disregard revert rollback unsend unlog rescind delete erase undo"),
     slip="(misclick|misclicked|mis click|mis clicked|mistap|mistapped|mis tap|mis send|missend|missent)",
     rub="(rub|blot|cross|scrub|strike|scratch|wipe|blank|un) (out|off|away|log|send|record|post)",

@@ -7,7 +7,7 @@ def words_of(text: str) -> frozenset[str]:
 
 
 KG_WORDS = words_of("""kg kgs kilo kilos kilogram kilograms kilogramm kilogramme kgm kilogrammes""")
-LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "lbz", "pnds", "ibs"})
+LB_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "pounder", "pounders", "lbz", "pnds", "ibs"})
 STONE_WORDS = frozenset({"stone", "stones", "st"})
 REP_WORDS = words_of(
     """rep reps repetition repetitions r step steps repeats repetions
@@ -47,7 +47,8 @@ REP_ADJECTIVES = words_of(
 """Words between a number and "reps"."""
 
 FILLERS = words_of(
-    """uh um er erm uhm hm hmm ah oh ok okay so well hi hey hello yo and then i just only got did done today
+    """uh um er erm uhm umm uhh ummm ermm err hm hmm ah oh ok okay so well hi hey hello yo and then i just
+    only got did done today
     again another managed made it was about roughly final answer please thanks thank you coach lol haha
     finally yes yep yeah set reps the a first last one this time for with at nice easy hard tough felt
     good great that still now here we go my today's todays is all in total actually think maybe clean
@@ -71,7 +72,7 @@ PERSON_WORDS = words_of(
     flatmate cousin uncle aunt grandson granddaughter grandma grandpa gran boss trainer spotter
     flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
     teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
-    powerlifter bodybuilder nan granny grandad grandfather grandmother hubby fiance fiancee
+    powerlifter bodybuilder lass lasses nan granny grandad grandfather grandmother hubby fiance fiancee
     missus kids sis twin bodybuilders instructor student"""
 )
 """People who are not the client."""

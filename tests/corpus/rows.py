@@ -27,6 +27,7 @@ MEASURED = (
     "other_writers_six",
     "other_writers_seven",
     "other_writers_eight",
+    "other_writers_nine",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

@@ -23,8 +23,7 @@ GATES: list[tuple[Search, frozenset[str], set[str]]] = [
         correction_of_records.is_of_what_is_recorded,
         correction_of_records._MAY_SPEAK_OF_RECORDS,
         # All but the first two are looked for only beside a day, with which the gate is open.
-        {"NTH_SET", "VALUE_AFTER"}
-        | {"_DID", "_PUT", "_SAYS_WHAT_DAY_IT_IS", "_SENT_BEFORE", "_SENT_LATE", "_WAS"},
+        {"NTH_SET"} | {"_DID", "_PUT", "_SAYS_WHAT_DAY_IT_IS", "_SENT_BEFORE", "_SENT_LATE", "_WAS"},
     ),
     (
         questions.find_questions,
