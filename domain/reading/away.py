@@ -97,7 +97,7 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         if NOT_GONE.is_in(message, first, end):
             continue
         if words[0] in {"away", "out", "off"} and (
-            message.text(start - 1) in _NOT_AWAY or _is_no_absence_now(message, start, end)
+            _moves_away(message.text(start - 1)) or _is_no_absence_now(message, start, end)
         ):
             continue
         if on is None and UNTIL_THEN.is_in(message, first):
@@ -135,6 +135,18 @@ def _is_no_absence_now(message: Message, start: int, end: int) -> bool:
     if message.text(end) != "in" or LENGTH.at(message, end + 1) is None:
         return False
     return message.text(start) != "away"
+
+
+def _moves_away(before: str) -> bool:
+    """Return whether "away" tells only where something moves: "the bar drifts away from me"."""
+    is_verb = before.endswith(("ed", "ing", "s")) and len(before) > _SHORTEST_VERB
+    return before in _NOT_AWAY or (is_verb and before not in _GONE)
+
+
+_SHORTEST_VERB = 4
+_GONE = words_of(
+    "going being flying driving travelling traveling weeks months hours nights holidays weekends"
+)
 
 
 def _with_dates_before(first: int, days: Sequence[Day]) -> int:

@@ -174,7 +174,7 @@ AWAY = Pattern(
     pausing (for|until|till|now) >(now|#|a|{weekday}|{month}|the)
     (make|making|do|doing) (#|one|a) (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|
         break)
-    pause (me|my|the|everything|training|it|this|things|all|for|until|till)
+    <!({one}) pause (me|my|the|everything|training|it|this|things|all|for|until|till)
     put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
     <!(s|sec|secs|second|seconds|minute|minutes|min|mins|a|with) please? pause please? $
     freeze my _
@@ -244,6 +244,7 @@ AWAY = Pattern(
     greeting=words_of("hi hey hello coach sorry ,"),
     holiday="holiday|holidays|vacation|annual leave",
     at_present="now|today|at the moment|this week",
+    one=words_of("one a # only no short long quick second sec brief little each every another"),
     day="(#|next|{weekday}|{month}|then|that)",
     weekday=_WEEKDAYS,
     month=_MONTHS,

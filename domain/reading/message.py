@@ -7,6 +7,7 @@ it is no record.
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, field
 from decimal import Decimal
 
@@ -102,13 +103,15 @@ def _run(numbers: list[int], at: int) -> tuple[int, int]:
 def message_of(text: str) -> Message:
     """Return `text` as a message."""
     tokens = tokenise(text)
-    if "-" in text or not text.isascii():
+    plain = text.isascii()
+    if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
-    return message_of_tokens(with_number_words(with_safety_words(tokens)))
+    tokens = with_number_words(with_safety_words(tokens))
+    return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 
-def message_of_tokens(tokens: list[Token]) -> Message:
-    """Return a message of these tokens."""
+def message_of_tokens(tokens: list[Token], apart: AbstractSet[int] = frozenset()) -> Message:
+    """Return a message of these tokens; each of those at the places `apart` begins a clause."""
     pieces = ["#" if token.kind == NUMBER else token.text for token in tokens]
     places: dict[str, list[int]] = {}
     starts: list[int] = []
@@ -116,7 +119,7 @@ def message_of_tokens(tokens: list[Token]) -> Message:
     clause: list[int] = []
     length = sentence_now = clause_now = 0
     for at, piece in enumerate(pieces):
-        if piece in _JOINTS:
+        if piece in _JOINTS or at in apart:
             clause_now += 1
         sentence.append(sentence_now)
         clause.append(clause_now)
@@ -142,6 +145,20 @@ def message_of_tokens(tokens: list[Token]) -> Message:
         clause=clause,
         taken=[""] * len(tokens),
     )
+
+
+def _after_a_picture(text: str, tokens: list[Token]) -> frozenset[int]:
+    """Return the places of words before which a picture stands, like the one of a face, that is no token."""
+    return frozenset(
+        at
+        for at in range(1, len(tokens))
+        if tokens[at].kind == WORD
+        and any(char > _LAST_OF_LETTERS for char in text[tokens[at - 1].end : tokens[at].start])
+    )
+
+
+_LAST_OF_LETTERS = "\u2190"
+"""Signs and pictures come after it in Unicode."""
 
 
 def _is_abbreviation(tokens: list[Token], at: int) -> bool:

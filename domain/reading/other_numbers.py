@@ -269,6 +269,22 @@ _PEOPLE_AND_THINGS = (
     ),
 )
 
+_KIT = (
+    Other(
+        "of what one has",
+        Pattern(
+            "({got}) ..6 [#] ..2 # [{mass}] [{sort}]* {thing}",
+            sort="steel|iron|rubber|bumper|cast|adjustable|weighted|small|new|old|big|of",
+            thing=words_of(
+                """pair pairs dumbbell dumbbells kettlebell kettlebells plate plates disc discs vest bell
+                bells set"""
+            ),
+            got="gave|given|lent|lend|lends|bought|buy|buying|sold|borrowed|ordered|arrived|inherited",
+            mass=MASS,
+        ),
+        always=True,
+    ),
+)
 _HEALTH = (
     Other(
         "a measure of health",
@@ -354,4 +370,4 @@ _BODY_WEIGHT = (
     ),
 )
 
-OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_BODY_WEIGHT)
+OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_KIT, *_BODY_WEIGHT)

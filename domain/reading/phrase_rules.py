@@ -21,7 +21,7 @@ _LOWERING = Pattern("""
     negative|negatives|neg|negs|eccentric|eccentrics
 """)
 _BODY = Pattern("""
-    [just|only] [with] my? (body weight|bodyweight) only?
+    [just|only] [with] [my|the] (body weight|bodyweight) only?
     bw|b w|own (weight|body weight|bodyweight)|just me
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)

@@ -73,6 +73,7 @@ HISTORY = Pattern(
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
     (show|tell|see) me? (what|how much|how many) (i|we) {did}
+    [i|id|should|would|like|love|want|to|please]* see (what|how much) (i|we|ive|i have) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
     show {history}

@@ -14,7 +14,7 @@ PLAN_BEFORE = Pattern(
     thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
     my target|the target|target (was|is|of|says|said)
     supposed to|meant to do|meant to be doing|(was|were) meant to
-    should (be doing|do|have done|hit|get|try|have been)|shouldve been|ought to have been
+    should (be ({lifting})|do|have done|hit|get|try|have been)|shouldve been|ought to have been
     could have|couldve|would have|wouldve|might have
     id (like|love|have|rather)|if (i|we|you)
     (it|sheet|app|program|programme) says|(sheet|app|program|programme) said|says here|on paper
@@ -24,12 +24,14 @@ PLAN_BEFORE = Pattern(
     tomorrow|one day|someday|next (time|week|session|workout|month)|by (christmas|summer|easter|new year)
 """,
     has="just|also|has|had|even",
+    lifting="doing|using|lifting|squatting|benching|deadlifting|pressing|pulling|rowing|curling",
 )
 """What is said before the numbers of a plan."""
 
 PLAN_AFTER = Pattern(
     """
     next (time|week)|(for|in) [the|my|our] next (cycle|block|meet|month|season|year|phase)|tomorrow|soon
+    (one|some) day >(.|,|!|$|-|'\n'|one day)|someday
     (is|was) the (plan|goal|target|aim)
     [on|by|for|next|this]* {weekday} (hopefully|or bust|here i come|fingers crossed|i hope|for sure)
     <!(the|of) [was|were|is] planned

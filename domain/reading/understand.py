@@ -82,12 +82,16 @@ def _read(request: Request, message: Message) -> Reading:
     pointers = find_pointers(message)
     mark_failing_things(message)
     marks = find_marks(message, named)
+    without_load = {at for mark in marks if mark.kind == "body" for at in range(mark.start, mark.end)}
+    if without_load:
+        # "Only with body weight" names no exercise, though one may be called by it.
+        named = [n for n in named if not without_load.issuperset(range(n.start, n.end))]
     unit = _unit_said(marks) or request.unit
     ask_unit = "unit unknown" in [mark.kind for mark in marks]
     if correcting:
         questions: list[tuple[int, int]] = []
         mark_old_numbers(message, request, named)
-        named = [n for n in named if not n.weak]
+        named = [n for n in named if not n.weak or _is_meant(message, n)]
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))
     marks = [
@@ -171,6 +175,14 @@ def _read(request: Request, message: Message) -> Reading:
     return _reading(
         message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed, all_named
     )
+
+
+def _is_meant(message: Message, name: Named) -> bool:
+    """Return whether a word that names an exercise only beside others is the one meant: "meant hack"."""
+    at = name.start - 1
+    while message.text(at) in {"the", "my"}:
+        at -= 1
+    return len(name.names) == 1 and message.text(at) in {"meant", "mean"}
 
 
 _EFFORT = frozenset({"failure", "no failure", "failed on", "rir", "lowering", "every set"})

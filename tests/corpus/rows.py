@@ -28,6 +28,7 @@ MEASURED = (
     "other_writers_seven",
     "other_writers_eight",
     "other_writers_nine",
+    "other_writers_ten",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
