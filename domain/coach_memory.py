@@ -1,6 +1,9 @@
 """What is remembered of a coach's conversation between two messages."""
 
-from datetime import datetime
+from datetime import datetime, time
+from typing import Literal
+
+from pydantic import Field
 
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
@@ -22,6 +25,16 @@ class LastChange(Frozen):
     clients: tuple[int, ...]
 
 
+class DigestTime(Frozen):
+    """When a coach wants the digest: every `day`, every `week` on `weekday` (0: Monday), or never; `at` is
+    local. It was chosen at the moment `chosen_at`, so that none that would have been before it is overdue."""
+
+    every: Literal["day", "week", "never"]
+    chosen_at: datetime | None = None
+    weekday: int = Field(default=0, ge=0, le=6)
+    at: time = time(7)
+
+
 class CoachMemory(Frozen):
     """The small things to remember of a coach."""
 
@@ -33,6 +46,8 @@ class CoachMemory(Frozen):
     last_change: LastChange | None = None
     looked_back_at: datetime | None = None
     """Up to when the digests have looked; None before the first waking."""
+    digest: DigestTime | None = None
+    """When the digest comes, where the coach has chosen; else once a week, and in the coach's hours."""
     hours: Hours = USUAL
     """When this coach wants to be written to, where it can wait; local time."""
     tell_after: int | None = None

@@ -15,6 +15,7 @@ from domain.actions import Action
 from domain.incoming import Document, Edited, FromChat, FromCoach, SendingFailed, Text
 from domain.parts import AlertPart, Digest, File, Notice, Part
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
+from domain.tally import Numbers
 
 FORGET_AFTER = timedelta(hours=1)
 """How long after the erasure the chat itself is forgotten, to which the last words were sent. The house's own
@@ -60,8 +61,9 @@ def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[P
         match part:
             case Digest(clients=lines):
                 others = tuple(line for line in lines if line.name != name.name)
-                if others:
-                    left.append(part.model_copy(update={"clients": others}))
+                numbers = numbers_left(part.numbers, name)
+                if others or numbers is not None:
+                    left.append(part.model_copy(update={"clients": others, "numbers": numbers}))
             case RosterProgress(rows=rows):
                 left_rows = tuple(row for row in rows if row.client != name.name)
                 if left_rows:
@@ -71,6 +73,14 @@ def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[P
             case _:
                 left.append(part)
     return tuple(left)
+
+
+def numbers_left(numbers: Numbers | None, name: Name) -> Numbers | None:
+    """Return a digest's numbers without who is named in them."""
+    if numbers is None:
+        return None
+    others = tuple(each for each in numbers.longest if each.client != name.name)
+    return numbers.model_copy(update={"longest": others})
 
 
 def actions_left(actions: tuple[Action, ...], client: int) -> tuple[int, ...]:

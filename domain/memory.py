@@ -12,6 +12,7 @@ from domain.parts import Eager, Slot
 from domain.pictures import Points
 from domain.readiness import Matter
 from domain.sets import TrainingSet
+from domain.tally import ClientTally
 
 
 class Waiting(Frozen):
@@ -164,6 +165,7 @@ class Tried(Frozen):
     workout: str
     result: TriedResult = "open"
     looked: int = 0
+    looked_on: date | None = None
     exercises: tuple[str, ...] = ()
 
 
@@ -360,6 +362,9 @@ class ClientMemory(Frozen):
     stall_answers: StallAnswers | None = None
     tried: tuple[Tried, ...] = ()
     """The remedies taken, the latest at the end."""
+
+    tally: ClientTally | None = None
+    """What a coach's digest counts, as last reckoned; None where it was not yet."""
 
     strength: Points = ()
     """How strength has changed over the last weeks, as last reckoned, for the coach's picture of all

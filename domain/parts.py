@@ -17,6 +17,7 @@ from domain.journal import AlertReason
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.programme import Range
 from domain.sets import LoadKind, TrainingSet
+from domain.tally import Numbers
 from domain.topics import Topic
 from domain.units import Unit
 
@@ -287,6 +288,8 @@ class Digest(Frozen):
     today: date
     clients: tuple[ClientLine, ...]
     since: date | None = None
+    numbers: Numbers | None = None
+    """The numbers of the days that are looked back on."""
 
 
 FileKind = Literal["journal table", "journal pages", "journal data", "everything"]

@@ -13,6 +13,7 @@ from domain.memory import ClientMemory
 from domain.parts import ClientLine
 from domain.pictures import Points
 from domain.programme import Programme
+from domain.tally import ClientTally
 from domain.units import Unit
 
 WORDS_SEEN = 12
@@ -109,6 +110,8 @@ class CoachState:
     fresh_code: str = ""
     strength: Mapping[int, Points] = field(default_factory=dict)
     """By the client's number, how strength has changed over the last weeks."""
+    tallies: Mapping[int, ClientTally] = field(default_factory=dict)
+    """By the client's number, what a digest counts."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -221,6 +221,11 @@ def _coach_state(connection: Connection, person: Row[Any], programmes: Programme
         programmes=programmes.newest(connection, person.number),
         fresh_code=secrets.token_urlsafe(16),
         strength={each.number: each.client_memory.strength for each in clients if each.client_memory},
+        tallies={
+            each.number: each.client_memory.tally
+            for each in clients
+            if each.client_memory and each.client_memory.tally
+        },
     )
 
 

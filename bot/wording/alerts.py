@@ -10,7 +10,19 @@ from bot.wording.reader import day_words, listed, percent_words, sets_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
 from bot.wording.why import EXPLANATION, explanation_words
-from domain.actions import Action, Answer, ChangeTo, Release, Remedy, Show, TakeBack, Treat, Words, Write
+from domain.actions import (
+    Action,
+    Answer,
+    ChangeTo,
+    Release,
+    Remedy,
+    Show,
+    TakeBack,
+    Taken,
+    Treat,
+    Words,
+    Write,
+)
 from domain.parts import AlertPart
 from domain.sets import TrainingSet
 
@@ -27,6 +39,9 @@ REMEDIES: dict[Remedy, str] = {
     "let train": "Let training go on",
     "seen": "Seen",
 }
+
+
+WRITING: dict[Taken, str] = {"write": "Write to the client"}
 
 
 def label(action: Action) -> str:

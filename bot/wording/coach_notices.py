@@ -1,7 +1,9 @@
 """Words for what a coach is to know."""
 
+from datetime import date
+
 from bot.markup import bold, escape, italic
-from bot.wording.alerts import REMEDIES
+from bot.wording.alerts import REMEDIES, WRITING
 from bot.wording.coach_changes import (
     changed_words,
     passed_words,
@@ -27,6 +29,7 @@ COACH_HELP = (
     "«swap NAME's rows for pulldowns», «no deadlifts for NAME until I say so»,\n"
     "«put NAME back on deadlifts», «give NAME one more rest day», «set NAME's reminder to 7», «undo»,\n"
     "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write,\n"
+    "«digest every day at 6» for when it comes, «no digest», «digest» for it now,\n"
     "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
     "«which remedies worked?» over all clients.\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
@@ -150,8 +153,6 @@ def _followed_up(facts: Facts, _reader: Reader) -> str:
     )
 
 
-WRITING = {"write": "Write to the client"}
-
 REMEDIES_TAKEN = {
     "lighten": "the load went down",
     "swap": "it came as the alternative",
@@ -199,6 +200,12 @@ def _talk(facts: Facts, _reader: Reader) -> str:
         for row in facts["rows"]
     ]
     return "\n".join([f"With {bold(str(facts['client']))}:", *lines])
+
+
+def _digest_kept(facts: Facts, _reader: Reader) -> str:
+    on = date.fromisoformat(str(facts["on"]))
+    day = "Every day" if facts["every"] == "day" else f"Every {on:%A}"
+    return f"{day} at {facts['at']} you get the digest; the next one comes on {day_words(str(facts['on']))}."
 
 
 COACH_WORDS: dict[Topic, Words] = {
@@ -263,6 +270,12 @@ COACH_WORDS: dict[Topic, Words] = {
     "settled": _settled,
     "hours kept": filled(
         "From {begin} to {end} I write to you of what can wait. Pain and warning signs come at once."
+    ),
+    "digest kept": _digest_kept,
+    "no digest": "No digest any more. «Digest every Monday at 7» brings it back, «digest» shows it once.",
+    "no such digest": (
+        "I find no time for the digest in that. Say it as «digest every day at 6», «digest on Sunday at "
+        "18:00» or «no digest»."
     ),
     "no such hours": "I need two hours of one day, the later one last. Say it as «my hours are 8 to 20».",
     "rule kept": lambda facts, _: (

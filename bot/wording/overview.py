@@ -6,12 +6,15 @@ from datetime import date
 from itertools import groupby
 
 from bot.markup import bold, escape
+from bot.wording.alerts import REMEDIES, WRITING
 from bot.wording.eagerness import eager_words
 from bot.wording.reader import day_words, listed
 from domain.parts import About, ClientLine, Digest
+from domain.tally import Numbers
 
-URGENCY = ("urgent", "pain", "question", "stall", "missed", "unreachable", "review")
-"""What an open matter is about, what needs the coach soonest first. The house's own order."""
+URGENCY = ("urgent", "pain", "stall", "unreachable", "aside", "question", "missed", "review", "release")
+"""What a matter is about, what needs the coach soonest first: alerts, what is still aside for pain, questions
+waiting, missed workouts, reviews due, new clients to be released. The house's own order."""
 
 FEW = 8
 """Up to so many clients each has a line of its own under those who train. The house's own choice."""
@@ -131,13 +134,58 @@ def needing_words(clients: tuple[ClientLine, ...]) -> list[str]:
     return [bold("Needs you"), *lines] if lines else []
 
 
+MOST_NAMED, MOST_EAGER = 8, 6
+"""How many lines a digest has at most of who needs the coach, and of who did more than asked: it is read
+standing. The house's own choice."""
+
+
 def week_words(part: Digest, since: date) -> list[str]:
-    """Say what there is to be done after the days from `since` on: who waits, who did more than asked."""
-    lines = [f"Since {day_words(since)}:", *needing_words(part.clients)]
+    """Say what happened since that day in numbers, then what there is to be done; in a few lines."""
+    lines = number_words(part.numbers, since) if part.numbers else [f"Since {day_words(since)}:"]
+    head, *needing = needing_words(part.clients) or [""]
+    lines += [head, *needing[:MOST_NAMED]] if needing else []
+    if len(needing) > MOST_NAMED:
+        lines.append(f"And {len(needing) - MOST_NAMED} more; all of them: «who needs me?»")
     eager = [line for line in part.clients if line.eager]
     if eager:
-        lines.append(bold("Did more than asked"))
-        lines.extend(f"{escape(line.name)}\n{eager_words(line.eager)}" for line in eager)
+        lines += [bold("Did more than asked"), *clipped_eager(eager)]
+    if part.numbers and not needing:
+        lines.append("Nobody needs you right now.")
+    return lines
+
+
+def clipped_eager(clients: list[ClientLine]) -> list[str]:
+    """Say who did more than asked, as far as there is room; of the others the names."""
+    lines: list[str] = []
+    for place, line in enumerate(clients):
+        words = [escape(line.name), *eager_words(line.eager).splitlines()]
+        if lines and len(lines) + len(words) > MOST_EAGER:
+            return [*lines, escape(f"Also: {listed([each.name for each in clients[place:]])}")]
+        lines += words[:MOST_EAGER]
+    return lines
+
+
+def number_words(numbers: Numbers, since: date) -> list[str]:
+    """Say the numbers of the days from `since` to that until which they go."""
+    until, counts = numbers.until, numbers.counts
+    days = day_words(since) if until <= since else f"{day_words(since)} to {day_words(until)}"
+    compared = [("beaten", counts.beat), ("level", counts.level), ("below", counts.below)]
+    others = [("for the first time", counts.first), ("not comparable", counts.not_comparable)]
+    lines = [bold(days), f"Workouts: {counts.done} of {counts.due} done"]
+    said = [f"{count} {what}" for what, count in compared]
+    said += [f"{count} {what}" for what, count in others if count]
+    lines.append(f"Exercises: {', '.join(said)}")
+    if numbers.longest:
+        named = [
+            f"{each.client}, {each.of.exercise} ({each.of.workouts} workouts)" for each in numbers.longest
+        ]
+        lines.append(escape(f"Longest without a beat: {'; '.join(named)}"))
+    if numbers.remedies:
+        told = [
+            f"{(REMEDIES | WRITING)[each.remedy].lower()} {each.worked} of {each.looked}"
+            for each in numbers.remedies
+        ]
+        lines.append(f"Remedies that worked: {', '.join(told)}")
     return lines
 
 
@@ -169,19 +217,28 @@ def client_words(line: ClientLine, today: date) -> str:
 
 def urgency(line: ClientLine) -> tuple[int, int]:
     """Return what puts clients in order, who needs the coach soonest first, then with most that waits."""
-    ranks = [URGENCY.index(reason) for reason, _ in line.open_alerts]
-    ranks += [len(URGENCY)] if line.to_release else []
-    return (min(ranks, default=len(URGENCY) + 1), -len(ranks))
+    ranks = [URGENCY.index(kind) for kind in kinds_of(line).elements()]
+    return (min(ranks, default=len(URGENCY)), -len(ranks))
+
+
+def kinds_of(line: ClientLine) -> Counter[str]:
+    """Return what of a client waits for the coach, by its kind."""
+    kinds = Counter[str](reason for reason, _ in line.open_alerts)
+    if line.held and not kinds["pain"] and not kinds["urgent"]:
+        kinds["aside"] = 1
+    if line.to_release:
+        kinds["release"] = 1
+    return kinds
 
 
 def matters(line: ClientLine) -> list[str]:
     """Say what of a client waits for the coach, soonest first; matters of one kind together."""
-    kinds = Counter(reason for reason, _ in line.open_alerts)
+    kinds = kinds_of(line)
     said = []
-    for kind in sorted(kinds, key=URGENCY.index):
+    for kind in sorted((each for each in kinds if kinds[each]), key=URGENCY.index):
         names = dict.fromkeys(each for reason, each in line.open_alerts if reason == kind and each)
-        said.append(matter(kind, kinds[kind], list(names)))
-    return said + (["your word that training may begin"] if line.to_release else [])
+        said.append(matter(kind, kinds[kind], list(line.held if kind == "aside" else names)))
+    return said
 
 
 def matter(reason: str, count: int, exercises: list[str]) -> str:
@@ -192,6 +249,8 @@ def matter(reason: str, count: int, exercises: list[str]) -> str:
         "unreachable": "cannot be reached",
         "review": "review due",
         "stall": "stalled",
+        "aside": "still aside for pain",
+        "release": "your word that training may begin",
         "question": "a question" if count == 1 else f"{count} questions",
     }.get(reason, reason)
     return f"{named} ({listed(exercises)})" if exercises else named

@@ -99,7 +99,9 @@ def follow_up(draft: Draft) -> None:
     if draft.at < in_coach_hours(draft.state, draft.at):
         return
     for tried, found in list(ripe(draft.state)):
-        looked = tried.model_copy(update={"result": found.result, "looked": found.exposures})
+        looked = tried.model_copy(
+            update={"result": found.result, "looked": found.exposures, "looked_on": draft.today}
+        )
         others = (looked if each.alert == tried.alert else each for each in draft.memory.tried)
         draft.remember(tried=tuple(others))
         stored = draft.client.programme

@@ -32,6 +32,7 @@ from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
 from domain.client.talking import answer_coach, reply_to_coach
+from domain.client.tallying import keep_tally
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
@@ -118,6 +119,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     follow_up(draft)
     reckon(draft)
     keep_strength(draft)
+    keep_tally(draft)
     keep_due(draft)
     note_told(draft)
     return draft.outcome(next_wake(draft.state, draft.at))

@@ -26,6 +26,7 @@ from domain.client.later import remind_again
 from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
+from domain.client.tallying import keep_tally
 from domain.client.week import pass_turn
 from domain.client.workouts import close, sum_up_later
 from domain.journal import WorkoutRecord
@@ -92,6 +93,7 @@ def wake(state: ClientState, now: datetime) -> Outcome:
     draft = Draft(state, now)
     while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
         happen(draft, min(ripe, key=lambda each: each[0])[1])
+    keep_tally(draft)
     keep_due(draft)
     if not draft.is_empty and draft.memory.remind_again_at == state.memory.remind_again_at:
         before = draft.memory.unasked if draft.memory.unasked_on == draft.today else 0

@@ -10,6 +10,7 @@ from datetime import timedelta
 from typing import get_args
 
 from domain.actions import Words
+from domain.coach.digest_time import take_digest
 from domain.coach.draft import Draft
 from domain.coach.hours import take_hours
 from domain.coach.inviting import take_invitation
@@ -75,7 +76,11 @@ def obey(draft: Draft, text: str) -> None:
     if request is not None and request.kind == "tell" and request.unknown is None:
         tell(draft, request, text)
     elif (
-        take_hours(draft, bare) or take_rule(draft, bare) or show(draft, bare) or take_invitation(draft, said)
+        take_hours(draft, bare)
+        or take_digest(draft, bare)
+        or take_rule(draft, bare)
+        or show(draft, bare)
+        or take_invitation(draft, said)
     ):
         pass
     elif request is not None and request.unknown is None:

@@ -133,6 +133,7 @@ OTHER_FACTS: dict[str, dict[str, Any]] = {
     },
     "from coach": {"answers": "Go heavier?"},
     "talk": {"rows": [{"on": "2026-03-02", "name": "Mara", "text": "Well done."}]},
+    "digest kept": {"every": "day"},
     "nothing aside": {"aside": ["Row"]},
     "followed up": {"result": "worked", "then": A_SET, "now": A_SET, "best": A_SET},
     "remedies": {"rows": [{"remedy": "lighten", "taken": 2, "worked": 1, "did_not": 0, "early": 1}]},
