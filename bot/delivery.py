@@ -8,6 +8,7 @@ before it is back.
 import asyncio
 import logging
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any, assert_never
 
@@ -17,6 +18,7 @@ from bot.faults import told
 from bot.wording.alerts import label
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
+from domain.once_sent import kept_of
 from persistence.faults import DatabaseTrouble, NoRoomYet
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
@@ -133,7 +135,10 @@ class Delivery:
         match result:
             case Sent(message_keys=keys):
                 labels = [text for text, _ in rendered.buttons]
-                goes_on = await self._note(store.sent, lease, number, rendered.text_html, keys, labels, now)
+                kept = as_kept(outgoing)
+                words = rendered.text_html if kept is outgoing else render(kept).text_html
+                parts = None if kept is outgoing else kept.say.parts
+                goes_on = await self._note(store.sent, lease, number, words, keys, labels, now, parts=parts)
                 if self._watcher is not None:
                     self._watcher(outgoing, rendered)
                 return goes_on
@@ -179,6 +184,14 @@ def render(outgoing: Outgoing) -> Rendered:
         text_html=message_words(outgoing.say.parts, reader),
         buttons=tuple(zip(labels, outgoing.button_data, strict=True)),
     )
+
+
+def as_kept(outgoing: Outgoing) -> Outgoing:
+    """Return a message as it is kept once it was sent: the very same where there is nothing to leave out."""
+    parts = kept_of(outgoing.say.parts)
+    if parts == outgoing.say.parts:
+        return outgoing
+    return replace(outgoing, say=outgoing.say.model_copy(update={"parts": parts}))
 
 
 def wait(seconds: float, attempts: int) -> timedelta:

@@ -108,6 +108,33 @@ class TakeBack(Frozen):
     change: int
 
 
+class TakeOn(Frozen):
+    """A coach's answer to the offer of client `client`, called `name`: to take the client on, or not to."""
+
+    kind: Literal["take on"] = "take on"
+    client: int
+    name: str
+    takes: bool
+
+
+class Keep(Frozen):
+    """A coach's wish to keep client `client`, called `name`, who is offered to another coach."""
+
+    kind: Literal["keep"] = "keep"
+    client: int
+    name: str
+
+
+class ForgetNote(Frozen):
+    """A coach's wish that note number `note` on client `client` goes; it is the one at `place` of a list."""
+
+    kind: Literal["forget note"] = "forget note"
+    client: int
+    note: int
+    place: int
+
+
 Action = Annotated[
-    Answer | Treat | Write | Words | Release | ChangeTo | TakeBack | Show, Field(discriminator="kind")
+    Answer | Treat | Write | Words | Release | ChangeTo | TakeBack | Show | TakeOn | Keep | ForgetNote,
+    Field(discriminator="kind"),
 ]

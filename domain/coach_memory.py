@@ -44,6 +44,8 @@ class CoachMemory(Frozen):
     """The open question which client was meant; it stands beside another that waits."""
     spoken: Spoken | None = None
     last_change: LastChange | None = None
+    noted_in: int | None = None
+    """The message of the last note, so that it can be forgotten as "that note"."""
     looked_back_at: datetime | None = None
     """Up to when the digests have looked; None before the first waking."""
     digest: DigestTime | None = None

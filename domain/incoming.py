@@ -197,6 +197,32 @@ class Released(CoachOrder):
     kind: Literal["released"] = "released"
 
 
+class OfferMade(CoachOrder):
+    """The coach offers this client to coach number `to`, with own notes or without."""
+
+    kind: Literal["offer made"] = "offer made"
+    to: int
+    to_name: str
+    with_notes: bool = False
+
+
+class OfferWithdrawn(CoachOrder):
+    """The coach keeps this client after all."""
+
+    kind: Literal["offer withdrawn"] = "offer withdrawn"
+
+
+class OfferAnswered(CoachOrder):
+    """The coach to whom this client is offered takes the client on, or does not.
+
+    `name` is what the client is to be called, where that coach has another of the same name.
+    """
+
+    kind: Literal["offer answered"] = "offer answered"
+    takes: bool
+    name: str | None = None
+
+
 class SendingFailed(Frozen):
     """A message to person `person` could not be delivered, for good."""
 
@@ -218,6 +244,9 @@ FromCoach = (
     | Changed
     | Undone
     | Released
+    | OfferMade
+    | OfferWithdrawn
+    | OfferAnswered
 )
 Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
 

@@ -336,6 +336,8 @@ class ClientMemory(Frozen):
     ill_days: tuple[date, ...] = ()
     """The latest of such days, oldest first: what is done after one begins lighter."""
     reminders_off: bool = False
+    other_coaches: tuple[int, ...] = ()
+    """Other coaches who were told of this client: former ones, and those whom the client was offered to."""
     left_at: datetime | None = None
     """When the client has left, with the journal left to the coach; None while the client is here."""
     body_mass_told_on: date | None = None

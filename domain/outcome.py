@@ -9,9 +9,10 @@ from domain.coach_memory import CoachMemory
 from domain.incoming import FromCoach, SendingFailed
 from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
+from domain.notes import Note
 from domain.parts import Say
 from domain.programme import Programme
-from domain.state import Client, Invitation
+from domain.state import Client, Coach, Invitation, Offer
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +109,45 @@ class Invited:
 
 
 @dataclass(frozen=True, slots=True)
+class InvitationRevoked:
+    """An invitation of this coach's that nobody can take up any more; `key` is how it is stored."""
+
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class NoteKept:
+    """A new note of this coach's; the store numbers it."""
+
+    note: Note
+
+
+@dataclass(frozen=True, slots=True)
+class NoteForgotten:
+    """A note of this coach's that goes, with the message that it came from."""
+
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class OfferKept:
+    """This client is offered to another coach as given; None: to nobody any more."""
+
+    offer: Offer | None
+
+
+@dataclass(frozen=True, slots=True)
+class HandedOver:
+    """This client is coach `to`'s from now on, with all that is open.
+
+    The former coach's notes go along where `with_notes`, and are erased otherwise.
+    """
+
+    to: Coach
+    with_notes: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Joined:
     """This stranger takes up `invitation`."""
 
@@ -140,6 +180,11 @@ Change = (
     | SettingsKept
     | SheetStored
     | Invited
+    | InvitationRevoked
+    | NoteKept
+    | NoteForgotten
+    | OfferKept
+    | HandedOver
     | Joined
     | Erased
     | Forgotten

@@ -10,6 +10,7 @@ from domain.equipment import Equipment
 from domain.hours import USUAL, Hours
 from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
+from domain.notes import Note
 from domain.parts import ClientLine
 from domain.pictures import Points
 from domain.programme import Programme
@@ -42,6 +43,16 @@ class StoredProgramme:
     number: int
     version: int
     programme: Programme
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """That a client is offered to coach number `to`, since when, and whether the notes would go along."""
+
+    to: int
+    to_name: str
+    at: datetime
+    with_notes: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +93,12 @@ class ClientState:
     """The coach's programmes, the newest version of each name."""
     former: tuple[StoredProgramme, ...] = ()
     """The programmes that the client was on before, as far as that can be undone."""
+    notes: tuple[Note, ...] = ()
+    """What the coach has noted, oldest first; only where an order of a coach's is heard."""
+    offer: Offer | None = None
+    """That the coach has offered this client to another; only where a coach's order is heard, too."""
+    offered_to: Coach | None = None
+    """The coach to whom the client is offered."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,6 +117,26 @@ class Invitation:
 
 
 @dataclass(frozen=True, slots=True)
+class OpenInvitation:
+    """An invitation of this coach's that nobody has taken up yet; `key` is how it is stored, not its code."""
+
+    key: str
+    name: str
+    expires: datetime
+    as_coach: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedClient:
+    """A client whom another coach offers to this one."""
+
+    client: int
+    name: str
+    coach_name: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class CoachState:
     """A coach with an overview of own clients. `fresh_code` is an unused invitation code of 128 bits."""
 
@@ -112,6 +149,14 @@ class CoachState:
     """By the client's number, how strength has changed over the last weeks."""
     tallies: Mapping[int, ClientTally] = field(default_factory=dict)
     """By the client's number, what a digest counts."""
+    notes: tuple[Note, ...] = ()
+    """The coach's own notes, oldest first."""
+    coaches: tuple[tuple[int, str], ...] = ()
+    """The number and the name of each other coach."""
+    invitations: tuple[OpenInvitation, ...] = ()
+    """Those that are open, oldest first; what has run out is not among them."""
+    offered: tuple[OfferedClient, ...] = ()
+    """The clients whom others offer to this coach."""
 
 
 @dataclass(frozen=True, slots=True)

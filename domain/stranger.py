@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from domain.erasure import FORGET_AFTER
-from domain.incoming import Heard, Reachable, Started, Text
+from domain.incoming import CoachOrder, Heard, Reachable, SendingFailed, Started, Text
 from domain.memory import ClientMemory, Joining
 from domain.outcome import Forgotten, Joined, Outcome
 from domain.parts import Notice, Say
@@ -39,7 +39,7 @@ def _hear(state: StrangerState, heard: Heard) -> Outcome:
     match heard.incoming:
         case Started() | Text():
             pass
-        case Reachable():
+        case Reachable() | SendingFailed() | CoachOrder():
             return Outcome()
         case _:
             return _turn_away(state)
@@ -64,7 +64,11 @@ def _let_in(state: StrangerState, invitation: Invitation, heard: Heard) -> Outco
     to = invitation.person if invitation.person is not None else state.number
     if invitation.as_coach or invitation.coach is None:
         welcome = Notice(topic="welcome coach", facts={"name": invitation.name})
-        return Outcome(changes=(joined,), says=(Say(to=to, parts=(welcome,)),))
+        says = [Say(to=to, parts=(welcome,))]
+        if invitation.coach is not None:
+            news = Notice(topic="coach joined", facts={"name": invitation.name})
+            says.append(Say(to=invitation.coach.number, parts=(news,)))
+        return Outcome(changes=(joined,), says=tuple(says))
     is_prepared = invitation.person is not None
     facts = {"client": invitation.name, "is_asked": not is_prepared}
     news = Notice(topic="client joined", facts=facts)

@@ -1,7 +1,8 @@
 """Everything that is kept about one client, read whole: for the client, who may have it at any time.
 
-It has what counts and what no longer does, with all messages in both directions. A coach's own notes and
-sheets are the coach's, so of a programme only the name is told.
+It has what counts and what no longer does, with all messages in both directions. A coach's sheets are the
+coach's, so of a programme only the name is told. A coach's notes are for the coach alone, yet they are
+personal data, which whoever they are on may ask for: so it tells how many there are and whom to ask.
 """
 
 from collections.abc import Sequence
@@ -36,6 +37,7 @@ from persistence.tables import (
     HoldRow,
     InboxRow,
     InvitationRow,
+    NoteRow,
     OutboxRow,
     PersonRow,
     ProgrammeRow,
@@ -117,6 +119,8 @@ class KeptArchive(Frozen):
     matters_for_the_coach: tuple[dict[str, JsonValue], ...]
     invitations: tuple[dict[str, JsonValue], ...]
     words_with_coach: tuple[dict[str, JsonValue], ...]
+    coach_notes: tuple[datetime, ...] = ()
+    """When the coach has noted something; what it is, the coach can be asked for."""
     messages: tuple[KeptMessage, ...]
 
 
@@ -148,6 +152,11 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
                 .where((InvitationRow.used_by == person) | (InvitationRow.person == person))
                 .order_by(InvitationRow.created_at)
             )
+        ),
+        coach_notes=tuple(
+            connection.execute(
+                select(NoteRow.at).where(NoteRow.client == person).order_by(NoteRow.number)
+            ).scalars()
         ),
         messages=messages,
     )

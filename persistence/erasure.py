@@ -1,4 +1,4 @@
-"""Erasing a client: the journal, all messages, name and settings, and what a coach's messages say of them.
+"""Erasing a client: the journal, all messages, name, settings, notes, and what coaches' messages say.
 
 It all happens in the transaction of the client's own decision. What is left is a row of counts, and for an
 hour the chat, so that the last words arrive; then that goes, too. Backups of the database are not reached,
@@ -17,6 +17,7 @@ from sqlalchemy import Text as TextColumn
 
 from domain.erasure import Name, actions_left, parts_left, words_left
 from domain.parts import Notice
+from persistence.coaching import forget_notes
 from persistence.tables import (
     AlertRow,
     DeliveryRow,
@@ -25,6 +26,8 @@ from persistence.tables import (
     HoldRow,
     InboxRow,
     InvitationRow,
+    NoteRow,
+    OfferRow,
     OutboxRow,
     PersonRow,
     SentKeyRow,
@@ -46,6 +49,10 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
     _lock(connection, {number, *coaches})
     _count(connection, person, at)
     name = Name(person.name)
+    forget_notes(
+        connection, *connection.execute(select(NoteRow.number).where(NoteRow.client == number)).scalars()
+    )
+    connection.execute(delete(OfferRow).where(OfferRow.client == number))
     _clear_coaches_mail(connection, number, name, coaches)
     for row in (EntryRow, WorkoutRow, HoldRow, WordsRow, AlertRow):
         connection.execute(delete(row).where(row.client == number))
@@ -96,9 +103,10 @@ def forget(connection: Connection, person: Row[Any]) -> None:
 
 
 def _coaches(connection: Connection, person: Row[Any]) -> set[int]:
-    """Return the client's coach, and all whom any matter of the client's was ever brought to."""
+    """Return the client's coach, and all others who were ever told of the client."""
     earlier = select(AlertRow.coach).where(AlertRow.client == person.number).distinct()
-    return {person.coach, *connection.execute(earlier).scalars()}
+    others = person.client_memory.other_coaches if person.client_memory else ()
+    return {person.coach, *connection.execute(earlier).scalars(), *others}
 
 
 def _lock(connection: Connection, people: Collection[int]) -> None:

@@ -4,10 +4,12 @@ from datetime import datetime, time
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import Connection, Row, delete, insert, select, update
+from sqlalchemy import Connection, Row, delete, insert, select, type_coerce, update
+from sqlalchemy import Text as TextColumn
 
 from domain.coach_memory import CoachMemory
 from domain.equipment import default_equipment
+from domain.incoming import Edited, Started, Text
 from domain.memory import ClientMemory
 from domain.outcome import Joined
 from domain.state import Invitation
@@ -60,7 +62,9 @@ def join(
         _take_over(connection, stranger, number, joined.at)
         kept = {"wake_at": kept["wake_at"], "erased_at": None}
     elif invitation.as_coach:
-        kept = {"is_coach": True, "name": invitation.name, "coach_memory": CoachMemory(), **kept}
+        by = invitation.coach
+        where = {"zone": by.zone, "unit": by.unit} if by is not None else {}
+        kept = {"is_coach": True, "name": invitation.name, "coach_memory": CoachMemory(), **where, **kept}
     else:
         kept = {**_new_client(joined), **kept}
     used = connection.execute(
@@ -74,7 +78,25 @@ def join(
     )
     if used.rowcount != 1:
         raise RecordMissing("invitations", number)
+    _forget_code(connection, number, invitation.code)
     return number, kept
+
+
+def _forget_code(connection: Connection, person: int, code: str) -> None:
+    """Take a code that is used out of what its owner has sent; there is only its hash from then on."""
+    rows = select(InboxRow.number, InboxRow.incoming).where(
+        InboxRow.person == person, type_coerce(InboxRow.incoming, TextColumn).contains(code, autoescape=True)
+    )
+    for row in connection.execute(rows).all():
+        match row.incoming:
+            case Started():
+                left = {"code": ""}
+            case Text(text=text) | Edited(text=text):
+                left = {"text": text.replace(code, "").strip()}
+            case _:
+                continue
+        emptied = row.incoming.model_copy(update=left)
+        connection.execute(update(InboxRow).where(InboxRow.number == row.number).values(incoming=emptied))
 
 
 def _new_client(joined: Joined) -> dict[str, Any]:

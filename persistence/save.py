@@ -21,10 +21,15 @@ from domain.outcome import (
     Change,
     Erased,
     Forgotten,
+    HandedOver,
     HoldLifted,
     HoldPlaced,
+    InvitationRevoked,
     Invited,
     Joined,
+    NoteForgotten,
+    NoteKept,
+    OfferKept,
     Outcome,
     Recorded,
     SettingsKept,
@@ -34,7 +39,7 @@ from domain.outcome import (
     WorkoutKept,
 )
 from domain.state import Client
-from persistence import erasure, inbox, joining, journal, outbox
+from persistence import coaching, erasure, inbox, joining, journal, outbox
 from persistence.programmes import store_sheet
 from persistence.tables import PersonRow
 
@@ -131,6 +136,16 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             store_sheet(connection, number, programme, sheet, now)
         case Invited(invitation):
             joining.invite(connection, invitation, now)
+        case InvitationRevoked(key):
+            coaching.revoke(connection, number, key, now)
+        case NoteKept(note):
+            coaching.keep_note(connection, number, note)
+        case NoteForgotten(note):
+            coaching.forget_note(connection, number, note)
+        case OfferKept(offer):
+            coaching.keep_offer(connection, number, offer)
+        case HandedOver():
+            coaching.hand_over(connection, number, person.coach, change)
         case Forgotten():
             erasure.forget(connection, person)
         case Joined() | Erased():

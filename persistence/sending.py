@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, bindparam, select, update
 
 from domain.incoming import Reachable, SendingFailed
-from domain.parts import Say
+from domain.parts import Part, Say
 from persistence import inbox
 from persistence.deliveries import held, renew, room_at, settle
 from persistence.leases import ChatLease
@@ -90,8 +90,12 @@ def sent(
     message_keys: Sequence[str],
     labels: Sequence[str],
     now: datetime,
+    parts: tuple[Part, ...] | None = None,
 ) -> bool:
-    """Note that a message was sent, as which words; False where the lease was lost."""
+    """Note that a message was sent, as which words, and with which `parts` kept (None: as they are).
+
+    False where the lease was lost.
+    """
     if held(connection, lease) is None:
         return False
     still_stands = _update(
@@ -104,6 +108,7 @@ def sent(
         words=words,
         message_keys=tuple(message_keys),
         labels=tuple(labels),
+        **({} if parts is None else {"parts": parts}),
     )
     if still_stands:  # it may have been erased while it was on its way
         _keep_keys(connection, lease, number, message_keys)

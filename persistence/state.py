@@ -7,12 +7,13 @@ more than any comparison looks back.
 
 import secrets
 from collections import defaultdict
+from dataclasses import replace
 from typing import Any
 
 from sqlalchemy import Connection, Integer, Row, bindparam, select
 
 from domain.coach_memory import CoachMemory
-from domain.incoming import Heard, Started, Text
+from domain.incoming import CoachOrder, Heard, Started, Text
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.parts import ClientLine
@@ -24,9 +25,11 @@ from domain.state import (
     Coach,
     CoachState,
     Invitation,
+    Offer,
     State,
     StrangerState,
 )
+from persistence.coaching import coaches, notes, offered, open_invitations
 from persistence.erasure import is_unsent
 from persistence.people import code_hash
 from persistence.programmes import Programmes
@@ -35,6 +38,7 @@ from persistence.tables import (
     EntryRow,
     HoldRow,
     InvitationRow,
+    OfferRow,
     PersonRow,
     ProgrammeRow,
     WordsRow,
@@ -102,6 +106,7 @@ _ALERTS = (
     .where(AlertRow.client == bindparam("client"), AlertRow.settled_at.is_(None))
     .order_by(AlertRow.number)
 )
+_OFFER = select(OfferRow.to, OfferRow.at, OfferRow.with_notes).where(OfferRow.client == bindparam("client"))
 
 
 _WORDS = (
@@ -115,9 +120,11 @@ _WORDS = (
 def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
     """Return the state of the person whose row this is, for the decision on `heard`."""
     if person.is_coach:
-        return _coach_state(connection, person, programmes)
+        return _coach_state(connection, person, heard, programmes)
     if person.is_client:
-        return client_state(connection, person, programmes)
+        state = client_state(connection, person, programmes)
+        is_order = heard is not None and isinstance(heard.incoming, CoachOrder)
+        return replace(state, **of_coaches(connection, person)) if is_order else state
     code = _code(heard)
     return StrangerState(
         person.number,
@@ -149,6 +156,17 @@ def client_state(
         words=_words(connection, number, ALL if whole else WORDS_SEEN),
         programmes=programmes.newest(connection, person.coach),
     )
+
+
+def of_coaches(connection: Connection, person: Row[Any]) -> dict[str, Any]:
+    """Return what a decision on a coach's order needs besides: the coach's notes, and an open offer."""
+    row = connection.execute(_OFFER, {"client": person.number}).first()
+    to = coach_of(connection, row.to) if row else None
+    return {
+        "notes": notes(connection, person.coach, person.number),
+        "offer": Offer(row.to, to.name, row.at, row.with_notes) if row and to else None,
+        "offered_to": to,
+    }
 
 
 def coach_of(connection: Connection, number: int) -> Coach:
@@ -212,7 +230,9 @@ def _words(connection: Connection, client: int, most: int) -> tuple[Words, ...]:
     return tuple(Words(*row) for row in reversed(rows))
 
 
-def _coach_state(connection: Connection, person: Row[Any], programmes: Programmes) -> CoachState:
+def _coach_state(
+    connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes
+) -> CoachState:
     clients = _clients(connection, person.number)
     return CoachState(
         coach=_coach(person),
@@ -226,6 +246,10 @@ def _coach_state(connection: Connection, person: Row[Any], programmes: Programme
             for each in clients
             if each.client_memory and each.client_memory.tally
         },
+        notes=notes(connection, person.number),
+        coaches=coaches(connection, person.number),
+        invitations=open_invitations(connection, person.number, heard.at) if heard else (),
+        offered=offered(connection, person.number),
     )
 
 

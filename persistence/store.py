@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from sqlalchemy import Engine
 from sqlalchemy.exc import IntegrityError
 
+from domain.authority import may_read_everything
 from domain.journal_data import JournalData
 from domain.parts import Part
 from domain.state import ClientState
@@ -200,10 +201,15 @@ class Store:
         message_keys: Sequence[str],
         labels: Sequence[str],
         now: datetime,
+        *,
+        parts: tuple[Part, ...] | None = None,
     ) -> bool:
-        """Note that a message was sent: its words, its keys on the platform, its buttons' labels in order."""
+        """Note that a message was sent: its words, its keys on the platform, its buttons' labels in order.
+
+        `parts` is what of it is kept, where that is not all.
+        """
         with writing(self._engine) as connection:
-            return sending.sent(connection, lease, number, words, message_keys, labels, now)
+            return sending.sent(connection, lease, number, words, message_keys, labels, now, parts)
 
     def try_again(self, lease: ChatLease, number: int, not_before: datetime, now: datetime) -> bool:
         """Let a message, and all behind it in its chat, wait until `not_before`. The lease ends."""
@@ -240,7 +246,7 @@ class Store:
     def archive(self, client: int, reader: int) -> KeptArchive | None:
         """Return everything that is kept about a client; None where the person `reader` is somebody else."""
         with reading(self._engine) as connection:
-            return archive.archive(connection, client) if client == reader else None
+            return archive.archive(connection, client) if may_read_everything(reader, client) else None
 
     def next_due(self, now: datetime) -> datetime | None:
         """Return the first moment after `now` at which somebody is to be woken, or something to be sent."""

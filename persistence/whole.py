@@ -1,7 +1,8 @@
 """A client's journal with nothing left out, for a file: read by the client, or by the client's coach."""
 
-from sqlalchemy import Connection, or_, select
+from sqlalchemy import Connection, select
 
+from domain.authority import may_read_journal
 from domain.journal_data import JournalData, journal_data
 from domain.state import ClientState
 from persistence.archive import matters, set_aside
@@ -14,14 +15,10 @@ def whole_client(
     connection: Connection, client: int, reader: int, programmes: Programmes
 ) -> ClientState | None:
     """Return a client with the whole journal; None where `reader` is neither the client nor the coach now."""
-    row = connection.execute(
-        select(PersonRow).where(
-            PersonRow.number == client,
-            PersonRow.is_client,
-            or_(PersonRow.number == reader, PersonRow.coach == reader),
-        )
-    ).first()
-    return None if row is None else client_state(connection, row, programmes, whole=True)
+    row = connection.execute(select(PersonRow).where(PersonRow.number == client, PersonRow.is_client)).first()
+    if row is None or not may_read_journal(reader, client, row.coach):
+        return None
+    return client_state(connection, row, programmes, whole=True)
 
 
 def whole_journal(

@@ -8,13 +8,14 @@ import zipfile
 from zoneinfo import ZoneInfo
 
 from bot.markup import plain
-from bot.wording.archive import BY, READ_ME
+from bot.wording.archive import BY, READ_ME, notes_words
 from persistence.archive import KeptArchive, KeptMessage
 
 
 def zipped(kept: KeptArchive, table: str) -> bytes:
     """Return the file; `table` is the journal as a table."""
-    names = {"name": kept.settings.name, "coach": kept.settings.coach}
+    coach = kept.settings.coach
+    names = {"name": kept.settings.name, "coach": coach, "notes": notes_words(coach, len(kept.coach_notes))}
     texts = {
         "read me.txt": READ_ME.format(**names),
         "journal.csv": f"\ufeff{table}",

@@ -14,11 +14,14 @@ from domain.actions import (
     Action,
     Answer,
     ChangeTo,
+    ForgetNote,
+    Keep,
     Release,
     Remedy,
     Show,
     TakeBack,
     Taken,
+    TakeOn,
     Treat,
     Words,
     Write,
@@ -62,6 +65,12 @@ def label(action: Action) -> str:
             return said
         case TakeBack():
             return "Undo"
+        case TakeOn(name=name, takes=takes):
+            return f"Take {name} on" if takes else "Decline"
+        case Keep(name=name):
+            return f"Keep {name}"
+        case ForgetNote(place=place):
+            return f"Forget note {place}"
         case _:
             assert_never(action)
 

@@ -16,9 +16,22 @@ everything.json  all of it for machines: settings, what is remembered of the con
                  every set with its corrections, what was set aside, what was brought to {coach},
                  and all messages
 
+{notes}
+
 Not in here: what {coach} has written down elsewhere, copies of the database that were made for
 safety, and what your chat app keeps by itself.
 """
+
+
+def notes_words(coach: str, count: int) -> str:
+    """Say that the coach keeps notes, and that they can be asked for."""
+    if not count:
+        return f"{coach} keeps no notes on you here."
+    notes = "a note" if count == 1 else f"{count} notes"
+    return (
+        f"{coach} keeps {notes} on you here, for the coach's own use. Their words are not in this file;\n"
+        f"they are data about you, so you can ask {coach} for them. An erasure erases them, too."
+    )
 
 
 def leaving_words(facts: dict[str, Any]) -> str:

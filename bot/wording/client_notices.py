@@ -303,6 +303,11 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "review": _review,
     "workout done": workout_done_words,
     "more than asked": more_than_asked,
+    "your new coach": filled(
+        "{coach} is your coach from now on, in place of {before}. Your journal and all that is open is with "
+        "{coach}, and you go on as before; {before} sees nothing of it any more. If you do not want that, "
+        "say «leave» or «delete my data», or write to {coach} here."
+    ),
     "from coach": _from_coach,
     "rest more": rest_more_words,
     "rest as before": rest_as_before_words,

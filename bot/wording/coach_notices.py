@@ -12,6 +12,7 @@ from bot.wording.coach_changes import (
     undone_words,
     which_exercise_words,
 )
+from bot.wording.coaching import note_line
 from bot.wording.joining import STEPS_SHORT, client_ready_words, to_be_released_words
 from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, percent_words, quoted, set_words
@@ -53,15 +54,6 @@ SETTLED = {
     "let train": "Settled: {client} trains again.",
     "seen": "Settled.",
 }
-
-
-def _invited(facts: Facts, _reader: Reader) -> str:
-    name, code = escape(str(facts["name"])), escape(str(facts["code"]))
-    return (
-        f"An invitation for {bold(str(facts['name']))} to {bold(str(facts['programme']))}, "
-        f"good for one person and {facts['days']} days. "
-        f"{name} opens the chat with me and sends:\n/start {code}"
-    )
 
 
 def _sheet_faults(facts: Facts, _reader: Reader) -> str:
@@ -115,7 +107,9 @@ def _card(facts: Facts, _reader: Reader) -> str:
     if not facts["workouts"]:
         lines += ["", "Nothing in the journal yet."]
     missing = [_not_understood(each) for each in facts.get("not_understood", [])]
-    return "\n".join([*lines, *(["", "Not understood", *missing] if missing else [])])
+    lines += ["", "Not understood", *missing] if missing else []
+    notes = [note_line(each) for each in facts.get("notes", [])]
+    return "\n".join([*lines, *(["", "Your notes", *notes] if notes else [])])
 
 
 def _workout(facts: Facts) -> list[str]:
@@ -315,7 +309,6 @@ COACH_WORDS: dict[Topic, Words] = {
     "coach help": lambda facts, _: (
         ("" if facts.get("understood") else "I did not understand that. ") + COACH_HELP
     ),
-    "invited": _invited,
     "which programme": with_names(
         "Which programme? You have: {names}.",
         "You have no programme yet. Paste a sheet, or send it as a .txt file.",

@@ -2,12 +2,13 @@
 
 from bot.wording.client_notices import CLIENT_WORDS
 from bot.wording.coach_notices import COACH_WORDS
+from bot.wording.coaching import COACHING_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.reader import Reader
 from domain.parts import Notice
 from domain.topics import Topic
 
-WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS
+WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS | COACHING_WORDS
 
 
 def notice_words(part: Notice, reader: Reader) -> str:

@@ -6,6 +6,7 @@ from pydantic import TypeAdapter
 
 from bot.markup import bold
 from bot.wording.archive import leaving_words
+from bot.wording.coaching import handover_words
 from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
 from bot.wording.reader import day_words, listed, quoted, set_words
@@ -64,6 +65,10 @@ def question_words(part: Question) -> str:
             return sheet_words(facts)
         case "who":
             return "Which client do you mean?"
+        case "handover":
+            return handover_words(facts)
+        case "role":
+            return role_words(facts)
         case _:
             assert_never(part.slot)
 
@@ -110,3 +115,8 @@ def sheet_words(facts: dict[str, Any]) -> str:
     version = int(facts.get("version", 1))
     again = f"\nThis will be version {version}; who is under way keeps the old one." if version > 1 else ""
     return f"{programme_words(facts)}{again}\nIs that right?"
+
+
+def role_words(facts: dict[str, Any]) -> str:
+    """Ask a coach who trains, too, in which of the two roles something was said."""
+    return f"{quoted(str(facts.get('text', '')))}: is that of your own training, or said as a coach?"

@@ -9,10 +9,15 @@ from domain.outcome import (
     Change,
     Erased,
     Forgotten,
+    HandedOver,
     HoldLifted,
     HoldPlaced,
+    InvitationRevoked,
     Invited,
     Joined,
+    NoteForgotten,
+    NoteKept,
+    OfferKept,
     Recorded,
     SettingsKept,
     SheetStored,
@@ -50,5 +55,21 @@ def apply(state: ClientState, change: Change) -> ClientState:
             return replace(state, words=(*state.words, words)[-WORDS_SEEN:])
         case SettingsKept(client):
             return replace(state, client=client)
-        case SheetStored() | Invited() | Joined() | Erased() | Forgotten():
+        case HandedOver(to, with_notes):
+            # The programmes of the coach before are no longer to choose from; the one under way stays.
+            client = replace(state.client, coach=to)
+            notes = state.notes if with_notes else ()
+            return replace(state, client=client, offer=None, offered_to=None, programmes=(), notes=notes)
+        case OfferKept(offer):
+            return replace(state, offer=offer)
+        case (
+            SheetStored()
+            | Invited()
+            | InvitationRevoked()
+            | NoteKept()
+            | NoteForgotten()
+            | Joined()
+            | Erased()
+            | Forgotten()
+        ):
             return state

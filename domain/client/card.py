@@ -60,6 +60,9 @@ def card_facts(draft: Draft) -> dict[str, Any]:
         "remind_at": f"{client.remind_at:%H:%M}",
         "reminders_off": state.memory.reminders_off,
         "local": draft.local.strftime("%H:%M"),
+        "notes": [
+            {"on": local_day(each.at, draft.zone).isoformat(), "text": each.text} for each in state.notes
+        ],
         "not_understood": [
             {
                 "on": local_day(each.at, draft.zone).isoformat(),

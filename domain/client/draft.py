@@ -168,9 +168,9 @@ class Draft:
         if left != self.memory.questions:
             self.remember(questions=left)
 
-    def tell(self, person: int, *parts: Part) -> None:
-        """Say something to somebody who is neither the client nor the coach now, and asked."""
-        self._others.append(Say(to=person, parts=parts))
+    def tell(self, person: int, *parts: Part, buttons: tuple[Action, ...] = ()) -> None:
+        """Say something to somebody who is neither the client nor the coach now."""
+        self._others.append(Say(to=person, parts=parts, buttons=buttons))
 
     def tell_coach(self, *parts: Part, buttons: tuple[Action, ...] = (), weight: Weight = "alert") -> None:
         """Say something to the coach, as a message of its own; a reply to it is about this client."""

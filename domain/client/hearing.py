@@ -4,7 +4,20 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import assert_never
 
-from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
+from domain.actions import (
+    Action,
+    Answer,
+    ChangeTo,
+    ForgetNote,
+    Keep,
+    Release,
+    Show,
+    TakeBack,
+    TakeOn,
+    Treat,
+    Words,
+    Write,
+)
 from domain.client import orders
 from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
@@ -246,7 +259,19 @@ def press(draft: Draft, action: Action | None) -> None:
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):
                 press_late(draft, text)
-        case Treat() | Write() | Release() | ChangeTo() | TakeBack() | Show() | None:
+        case None:
+            draft.notice("button is not yours")
+        case (
+            Treat()
+            | Write()
+            | Release()
+            | ChangeTo()
+            | TakeBack()
+            | Show()
+            | TakeOn()
+            | Keep()
+            | ForgetNote()
+        ):
             draft.notice("button is not yours")
         case _:
             assert_never(action)

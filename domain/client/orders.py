@@ -7,13 +7,14 @@ from decimal import Decimal
 from typing import assert_never
 
 from domain.actions import TakeBack
-from domain.authority import is_coached_by
+from domain.authority import may_decide
 from domain.client.card import show_card, show_sets
 from domain.client.changes import KEPT, back, change, meant, put_in_place, take_back
 from domain.client.clearance import bring_to_release, is_still_barred
 from domain.client.draft import Draft
 from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
+from domain.client.handover import answered, offer, withdraw
 from domain.client.joining_flow import release
 from domain.client.pain import held_by
 from domain.client.picturing import show_coach
@@ -31,6 +32,9 @@ from domain.incoming import (
     Changed,
     Decided,
     FromCoach,
+    OfferAnswered,
+    OfferMade,
+    OfferWithdrawn,
     PictureWanted,
     Released,
     SetsWanted,
@@ -60,9 +64,10 @@ EASINGS_KEPT = 40
 
 
 def carry_out(draft: Draft, order: FromCoach) -> None:
-    """Carry out an order, if it comes from this client's own coach."""
-    if not is_coached_by(draft.client, order.coach):
-        draft.tell(order.coach, Notice(topic="not your client"))
+    """Carry out an order, if it comes from somebody who may give it."""
+    if not may_decide(draft.state, order):
+        is_late = isinstance(order, OfferAnswered)
+        draft.tell(order.coach, Notice(topic="offer is over" if is_late else "not your client"))
         return
     match order:
         case Decided():
@@ -89,6 +94,12 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
         case Undone(change=number):
             if not take_back(draft, number) and not assigned_back(draft, number):
                 report(draft, "nothing to undo")
+        case OfferMade():
+            offer(draft, order)
+        case OfferWithdrawn():
+            report(draft, "kept after all" if withdraw(draft) else "not offered")
+        case OfferAnswered():
+            answered(draft, order)
         case Released():
             report(draft, "released" if release(draft) else "already settled")
         case _:

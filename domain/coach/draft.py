@@ -1,41 +1,22 @@
 """A coach's decision while it is being made; it belongs to one call of `hear`."""
 
-import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, datetime
-from typing import Any, TypeVar
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer
-from domain.authority import has_client
+from domain.authority import may_order, own_clients
 from domain.calendar import local_day
 from domain.coach.waking import next_wake
 from domain.coach_memory import CoachMemory, LastChange, Spoken
 from domain.incoming import Assigned, Changed, FromCoach
 from domain.memory import Waiting
 from domain.outcome import Change, Order, Outcome
-from domain.parts import ClientLine, Notice, Part, Question, Say, Slot
+from domain.parts import Notice, Part, Question, Say, Slot
 from domain.state import CoachState
 from domain.topics import Topic
-
-Named = TypeVar("Named")
-
-
-def plain(name: str) -> str:
-    """Return a name as it is compared: without case, accents and needless spaces."""
-    bare = "".join(sign for sign in unicodedata.normalize("NFKD", name) if not unicodedata.combining(sign))
-    return " ".join(bare.casefold().split())
-
-
-def the_one_named(name: str, named: Sequence[tuple[str, Named]]) -> Named | None:
-    """Return what bears `name`, or else the only thing with all its words in the name, or None."""
-    wanted = plain(name)
-    exact = [thing for known, thing in named if plain(known) == wanted]
-    words = set(wanted.split())
-    close = [thing for known, thing in named if words and words <= set(plain(known).split())]
-    found = exact or close
-    return found[0] if len(found) == 1 else None
 
 
 class Draft:
@@ -65,12 +46,16 @@ class Draft:
     @property
     def today(self) -> date:
         """The coach's local day."""
-        return local_day(self.at, ZoneInfo(self.state.coach.zone))
+        return self.day_of(self.at)
+
+    def day_of(self, moment: datetime) -> date:
+        """Return the coach's local day of a moment."""
+        return local_day(moment, ZoneInfo(self.state.coach.zone))
 
     @property
     def names(self) -> tuple[tuple[int, str], ...]:
         """The number and the name of each client."""
-        return tuple((number, line.name) for number, line in self.state.clients)
+        return own_clients(self.state)
 
     def name_of(self, client: int) -> str:
         """Return the name of one of the coach's clients."""
@@ -101,16 +86,20 @@ class Draft:
 
         Everything that a coach decides goes through here, and comes to nothing unless it is an own client.
         """
-        if not has_client(self.state, client):
+        if not may_order(self.state, client, incoming):
             self.notice("not your client")
             return
         self._orders.append(Order(client, incoming))
         exercise = getattr(incoming.wish, "exercise", "") if isinstance(incoming, Changed) else ""
-        self.remember(spoken=Spoken(client=client, exercise=exercise, at=self.at))
+        self.spoke_of(client, exercise)
         if isinstance(incoming, Changed | Assigned):
             last = self.memory.last_change
             others = last.clients if last is not None and last.message == self.message else ()
             self.remember(last_change=LastChange(message=self.message, clients=(*others, client)))
+
+    def spoke_of(self, client: int, exercise: str = "") -> None:
+        """Remember of whom the coach speaks, and of which exercise."""
+        self.remember(spoken=Spoken(client=client, exercise=exercise, at=self.at))
 
     def order_all(self, clients: Iterable[int], incoming: FromCoach) -> None:
         """Put the same decision into the inbox of several clients."""
@@ -124,10 +113,6 @@ class Draft:
         self.remember(last_question=number, **{"who" if slot == "who" else "waiting": waiting})
         self.say(Question(slot=slot, facts=facts))
         self._buttons.extend(Answer(question=number, text=choice) for choice in choices)
-
-    def client_named(self, name: str) -> tuple[int, ClientLine] | None:
-        """Return this coach's client of that name, or the only one with it in the name, or None."""
-        return the_one_named(name, [(line.name, (number, line)) for number, line in self.state.clients])
 
     def outcome(self) -> Outcome:
         """Return the finished decision."""

@@ -2,9 +2,24 @@
 
 from typing import assert_never
 
-from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
+from domain.actions import (
+    Action,
+    Answer,
+    ChangeTo,
+    ForgetNote,
+    Keep,
+    Release,
+    Show,
+    TakeBack,
+    TakeOn,
+    Treat,
+    Words,
+    Write,
+)
 from domain.authority import has_client
 from domain.coach.draft import Draft
+from domain.coach.handing_over import answer_handover, press_keep, press_offer
+from domain.coach.notes import press_forget
 from domain.coach.replying import takes_reply
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.which_client import take_who
@@ -66,7 +81,7 @@ def hear_words(draft: Draft, text: str) -> None:
     waiting = draft.memory.waiting
     if looks_like_sheet(text) and not is_for_a_client(draft, text):
         take_sheet(draft, text)
-    elif waiting is None or waiting.slot != "sheet" or not answer_sheet(draft, waiting, text):
+    elif waiting is None or not (answer_sheet(draft, waiting, text) or answer_handover(draft, waiting, text)):
         obey(draft, text)
 
 
@@ -109,6 +124,12 @@ def press(draft: Draft, action: Action | None) -> None:
             draft.order(client, Undone(coach=coach, change=change))
         case Show(client=client, exercise=exercise):
             draft.order(client, PictureWanted(coach=coach, text=exercise or ""))
+        case TakeOn():
+            press_offer(draft, action)
+        case Keep():
+            press_keep(draft, action)
+        case ForgetNote():
+            press_forget(draft, action)
         case None:
             draft.notice("button is not yours")
         case _:
@@ -121,7 +142,15 @@ def answer(draft: Draft, question: int, text: str) -> None:
     if take_who(draft, text, obey, question):
         return
     fits = waiting is not None and waiting.number == question
-    if not fits or waiting is None or not (answer_sheet(draft, waiting, text) or pass_on(draft, text)):
+    if (
+        not fits
+        or waiting is None
+        or not (
+            answer_sheet(draft, waiting, text)
+            or answer_handover(draft, waiting, text)
+            or pass_on(draft, text)
+        )
+    ):
         draft.notice("button is old")
 
 

@@ -1,49 +1,127 @@
-"""Invitations that a coach makes: a client to one of the programmes."""
+"""Invitations that a coach makes, of a client to a programme or of another coach, and takes back."""
 
 import re
 from datetime import timedelta
 
-from domain.coach.draft import Draft, plain
+from domain.called import plain, the_one_named
+from domain.coach.draft import Draft
 from domain.coach.programmes import only_programme, programme_named, programme_names
-from domain.outcome import Invited
-from domain.state import Invitation
+from domain.outcome import InvitationRevoked, Invited
+from domain.state import Invitation, OpenInvitation, StoredProgramme
 
 INVITATION_LASTS = timedelta(days=14)
 
+_PLEASE = r"(?:please |can you |could you |can i |i want to |i'd like to |let's |let us )?"
+_COACH = r"(?:(?:a |an |another |one more |a new |a second |the )?(?:new )?(?:co-?)?coach(?: colleague)?)"
+_COLLEAGUE = rf"(?:{_COACH}|(?:a |another |my )?colleague)"
+_AS_COACH = re.compile(
+    rf"{_PLEASE}(?:"
+    rf"(?:invite|bring in|add|get in|let in) {_COLLEAGUE}(?:[,:]? (?:called |named )?(?P<a>.{{1,60}}))?"
+    rf"|(?:invite|bring in|add|get in|let in) (?P<b>.{{1,60}}?),? (?:in )?(?:as|to be) {_COACH}"
+    r"|make (?P<c>.{1,60}?) (?:a|another) (?:new )?(?:co-?)?coach"
+    rf"|{_COACH} invitation for (?P<d>.{{1,60}}))",
+    re.IGNORECASE,
+)
 _INVITE = re.compile(r"invite (?P<name>.{1,60}?)(?: (?:to|on|onto) (?P<programme>.{1,80}))?", re.IGNORECASE)
+_INVITATION = r"(?:invitations?|invites?|codes?|links?)"
+_BACK = r"(?:revoke|cancel|withdraw|take back|void|delete|remove|undo|stop|end|kill)"
+_REVOKE = re.compile(
+    rf"{_PLEASE}(?:"
+    rf"{_BACK} (?:the |my |that |this |last )*"
+    rf"{_INVITATION} (?:for|of|to) (?P<a>.{{1,60}})"
+    rf"|{_BACK} (?P<b>.{{1,60}}?)(?:'s|s'|’s) "
+    rf"{_INVITATION}"
+    rf"|(?:uninvite|disinvite) (?P<c>.{{1,60}})"
+    rf"|{_BACK} "
+    rf"(?P<which>that|the|the last|my last|all|all my|all the|all open|my|every) (?:open )?{_INVITATION})",
+    re.IGNORECASE,
+)
+_MANY = re.compile(r"\b(?:all|every)\b", re.IGNORECASE)
 
 
 def take_invitation(draft: Draft, said: str) -> bool:
-    """Make the invitation that is asked for; return whether one was."""
-    found = _INVITE.fullmatch(said)
-    if found is None:
-        return False
-    invite(draft, found["name"], found["programme"])
-    return True
+    """Make the invitation that is asked for, or take one back; return whether it was about that."""
+    if found := _REVOKE.fullmatch(said):
+        name = found["a"] or found["b"] or found["c"]
+        revoke(draft, name, is_all=bool(found["which"] and _MANY.search(found["which"])))
+        return True
+    if found := _AS_COACH.fullmatch(said):
+        name = found["a"] or found["b"] or found["c"] or found["d"]
+        if name is None:
+            draft.notice("which coach")
+        else:
+            invite_coach(draft, name)
+        return True
+    if found := _INVITE.fullmatch(said):
+        invite(draft, found["name"], found["programme"])
+        return True
+    return False
 
 
 def invite(draft: Draft, name: str, programme: str | None) -> None:
     """Make an invitation for one person, to one of the coach's programmes."""
-    state = draft.state
     chosen = programme_named(draft, programme) if programme else only_programme(draft)
     if chosen is None:
         draft.notice("which programme", names=programme_names(draft))
         return
-    if plain(name) in {plain(line.name) for _, line in state.clients}:
+    if plain(name) in {plain(line.name) for _, line in draft.state.clients}:
         draft.notice("name is taken", name=name)
         return
+    send(draft, name, chosen)
+
+
+def invite_coach(draft: Draft, name: str) -> None:
+    """Make an invitation for another coach, who will have own clients and see nobody else's."""
+    if plain(name) in {plain(each) for each in (*dict(draft.state.coaches).values(), draft.state.coach.name)}:
+        draft.notice("coach name is taken", name=name)
+        return
+    send(draft, name, None)
+
+
+def send(draft: Draft, name: str, programme: StoredProgramme | None) -> None:
+    """Make an invitation: to a programme, or without one as a coach; an earlier one of that name is over."""
+    as_coach = programme is None
+    for earlier in draft.state.invitations:
+        if plain(earlier.name) == plain(name) and earlier.as_coach == as_coach:
+            draft.change(InvitationRevoked(earlier.key))
     invitation = Invitation(
-        code=state.fresh_code,
+        code=draft.state.fresh_code,
         name=name,
         expires=draft.at + INVITATION_LASTS,
-        coach=state.coach,
-        programme=chosen,
+        coach=draft.state.coach,
+        programme=programme,
+        as_coach=as_coach,
     )
     draft.change(Invited(invitation))
     draft.notice(
         "invited",
         name=name,
-        code=state.fresh_code,
-        programme=chosen.programme.name,
+        code=draft.state.fresh_code,
+        programme=programme.programme.name if programme else None,
         days=INVITATION_LASTS.days,
+    )
+
+
+def show_invitations(draft: Draft) -> None:
+    """Say which invitations are open; a code is told once, and not kept."""
+    rows = [
+        {"name": each.name, "as_coach": each.as_coach, "until": draft.day_of(each.expires).isoformat()}
+        for each in draft.state.invitations
+    ]
+    draft.notice("invitations", invitations=rows)
+
+
+def revoke(draft: Draft, name: str | None, *, is_all: bool) -> None:
+    """Take back the open invitation of that name; without a name the last one, or all."""
+    still_open = draft.state.invitations
+    gone: tuple[OpenInvitation, ...]
+    if name is not None:
+        one = the_one_named(name, [(each.name, each) for each in still_open])
+        gone = (one,) if one else ()
+    else:
+        gone = still_open if is_all else still_open[-1:]
+    for each in gone:
+        draft.change(InvitationRevoked(each.key))
+    draft.notice(
+        "invitations revoked", names=[each.name for each in gone], left=[each.name for each in still_open]
     )

@@ -8,34 +8,38 @@ import re
 from typing import Literal
 
 from domain.coach.naming import CLIENT, CLIENTS
+from domain.coach.people_phrases import DECLINING, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING, PeopleKind
 from domain.reading.patterns import Pattern
 
-Kind = Literal[
-    "who needs me",
-    "who trains",
-    "who stalled",
-    "who hurts",
-    "who missed",
-    "who asked",
-    "who is due a review",
-    "who is new",
-    "who is away",
-    "card",
-    "sets",
-    "talk",
-    "why",
-    "reminder",
-    "rest more",
-    "swap",
-    "back",
-    "leave out",
-    "assign",
-    "release",
-    "undo",
-    "programmes",
-    "remedies",
-    "help",
-]
+Kind = (
+    PeopleKind
+    | Literal[
+        "who needs me",
+        "who trains",
+        "who stalled",
+        "who hurts",
+        "who missed",
+        "who asked",
+        "who is due a review",
+        "who is new",
+        "who is away",
+        "card",
+        "sets",
+        "talk",
+        "why",
+        "reminder",
+        "rest more",
+        "swap",
+        "back",
+        "leave out",
+        "assign",
+        "release",
+        "undo",
+        "programmes",
+        "remedies",
+        "help",
+    ]
+)
 """What a coach can want, apart from words to be passed on."""
 
 _OPENING = """
@@ -60,6 +64,7 @@ _SWAP = "swap|change|replace|switch|trade|substitute|exchange"
 _PLACE = "instead of|in place of|rather than"
 
 _TURNS: tuple[tuple[Kind, str], ...] = (
+    *PEOPLE_TURNS,
     (
         "who needs me",
         """
@@ -323,9 +328,13 @@ def _patterns(who: str, everyone: str, *, only_of_clients: bool) -> tuple[tuple[
     return tuple(
         (kind, Pattern(f"^ [{{opening}}]* {line} [{{closing}}]* $", **_LISTS, who=who, all=everyone))
         for kind, text in _TURNS
-        for line in map(str.strip, _CONTINUED.sub(" ", text).strip().splitlines())
+        for line in _lines(text)
         if not only_of_clients or "who:" in line
     )
+
+
+def _lines(text: str) -> list[str]:
+    return [line.strip() for line in _CONTINUED.sub(" ", text).strip().splitlines()]
 
 
 PHRASES = _patterns(_NAMED, f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"), only_of_clients=False)
@@ -353,3 +362,21 @@ TELLING = _heads(f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"))
 
 TELLING_ANYBODY = (Pattern(f"^ [{{opening}}]* {_TELLING} who:({_ANY_NAME}) [:|,]", **_LISTS),)
 """The same where any one to three words stand for a name."""
+
+
+def _beginnings(text: str, who: str) -> tuple[Pattern, ...]:
+    return tuple(Pattern(f"^ [{{opening}}]* {line}", **_LISTS, who=who) for line in _lines(text))
+
+
+NOTES = (*_beginnings(NOTING, _NAMED), *_beginnings(NOTING_OF, _NAMED))
+"""How a note on clients who are named begins."""
+
+NOTES_WITH_NAME = NOTES[len(_lines(NOTING)) :]
+"""Those of them whose text begins with the name."""
+
+NOTES_ON_ANYBODY = _beginnings(NOTING, _ANY_NAME)
+"""The same where any one to three words stand for a name."""
+
+TAKES = tuple(Pattern(f"^ [{{opening}}]* {line} [{{closing}}]* $", **_LISTS) for line in _lines(TAKING))
+DECLINES = tuple(Pattern(f"^ [{{opening}}]* {line} [{{closing}}]* $", **_LISTS) for line in _lines(DECLINING))
+"""How another coach's offer of a client is answered."""

@@ -1,6 +1,7 @@
 """The coach's programmes, found by name."""
 
-from domain.coach.draft import Draft, the_one_named
+from domain.called import the_one_named
+from domain.coach.draft import Draft
 from domain.state import StoredProgramme
 
 

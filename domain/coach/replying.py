@@ -1,6 +1,6 @@
 """A coach's reply to a message about one client: words for that client, or a request about that one."""
 
-from domain.authority import has_client
+from domain.authority import has_client, is_offered
 from domain.coach.draft import Draft
 from domain.coach.understanding import asked
 from domain.coach_memory import Spoken
@@ -17,6 +17,8 @@ def takes_reply(draft: Draft, text: str, reply: ReplyTo | None) -> bool:
     if reply is None or reply.client is None or not text.strip():
         return False
     client = reply.client
+    if is_offered(draft.state, client):
+        return False  # it answers the offer, in which the client is named
     if not has_client(draft.state, client):
         draft.notice("not your client")
         return True

@@ -1,14 +1,19 @@
 """A coach's wish to see something: a picture of one client or of all, a journal as a file."""
 
 import re
+from dataclasses import dataclass
 from datetime import timedelta
 
 from domain.actions import Words
 from domain.coach.draft import Draft
+from domain.coach.naming import ClientNames
+from domain.coach.understanding import closest_to
+from domain.coach.which_client import ask_who
 from domain.incoming import PictureWanted
 from domain.journal_words import of_client
 from domain.parts import File
 from domain.pictures import RosterProgress, RosterRow
+from domain.reading.message import message_of
 
 WEEKS_SHOWN = 12
 """How far the picture of all clients looks back, as `domain.client.strength` does."""
@@ -38,7 +43,7 @@ def show(draft: Draft, bare: str) -> bool:
         return True
     for wish, is_of_all in ((_OF, True), (_OWNED, True), (_SHOW, False)):
         found = wish.fullmatch(bare)
-        if found and show_client(draft, found["what"], is_of_all=is_of_all):
+        if found and show_client(draft, bare, found["what"], is_of_all=is_of_all):
             return True
     return False
 
@@ -46,31 +51,69 @@ def show(draft: Draft, bare: str) -> bool:
 def show_journal(draft: Draft, bare: str) -> bool:
     """Send a client's journal as a file; where no form was named, with buttons for the others."""
     asked = of_client(bare)
-    named = None if asked is None else draft.client_named(asked.name)
-    if asked is None or named is None:
+    of = None if asked is None else one_named(draft, asked.name)
+    if asked is None or of is None:
         return False
-    number, line = named
-    draft.say(File(what=asked.form or "journal table", of=number, client=line.name))
+    if len(of.fits) > 1:
+        ask_which(draft, bare, of)
+        return True
+    number = of.fits[0]
+    name = draft.name_of(number)
+    draft.say(File(what=asked.form or "journal table", of=number, client=name))
     if asked.form is None:
-        draft.offer(*(Words(text=f"{line.name}'s journal as {form}") for form in ("PDF", "JSON")))
+        draft.offer(*(Words(text=f"{name}'s journal as {form}") for form in ("PDF", "JSON")))
     return True
 
 
-def show_client(draft: Draft, what: str, *, is_of_all: bool) -> bool:
+def show_client(draft: Draft, bare: str, what: str, *, is_of_all: bool) -> bool:
     """Ask for a picture of the client named in `what`, of the exercise beside the name, if one is named.
 
     Without an exercise it is of all, where that `is_of_all`. Returns whether a picture is asked for.
     """
-    words = what.split()
-    for many in (3, 2, 1):
-        for start in range(len(words) - many + 1):
-            name = re.sub(rf"{_OWN}$", "", " ".join(words[start : start + many]).strip(","))
-            found = draft.client_named(name)
-            rest = " ".join(words[:start] + words[start + many :])
-            if found is not None and (rest or is_of_all):
-                draft.order(found[0], PictureWanted(coach=draft.state.coach.number, text=rest))
-                return True
-    return False
+    of = one_named(draft, what)
+    if of is None or not (of.rest or is_of_all):
+        return False
+    if len(of.fits) == 1:
+        draft.order(of.fits[0], PictureWanted(coach=draft.number, text=of.rest))
+    else:
+        ask_which(draft, bare, of)
+    return True
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """The own clients whom a name, `said` so, fits, be it several, and what else stood beside it."""
+
+    fits: tuple[int, ...]
+    said: str
+    rest: str
+
+
+def one_named(draft: Draft, what: str) -> Named | None:
+    """Return the first name in `what` that an own client bears; with a slip, where it owns something."""
+    message, names = message_of(what), ClientNames(draft.names)
+    found = next(iter(names.find(message)), None)
+    if found is not None:
+        start, end = message.tokens[found.start].start, message.tokens[found.end - 1].end
+        return Named(found.fits, what[start:end], beside(what, start, end))
+    words = [(each.start(), each.end()) for each in re.finditer(rf"\S+{_OWN}(?!\S)", what)]
+    for start, end in [*words, (0, len(what))]:
+        said = re.sub(rf"{_OWN}$", "", what[start:end].strip(" ,"))
+        if near := closest_to(said, draft.names):
+            return Named(near, said, beside(what, start, end))
+    return None
+
+
+def beside(what: str, start: int, end: int) -> str:
+    """Return `what` without the name that stands in it, nor its possessive."""
+    after = re.sub(rf"^{_OWN}(?!\w)", "", what[end:])
+    return " ".join(f"{what[:start]} {after}".replace(" , ", " ").split()).strip(" ,")
+
+
+def ask_which(draft: Draft, bare: str, of: Named) -> None:
+    """Ask whom a name that fits several clients means."""
+    start = bare.index(of.said)
+    ask_who(draft, bare, (start, start + len(of.said)), of.fits)
 
 
 def roster_of(draft: Draft) -> RosterProgress:

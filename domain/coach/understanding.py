@@ -9,7 +9,16 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from domain.coach.naming import CLIENT, CLIENTS, ClientNames, Name, Named, with_names
-from domain.coach.phrases import OF_ANYBODY, PHRASES, TELLING, TELLING_ANYBODY, Kind
+from domain.coach.phrases import (
+    NOTES,
+    NOTES_ON_ANYBODY,
+    NOTES_WITH_NAME,
+    OF_ANYBODY,
+    PHRASES,
+    TELLING,
+    TELLING_ANYBODY,
+    Kind,
+)
 from domain.reading.exercise_words import FUNCTION_WORDS
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Found, Pattern
@@ -95,15 +104,18 @@ def _choices(found: list[Name], message: Message, spoken_of: int | None) -> Iter
 
 
 def _told(text: str, named: Named) -> Asked | None:
-    """Return words to be passed on, where the text begins so."""
-    for pattern in TELLING:
+    """Return words to be passed on, or to be noted, where the text begins so."""
+    for kind, pattern in (*(("note", each) for each in NOTES), *(("tell", each) for each in TELLING)):
         hit = pattern.at(named.message, 0)
         if hit is None:
             continue
         if _goes_on_with_a_name(named.message, hit.end):
-            return Asked("tell", unknown=_piece(text, named.message, (hit.end, hit.end + 2)))
-        words = text[named.message.tokens[hit.end - 1].end :].strip(" ,:-\n\t") if hit.end else ""
-        request = _asked("tell", text, named, hit)
+            return Asked(kind, unknown=_piece(text, named.message, (hit.end, hit.end + 2)))
+        begin = named.message.tokens[hit.end - 1].end if hit.end else len(text)
+        if pattern in NOTES_WITH_NAME:
+            begin = named.message.tokens[hit.parts["who"][0]].start
+        words = text[begin:].strip(" ,:-\n\t")
+        request = _asked(kind, text, named, hit)
         return Asked(
             request.kind, request.of, request.spans, request.everyone, request.pieces | {"text": words}
         )
@@ -179,7 +191,7 @@ def _without_names(text: str, message: Message) -> str:
 
 def _of_anybody(text: str, message: Message, names: ClientNames) -> Asked | None:
     """Return a request with a name that has a slip, or that no client bears."""
-    heads = [("tell", pattern) for pattern in TELLING_ANYBODY]
+    heads = [("tell", pattern) for pattern in (*NOTES_ON_ANYBODY, *TELLING_ANYBODY)]
     phrases = OF_ANYBODY if len(message.tokens) <= LONGEST else ()
     unknown: str | None = None
     for _, pattern in (*heads, *phrases):
@@ -187,7 +199,7 @@ def _of_anybody(text: str, message: Message, names: ClientNames) -> Asked | None
         if hit is None:
             continue
         start, end = hit.parts["who"]
-        for stop in range(start + 1, end + 1) if pattern in TELLING_ANYBODY else (end,):
+        for stop in range(start + 1, end + 1) if ("tell", pattern) in heads else (end,):
             near = names.closest(message.said[start:stop])
             if near:
                 return _with_one(text, message, Name(start, stop, near))

@@ -10,10 +10,14 @@ from datetime import timedelta
 from typing import get_args
 
 from domain.actions import Words
+from domain.authority import has_client
 from domain.coach.digest_time import take_digest
 from domain.coach.draft import Draft
+from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_offer
 from domain.coach.hours import take_hours
-from domain.coach.inviting import take_invitation
+from domain.coach.inviting import show_invitations, take_invitation
+from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
+from domain.coach.people_phrases import PeopleKind
 from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
@@ -63,7 +67,7 @@ _WHY = re.compile(r"(?:.{0,12}\b)?(?:why|whys|how come|explain)\b", re.IGNORECAS
 def is_for_a_client(draft: Draft, text: str) -> bool:
     """Return whether a text says outright that it is to be passed on, whatever it goes on with."""
     request = asked(text, draft.names)
-    return request is not None and request.kind == "tell"
+    return request is not None and request.kind in {"tell", "note"}
 
 
 def obey(draft: Draft, text: str) -> None:
@@ -73,13 +77,20 @@ def obey(draft: Draft, text: str) -> None:
     if take_who(draft, text, obey):
         return
     request = asked(text, draft.names, spoken_of(draft))
+    if take_offer(draft, text):
+        return
+    if request is not None and request.kind == "note" and request.unknown is None:
+        if clients := meant(draft, request, text):
+            note(draft, clients, request.pieces["text"])
+        return
+    is_of_people = request is not None and request.kind in get_args(PeopleKind)
     if request is not None and request.kind == "tell" and request.unknown is None:
         tell(draft, request, text)
     elif (
         take_hours(draft, bare)
         or take_digest(draft, bare)
         or take_rule(draft, bare)
-        or show(draft, bare)
+        or (not is_of_people and show(draft, bare))
         or take_invitation(draft, said)
     ):
         pass
@@ -111,6 +122,12 @@ def do(draft: Draft, request: Asked, text: str) -> None:
             why(draft, request, text)
         case "card" if request.everyone:
             overview(draft)
+        case "invitations":
+            show_invitations(draft)
+        case "forget that note":
+            forget_that_note(draft)
+        case "notes" if not request.of:
+            show_notes(draft, tuple(number for number, _ in draft.names))
         case _:
             clients = meant(draft, request, text)
             if clients:
@@ -141,6 +158,20 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
             draft.order_all(clients, TalkWanted(coach=coach))
         case "release":
             draft.order_all(clients, Released(coach=coach))
+        case "notes":
+            show_notes(draft, clients)
+        case "forget note":
+            place = None if request.number is None else int(request.number)
+            forget_notes(draft, clients, place, is_all="every" in pieces)
+        case "hand over":
+            ask_to_hand_over(draft, clients, pieces["coach"])
+        case "keep":
+            for client in clients:
+                keep(draft, client)
+        case "assign" if programme_named(draft, pieces["programme"]) is None and coach_named(
+            draft, pieces["programme"]
+        ):
+            ask_to_hand_over(draft, clients, pieces["programme"])
         case "assign":
             assign(draft, clients, pieces["programme"])
         case "back" if programme_named(draft, pieces["exercise"]) is not None:
@@ -170,7 +201,10 @@ MOST_REST = 14
 def spoken_of(draft: Draft) -> int | None:
     """Return the client spoken of just now, if there was one."""
     spoken = draft.memory.spoken
-    return spoken.client if spoken is not None and draft.at - spoken.at <= SPOKEN_OF_FOR else None
+    is_recent = spoken is not None and draft.at - spoken.at <= SPOKEN_OF_FOR
+    return (
+        spoken.client if spoken is not None and is_recent and has_client(draft.state, spoken.client) else None
+    )
 
 
 def spoken_exercise(draft: Draft, words: str) -> str:
@@ -277,8 +311,11 @@ def assign(draft: Draft, clients: tuple[int, ...], programme: str) -> None:
 
 
 def undo(draft: Draft) -> None:
-    """Take back the last change, for all clients for whom it was made."""
-    last = draft.memory.last_change
+    """Take back the last change, for all clients for whom it was made; or the last note, if later."""
+    last, noted_in = draft.memory.last_change, draft.memory.noted_in
+    if noted_in is not None and (last is None or last.message < noted_in):
+        forget_that_note(draft)
+        return
     if last is None:
         draft.notice("nothing to undo", client=None)
         return

@@ -12,7 +12,7 @@ from persistence.tables.mail import (
     ReaderRow,
     SentKeyRow,
 )
-from persistence.tables.people import ErasureRow, InvitationRow, PersonRow, ProgrammeRow
+from persistence.tables.people import ErasureRow, InvitationRow, NoteRow, OfferRow, PersonRow, ProgrammeRow
 
 __all__ = [
     "INCOMING",
@@ -26,6 +26,8 @@ __all__ = [
     "HoldRow",
     "InboxRow",
     "InvitationRow",
+    "NoteRow",
+    "OfferRow",
     "OutboxRow",
     "PersonRow",
     "ProgrammeRow",

@@ -4,7 +4,7 @@ from datetime import date, datetime, time
 from decimal import Decimal
 
 from pydantic import TypeAdapter
-from sqlalchemy import CheckConstraint, ForeignKey, Text, UniqueConstraint, text
+from sqlalchemy import CheckConstraint, ForeignKey, Index, Text, UniqueConstraint, text
 from sqlalchemy.orm import Mapped, mapped_column
 
 from domain.coach_memory import CoachMemory
@@ -63,6 +63,12 @@ class PersonRow(Base):
         ),
         CheckConstraint("CAST(body_mass AS NUMERIC) > 0", name="body_mass_positive"),
         only("people_due", "wake_at", "number", where="wake_at IS NOT NULL"),
+        Index(
+            "people_coaches",
+            "number",
+            sqlite_where=text("is_coach = 1"),  # each as SQLAlchemy asks for it
+            postgresql_where=text("is_coach"),
+        ),
         {"sqlite_autoincrement": True},
     )
 
@@ -125,3 +131,29 @@ class ErasureRow(Base):
     """Those that came in from the client."""
 
     __table_args__ = ({"sqlite_autoincrement": True},)
+
+
+class NoteRow(Base):
+    """What a coach has noted on a client, for the coach alone, and the message that it came from."""
+
+    __tablename__ = "notes"
+
+    number: Mapped[OwnNumber]
+    coach: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
+    client: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
+    message: Mapped[Number] = mapped_column(ForeignKey("inbox.number"), index=True)
+    text: Mapped[str]
+    at: Mapped[datetime]
+
+    __table_args__ = ({"sqlite_autoincrement": True},)
+
+
+class OfferRow(Base):
+    """That a client is offered to coach `to` and waits for an answer: with the coach's notes, or without."""
+
+    __tablename__ = "offers"
+
+    client: Mapped[Number] = mapped_column(ForeignKey("people.number"), primary_key=True, autoincrement=False)
+    to: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
+    at: Mapped[datetime]
+    with_notes: Mapped[bool]

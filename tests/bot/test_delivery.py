@@ -128,12 +128,12 @@ async def test_that_a_message_was_sent_is_noted_however_long_the_database_is_awa
     away = 3
     sent = store.sent
 
-    def note(*facts: Any) -> bool:
+    def note(*facts: Any, **more: Any) -> bool:
         nonlocal away
         if away:
             away -= 1
             raise DatabaseTrouble("away")
-        return sent(*facts)
+        return sent(*facts, **more)
 
     monkeypatch.setattr(store, "sent", note)
     platform = Platform()
@@ -150,10 +150,10 @@ async def test_nothing_is_begun_while_something_cannot_be_noted(
     is_away = True
     sent = store.sent
 
-    def note(*facts: Any) -> bool:
+    def note(*facts: Any, **more: Any) -> bool:
         if is_away:
             raise DatabaseTrouble("away")
-        return sent(*facts)
+        return sent(*facts, **more)
 
     monkeypatch.setattr(store, "sent", note)
     platform = Platform()

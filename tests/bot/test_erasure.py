@@ -39,14 +39,17 @@ from tests.play.golden import SCRIPTS
 
 BEGIN = datetime(2026, 3, 1, 10, tzinfo=UTC)
 ROSTER = {
-    "coaches": [{"name": "Mara", "zone": "Europe/Lisbon", "unit": "kg"}],
+    "coaches": [
+        {"name": "Mara", "zone": "Europe/Lisbon", "unit": "kg"},
+        {"name": "Ines", "zone": "Europe/Lisbon", "unit": "kg"},
+    ],
     "sheets": ["sheets/base.txt"],
     "clients": [
         {"name": "Piet", "coach": "Mara", "programme": "Harbour Base", "unit": "kg", "zone": "Europe/Lisbon",
          "starts": "2026-03-02", "remind_at": "08:00"}
     ],
 }  # fmt: skip
-WORDS = ("noor", "quokka", "lisbon is lovely", "marimba", "sousaphone", "theremin", "my knee")
+WORDS = ("noor", "quokka", "lisbon is lovely", "marimba", "sousaphone", "theremin", "ocarina", "my knee")
 """What Noor is called and has written, and what others have written about her."""
 
 
@@ -95,6 +98,11 @@ class Village:
                 self.say(
                     "Mara", "tell Noor: no theremin either", "how is Noor doing?", "noor", "who needs me?"
                 )
+                self.say(
+                    "Mara", "note on Noor: collects ocarinas", "how is Noor?", "note on her: an ocarina fan"
+                )
+                self.say("Mara", "notes on Noor", "hand Noor over to Ines", "with my notes")
+                self.say("Ines", "decline Noor")
                 self.say("Piet", "can I use straps?")
                 self.say("Noor", "thanks, Lisbon is lovely", "I call rows quokkas", "I weigh 66 kg")
         self.passes(timedelta(days=4))
@@ -224,3 +232,52 @@ def test_the_file_is_for_nobody_else(village: Village) -> None:
     village.lives()
     assert village.store.archive(village.number("Noor"), village.number("Mara")) is None
     assert village.store.archive(village.number("Noor"), village.number("Piet")) is None
+
+
+def test_notes_are_told_of_in_the_file_and_not_told(village: Village) -> None:
+    village.lives()
+    village.say("Noor", "send me my data")
+    document = village.heard[-1][1].document
+    assert document is not None
+    with zipfile.ZipFile(BytesIO(document.content)) as files:
+        texts = {name: files.read(name).decode("utf-8-sig") for name in files.namelist()}
+    assert not [name for name, text in texts.items() if "ocarina" in text]
+    kept = KeptArchive.model_validate_json(texts["everything.json"])
+    assert len(kept.coach_notes) == 2
+    assert "2 notes" in texts["read me.txt"]
+
+
+def test_a_code_is_not_kept_once_it_was_told(village: Village) -> None:
+    village.say("Mara", "invite Noor to Harbour Base")
+    assert len(village.code) >= 22
+    assert village.found(village.code.casefold()) == []
+    village.say("Noor", village.code)
+    assert village.number("Noor")
+    assert village.found(village.code.casefold()) == []
+
+
+def test_a_coach_lets_in_another_who_sees_nobody_else_s_clients(village: Village) -> None:
+    village.say("Mara", "invite Zoe as a coach")
+    village.say("Mara", "revoke that invitation")
+    assert "invited people only" in village.say("Zoe", f"/start {village.code}")
+    village.say("Mara", "invite Zoe as a coach")
+    village.say("Zoe", f"/start {village.code}")
+    told = [(who, plain(each.text_html)) for who, each in village.heard[-2:]]
+    assert [who for who, text in told if "is a coach here now" in text] == ["Mara"]
+    assert village.found(village.code.casefold()) == []
+    assert "No clients yet" in village.say("Zoe", "who needs me?")
+    assert "no clients yet" in village.say("Zoe", "how is Piet?")
+
+
+def test_an_erasure_reaches_the_coach_now_and_the_one_before(village: Village) -> None:
+    village.lives()
+    village.say("Mara", "hand Noor over to Ines", "without my notes")
+    village.say("Ines", "take Noor")
+    assert village.found("ocarina") == []
+    assert "no client" in village.say("Mara", "how is Noor?")
+    village.say("Ines", "note on Noor: plays the ocarina", "how is Noor?")
+    assert {each.split(":")[0] for each in village.found("ocarina")} == {"notes", "inbox"}
+    village.say("Noor", "erase my data", "yes")
+    assert village.found(*WORDS[1:]) == []
+    village.passes(timedelta(hours=2))
+    assert village.found(*WORDS) == []

@@ -1,0 +1,107 @@
+"""How a coach speaks of notes on a client, of invitations, and of handing a client over.
+
+The language is that of `phrases.py`, which takes these turns first.
+"""
+
+from typing import Literal
+
+PeopleKind = Literal["notes", "forget note", "forget that note", "hand over", "keep", "invitations"]
+
+PEOPLE_TURNS: tuple[tuple[PeopleKind, str], ...] = (
+    (
+        "forget that note",
+        """
+        (forget|delete|remove|erase|drop|scratch|undo|cancel) (that|this|the last|my last|the) [last] note
+        (forget|delete|remove|erase|drop|scratch) what i [just] noted
+        """,
+    ),
+    (
+        "forget note",
+        """
+        (forget|delete|remove|erase|drop|scratch|cancel) [that|this|the|my] [last|latest] note [number|
+        + no] [n:#] (on|about|for|of|from) who:{who}
+        (forget|delete|remove|erase|drop|scratch|cancel) who:{who} [last|latest] note [number|no] [n:#]
+        (forget|delete|remove|erase|drop|scratch|clear) every:(notes|all notes|all [of] (the|my) notes|
+        + (the|my) notes|every note) (on|about|for|of) who:{who}
+        (forget|delete|remove|erase|drop|scratch|clear) [all|all of] who:{who} every:notes
+        (forget|delete|remove|erase|drop|clear) every:(everything|all) [that] i [have] noted (on|
+        + about) who:{who}
+        """,
+    ),
+    (
+        "notes",
+        """
+        [show|show me|give me|read|read me|see|list|open] [my|the|all|all my|all the|any] (notes|note) (on|
+        + about|for|of) who:{all}
+        [show|show me|give me|read|read me|see|list|open] [all] who:{who} (notes|note)
+        [show|show me|give me|read|read me|see|list|open] [my|the|all|all my|all the] notes
+        what (did i note|have i noted|i noted|i have noted|did i write down|have i written down|notes have i|
+        + notes do i have|did i jot down|is noted|do i have noted) [down] (on|about|for|of) who:{all}
+        (any|are there any|do i have|do i have any|have i any) (notes|note) (on|about|for|of) who:{who}
+        """,
+    ),
+    (
+        "hand over",
+        """
+        (hand|give|pass|transfer|refer|turn) [over] who:{who} [on|over|across] (to|over to|on to|onto) [coach|
+        + the coach] coach:(_ ...3)
+        (move|switch|change|send|assign|bring) who:{who} [over] to [the] coach coach:(_ ...3)
+        (move|switch|send|change) who:{who} over to coach:(_ ...3)
+        [let|have] [coach] coach:(_ ..2) (takes|take|is taking|will take|should take|is to take|can take|
+        + takes on|takes over|take over|will take over|is taking over|
+        + should take over|is to take over) who:{who} [on|over|from me]
+        make coach:(_ ..2) who:{who} [new] coach
+        coach:(_ ..2) (is|becomes|will be|should be|is to be) who:{who} [new] coach [from (now on|today|now)]
+        (offer|pass on) who:{who} to [coach] coach:(_ ...3)
+        """,
+    ),
+    (
+        "keep",
+        """
+        (keep|i keep|ill keep|i will keep|i want to keep) who:{who} [with me|myself|after all|then|for myself]
+        (withdraw|take back|cancel|revoke|stop) [the|my|that] (offer|handover|hand over|handing over|transfer)
+        + (of|for|with) who:{who} [to ..3]
+        (withdraw|take back|cancel|revoke|stop) [the|my|that] who:{who} (offer|handover|transfer)
+        (do not|dont) (hand|give|pass|transfer|offer) [over] who:{who} [over|on] [to ..3] [after all]
+        who:{who} (stays|is to stay|should stay|can stay) [with me|mine|here] [after all]
+        """,
+    ),
+    (
+        "invitations",
+        """
+        [show|show me|list|my|the|all|all my|which|what|any|are there any] (open|pending|unused|my|
+        + outstanding) (invitations|invites|invitation|codes) [are (open|left|there|pending)]
+        [show|show me|list|my|the|all|all my] (invitations|invites)
+        (which|what) (invitations|invites|codes) are (open|left|there|pending|out|unused)
+        (who|whos|who is|who have i) [is|have i] (invited|been invited)
+        who has not (joined|come) [in|yet]
+        """,
+    ),
+)
+
+NOTING = """
+(note|notes|a note|make a note|take a note|write a note|write down|jot down|add a note|keep a note|
++ leave a note|put a note|new note|private note|note down|note to self|note to myself|
++ reminder to self|add to my notes) (on|about|for|of|concerning) who:{who} [that] [:|,|-|;]
+note who:{who} (:|,|-)
+(remember|keep in mind|bear in mind|dont forget|do not forget) (about|of|for|on) who:{who} [that] [:|,|-]
+"""
+"""How a note begins; what follows is its text."""
+
+NOTING_OF = """
+(note|note down|make a note|take a note|remember|keep in mind|bear in mind|dont forget|do not forget|
++ write down|jot down) [that] [for me] [that] who:{who}
+"""
+"""How a note begins whose text has the name in it."""
+
+TAKING = """
+(take|accept|have|welcome|yes to|ok to|yes i take|yes take|i take|ill take|i will take|i accept|i would take|
++ id take|happy to take|glad to take|i can take|we take) [on|over] @client [on|over] [as name:(_ ...3)]
+"""
+DECLINING = """
+(decline|refuse|reject|turn down|no to|not|i decline|i refuse|pass on|no room for) [on|over] @client
+(i|we) (cant|can not|cannot|do not|dont|wont|will not|wouldnt) [want to] (take|accept|have) [on|over] @client
++ [on|over]
+(do not|dont) (take|accept) [on|over] @client [on|over]
+sorry [,] no [,] [not] @client
+"""
