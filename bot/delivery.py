@@ -6,13 +6,14 @@ before it is back.
 """
 
 import asyncio
+import contextlib
 import logging
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any, assert_never
 
-from bot.channel import Final, Rendered, Sender, Sent, TryAgain
+from bot.channel import Delivered, Final, Rendered, Sender, Sent, TryAgain
 from bot.enclosing import Enclose, encloses
 from bot.faults import told
 from bot.wording.alerts import label
@@ -25,7 +26,8 @@ from persistence.outbox import Outgoing
 from persistence.pace import Pace
 from persistence.store import Store
 
-LEASE_SECONDS = 120.0
+LEASE_SECONDS = 15.0
+"""How long a worker that was lost holds a chat up. One that waits for an answer renews its lease."""
 LONGEST_PAUSE = timedelta(minutes=30)
 """How long is waited at most between two tries, unless the platform asks for more."""
 NUDGE_LASTS = timedelta(hours=12)
@@ -130,7 +132,7 @@ class Delivery:
             rendered = await asyncio.to_thread(self._enclose, outgoing, rendered)
         if not await asyncio.to_thread(store.sending, lease, number, self._clock()):
             return False
-        result = await self._sender.send(outgoing.chat, rendered)
+        result = await self._send(lease, outgoing.chat, rendered)
         now = self._clock()
         match result:
             case Sent(message_keys=keys):
@@ -154,6 +156,14 @@ class Delivery:
                 return await self._give_up(lease, number, why, unreachable=why != "refused")
             case _:
                 assert_never(result)
+
+    async def _send(self, lease: ChatLease, chat: str, rendered: Rendered) -> Delivered:
+        """Send a message, and keep the lease for as long as that takes."""
+        under_way = asyncio.ensure_future(self._sender.send(chat, rendered))
+        while not (await asyncio.wait({under_way}, timeout=LEASE_SECONDS / 3))[0]:
+            with contextlib.suppress(DatabaseTrouble):
+                await asyncio.to_thread(self._store.keep_chat, lease, self._clock())
+        return await under_way
 
     async def _give_up(self, lease: ChatLease, number: int, why: str, *, unreachable: bool = False) -> bool:
         return await self._note(

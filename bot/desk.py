@@ -23,7 +23,9 @@ from persistence.leases import Lease
 from persistence.store import Store
 from persistence.work import Decide
 
-LEASE_SECONDS = 60.0
+LEASE_SECONDS = 10.0
+"""How long a worker that was lost holds a person up. A step under way is safe however long it takes: it has
+the person's row locked."""
 TURN_STEPS = 10
 """How much is done for one person in a row."""
 REST_SECONDS = 5.0

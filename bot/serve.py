@@ -82,6 +82,7 @@ async def serve(store: Store, bot: Connection) -> None:
 
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
+    log.info("serving")
 
     async with closing(bot):  # polling opens it, and waits where there is no network yet
         ticking.start()

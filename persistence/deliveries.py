@@ -129,10 +129,10 @@ def held(connection: Connection, lease: ChatLease) -> Held | None:
     return None if found is None else Held(found.used_to)
 
 
-def renew(connection: Connection, lease: ChatLease, chat: Held, now: datetime) -> None:
-    """Let a lease that is held begin anew, and use up room in the chat for one message."""
+def renew(connection: Connection, lease: ChatLease, now: datetime, chat: Held | None = None) -> None:
+    """Let a lease that is held begin anew; where a message goes out into the `chat`, use up its pace."""
     values: dict[str, Any] = {"lease_until": now + timedelta(seconds=lease.seconds)}
-    if lease.pace is not None:
+    if lease.pace is not None and chat is not None:
         values["used_to"] = lease.pace.in_chat.used(chat.used_to, now)
     connection.execute(_DELIVERY, {"key": lease.person, **values})
 

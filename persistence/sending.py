@@ -77,7 +77,7 @@ def sending(connection: Connection, lease: ChatLease, number: int, now: datetime
     if lease.pace is not None and not take_room(connection, lease.pace, now):
         settle(connection, lease.person, now, let_go=True)
         return False
-    renew(connection, lease, chat, now)
+    renew(connection, lease, now, chat)
     connection.execute(_TRY, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
     return True
 
@@ -127,6 +127,12 @@ def try_again(
     _update(connection, lease, number, trying_since=None, not_before=not_before)
     settle(connection, lease.person, now, let_go=True)
     return True
+
+
+def keep(connection: Connection, lease: ChatLease, now: datetime) -> None:
+    """Let the lease begin anew, if it is still held."""
+    if held(connection, lease) is not None:
+        renew(connection, lease, now)
 
 
 def leave(connection: Connection, lease: ChatLease, now: datetime) -> None:

@@ -193,6 +193,11 @@ class Store:
         with writing(self._engine) as connection:
             return sending.sending(connection, lease, number, now)
 
+    def keep_chat(self, lease: ChatLease, now: datetime) -> None:
+        """Let the lease of a chat begin anew, if it is still held."""
+        with writing(self._engine) as connection:
+            sending.keep(connection, lease, now)
+
     def sent(
         self,
         lease: ChatLease,

@@ -11,6 +11,9 @@ from pathlib import Path
 
 from tests.botapi.server import BotApi
 
+HUNG_SECONDS = 300
+"""After this something hangs. On a machine that ten others use, a start alone has taken half a minute."""
+
 ROOT = Path(__file__).resolve().parents[2]
 
 
@@ -19,11 +22,13 @@ class Process:
 
     def __init__(self, folder: Path, database: str, url: str, token: str) -> None:
         self.log = folder / "log.txt"
+        self._began_at = 0
         self._start = (folder, database, url, token)
         self._running = self._run()
 
     def _run(self) -> "subprocess.Popen[bytes]":
         folder, database, url, token = self._start
+        self._began_at = self.log.stat().st_size if self.log.exists() else 0
         settings = {"KILOPOST_TOKEN": token, "KILOPOST_API_URL": url, "KILOPOST_DATABASE": database}
         with self.log.open("ab") as log:
             return subprocess.Popen(
@@ -33,6 +38,10 @@ class Process:
                 stdout=log,
                 stderr=log,
             )
+
+    def serves(self) -> bool:
+        """Whether it has come so far as to serve; before that a signal ends it at once."""
+        return b"serving" in self.log.read_bytes()[self._began_at :]
 
     def kill(self) -> None:
         self._running.kill()
@@ -44,12 +53,12 @@ class Process:
 
     def stop(self) -> int:
         self._running.send_signal(signal.SIGTERM)
-        return self.end(15)
+        return self.end()
 
-    def end(self, seconds: float) -> int:
+    def end(self) -> int:
         """Wait until it ends by itself; return its exit status."""
         try:
-            return self._running.wait(seconds)
+            return self._running.wait(HUNG_SECONDS)
         finally:
             self.kill()
 
@@ -63,10 +72,10 @@ def process(folder: Path, database: str, api: BotApi) -> Iterator[Process]:
         running.kill()
 
 
-def until(true: Callable[[], object], seconds: float = 60) -> None:
+def until(true: Callable[[], object], seconds: float = HUNG_SECONDS) -> None:
     """Wait until `true()` holds; unlike the server's own waiting, this may look into the database."""
     limit = time.monotonic() + seconds
     while not true():
         if time.monotonic() > limit:
             raise TimeoutError
-        time.sleep(0.02)
+        time.sleep(0.05)

@@ -43,7 +43,7 @@ def test_a_press_that_was_being_answered_counts_once_after_a_kill(
 
 def test_a_token_that_is_refused_is_one_clear_line(tmp_path: Path, database: str, api: BotApi) -> None:
     running = Process(tmp_path, database, api.url, "4242:a-revoked-secret")
-    assert running.end(30) == 1
+    assert running.end() == 1
     said = running.log.read_text().splitlines()
     assert len(said) == 1
     assert "KILOPOST_TOKEN" in said[0]

@@ -1,7 +1,9 @@
 """An invented coach and her clients, on Telegram: prepared in a store, and brought in by their codes."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
+from types import MappingProxyType
 from typing import Any
 
 from sqlalchemy import Engine, select
@@ -28,8 +30,8 @@ Push
 """
 
 
-def roster(*clients: str) -> dict[str, Any]:
-    """Return the coach Ilse and clients of these names, none of whom has a chat yet."""
+def roster(*clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> dict[str, Any]:
+    """Return the coach Ilse and clients of these names, without a chat yet; and others who have `chats`."""
     today = date.today().isoformat()  # noqa: DTZ011 any day near now will do
     return {
         "coaches": [{"name": "Ilse", "zone": "Europe/Amsterdam", "unit": "kg"}],
@@ -44,16 +46,18 @@ def roster(*clients: str) -> dict[str, Any]:
                 "starts": today,
                 "remind_at": "00:05",
             }
-            for name in clients
+            | ({"chat": chats[name]} if name in chats else {})
+            for name in (*clients, *chats)
         ],
     }
 
 
-def codes(store: Store, *clients: str) -> dict[str, str]:
-    """Put the people into the store; return the code of each with which to open the chat."""
+def codes(store: Store, *clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> dict[str, str]:
+    """Put the people into the store; return the code with which each opens the chat who has none."""
     now = datetime.now(UTC)
-    loaded = store.load_roster(read_roster(roster(*clients)), now)
-    return {each.person.name: store.invite(each.person.number, now) for each in loaded}
+    loaded = store.load_roster(read_roster(roster(*clients, chats=chats)), now)
+    without = [each.person for each in loaded if each.person.name not in chats]
+    return {person.name: store.invite(person.number, now) for person in without}
 
 
 def polling_of(bot: Bot, store: Store, farewell: str = "") -> Polling:
