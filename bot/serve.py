@@ -9,6 +9,7 @@ import contextlib
 import logging
 import signal
 from collections.abc import Awaitable, Callable
+from contextlib import AsyncExitStack
 
 from bot.clock import clock_of
 from bot.delivery import Delivery
@@ -20,7 +21,10 @@ from bot.telegram.incoming import PLATFORM
 from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling
 from bot.telegram.sending import PACE, TelegramSender
+from bot.telegram.webhook import Posting, Webhook
 from bot.ticking import TICK_SECONDS, Ticking
+from bot.web.figures import Figures
+from bot.web.server import Address, listening
 from bot.wording.menu import FAREWELL, MENU
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
@@ -32,13 +36,21 @@ SENDERS = 4
 log = logging.getLogger(__name__)
 
 
-async def serve(store: Store, bot: Connection) -> None:
-    """Run on Telegram until SIGTERM or SIGINT. Raises TokenRefusedError, and DatabaseTrouble at the start."""
+async def serve(
+    store: Store, bot: Connection, posting: Posting | None = None, monitor: Address | None = None
+) -> None:
+    """Run on Telegram until SIGTERM or SIGINT.
+
+    Updates are polled, or posted to us where `posting` says how. Health and figures are served on `monitor`.
+    Raises TokenRefusedError, OperatorFault where nothing can listen, and DatabaseTrouble at the start.
+    """
     deciding, sending = asyncio.Event(), tuple(asyncio.Event() for _ in range(SENDERS))
     stopping = asyncio.Event()
     clock = await asyncio.to_thread(clock_of, store)
     await asyncio.to_thread(store.take_over, clock())
     desk = Desk(store, clock)
+
+    figures = Figures(store, clock)
 
     def wake_senders() -> None:
         for each in sending:
@@ -51,10 +63,11 @@ async def serve(store: Store, bot: Connection) -> None:
         pace=PACE,
         clock=clock,
         enclose=made(store),
+        watcher=figures.sent,
         on_claimed=wake_senders,
     )
     intake = Intake(bot, store, clock, deciding.set, FAREWELL)
-    polling = Polling(bot, store, intake, clock, MENU)
+    way_in = Webhook(bot, intake, posting, MENU) if posting else Polling(bot, store, intake, clock, MENU)
 
     async def decide() -> None:
         if await asyncio.to_thread(desk.clear):
@@ -84,9 +97,14 @@ async def serve(store: Store, bot: Connection) -> None:
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
     log.info("serving")
 
-    async with closing(bot):  # polling opens it, and waits where there is no network yet
+    async with AsyncExitStack() as stack:
+        await stack.enter_async_context(closing(bot))  # the way in opens it, and waits for the network
+        if monitor is not None:
+            stack.enter_context(figures.counting_log())
+            address = await stack.enter_async_context(listening(figures.application, monitor))
+            log.info("health and figures on %s", address)
         ticking.start()
-        poll = asyncio.create_task(polling.run())
+        poll = asyncio.create_task(way_in.run())
         work = asyncio.create_task(
             _all(
                 _whenever(deciding, decide, stopping),

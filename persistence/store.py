@@ -25,6 +25,7 @@ from persistence import (
     outbox,
     people,
     prepared,
+    queues,
     readers,
     sending,
     whole,
@@ -41,6 +42,7 @@ from persistence.pace import Pace
 from persistence.people import Person
 from persistence.prepared import Loaded, Roster
 from persistence.programmes import Programmes
+from persistence.queues import Queues
 from persistence.readers import Reader
 from persistence.work import Decide
 
@@ -258,6 +260,11 @@ class Store:
         with reading(self._engine) as connection:
             moments = (work.next_due(connection, now), deliveries.next_due(connection, now))
         return min((moment for moment in moments if moment is not None), default=None)
+
+    def queues(self, now: datetime) -> Queues:
+        """Return how much waits to be done, and since when."""
+        with reading(self._engine) as connection:
+            return queues.queues(connection, now)
 
     def people(self) -> tuple[Person, ...]:
         """Return every coach and client."""

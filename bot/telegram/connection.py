@@ -4,7 +4,6 @@ import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Any, Final, TypeAlias
-from urllib.parse import urlsplit
 
 from telegram import Bot, Update
 from telegram.error import TelegramError
@@ -49,18 +48,6 @@ async def closing(bot: Bot) -> AsyncIterator[Bot]:
         await bot.shutdown()
 
 
-def fault_of(url: str) -> str | None:
-    """Return what is wrong with a Bot API server's address, or None."""
-    try:
-        parsed = urlsplit(url)
-        usable = parsed.scheme in {"http", "https"} and parsed.hostname and parsed.port != 0
-    except ValueError as error:
-        return str(error)
-    if not usable:
-        return "it has to begin with http:// or https:// and name a host"
-    return None
-
-
 class UpdatesRequest(HTTPXRequest):
     """Fetches updates. One that the library cannot read comes out empty, and the rest of its batch stands."""
 
@@ -78,16 +65,15 @@ class UpdatesRequest(HTTPXRequest):
         if isinstance(result, list):
             if not all(isinstance(one, dict) and isinstance(one.get("update_id"), int) for one in result):
                 raise TelegramError("the answer holds something else than updates")
-            answer["result"] = [
-                update if _readable(update) else {"update_id": update["update_id"]} for update in result
-            ]
+            answer["result"] = [readable(update) for update in result]
         return answer
 
 
-def _readable(update: dict[str, Any]) -> bool:
+def readable(update: dict[str, Any]) -> dict[str, Any]:
+    """Return an update as it came, or an empty one in its place where the library cannot read it."""
     try:
         Update.de_json(update, None)
     except Exception as error:  # noqa: BLE001 the library's parser may raise anything on what it cannot read
         _log.error("update %s cannot be read, and is passed over: %s", update["update_id"], told(error))
-        return False
-    return True
+        return {"update_id": update["update_id"]}
+    return update

@@ -1,5 +1,6 @@
 """Settings come from the environment or a file, and never give a secret away."""
 
+import os
 from pathlib import Path
 
 import pytest
@@ -12,8 +13,8 @@ TOKEN = "110201543:AAHdqTcvCH1vGWJxfSeofSAs0K5PALDsaw"
 @pytest.fixture(autouse=True)
 def nothing_set(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """Begin without any setting, and with a data folder of the test's own."""
-    for name in ("TOKEN", "DATABASE", "API_URL"):
-        monkeypatch.delenv(f"KILOPOST_{name}", raising=False)
+    for name in [name for name in os.environ if name.startswith("KILOPOST_")]:
+        monkeypatch.delenv(name)
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     monkeypatch.chdir(tmp_path)
 
@@ -67,3 +68,53 @@ def test_a_data_folder_that_cannot_be_made_is_one_fault(
     with pytest.raises(SettingsFault, match="cannot use") as fault:
         load_settings()
     assert len(fault.value.faults) == 1
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "fault"),
+    [
+        ("API_URL", "https://api.telegram.org", None),
+        ("API_URL", "http://127.0.0.1:8081/", None),
+        ("API_URL", "api.telegram.org", "http://"),
+        ("API_URL", "ftp://x", "http://"),
+        ("API_URL", "http://", "http://"),
+        ("API_URL", "http://[", "Invalid IPv6"),
+        ("API_URL", "http://host:port", "Port"),
+        ("TOKEN", "42:a-token_1", None),
+        ("TOKEN", "not one", "NUMBER:LETTERS"),
+        ("WEBHOOK_URL", "https://bot.example/in", None),
+        ("WEBHOOK_URL", "http://bot.example/in", "https://"),
+        ("WEBHOOK_SECRET", "short", "16 to 256"),
+        ("WEBHOOK_SECRET", "x" * 16, None),
+        ("WEBHOOK_LISTEN", "0.0.0.0:8443", None),
+        ("MONITOR", "[::1]:0", None),
+        ("MONITOR", "9464", "HOST:PORT"),
+        ("MONITOR", "localhost:66000", "HOST:PORT"),
+        ("MONITORS", "localhost:9464", "is no setting"),
+        ("PYTHON", "python3.12", None),
+    ],
+)
+def test_a_setting_that_cannot_work_is_told_in_one_line(
+    monkeypatch: pytest.MonkeyPatch, name: str, value: str, fault: str | None
+) -> None:
+    monkeypatch.setenv(f"KILOPOST_{name}", value)
+    if fault is None:
+        load_settings()
+        return
+    with pytest.raises(SettingsFault) as found:
+        load_settings()
+    (line,) = found.value.faults
+    assert line.startswith(f"KILOPOST_{name}")
+    assert fault in line
+    assert "SECRET" not in name or value not in line
+
+
+def test_all_that_is_wrong_is_told_at_once(tmp_path: Path) -> None:
+    (tmp_path / ".env").write_text("KILOPOST_TOKN=1\nKILOPOST_API_URL=x\nKILOPOST_MONITOR=y\nOTHER=1\n")
+    with pytest.raises(SettingsFault) as found:
+        load_settings()
+    assert [line.split()[0].rstrip(":") for line in found.value.faults] == [
+        "KILOPOST_TOKN",
+        "KILOPOST_API_URL",
+        "KILOPOST_MONITOR",
+    ]

@@ -8,7 +8,7 @@ from telegram.error import InvalidToken
 
 from bot.channel import Rendered
 from bot.clock import machine_time
-from bot.telegram.connection import fault_of, make_bot
+from bot.telegram.connection import make_bot
 from bot.telegram.polling import TokenRefusedError
 from bot.telegram.secrecy import SHOWN, hidden_in_logs
 from bot.telegram.sending import TelegramSender
@@ -72,19 +72,3 @@ async def test_by_default_the_client_logs_no_addresses(caplog: pytest.LogCapture
         async with make_bot(api.token, api.url):
             pass
     assert "getMe" not in caplog.text
-
-
-@pytest.mark.parametrize(
-    ("url", "fine"),
-    [
-        ("https://api.telegram.org", True),
-        ("http://127.0.0.1:8081/", True),
-        ("api.telegram.org", False),
-        ("ftp://x", False),
-        ("http://", False),
-        ("http://[", False),
-        ("http://host:port", False),
-    ],
-)
-def test_an_address_that_cannot_work_is_told(url: str, *, fine: bool) -> None:
-    assert (fault_of(url) is None) == fine
