@@ -9,6 +9,7 @@ Where the database is away in the middle of a turn, the turn goes on once it is 
 
 import logging
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 from itertools import count
 
@@ -94,6 +95,6 @@ def decider(now: datetime) -> Decide:
     """Return the decision for a step at `now`: on what was heard, or on nothing, which is a wake."""
 
     def decide(state: State, heard: Heard | None) -> Outcome:
-        return wake(state, now) if heard is None else hear(state, heard)
+        return wake(state, now) if heard is None else hear(state, replace(heard, answered=now))
 
     return decide

@@ -33,6 +33,9 @@ DRAIN_SECONDS = 8.0
 SENDERS = 4
 """How many chats are sent into at once, so that a slow one holds up few others."""
 
+HEARS_FIRST_SECONDS = 10.0
+"""How long at most nobody is woken after a start, so that what was written meanwhile is heard first."""
+
 log = logging.getLogger(__name__)
 
 
@@ -79,8 +82,11 @@ async def serve(
             wait = (delivery.room_at - clock()).total_seconds()
             asyncio.get_running_loop().call_later(wait, sending[0].set)
 
+    begun = asyncio.get_running_loop().time()
+
     async def tick() -> None:
-        deciding.set()
+        if polling.heard.is_set() or asyncio.get_running_loop().time() > begun + HEARS_FIRST_SECONDS:
+            deciding.set()
         sending[0].set()  # who finds something wakes the others
 
     ticking = Ticking(tick)

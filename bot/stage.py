@@ -62,6 +62,7 @@ class Stage:
         self.now = now
         self._store = store
         self._watcher = watcher
+        self._off_until: datetime | None = None
         self._desk = Desk(store, clock=lambda: self.now)
         self._delivery = Delivery(store, self, clock=lambda: self.now, enclose=enclose, watcher=self._heard)
         self._last_said: dict[str, str] = {}
@@ -77,17 +78,28 @@ class Stage:
         self._watcher(self.now, outgoing, rendered)
 
     async def settle(self) -> None:
-        """Do all that is to be done at this moment."""
+        """Do all that is to be done at this moment; nothing while the bot is off."""
+        if self._off_until is not None:
+            return
         while self._desk.clear() + await self._delivery.clear():
             pass
 
     async def wait_until(self, moment: datetime) -> None:
         """Let time pass until `moment`; all that falls due on the way happens at its time."""
+        if self._off_until is not None:
+            if moment < self._off_until:
+                self.now = max(self.now, moment)
+                return
+            self.now, self._off_until = self._off_until, None
         await self.settle()
         while (due := self._store.next_due(self.now)) is not None and due <= moment:
             self.now = max(due, self.now)
             await self.settle()
         self.now = max(self.now, moment)
+
+    def goes_off(self, until: datetime) -> None:
+        """Let the bot be off until that moment: what people send waits, and so does what is due."""
+        self._off_until = until
 
     async def say(self, who: str, text: str, replies_to: str | None = None) -> None:
         """Somebody types something, as a reply to the message of that key if there is one."""

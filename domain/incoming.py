@@ -253,8 +253,12 @@ Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """One thing that came in: its number in the inbox, when (aware, UTC), and what."""
+    """One thing that came in: its number in the inbox, when (aware, UTC), and what.
+
+    `answered` is when it is answered, which can be long after it was said; where it is not given, at once.
+    """
 
     number: int
     at: datetime
     incoming: FromChat | FromCoach | SendingFailed
+    answered: datetime | None = None

@@ -36,6 +36,7 @@ Topic = Literal[
     "put off often",
     "paused",
     "pause over",
+    "pause stands",
     "back",
     "nothing to take back",
     "nothing to put right",

@@ -1,7 +1,8 @@
 """One step for one person, in one transaction: what is next, the state, the decision, its outcome.
 
-What is next is whichever came first in time: the oldest waiting message, or the moment to be woken. Messages
-are taken in the order in which they came in, and whatever the clock says, a message in the inbox is there.
+What is next is the oldest waiting message, and without one a wake that is due: who wrote had not seen what
+the wake is to say, and after an outage it may be needless by then. Messages are taken in the order in which
+they came in, and whatever the clock says, a message in the inbox is there.
 """
 
 from collections.abc import Callable, Iterator, Mapping
@@ -55,9 +56,7 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
         return False
     message, more = inbox.waiting(connection, lease.person)
     wakes = person.wake_at is not None and person.wake_at <= now
-    if message is not None and wakes and person.wake_at < message.at:
-        message, more = None, True
-    elif message is None and not wakes:
+    if message is None and not wakes:
         let_go(connection, lease)
         return False
     with _told_as(lambda why: Undecided(lease.person, message.number if message else None, why)):

@@ -44,6 +44,9 @@ async def play(script: Script, store: Store, audience: Audience, enclose: Enclos
         await stage.wait_until(step.at)
         if step.who is None:
             await stage.settle()
+            if step.off_until is not None:
+                audience(step)
+                stage.goes_off(step.off_until)
             continue
         audience(step)
         await _do(stage, script, with_code(step, codes[-1]), step.who)

@@ -25,6 +25,8 @@ DEEDS: tuple[Deed, ...] = ("says", "edits", "presses", "sends", "replies")
 class Step:
     """At `at` (aware, UTC), `who` does something; without a `who`, time only passes until then.
 
+    With `off_until` (aware, UTC) the bot is off from `at` until then: people's messages wait for it.
+
     `what` is the text said, the new text of an edit, a button's label or a file's path; a reply is one `to`
     the latest message in the chat that has these words.
     """
@@ -35,6 +37,7 @@ class Step:
     deed: Deed | None = None
     what: str = ""
     to: str = ""
+    off_until: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,10 +96,15 @@ def _setup(number: int, found: dict[str, Any]) -> str | dict[str, Any]:
 
 
 def _step(number: int, found: dict[str, Any]) -> Step:
-    unknown = set(found) - {"at", "who", "to", *DEEDS}
+    unknown = set(found) - {"at", "who", "to", "off_until", *DEEDS}
     if unknown:
         raise ScriptFault(number, f"unknown: {', '.join(sorted(unknown))}")
     at = _moment(number, found.get("at"))
+    if "off_until" in found:
+        until = _moment(number, found["off_until"])
+        if set(found) != {"at", "off_until"} or until <= at:
+            raise ScriptFault(number, '"off_until" stands alone beside "at", and is later')
+        return Step(number, at, off_until=until)
     deeds = [deed for deed in DEEDS if deed in found]
     who = found.get("who")
     if not deeds and who is None:

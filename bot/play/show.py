@@ -74,6 +74,9 @@ class Chat:
                 self._head(local, f"{who}{did}", "bold green")
                 shown = f"[{what}]" if deed == "presses" else what
                 self._console.print(Padding(Text(shown, style="green"), (0, 0, 1, INDENT)))
+            case Step(at=at, off_until=until) if until is not None:
+                self._head(self._local(at, "UTC"), f"Kilopost is off until {until:%-d %B %H:%M} UTC", "red")
+                self._console.print()
             case Said(at=at, outgoing=outgoing, rendered=rendered):
                 self._zones[named(outgoing).casefold()] = outgoing.zone
                 local = self._local(at, outgoing.zone)

@@ -59,6 +59,8 @@ class Polling:
         self._intake = intake
         self._clock = clock
         self._commands = tuple(commands)
+        self.heard = asyncio.Event()
+        """Set once all that had waited for us is stored, or another worker polls."""
         self._lease_seconds = LEASE_SECONDS if store.is_shared else LEASE_SECONDS_ALONE
 
     async def run(self) -> None:
@@ -77,10 +79,10 @@ class Polling:
 
     async def step(self, reader: Reader, offset: int) -> int:
         """Fetch what waits beyond `offset`, store it, and return the next offset. Raises ReaderLost."""
-        updates = await self._bot.get_updates(
-            offset=offset, timeout=LONG_POLL_SECONDS, allowed_updates=KINDS_OF_UPDATE
-        )
+        seconds = LONG_POLL_SECONDS if self.heard.is_set() else 0
+        updates = await self._bot.get_updates(offset=offset, timeout=seconds, allowed_updates=KINDS_OF_UPDATE)
         if not updates:
+            self.heard.set()
             return offset
         after = updates[-1].update_id + 1
         await self._intake.take(updates, (self._cursor_name, str(after)), reader)
@@ -100,6 +102,7 @@ class Polling:
             reader = await asyncio.to_thread(claim, self._cursor_name, self._clock(), seconds)
             if reader is not None:
                 return reader
+            self.heard.set()
             await asyncio.sleep(seconds / 3)
 
     async def _while_held(self, reader: Reader) -> None:

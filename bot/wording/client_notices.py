@@ -115,13 +115,14 @@ def _paused(facts: Facts, _reader: Reader) -> str:
 
 
 def _zone_kept(facts: Facts, _reader: Reader) -> str:
-    zone = str(facts["zone"])
+    zone, on = str(facts["zone"]), facts.get("on")
+    now = f"{facts['local']} on {day_words(str(on))}" if on else f"{facts['local']} now"
     if zone.startswith("Etc/"):
         return (
-            f"Noted: {zone_words(zone)}, where it is {facts['local']} now. Tell me a town, and I follow it "
+            f"Noted: {zone_words(zone)}, where it is {now}. Tell me a town, and I follow it "
             "when its clocks change."
         )
-    return f"Noted: you are in {escape(zone)}, where it is {facts['local']} now."
+    return f"Noted: you are in {escape(zone)}, where it is {now}."
 
 
 def _stall(facts: Facts, _reader: Reader) -> str:
@@ -237,6 +238,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "paused": _paused,
     "pause over": "You train again, so the pause is over.",
+    "pause stands": lambda facts, _: (
+        f"You are paused until {day_words(str(facts['until']))}; say «I'm back» to end that. "
+        "What you train counts either way."
+    ),
     "reminders rest": lambda facts, _: (
         "I have heard nothing for a while, so I stop reminding you now. Nothing is lost: say «I'm back», or "
         f"send your sets, whenever you like. {escape(str(facts['coach']))} knows."

@@ -22,15 +22,17 @@ def coming_words(facts: Facts, lead: str) -> str:
 
 def workout_done_words(facts: Facts, _reader: Reader) -> str:
     """Say that a workout is closed, what was beaten in it, and what comes next."""
-    beaten, not_beaten = list(facts.get("beaten") or ()), list(facts.get("not_beaten") or ())
+    beaten, as_aimed, not_beaten = (
+        list(facts.get(how) or ()) for how in ("beaten", "as_aimed", "not_beaten")
+    )
     untold = list(facts.get("untold") or ())
     name = bold(str(facts["workout"]))
     if facts.get("closed_of"):
         head = f"{name} of {day_words(str(facts['closed_of']))} is closed"
     else:
         head = f"That is it for {name}" if untold else f"That completes {name}"
-    lines = [f"{head}{_tally(beaten, not_beaten)}."]
-    if untold:
+    lines = [f"{head}{_tally(beaten, as_aimed, not_beaten)}."]
+    if untold and not facts.get("rest_told"):
         lines.append(f"Not told of: {escape(listed(untold))}. Should you have done it, just send it.")
     if facts.get("next"):
         aims = sets_told(facts.get("aims") or ())
@@ -39,15 +41,20 @@ def workout_done_words(facts: Facts, _reader: Reader) -> str:
     return ("\n" if untold else " ").join(lines)
 
 
-def _tally(beaten: list[str], not_beaten: list[str]) -> str:
+def _tally(beaten: list[str], as_aimed: list[str], not_beaten: list[str]) -> str:
     """Say what was beaten and what not, where there was more than one to beat."""
-    if len(beaten) + len(not_beaten) < 2:
+    count = len(beaten) + len(as_aimed) + len(not_beaten)
+    if count < 2:
         return ""
-    if not not_beaten:
-        return f": {'both' if len(beaten) == 2 else f'all {len(beaten)}'} beaten"
-    if not beaten:
+    all_of_them = "both" if count == 2 else f"all {count}"
+    if len(beaten) == count:
+        return f": {all_of_them} beaten"
+    if len(as_aimed) == count:
+        return f": {all_of_them} as aimed for"
+    if len(not_beaten) == count:
         return ": nothing beaten this time, and that is part of it"
-    return f": beaten {escape(listed(beaten))}, not this time {escape(listed(not_beaten))}"
+    groups = (("beaten", beaten), ("as aimed for", as_aimed), ("not this time", not_beaten))
+    return ": " + ", ".join(f"{how} {escape(listed(names))}" for how, names in groups if names)
 
 
 def moved_words(facts: Facts, _reader: Reader) -> str:

@@ -11,7 +11,7 @@ from domain.client.exposures import history, moment
 from domain.client.lines import hold_on, is_left_out, line_named, lines_of, sets_left
 from domain.client.plan import ahead, target_for
 from domain.client.rotation import BESIDE, due, open_workout
-from domain.client.verdicts import verdict_on, was_eased
+from domain.client.verdicts import is_on_target, verdict_on, was_eased
 from domain.client.workouts import close
 from domain.journal import WorkoutRecord
 from domain.values import facts_of
@@ -21,9 +21,22 @@ _OVER = (
     r"|(?:i'?m |i am |we'?re |all )*(?:done|finished|through) (?:for (?:today|the day|now)|with (?:the|my) "
     r"(?:workout|training|session))|calling it (?:a day|quits)|(?:workout|session|training) (?:is )?"
     r"(?:done|over|finished|complete)|end of (?:the )?(?:workout|session|training)|(?:i'?m |i am )(?:all )?"
-    r"(?:done|finished)|all done)"
+    r"(?:done|finished)|all done|that (?:was|is) the whole of it)"
 )
+_REST = r"(?:the rest|(?:any(?:thing)? )?(?:more|else)|all of it)"
+_NOT_THE_REST = (
+    r"(?:(?:(?:i )?(?:had |have |got )|there was |there is )?no (?:more )?(?:time|energy|strength|power)"
+    rf"(?: left)? for {_REST}"
+    rf"|(?:i )?(?:didn't|did not|couldn't|could not|won't|will not) (?:do|manage|finish|get to) {_REST}"
+    r"|(?:i )?(?:am |'m )?(?:skip|skipped|skipping|leave|leaving|left|drop|dropped|dropping)(?: out)?"
+    r" the rest(?: out)?"
+    r"|(?:the )?rest (?:is |was |got )?(?:skipped|left out|dropped)"
+    r"|(?:that(?:'s| is| was)|this (?:is|was)) all i (?:managed|could do|could manage|got done|had time for))"
+    r"(?: (?:today|yesterday|this time|then))?"
+)
+_OVER = rf"(?:{_OVER}(?: (?:today|yesterday))?|{_NOT_THE_REST})"
 _IS_OVER = re.compile(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
+_LEFT_THE_REST = re.compile(rf"(?:^|\W){_NOT_THE_REST}$")
 _ENDS_OVER = re.compile(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
 
 
@@ -32,15 +45,19 @@ def takes_end(draft: Draft, text: str) -> bool:
     opened = open_workout(draft.state)
     if opened is None or not _IS_OVER.fullmatch(plain(text)) or not has_sets(draft, opened):
         return False
-    finish(draft, opened)
+    finish(draft, opened, rest_told=_LEFT_THE_REST.search(plain(text)) is not None)
     return True
 
 
-def end_with(draft: Draft, text: str) -> None:
-    """Close the workout under way where a message that has told of sets ends by saying that it is over."""
+def end_with(draft: Draft, text: str) -> bool:
+    """Close the workout under way where a message ends by saying that it is over; return whether it did."""
     opened = open_workout(draft.state)
-    if opened is not None and _ENDS_OVER.search(plain(text)) and draft.question("sets") is None:
-        finish(draft, opened)
+    if opened is None or not has_sets(draft, opened) or draft.question("sets") is not None:
+        return False
+    if not _ENDS_OVER.search(plain(text)):
+        return False
+    finish(draft, opened, rest_told=_LEFT_THE_REST.search(plain(text)) is not None)
+    return True
 
 
 def plain(text: str) -> str:
@@ -54,10 +71,10 @@ def has_sets(draft: Draft, workout: WorkoutRecord) -> bool:
     return any(entry.workout == workout.number for entry in draft.state.entries)
 
 
-def finish(draft: Draft, workout: WorkoutRecord) -> None:
-    """Close a workout and sum it up."""
+def finish(draft: Draft, workout: WorkoutRecord, *, rest_told: bool = False) -> None:
+    """Close a workout and sum it up; the client may have told that the rest of it is left out."""
     if not draft.memory.barred:
-        sum_up(draft, workout)
+        sum_up(draft, workout, rest_told=rest_told)
     close(draft, workout)
 
 
@@ -70,13 +87,15 @@ def sum_up_closed(draft: Draft) -> None:
         sum_up(draft, workout, closed=True)
 
 
-def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False) -> None:
+def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False, rest_told: bool = False) -> None:
     """Say what was beaten in a workout and what not, what of it was never told, and what comes next.
 
     What comes today is said by itself.
     """
     coming = due(draft.state, draft.today)
     if closed and (draft.message or (coming is not None and coming.on <= draft.today)):
+        coming = None
+    if coming is not None and draft.is_stale(coming.on):
         coming = None
     # What to aim for in the same workout again was said set by set.
     is_other = closed or (coming is not None and coming.workout != workout.name)
@@ -86,8 +105,10 @@ def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False) -> Non
         workout=workout.name,
         closed_of=workout.on.isoformat() if closed else None,
         beaten=[name for name, result in results if result == "beat"],
+        as_aimed=[name for name, result in results if result == "as aimed"],
         not_beaten=[name for name, result in results if result in {"level", "below"}],
         untold=untold_in(draft, workout),
+        rest_told=rest_told,
         next=coming.workout if coming else None,
         on=coming.on.isoformat() if coming else None,
         aims=aims_of(draft, coming.workout, coming.on) if coming and is_other else [],
@@ -95,7 +116,10 @@ def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False) -> Non
 
 
 def results_in(draft: Draft, workout: WorkoutRecord) -> list[tuple[str, str]]:
-    """Return each exercise done in that workout with its verdict; none of what hurts, or was eased."""
+    """Return each exercise done in that workout with its verdict; none of what hurts, or was eased.
+
+    One that beat nothing because no more than that was to be aimed for is "as aimed".
+    """
     state = draft.state
     names = dict.fromkeys(entry.set.exercise for entry in state.entries if entry.workout == workout.number)
     found: list[tuple[str, str]] = []
@@ -107,7 +131,8 @@ def results_in(draft: Draft, workout: WorkoutRecord) -> list[tuple[str, str]]:
         verdict = verdict_on(state, past)
         aimed = target_for(state, line, past[:-1], workout.on) if line is not None and past[:-1] else None
         if not was_eased(state, past, verdict, aimed):
-            found.append((name, verdict.result))
+            as_aimed = verdict.result == "level" and is_on_target(verdict.set, aimed)
+            found.append((name, "as aimed" if as_aimed else verdict.result))
     return found
 
 

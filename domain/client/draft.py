@@ -47,12 +47,18 @@ def kind_of(slot: Slot) -> str:
 class Draft:
     """The growing decision on one client at the moment `at` (aware, UTC)."""
 
-    def __init__(self, state: ClientState, at: datetime, message: int = 0) -> None:
-        """Begin with `state`; `message` is the inbox number of what is being answered, 0 for none."""
+    def __init__(
+        self, state: ClientState, at: datetime, message: int = 0, answered: datetime | None = None
+    ) -> None:
+        """Begin with `state`; `message` is the inbox number of what is being answered, 0 for none.
+
+        The client reads the answer at `answered` (aware, UTC): at once, where that is not given.
+        """
         self.start = state
         self.state = state
         self.at = at
         self.message = message
+        self.answered = answered or at
         self.zone = ZoneInfo(state.client.zone)
         self.reply: ReplyTo | None = None
         """The earlier message that is answered by this one, if it is a reply."""
@@ -77,6 +83,15 @@ class Draft:
     def today(self) -> date:
         """The client's local day."""
         return local_day(self.at, self.zone)
+
+    @property
+    def read_on(self) -> date:
+        """The client's local day on which the answer is read."""
+        return max(self.today, local_day(self.answered, self.zone))
+
+    def is_stale(self, on: date) -> bool:
+        """Return whether a day that is still to come will be over by the time that the client reads of it."""
+        return self.today <= on < self.read_on
 
     @property
     def local(self) -> datetime:

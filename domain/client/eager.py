@@ -43,6 +43,8 @@ def watch_eagerness(draft: Draft) -> None:
     )
     too_early = any(each.what.rule == "too soon" for each in telling)
     coming = due(draft.state, draft.today) if too_early and not is_to_close(draft, telling) else None
+    if coming is not None and draft.is_stale(coming.on):
+        coming = None
     draft.notice(
         "more than asked",
         coach=draft.client.coach.name,

@@ -86,7 +86,7 @@ COMMANDS = {
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
     """Decide on one thing that came in for this client."""
-    draft = Draft(state, heard.at, heard.number)
+    draft = Draft(state, heard.at, heard.number, heard.answered)
     give_up_old_question(draft)
     drop_old_weighing(draft)
     drop_told_since(draft)
@@ -201,7 +201,12 @@ def hear_rest(draft: Draft, rest: str) -> None:
 
 def answer_words(draft: Draft, reading: Reading, text: str) -> None:
     """Answer words with nothing to do in them; they may answer the bot's question, or the coach."""
-    took = fine_again(draft, reading, text) or take_free_answer(draft, text) or answer_coach(draft, text)
+    took = (
+        end_with(draft, text)
+        or fine_again(draft, reading, text)
+        or take_free_answer(draft, text)
+        or answer_coach(draft, text)
+    )
     if not took:
         answer_nothing(draft, text)
 

@@ -192,8 +192,11 @@ def pause(draft: Draft, until: date | None) -> None:
     draft.notice("paused", until=until.isoformat() if until else None)
 
 
-def come_back(draft: Draft) -> None:
-    """End a pause, and switch reminders on again; after a warning sign that is the coach's to do."""
+def come_back(draft: Draft, *, was_here: bool = False) -> None:
+    """End a pause, and switch reminders on again; after a warning sign that is the coach's to do.
+
+    Who `was_here` all along is not welcomed back.
+    """
     if draft.memory.barred:
         draft.notice("barred", coach=draft.client.coach.name)
         return
@@ -203,7 +206,7 @@ def come_back(draft: Draft) -> None:
     draft.remember(paused=False, paused_until=None, reminders_off=False, left_at=None)
     coming = catch_up(draft)
     draft.notice(
-        "back" if was_away else "reminders on",
+        "back" if was_away and not was_here else "reminders on",
         workout=coming.workout if coming else None,
         on=coming.on.isoformat() if coming else None,
     )

@@ -16,7 +16,7 @@ from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_fo
 from domain.client.rotation import BESIDE, is_complete
 from domain.client.stalls import Done, look_again, look_for_stalls
 from domain.client.trouble import ask_about_stalls
-from domain.client.verdicts import verdict_on, was_eased
+from domain.client.verdicts import is_on_target, verdict_on, was_eased
 from domain.client.workouts import best_fit, day_told_of, workout_for
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
@@ -214,14 +214,14 @@ def answer(
             before=verdict.before,
             recorded=now.sets if corrected else recorded,
             sets_before=0 if corrected else len(now.sets) - len(recorded),
-            on=None if on == draft.today else on,
+            on=None if on == draft.read_on else on,
             corrected=corrected,
             personal_best=verdict.personal_best,
             held=hold_on(draft.state, exercise) is not None,
             reason=verdict.reason,
             in_order=verdict.in_order,
             eased=was_eased(draft.state, past, verdict, aimed),
-            on_target=isinstance(aimed, Target) and is_at_least(verdict.set, aimed.as_set()),
+            on_target=is_on_target(verdict.set, aimed),
             caution=None
             if corrected or len(now.sets) > len(recorded)
             else caution_for(draft.state, exercise, line.instead_of if line else None),
@@ -235,12 +235,6 @@ def answer(
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
     elif is_of_now and (target := corrected_at_once(draft.state, line, past, draft.today)) is not None:
         say_aim(draft, target, past, "next set", put_right=True)
-
-
-def is_at_least(done: TrainingSet, aim: TrainingSet) -> bool:
-    """Return whether `done` is what was to be aimed for, or more."""
-    alike = (aim.load_kind, aim.lowering_only) == (done.load_kind, done.lowering_only)
-    return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
 
 
 def watch_for_stalls(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:

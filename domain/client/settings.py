@@ -54,7 +54,8 @@ _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb",
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = re.compile(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
-    r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back)? (?:in|to)|"
+    r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
+    r"(?:(?:now|safely) )?back(?: home)? in|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
@@ -88,6 +89,12 @@ _BACK = re.compile(
 )
 _BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
 """What says so only for somebody who was away, or has stopped the reminders."""
+_TRAINS_THERE = re.compile(
+    r"(?:.{0,30}\b)?(?:i(?:'ll| will| can| do|'m going to)? (?:still )?train (?:there|here|anyway)|"
+    r"i(?:'m| am) training (?:there|here|anyway)|there(?:'s| is) a gym (?:there|here)|"
+    r"(?:the|my) (?:hotel|place) has a gym)(?: too| as well| though| all the same)*"
+)
+"""What says of somebody away that the training goes on there."""
 _WELL = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
     r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
@@ -115,6 +122,9 @@ def take_setting(draft: Draft, text: str) -> bool:
         or (is_ill and _WELL.fullmatch(said))
     ):
         come_back(draft)
+        return True
+    if draft.memory.paused and _TRAINS_THERE.fullmatch(said):
+        come_back(draft, was_here=True)
         return True
     if take_hour(draft, said) or take_unit(draft, said):
         return True
@@ -288,9 +298,11 @@ def set_equipment(draft: Draft, equipment: Equipment) -> None:
 
 def set_zone(draft: Draft, zone: str) -> None:
     """Set where the client is, and say the local time back."""
+    before = draft.today
     draft.change(SettingsKept(replace(draft.client, zone=zone)))
     draft.zone = ZoneInfo(zone)
-    draft.notice("zone kept", zone=zone, local=draft.local.strftime("%H:%M"))
+    on = None if draft.today == before else draft.today.isoformat()
+    draft.notice("zone kept", zone=zone, local=draft.local.strftime("%H:%M"), on=on)
 
 
 def unit_named(said: str) -> Unit | None:

@@ -43,6 +43,15 @@ def was_eased(
     return was_to_be and _is_lighter(verdict.set, verdict.before)
 
 
+def is_on_target(done: TrainingSet, aimed: Target | NoTarget | None) -> bool:
+    """Return whether `done` is what was to be aimed for, or more."""
+    if not isinstance(aimed, Target):
+        return False
+    aim = aimed.as_set()
+    alike = (aim.load_kind, aim.lowering_only) == (done.load_kind, done.lowering_only)
+    return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
+
+
 def _is_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
     """Return whether less was put on than `before`, or of the body alone fewer reps or seconds were done."""
     if before is None:

@@ -186,9 +186,13 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
         put_off_on=(),
         told_unasked=0 if asked else memory.told_unasked + 1,
     )
-    if memory.paused and memory.paused_until is None and record.on == draft.today:
-        draft.remember(paused=False)
-        draft.notice("pause over")
+    if memory.paused and record.on == draft.today:
+        until = memory.paused_until
+        draft.remember(paused=until is not None)
+        if until is None:
+            draft.notice("pause over")
+        else:
+            draft.notice("pause stands", until=until.isoformat())
     trained_again(draft)
 
 

@@ -136,6 +136,17 @@ async def test_a_restart_goes_on_where_the_database_says(
     assert texts(engine) == ["one", "two"]
 
 
+async def test_a_restart_knows_at_once_when_all_that_has_waited_is_stored(
+    bot: Bot, anna: Person, store: Store, engine: Engine
+) -> None:
+    for text in ("one", "two"):
+        anna.says(text)
+    loop = polling_of(bot, store)
+    async with running(loop):
+        await until(loop.heard.is_set)  # though a poll that has nothing to fetch would wait for longer
+        assert texts(engine) == ["one", "two"]
+
+
 async def test_update_identifiers_may_start_anew_after_a_long_silence(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine
 ) -> None:
@@ -216,7 +227,7 @@ async def test_a_second_poller_is_said_clearly_and_outlived(
     api: BotApi, bot: Bot, anna: Person, store: Store, engine: Engine, caplog: pytest.LogCaptureFixture
 ) -> None:
     async with running(polling_of(bot, store)):
-        await until(lambda: len(api.calls("getUpdates")) == 1)
+        await until(lambda: len(api.calls("getUpdates")) == 2)  # the first asks only for what has waited
         async with make_bot(api.token, api.url) as other:
             await other.get_updates(timeout=0)
             await until(lambda: "another copy of this bot" in caplog.text)

@@ -49,6 +49,48 @@ def test_the_word_closes_at_the_end_of_a_message_with_sets() -> None:
     assert life.workout_state == "done"
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        *("no time for the rest", "had no time for more", "didn't do the rest", "couldn't manage the rest"),
+        *(
+            "skipping the rest",
+            "rest left out",
+            "that's all I managed today",
+            "tired, no energy for the rest",
+        ),
+        *("that was the whole of it, no time for the rest", "row 60x9, no time for the rest"),
+    ],
+)
+def test_who_says_that_the_rest_is_left_out_is_not_asked_for_it(text: str) -> None:
+    life = Life()
+    life.says("rdl 80x7", at(2))
+    facts = summary(life.says(text, at(2, 19))).facts
+    assert life.workout_state == "done"
+    assert facts["rest_told"]
+    assert "Hammer curl" in facts["untold"]
+
+
+@pytest.mark.parametrize("text", ["the rest tomorrow", "no time for the rest today, tomorrow then"])
+def test_who_moves_the_rest_leaves_nothing_out(text: str) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says(text, at(2, 19))
+    assert life.workout_state == "open"
+
+
+def test_what_was_all_there_was_to_aim_for_is_no_failure() -> None:
+    life = Life()
+    life.says("row 60x9\nrdl 110x8\ncurls 14x10", at(2))
+    life.says(LEGS, at(5))
+    facts = summary(life.says("row 60x10\nrdl 115x6\ncurls 14x9", at(8))).facts
+    assert (facts["beaten"], facts["as_aimed"], facts["not_beaten"]) == (
+        ["Seated cable row"],
+        ["Romanian deadlift"],
+        ["Hammer curl"],
+    )
+
+
 @pytest.mark.parametrize("text", ["done", "that's it for the rows", "row 60x9 done", "done with rows"])
 def test_a_word_that_can_be_of_one_exercise_closes_nothing(text: str) -> None:
     life = Life()

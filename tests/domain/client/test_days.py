@@ -170,6 +170,23 @@ def test_training_ends_a_pause_without_an_end_and_says_so() -> None:
     assert not life.state.memory.paused
 
 
+def test_training_in_a_pause_with_an_end_leaves_the_pause_and_says_so_once() -> None:
+    life = Life()
+    life.says("away till the 14th", at(2, 7))
+    assert kinds(life.says("row 60x9", at(5))) == ["pause stands", "verdict", "target"]
+    assert kinds(life.says("rdl 80x7", at(5))) == ["verdict", "target"]
+    assert kinds(life.passes_to(at(13, 23))) == ["workout done"]
+    assert next_reminder(life, 14) == Reminder(workout="Legs", on=date(2026, 3, 14))
+
+
+@pytest.mark.parametrize("text", ["never mind, I train there too", "there's a gym there", "I'll train here"])
+def test_who_trains_away_from_home_is_not_paused(text: str) -> None:
+    life = Life()
+    life.says("away till the 14th", at(2, 7))
+    assert kinds(life.says(text, at(2, 7)))[0] == "reminders on"
+    assert next_reminder(life, 2) == Reminder(workout="Pull", on=date(2026, 3, 2))
+
+
 def test_cant_today_on_a_rest_day_moves_nothing_nearer() -> None:
     life = Life()
     life.says(PULL, at(2))

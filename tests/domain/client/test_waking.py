@@ -5,8 +5,10 @@ from datetime import UTC, date, datetime, time
 
 import pytest
 
+from domain.client import hear
+from domain.incoming import Heard, Text
 from domain.memory import ClientMemory
-from domain.parts import Notice, Plan, Question, Reminder
+from domain.parts import Notice, Plan, Question, Reminder, VerdictPart
 from tests.domain.client.people import Life, at, kinds, noor
 
 FIXED = """\
@@ -115,6 +117,17 @@ def test_after_an_outage_one_message_says_what_is_next() -> None:
     plan = said[1]
     assert isinstance(plan, Plan)
     assert (plan.workout, plan.on) == ("Pull", date(2026, 3, 20))
+
+
+def test_what_is_read_after_an_outage_says_no_day_that_has_gone_by() -> None:
+    """Said on the Monday and read on the Friday: the workout of the Thursday is not announced any more."""
+    life = Life()
+    heard = Heard(1, at(2), Text(text="row 60x9, rdl 80x7, curls 14x10"), answered=at(6))
+    says = [say for say in hear(life.state, heard).says if say.to == life.state.client.number]
+    (parts,) = (say.parts for say in says)
+    (summary,) = (part for part in parts if isinstance(part, Notice))
+    assert (summary.facts["next"], summary.facts["aims"]) == (None, [])
+    assert {part.on for part in parts if isinstance(part, VerdictPart)} == {date(2026, 3, 2)}
 
 
 def test_rest_days_are_counted_from_the_workout_really_done() -> None:

@@ -5,7 +5,7 @@ from datetime import date, time
 import pytest
 
 from domain.incoming import Told
-from domain.parts import AlertPart, Plan
+from domain.parts import AlertPart, Notice, Plan
 from tests.domain.client.people import MARA, Life, at, kinds
 
 
@@ -127,6 +127,21 @@ def test_a_changed_hour_and_zone_move_the_reminder() -> None:
     said = life.passes_to(at(2, 13))
     assert kinds(said) == ["reminder", "plan"]
     assert getattr(said[0], "on", None) == date(2026, 3, 2)
+
+
+@pytest.mark.parametrize(
+    ("text", "hour", "on"),
+    [
+        ("I'm in Lisbon", 7, None),
+        ("just landed in Honolulu", 7, "2026-03-01"),
+        ("back home in Auckland", 7, None),
+        ("back home in Auckland", 22, "2026-03-03"),
+    ],
+)
+def test_a_zone_in_which_it_is_another_day_is_said_with_the_day(text: str, hour: int, on: str | None) -> None:
+    kept = Life().says(text, at(2, hour))[0]
+    assert isinstance(kept, Notice)
+    assert kept.facts["on"] == on
 
 
 def test_thanks_get_no_lecture() -> None:
