@@ -82,10 +82,12 @@ async def serve(
             wait = (delivery.room_at - clock()).total_seconds()
             asyncio.get_running_loop().call_later(wait, sending[0].set)
 
-    begun = asyncio.get_running_loop().time()
+    loop = asyncio.get_running_loop()
+    heard_by = loop.time() + HEARS_FIRST_SECONDS
 
     async def tick() -> None:
-        if polling.heard.is_set() or asyncio.get_running_loop().time() > begun + HEARS_FIRST_SECONDS:
+        # A webhook is not told how much still waits, so nothing waits for it.
+        if not isinstance(way_in, Polling) or way_in.heard.is_set() or loop.time() > heard_by:
             deciding.set()
         sending[0].set()  # who finds something wakes the others
 
