@@ -3,16 +3,20 @@
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from datetime import date, timedelta
+from decimal import Decimal
+from functools import lru_cache
 
 from domain.client.draft import Draft
 from domain.client.lines import hold_on, lines_of
+from domain.client.plan import body_mass_kg
 from domain.client.progress import exposures_by_exercise
 from domain.client.rotation import BESIDE
-from domain.client.verdicts import verdict_on
+from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.state import ClientState
 from domain.tally import ClientTally, Counts, RemedyResult, Unbeaten, WorkoutCounts
+from domain.verdict import judge
 
 DAYS_KEPT = 35
 """How far back the counts go, so that a digest that comes late still has its days. The house's own choice."""
@@ -95,7 +99,22 @@ def result_at(state: ClientState, past: Past, place: int) -> str:
     """
     before = [exposure for _, exposure in past[:place]]
     deciding = (*(each for each in before[:-1] if each.lowering_only), *before[-1:], past[place][1])
-    return verdict_on(state, deciding).result
+    return _result(deciding, body_mass_kg(state))
+
+
+@lru_cache(maxsize=8192)
+def _result(deciding: tuple[Exposure, ...], mass: Decimal | None) -> str:
+    """Return the verdict on the last of these exposures: most are asked for again with each decision."""
+    *earlier, now = deciding
+    about = describe(now.exercise)
+    return judge(
+        now,
+        earlier[-1] if earlier else None,
+        tuple(earlier[:-1]),
+        body_mass_kg=mass,
+        body_share=about.body_share,
+        joints=about.joints,
+    ).result
 
 
 def unbeaten(state: ClientState, courses: list[Past]) -> Iterator[Unbeaten]:
