@@ -108,6 +108,14 @@ class TakeBack(Frozen):
     change: int
 
 
+class TakeBackAll(Frozen):
+    """A coach's wish to undo, for all of `clients`, what the coach's message `change` has changed."""
+
+    kind: Literal["take back all"] = "take back all"
+    clients: tuple[int, ...]
+    change: int
+
+
 class TakeOn(Frozen):
     """A coach's answer to the offer of client `client`, called `name`: to take the client on, or not to."""
 
@@ -135,6 +143,17 @@ class ForgetNote(Frozen):
 
 
 Action = Annotated[
-    Answer | Treat | Write | Words | Release | ChangeTo | TakeBack | Show | TakeOn | Keep | ForgetNote,
+    Answer
+    | Treat
+    | Write
+    | Words
+    | Release
+    | ChangeTo
+    | TakeBack
+    | TakeBackAll
+    | Show
+    | TakeOn
+    | Keep
+    | ForgetNote,
     Field(discriminator="kind"),
 ]

@@ -141,6 +141,8 @@ class Assigned(CoachOrder):
     programme: int
     change: int = 0
     """The coach's message that it came of, by which it can be undone."""
+    to_several: bool = False
+    """It is so for others as well, and the coach has been told so at once."""
 
 
 class CardWanted(CoachOrder):
@@ -189,6 +191,8 @@ class Undone(CoachOrder):
 
     kind: Literal["undone"] = "undone"
     change: int
+    to_several: bool = False
+    """As in `Assigned`."""
 
 
 class Released(CoachOrder):

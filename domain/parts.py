@@ -37,6 +37,7 @@ Slot = Literal[
     "joining",
     "leaving",
     "sheet",
+    "programme",
     "words",
     "who",
     "handover",
@@ -44,9 +45,9 @@ Slot = Literal[
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
-questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, what to tell
-a client, which client is meant, whether a client is to be offered to another coach, in which of two roles
-something was said."""
+questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, whether
+clients are to be put on another programme, what to tell a client, which client is meant, whether a client is
+to be offered to another coach, in which of two roles something was said."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]

@@ -117,6 +117,16 @@ class Invitation:
 
 
 @dataclass(frozen=True, slots=True)
+class Standing:
+    """How a client stands with a programme: which one it is, and each workout with each exercise `done` in
+    it; `swaps` are the exercises with those that the coach has put in their place."""
+
+    programme: StoredProgramme | None = None
+    done: tuple[tuple[str, str], ...] = ()
+    swaps: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class OpenInvitation:
     """An invitation of this coach's that nobody has taken up yet; `key` is how it is stored, not its code."""
 
@@ -157,6 +167,8 @@ class CoachState:
     """Those that are open, oldest first; what has run out is not among them."""
     offered: tuple[OfferedClient, ...] = ()
     """The clients whom others offer to this coach."""
+    standings: Mapping[int, Standing] = field(default_factory=dict)
+    """By the client's number, how each stands with the programme."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -52,6 +52,8 @@ class ClientTally(Frozen):
     workouts: tuple[WorkoutCounts, ...] = ()
     longest: Unbeaten | None = None
     remedies: tuple[RemedyResult, ...] = ()
+    done: tuple[tuple[str, str], ...] = ()
+    """Each workout's name with each exercise that was ever done in it."""
 
 
 class LongUnbeaten(Frozen):

@@ -26,6 +26,7 @@ from domain.state import (
     CoachState,
     Invitation,
     Offer,
+    Standing,
     State,
     StrangerState,
 )
@@ -250,7 +251,22 @@ def _coach_state(
         coaches=coaches(connection, person.number),
         invitations=open_invitations(connection, person.number, heard.at) if heard else (),
         offered=offered(connection, person.number),
+        standings=_standings(connection, clients, programmes),
     )
+
+
+def _standings(connection: Connection, clients: list[Any], programmes: Programmes) -> dict[int, Standing]:
+    numbers = {each.programme_number for each in clients if each.programme_number is not None}
+    stored = programmes.find(connection, numbers)
+    standings = {}
+    for each in clients:
+        memory: ClientMemory = each.client_memory or ClientMemory()
+        standings[each.number] = Standing(
+            programme=stored.get(each.programme_number),
+            done=memory.tally.done if memory.tally else (),
+            swaps=tuple((swap.exercise, swap.instead) for swap in memory.swaps),
+        )
+    return standings
 
 
 def _clients(connection: Connection, coach: int) -> list[Any]:
@@ -268,6 +284,7 @@ def _clients(connection: Connection, coach: int) -> list[Any]:
             PersonRow.remind_at,
             PersonRow.client_memory,
             ProgrammeRow.name.label("programme"),
+            PersonRow.programme.label("programme_number"),
             last_workout.label("last_workout"),
         )
         .outerjoin(ProgrammeRow, ProgrammeRow.number == PersonRow.programme)

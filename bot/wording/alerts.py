@@ -20,6 +20,7 @@ from domain.actions import (
     Remedy,
     Show,
     TakeBack,
+    TakeBackAll,
     Taken,
     TakeOn,
     Treat,
@@ -63,6 +64,8 @@ def label(action: Action) -> str:
             return "Larger picture" if exercise else "Picture of all exercises"
         case ChangeTo(label=said):
             return said
+        case TakeBackAll():
+            return "Undo for all"
         case TakeBack():
             return "Undo"
         case TakeOn(name=name, takes=takes):

@@ -325,7 +325,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "lighter to begin with. If it hurts again, leave it and tell me."
     ),
     "new programme": lambda facts, _: (
-        f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}."
+        f"{escape(str(facts['coach']))} has changed {bold(str(facts['programme']))} for you."
+        + (" Next comes:" if facts.get("begins") else "")
+        if facts.get("is_newer")
+        else f"{escape(str(facts['coach']))} has put you on {bold(str(facts['programme']))}."
         + (" It begins with:" if facts.get("begins") else "")
     ),
     "barred": filled(

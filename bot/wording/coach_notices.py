@@ -1,7 +1,5 @@
 """Words for what a coach is to know."""
 
-from datetime import date
-
 from bot.markup import bold, escape, italic
 from bot.wording.alerts import REMEDIES, WRITING
 from bot.wording.coach_changes import (
@@ -196,12 +194,6 @@ def _talk(facts: Facts, _reader: Reader) -> str:
     return "\n".join([f"With {bold(str(facts['client']))}:", *lines])
 
 
-def _digest_kept(facts: Facts, _reader: Reader) -> str:
-    on = date.fromisoformat(str(facts["on"]))
-    day = "Every day" if facts["every"] == "day" else f"Every {on:%A}"
-    return f"{day} at {facts['at']} you get the digest; the next one comes on {day_words(str(facts['on']))}."
-
-
 COACH_WORDS: dict[Topic, Words] = {
     "changed": changed_words,
     "undone": undone_words,
@@ -265,12 +257,6 @@ COACH_WORDS: dict[Topic, Words] = {
     "hours kept": filled(
         "From {begin} to {end} I write to you of what can wait. Pain and warning signs come at once."
     ),
-    "digest kept": _digest_kept,
-    "no digest": "No digest any more. «Digest every Monday at 7» brings it back, «digest» shows it once.",
-    "no such digest": (
-        "I find no time for the digest in that. Say it as «digest every day at 6», «digest on Sunday at "
-        "18:00» or «no digest»."
-    ),
     "no such hours": "I need two hours of one day, the later one last. Say it as «my hours are 8 to 20».",
     "rule kept": lambda facts, _: (
         f"From now on a stall is {facts['workouts']} workouts in a row without a beat, where the sheet says "
@@ -289,7 +275,11 @@ COACH_WORDS: dict[Topic, Words] = {
     ),
     "remedy not possible": filled("That does not fit {client}'s sheet, so nothing is changed."),
     "no such programme": filled("I do not have that programme, so nothing is changed for {client}."),
-    "programme given": filled("{client} is on {programme} now."),
+    "programme given": lambda facts, _: (
+        f"{bold(str(facts['client']))} is on {bold(str(facts['programme']))}"
+        + (f", version {facts['version']}," if facts.get("version") else "")
+        + " now."
+    ),
     "card": _card,
     "coach already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{COACH_HELP}",
     "file not taken": lambda facts, _: (
@@ -298,9 +288,6 @@ COACH_WORDS: dict[Topic, Words] = {
         + " A sheet is a plain .txt file."
     ),
     "not your client": "That is not one of your clients.",
-    "sheet stored": filled(
-        "Stored: {programme}. Say «put NAME on {programme}» or «invite NAME to {programme}»."
-    ),
     "sheet faults": _sheet_faults,
     "sheet left": "Left as it is; nothing is stored.",
     "programmes": with_names(

@@ -2,13 +2,14 @@
 
 from bot.wording.client_notices import CLIENT_WORDS
 from bot.wording.coach_notices import COACH_WORDS
+from bot.wording.coach_programmes import COACH_PROGRAMME_WORDS
 from bot.wording.coaching import COACHING_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.reader import Reader
 from domain.parts import Notice
 from domain.topics import Topic
 
-WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS | COACHING_WORDS
+WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS
 
 
 def notice_words(part: Notice, reader: Reader) -> str:

@@ -23,7 +23,7 @@ def programme_words(facts: Mapping[str, Any]) -> str:
         for prescription in workout.prescriptions:
             place += not paired
             opening = "    straight into " if paired else f"{place}. "
-            lines.append(opening + _prescription_line(prescription))
+            lines.append(opening + prescription_words(prescription))
             lines.extend(f"    {detail}" for detail in _details(prescription))
             paired = prescription.straight_into_next
         blocks.append("\n".join(lines))
@@ -33,7 +33,7 @@ def programme_words(facts: Mapping[str, Any]) -> str:
 
 
 def _head_lines(programme: Programme) -> list[str]:
-    lines = [_schedule_words(programme)]
+    lines = [schedule_words(programme.schedule)]
     if review := programme.review:
         rounds = "1 round" if review.after_rounds == 1 else f"{review.after_rounds} rounds"
         then = f"; if strength has not risen, on to {escape(review.switch_to)}" if review.switch_to else ""
@@ -43,8 +43,9 @@ def _head_lines(programme: Programme) -> list[str]:
     return lines
 
 
-def _schedule_words(programme: Programme) -> str:
-    match programme.schedule:
+def schedule_words(schedule: Rotation | FixedDays) -> str:
+    """Say the days of training and the order of workouts."""
+    match schedule:
         case Rotation(every_days=days, order=order):
             how_often = "every day" if days == 1 else f"every {days} days, counted from the last one done"
             return f"A workout {how_often}. In turn: {escape(listed(order))}."
@@ -55,15 +56,16 @@ def _schedule_words(programme: Programme) -> str:
             days_said = listed([day.capitalize() for day in weekdays])
             return f"A workout every {days_said}. In turn: {escape(listed(order))}."
         case _:
-            assert_never(programme.schedule)
+            assert_never(schedule)
 
 
-def _prescription_line(prescription: Prescription) -> str:
+def prescription_words(prescription: Prescription, *, named: bool = True) -> str:
+    """Say one line of a workout, with its exercise where it is `named`."""
     reps = _range_words(prescription.range, lowering_only=prescription.lowering_only)
     sets = ""
     if prescription.sets > 1:
         sets = f"{prescription.sets} sets{',' if prescription.range.of == 'seconds' else ' of'} "
-    words = [f"{bold(prescription.exercise)}: {sets}{reps}"]
+    words = [f"{bold(prescription.exercise)}: {sets}{reps}" if named else f"{sets}{reps}"]
     match prescription.stop_short:
         case None:
             pass

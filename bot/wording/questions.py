@@ -9,6 +9,7 @@ from bot.wording.archive import leaving_words
 from bot.wording.coaching import handover_words
 from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
+from bot.wording.programme_changes import assigning_words
 from bot.wording.reader import day_words, listed, quoted, set_words
 from domain.parts import Question
 from domain.sets import TrainingSet
@@ -63,6 +64,8 @@ def question_words(part: Question) -> str:
             return leaving_words(facts)
         case "sheet":
             return sheet_words(facts)
+        case "programme":
+            return assigning_words(facts)
         case "who":
             return "Which client do you mean?"
         case "handover":

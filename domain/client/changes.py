@@ -165,8 +165,11 @@ def set_reminder(draft: Draft, number: int, clock: str) -> None:
     note(draft, made, *others)
 
 
-def take_back(draft: Draft, number: int) -> bool:
-    """Undo what the coach's message `number` has changed; return whether there is anything to undo."""
+def take_back(draft: Draft, number: int, *, silently: bool = False) -> bool:
+    """Undo what the coach's message `number` has changed; return whether there is anything to undo.
+
+    `silently`: the coach knows.
+    """
     made = [each for each in draft.memory.by_coach if each.change == number and each.what != "programme"]
     for each in made:
         undo(draft, each)
@@ -179,7 +182,10 @@ def take_back(draft: Draft, number: int) -> bool:
             if each.told_on is not None and each.what in {"swap", "leave out"}
         )
         draft.remember(by_coach=(*left, *again)[-KEPT:])
-        report(draft, "undone", changes=[each.model_dump(mode="json", exclude={"swaps"}) for each in made])
+        if not silently:
+            report(
+                draft, "undone", changes=[each.model_dump(mode="json", exclude={"swaps"}) for each in made]
+            )
     return bool(made)
 
 

@@ -13,6 +13,7 @@ from domain.actions import (
     Release,
     Show,
     TakeBack,
+    TakeBackAll,
     TakeOn,
     Treat,
     Words,
@@ -272,6 +273,7 @@ def press(draft: Draft, action: Action | None) -> None:
             | Release()
             | ChangeTo()
             | TakeBack()
+            | TakeBackAll()
             | Show()
             | TakeOn()
             | Keep()

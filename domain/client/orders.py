@@ -44,7 +44,7 @@ from domain.incoming import (
     WhyWanted,
 )
 from domain.journal import Alert, ExerciseHold
-from domain.memory import ByCoach, Easing
+from domain.memory import ByCoach, Easing, Swap
 from domain.outcome import AlertSettled, HoldLifted, SettingsKept
 from domain.parts import Notice
 from domain.topics import Topic
@@ -91,8 +91,9 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             put_back(draft, number, exercise)
         case Changed():
             change(draft, order)
-        case Undone(change=number):
-            if not take_back(draft, number) and not assigned_back(draft, number):
+        case Undone(change=number, to_several=to_several):
+            done = take_back(draft, number, silently=to_several)
+            if not done and not assigned_back(draft, number, silently=to_several):
                 report(draft, "nothing to undo")
         case OfferMade():
             offer(draft, order)
@@ -272,31 +273,48 @@ def assigned(draft: Draft, order: Assigned) -> None:
     )
     if not assign(draft, order.programme):
         report(draft, "no such programme")
-    elif draft.client.programme is not None:
-        draft.remember(by_coach=(*draft.memory.by_coach, made)[-KEPT:])
-        facts = {"client": draft.client.name, "programme": draft.client.programme.programme.name}
+        return
+    draft.remember(by_coach=(*draft.memory.by_coach, made)[-KEPT:])
+    if draft.client.programme is not None and not order.to_several:
+        facts = given_facts(draft)
         undo = (TakeBack(client=draft.client.number, change=order.change),) if before else ()
         draft.tell_coach(Notice(topic="programme given", facts=facts), buttons=undo, weight="answer")
 
 
-def assigned_back(draft: Draft, number: int) -> bool:
-    """Put the client back on the programme of before message `number`; return whether there was one."""
+def assigned_back(draft: Draft, number: int, *, silently: bool = False) -> bool:
+    """Put the client back on the programme of before message `number`; return whether there was one.
+
+    `silently`: the coach knows.
+    """
     for made in draft.memory.by_coach:
         if made.change == number and made.what == "programme" and made.programme is not None:
-            if not assign(draft, made.programme):
+            if not assign(draft, made.programme, made.swaps):
                 return False
-            left = tuple(each for each in draft.memory.by_coach if each != made)
-            draft.remember(by_coach=left, swaps=made.swaps)
-            stored = draft.client.programme
-            report(draft, "programme given", programme=stored.programme.name if stored else "")
+            left = tuple(each for each in draft.memory.by_coach if each.change != number)
+            draft.remember(by_coach=left)
+            if not silently:
+                report(draft, "programme given", **given_facts(draft))
             return True
     return False
 
 
-def assign(draft: Draft, number: int) -> bool:
+def given_facts(draft: Draft) -> dict[str, object]:
+    """Return which programme the client is on, for the coach."""
+    stored = draft.client.programme
+    name, version = (stored.programme.name, stored.version) if stored else ("", 1)
+    is_newest = any(stored is not None and each.number == stored.number for each in draft.state.programmes)
+    return {
+        "client": draft.client.name,
+        "programme": name,
+        "version": version if version > 1 or not is_newest else None,
+    }
+
+
+def assign(draft: Draft, number: int, swaps: tuple[Swap, ...] = ()) -> bool:
     """Put the client on another programme, and show its first workout; return whether there is such.
 
-    What was eased after pain stays eased; stalls and reviews of the old programme are over.
+    What was eased after pain stays eased; stalls and reviews of the old programme are over, and so is what
+    the coach had put in the place of its exercises, but for `swaps`.
     """
     programmes = (*draft.state.programmes, *draft.state.former)
     stored = next((each for each in programmes if each.number == number), None)
@@ -307,8 +325,15 @@ def assign(draft: Draft, number: int) -> bool:
         shut(draft, opened)
     draft.change(SettingsKept(replace(draft.client, programme=stored)))
     over = [alert for alert in draft.state.alerts if alert.reason in {"stall", "review"}]
+    is_newer = draft.start.client.programme is not None and (
+        draft.start.client.programme.programme.name == stored.programme.name
+    )
     draft.remember(
-        swaps=(),
+        swaps=swaps,
+        by_coach=tuple(
+            each.model_copy(update={"told_on": draft.today}) if each.what == "swap" else each
+            for each in draft.memory.by_coach
+        ),
         quiet=(),
         left_out=(),
         moved_to=None,
@@ -328,6 +353,7 @@ def assign(draft: Draft, number: int) -> bool:
         coach=draft.client.coach.name,
         programme=stored.programme.name,
         begins=coming is not None,
+        is_newer=is_newer,
     )
     if coming is not None:
         draft.say(plan_of(draft.state, coming.workout, coming.on))

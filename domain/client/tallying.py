@@ -66,6 +66,7 @@ def tally_of(state: ClientState, today: date) -> ClientTally:
     return ClientTally(
         workouts=tuple(each for each in counted if each.counts != Counts()),
         longest=longest,
+        done=tuple(sorted((past[0][0].name, past[0][1].exercise) for past in courses)),
         remedies=tuple(
             RemedyResult(remedy=each.remedy, worked=each.result == "worked", on=each.looked_on)
             for each in state.memory.tried

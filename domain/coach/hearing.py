@@ -11,12 +11,14 @@ from domain.actions import (
     Release,
     Show,
     TakeBack,
+    TakeBackAll,
     TakeOn,
     Treat,
     Words,
     Write,
 )
 from domain.authority import has_client
+from domain.coach.assigning import answer_assigning, undo_for_all
 from domain.coach.draft import Draft
 from domain.coach.handing_over import answer_handover, press_keep, press_offer
 from domain.coach.notes import press_forget
@@ -42,6 +44,7 @@ from domain.incoming import (
     Undone,
     Unsupported,
 )
+from domain.memory import Waiting
 from domain.outcome import Outcome
 from domain.parts import AlertPart
 from domain.state import CoachState
@@ -81,8 +84,20 @@ def hear_words(draft: Draft, text: str) -> None:
     waiting = draft.memory.waiting
     if looks_like_sheet(text) and not is_for_a_client(draft, text):
         take_sheet(draft, text)
-    elif waiting is None or not (answer_sheet(draft, waiting, text) or answer_handover(draft, waiting, text)):
+    elif waiting is None or not answers(draft, waiting, text):
         obey(draft, text)
+
+
+def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
+    """Take an answer to whether a sheet is right, clients are put on one, or one is handed over.
+
+    Return False where it is none.
+    """
+    return (
+        answer_sheet(draft, waiting, text)
+        or answer_assigning(draft, waiting, text)
+        or answer_handover(draft, waiting, text)
+    )
 
 
 def hear_edit(draft: Draft, text: str) -> None:
@@ -122,6 +137,8 @@ def press(draft: Draft, action: Action | None) -> None:
             draft.order(client, Changed(coach=coach, change=draft.message, wish=wanted))
         case TakeBack(client=client, change=change):
             draft.order(client, Undone(coach=coach, change=change))
+        case TakeBackAll(clients=clients, change=change):
+            undo_for_all(draft, clients, change)
         case Show(client=client, exercise=exercise):
             draft.order(client, PictureWanted(coach=coach, text=exercise or ""))
         case TakeOn():
@@ -142,15 +159,7 @@ def answer(draft: Draft, question: int, text: str) -> None:
     if take_who(draft, text, obey, question):
         return
     fits = waiting is not None and waiting.number == question
-    if (
-        not fits
-        or waiting is None
-        or not (
-            answer_sheet(draft, waiting, text)
-            or answer_handover(draft, waiting, text)
-            or pass_on(draft, text)
-        )
-    ):
+    if not fits or waiting is None or not (answers(draft, waiting, text) or pass_on(draft, text)):
         draft.notice("button is old")
 
 

@@ -33,6 +33,7 @@ Kind = (
         "back",
         "leave out",
         "assign",
+        "update",
         "release",
         "undo",
         "programmes",
@@ -61,6 +62,7 @@ the whole (group|team|lot)
 _DAY = "today|tonight|tomorrow|[on|this] (monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
 _REST = "rest|day off|days off|day|days|rest day|rest days|day of rest|days of rest|days rest|day rest"
 _SWAP = "swap|change|replace|switch|trade|substitute|exchange"
+_MOVE = "put|move|switch|change|bring|take|get|update|upgrade"
 _PLACE = "instead of|in place of|rather than"
 
 _TURNS: tuple[tuple[Kind, str], ...] = (
@@ -253,6 +255,16 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         """,
     ),
     (
+        "update",
+        """
+        ({move}) ({whoever}) [{are}] (on|with) (an|the|any|one of the) ({older}) ({version}) [of programme:(_
+        + ...5)]
+        ({move}) ({whoever}) [{are}] (on|with) (an|the|any|one of the) ({older}) ({version}) (on|onto|to)
+        + [the] [new|newest|latest] [version|one|sheet] [of] programme:(_ ...5)
+        ({move}) ({whoever}) (on|onto|to) the (new|newest|latest) ({version}) [of programme:(_ ...5)]
+        """,
+    ),
+    (
         "assign",
         """
         (put|move|switch|change|bring|take|get|start|assign|set) who:{all} [back|over|up] (on|onto|to|
@@ -316,6 +328,11 @@ _LISTS = {
     "day": _DAY,
     "rest": _REST,
     "swap": _SWAP,
+    "move": _MOVE,
+    "whoever": f"{_EVERYONE.strip()}|those|all those|clients|whoever|anyone|anybody".replace("\n", "|"),
+    "are": "who is|who are|that are|still",
+    "version": "version|versions|sheet|sheets|one",
+    "older": "older|old|earlier|previous|former",
     "place": _PLACE,
 }
 _CONTINUED = re.compile(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")

@@ -1,5 +1,6 @@
 """Sheets that a coach sends: read, said back, and stored only once the coach agrees."""
 
+from domain.actions import Words
 from domain.coach.draft import Draft
 from domain.memory import Waiting
 from domain.outcome import SheetStored
@@ -36,6 +37,17 @@ def take_sheet(draft: Draft, text: str) -> None:
     draft.ask("sheet", {"sheet": text}, facts, (AGREE, REFUSE))
 
 
+def on_version_before(draft: Draft, name: str) -> list[int]:
+    """Return the clients who are on whichever version of a programme, as a new one is stored."""
+    return [
+        number
+        for number, _ in draft.names
+        if (standing := draft.state.standings.get(number)) is not None
+        and standing.programme is not None
+        and standing.programme.programme.name == name
+    ]
+
+
 def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether a sheet is right; return False where it is none."""
     if waiting.slot != "sheet":
@@ -47,7 +59,12 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
         draft.remember(waiting=None)
         if programme is not None:
             draft.change(SheetStored(programme, sheet))
-            draft.notice("sheet stored", programme=programme.name)
+            older = on_version_before(draft, programme.name)
+            draft.notice(
+                "sheet stored", programme=programme.name, older=[draft.name_of(each) for each in older]
+            )
+            if older:
+                draft.offer(Words(text=f"Move all on an older version to {programme.name}"))
         return True
     if said in REFUSING:
         draft.remember(waiting=None)

@@ -11,6 +11,7 @@ from typing import get_args
 
 from domain.actions import Words
 from domain.authority import has_client
+from domain.coach.assigning import assign, undo_for_all, update
 from domain.coach.digest_time import take_digest
 from domain.coach.draft import Draft
 from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_offer
@@ -26,14 +27,12 @@ from domain.coach.which_client import ask_who, take_who
 from domain.coach.writing import begin_writing_to, pass_on
 from domain.courtesies import is_courtesy
 from domain.incoming import (
-    Assigned,
     CardWanted,
     Changed,
     Released,
     SetsWanted,
     TalkWanted,
     Told,
-    Undone,
     WhyWanted,
 )
 from domain.parts import About, Digest
@@ -120,6 +119,8 @@ def do(draft: Draft, request: Asked, text: str) -> None:
             undo(draft)
         case "why":
             why(draft, request, text)
+        case "update":
+            update(draft, request.pieces.get("programme"))
         case "card" if request.everyone:
             overview(draft)
         case "invitations":
@@ -301,15 +302,6 @@ def why(draft: Draft, request: Asked, text: str) -> None:
         not_understood(draft, text, text.casefold())
 
 
-def assign(draft: Draft, clients: tuple[int, ...], programme: str) -> None:
-    """Put clients on a programme."""
-    chosen = programme_named(draft, programme)
-    if chosen is None:
-        draft.notice("which programme", names=programme_names(draft))
-        return
-    draft.order_all(clients, Assigned(coach=draft.number, programme=chosen.number, change=draft.message))
-
-
 def undo(draft: Draft) -> None:
     """Take back the last change, for all clients for whom it was made; or the last note, if later."""
     last, noted_in = draft.memory.last_change, draft.memory.noted_in
@@ -320,7 +312,7 @@ def undo(draft: Draft) -> None:
         draft.notice("nothing to undo", client=None)
         return
     draft.remember(last_change=None)
-    draft.order_all(last.clients, Undone(coach=draft.number, change=last.message))
+    undo_for_all(draft, last.clients, last.message)
 
 
 def take_bare(draft: Draft, text: str) -> bool:
