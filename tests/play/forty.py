@@ -43,8 +43,8 @@ All
 """
 NAMES = """
 Abena Alma Anselm Bodil Calum Dagny Delia Eero Elif Emeka Esme Fenna Goran Hadiza Idris Ines Jorun Kaya Kofi
-Lior Lotte Maeve Malin Mirza Nadia Nils Odile Oskar Pilar Quirin Ravi Rosa Selma Sunniva Tariq Thora Ulla Vilde Yara
-Zoltan
+Lior Lotte Maeve Malin Mirza Nadia Nils Odile Oskar Pilar Quirin Ravi Rosa Selma Sunniva Tariq Thora Ulla
+Vilde Yara Zoltan
 """
 PROFILES = ("gains",) * 22 + ("stalls",) * 6 + ("hurts",) * 3 + ("asks",) * 5 + ("misses",) * 3 + ("new",)
 QUESTIONS = (

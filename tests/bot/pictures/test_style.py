@@ -1,9 +1,10 @@
 """The colours: told apart with any colour vision, and clear on the paper.
 
 Colour vision deficiency is simulated with the matrices of Machado, Oliveira & Fernandes 2009 (IEEE Trans Vis
-Comput Graph 15:1291-1298, table 1, severity 1.0) on linear RGB. Colours are held apart by the CIE 1976
-difference in CIELAB (D65), where about 2.3 is a just noticeable difference (Mahy 1994, Color Res Appl
-19:105-121), and contrast by WCAG 2.2: 4.5 to 1 for words (1.4.3), 3 to 1 for signs (1.4.11).
+Comput Graph 15:1291-1298, severity 1.0) on linear RGB; they are the same to the last digit as those that
+colorspacious 1.1.2 has of that paper (`machado_et_al_2009_matrix`, severity 100). Colours are held apart by
+the CIE 1976 difference in CIELAB (D65), where about 2.3 is a just noticeable difference (Mahy 1994, Color Res
+Appl 19:105-121), and contrast by WCAG 2.2: 4.5 to 1 for words (1.4.3), 3 to 1 for signs (1.4.11).
 """
 
 import math
