@@ -16,6 +16,7 @@ from domain.reading.away_words import (
     ILL,
     LENGTH,
     LOOSE,
+    MAY_I_TRAIN,
     NEXT_WEEK,
     NO_TRAINING_FOR,
     NOT_GONE,
@@ -72,7 +73,7 @@ def ails(message: Message) -> bool:
 
 def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
     """Return a pause with the day of the return, None where nothing is paused."""
-    if _is_ill(message):
+    if _is_ill(message) and not MAY_I_TRAIN.is_in(message):
         return Wanted(on=_return_day(message, days, sent, 0))
     then = _day_of_return(message, days, sent)
     if then is not None:

@@ -159,6 +159,8 @@ AWAY = Pattern(
         .|,|$)
     [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] <!(take|takes|taking|
         took) {away} >({away_for})
+    (im|i am|be|going|gone|ill be|will be|were|we are|we re|am) in _ >({away_for})
+    (^|<({friday})) in _ >({until}|, no gym)
     going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
     (im|i am|we are|ill be) {away} $|in (holidays|vacation) >(.|,|!|$)
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
@@ -201,7 +203,7 @@ AWAY = Pattern(
     """,
     away="""
         away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
-        out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]|in _
+        out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]
         on [a] (travel|travels|the road|holiday|holidays|vacation|leave|annual leave|parental leave)
         in (holidays|vacation)|on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)
         on [my|our|me] (hols|holibobs|holiday|holidays|vacation|vacay|vacations|leave)
@@ -245,6 +247,7 @@ AWAY = Pattern(
     holiday="holiday|holidays|vacation|annual leave",
     at_present="now|today|at the moment|this week",
     one=words_of("one a # only no short long quick second sec brief little each every another"),
+    friday=WEEKDAY,
     day="(#|next|{weekday}|{month}|then|that)",
     weekday=_WEEKDAYS,
     month=_MONTHS,
@@ -342,5 +345,14 @@ BACK_THEN = Pattern(
 
 UNTIL_THEN = Pattern("(until|till|til|up to) (then|there|that [day|date]|this [day|date])|before (that|then)")
 """Words that point back at a day said before."""
+
+MAY_I_TRAIN = Pattern(
+    """
+    (am i|are we) (allowed|ok|okay|fine|safe|good) to (train|lift|work out|come|go)
+    (can|could|may|should|shall) (i|we) [still|even|really]* (train|lift|work out|come|go) ..3 with
+    is it (ok|okay|safe|fine|alright|bad|wise) to (train|lift|work out) ..3 (with|when|while)
+    """
+)
+"""A question whether to train with an illness, which pauses nothing by itself."""
 
 NEXT_WEEK = Pattern("next week")

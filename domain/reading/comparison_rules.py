@@ -114,6 +114,7 @@ _ON_TARGET = Pattern(
     """
     {hit} [the|my|our|all|your] (target|targets|goal) !(was|is|of|:|by)
     target (hit|reached|met|done|achieved|made|nailed)
+    (hit|nailed|made|reached|smashed|matched) it (on|for|with|in) [the|my]* >(_ ..2 (too|also|as well|again))
     [{wholly}] <!({still_to_come}) (as|like|per|to) [it was|was|its|is|the|you|we|had]* {planned} [says|
         said|it]
     what you (wrote|prescribed|planned|asked for)
@@ -219,6 +220,7 @@ _ONE_MORE = Pattern(
     """
     ^ [and|then|did|ok|got|managed]* n:# more [set] [,|:|-|.|and|for|with|got|at]* (>(#)|$)
     ^ [and|then|did|ok|got|managed]* n:# more [set] (,|:|-|.) (>(#)|$)
+    ^ [and|then|did|ok|got|managed]* n:# more [set|exercise] (:|-) >(_)
     """
 )
 

@@ -144,7 +144,9 @@ class Known:
         """Return whether `q` is sensible as reps."""
         if self.hold:
             return q.value == int(q.value) and q.value <= 600
-        return q.value == int(q.value) and q.value <= MOST_REPS
+        half = self.is_body and self.plan is not None and q.value >= self.plan.range_low and q.role is None
+        # "Push-ups, 10 and a half" are 10.
+        return (q.value == int(q.value) or (half and q.value % 1 == Decimal("0.5"))) and q.value <= MOST_REPS
 
     def in_range(self, q: Quantity) -> bool:
         """Return whether `q` lies in the plan's range."""

@@ -16,7 +16,7 @@ _BE = """
     was|were|is|are|should (be|have been|say|read)|shouldve been|(needs|has|ought) to be|must be
     (was|s) supposed to be|(was|were) meant to be
 """
-_DENIED = "<!(why|if|or|whether) not|wasnt|werent|isnt|instead of|rather than"
+_DENIED = "<!(why|if|or|whether) not [with|for|on]|wasnt|werent|isnt|instead of|rather than"
 _UNIT = KG_WORDS | LB_WORDS
 _PAIRED = words_of("sides legs arms hands")
 _NTH = frozenset(NTHS)
@@ -54,13 +54,15 @@ SIGN = Pattern(
     change:((change|correct|fix|edit|update|amend|make) [the|my]* set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))
-    named:(make [the|my|that|todays]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
+    named:(make [the|my|that|todays|both|all|two]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
         into]* >(# [{counted}] {asked_for}))
     put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)
     make:(^ {never_mind} [,|it|that]* was [only|just|actually|more like]* >(# [{counted}] {asked_for}))
     values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
     slip:(^ * (#|_)|# [_] *|<(,|.|!|coach|hi|hey|but|ugh|'\n') * #)
     actually:(actually [{it_was}] >(#))
+    named:(^ [{opening}]* actually [the|my|that]* !(i|it|that|we) _ [_] [was|were|only|just]* >(# [{counted}]
+        {asked_for}))
     change:((log|count|record|put|mark|file) {it_as})
     values:(save {it_as})
     instead:((instead of|rather than) (#|_))

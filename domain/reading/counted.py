@@ -110,6 +110,7 @@ def has_stopped_at(message: Message, at: int) -> bool:
 _MOVED_TO = Pattern(
     """
     {moved} {what} to [a|the|just|only]* >(#)
+    (settled|opted|stuck|settling) (for|with|at) [a|the|just|only]* >(#)
     """,
     moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed",
     what="[it|the weight|the load|weight|back|down|up|over|again]*",

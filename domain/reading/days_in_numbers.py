@@ -16,7 +16,10 @@ from domain.reading.words import words_of
 _OTHER_MEANING = frozenset({"may", "mar", "march", "dec"})
 """Names of months that are other words as well."""
 _NO_MONTH_BEFORE = words_of("reps rep x kg sets set")
-_NOT_A_DAY_AFTER = words_of("rep reps set sets one time exercise attempt plate hole floor street grade")
+_NOT_A_DAY_AFTER = words_of(
+    """rep reps set sets one time exercise attempt plate hole floor street grade notch rung setting pin slot
+    hook"""
+)
 _FAIL_WORDS = words_of("failed fail failing died stuck missed dropped rep lost stopped")
 _NO_YEAR_AFTER = words_of("x for : /")
 _NO_DAY_AFTER = words_of("x / @ * times pain")

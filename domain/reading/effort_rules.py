@@ -61,7 +61,7 @@ _FAILED_ON = Pattern(
         it|the bar|halfway|half way|midway|mid|at|on|in|during|with|attempting|trying|up|through|just|for
         badly
     """,
-    no_load="!({unit}|x|set|sets|(:|-) #|nil)",
+    no_load="!({unit}|x|set|sets|(:|-) #|nil|quid|bucks|euro|euros|dollars|points|games|followers|balls)",
     went="failed|died|got stuck|gave up|collapsed|broke down|stopped >(.|,|$|'\\n')",
     went_wrong="""
         (wouldnt|didnt|would not|did not|was not to) (go|move|come|budge|happen) [up]|failed|got stuck
@@ -187,7 +187,10 @@ _NOTHING_LIFTED = Pattern(
         (move|budge|shift|lift|press|pull|push|squat|bench|unrack|raise|stand) it [up|out|off|once]
         stand up with it|get it (up|out|moving|going)|(get|come|stand) up [with it|again]
     """,
-    alone="!(the|my|a|any|it|anything|anyone|on|to|after|afterwards|for|from|more|another|well|this|that|house|_)",
+    alone="""
+        !(!(from (the|my) (floor|ground|chest|rack|pins)) (the|my|a|any|it|anything|anyone|on|to|after|
+            afterwards|for|from|more|another|well|this|that|house|_))
+    """,
     unit=UNIT,
 )
 
@@ -214,7 +217,7 @@ _FAILED_AT = Pattern(
 
 EFFORT_RULES: tuple[Rule, ...] = (
     Rule("rir", _REPS_LEFT, within=(0, 10), beside=True),
-    Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r")),
+    Rule("rir", _LEFT, within=(0, 10), beside=True, unless=words_of("right r halfway exercises sets down")),
     Rule("no set", _RIR_BY_SET, within=(0, 5)),
     Rule("no set", _RPE_BY_SET, within=(5, 10)),
     Rule("rir", _WITH, within=(0, 4), whole=True, after_set=True),

@@ -57,7 +57,7 @@ class Element:
 Item = Element | Mark
 
 
-_TRYING = words_of("went going go gone tried trying aimed aiming")
+_TRYING = words_of("went going go gone tried trying aimed aiming settled settling opted")
 """Words before "for" and a load: "went for 20 and got 7"."""
 _LOAD_MOVES = words_of(
     """went moved flew felt came up off down well fast slowly smoothly easily quickly better fine heavy"""
@@ -206,6 +206,9 @@ def elements_of(
         if joint == "/" and _is_parted(message, elements, quantity):
             joint = ","
         if elements and _is_whole(elements[-1]) and _is_of_a_name(message, quantity):
+            joint = ","
+        if joint == ":" and message.text(quantity.start - 1) == "-" and elements and _is_whole(elements[-1]):
+            # "80x8 - 3 coffees in" goes on with something else.
             joint = ","
         whole = joint == "" and elements and _is_whole(elements[-1]) and not quantity.times
         if whole and is_counted(message, quantity.end):

@@ -17,7 +17,14 @@ from domain.reading.elements import Element, Item, elements_of, join_marks
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.no_names import is_a_moment, is_compared_to, is_no_name, tells_the_order
+from domain.reading.no_names import (
+    is_a_chin,
+    is_a_moment,
+    is_a_streak,
+    is_compared_to,
+    is_no_name,
+    tells_the_order,
+)
 from domain.reading.other_loads import speaks_of_another_load
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
@@ -103,7 +110,13 @@ def gather(
     told = [m for m in marks if m.kind in _GROUP_MARKS]
     if not quantities and not told:
         return []
-    named = [n for n in named if not (n.weak and is_no_name(message, n)) and not is_a_moment(message, n)]
+    named = [
+        n
+        for n in named
+        if not ((n.weak or is_a_streak(message, n)) and is_no_name(message, n))
+        and not is_a_moment(message, n)
+        and not is_a_chin(message, n)
+    ]
     named = [n for n in named if not is_compared_to(message, n)]
     named = [n for k, n in enumerate(named) if k == 0 or not tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}

@@ -13,6 +13,8 @@ _MACHINES = (
             """
             {seat} {leads} # [{th}] !({lifted})
             # {th} (hole|notch|setting|rung)
+            (seat|bench|pad|pin|cable) (number|no|setting|height|position) ..6 (is|was|=|:) [now|still]* #
+            {fixed} [is|was|set]* {at} [the|a]* {place} [no|number]* #
             (flat|machine|room|house|seat) # (is|was|had|has|were)
             """,
             seat="""
@@ -20,9 +22,13 @@ _MACHINES = (
                 roller|cable height|bench angle|angle|foot plate|footplate|handle
             """,
             th="st|nd|rd|th",
+            fixed="(bar|rings|ring|box|bench|straps|strap|rope|safeties)",
+            at="(in|on|at|to|from)",
+            place="(hole|notch|hook|rung|position|setting|slot|peg|step)",
             leads=LEADS,
             lifted=LIFTED,
         ),
+        always=True,
     ),
     Other(
         "a number of something else",
@@ -32,18 +38,35 @@ _MACHINES = (
             floor # !({lifted}|@|/|for|# (rir|rpe|,|.|$))
             """,
             thing=words_of(
-                """song track episode chapter page room bus line day week number nr locker gate platform bay
-                level phase block cycle workout session rotation station playlist version tram train
-                channel visit top rank place"""
+                """song track episode chapter page room bus line day week number nr locker gate platform
+                bay level phase block cycle workout session rotation station playlist version tram train
+                channel visit top rank place table ward court lane pitch km mile kilometre grade season stage
+                round pint"""
             ),
             lifted=LIFTED,
         ),
     ),
     Other(
+        "none of something",
+        Pattern(
+            "n:# {thing}",
+            thing=words_of(
+                """gym gyms weights equipment sleep time motivation energy chance idea clue fun coffee food
+                kit drama complaints excuses regrets issues problems pain breaks days"""
+            ),
+        ),
+        most=0,
+    ),
+    Other(
         "a bar's weight",
         Pattern(
-            "bar [itself|here|there]* (is|weighs) [only|about|a|just]* # [{mass}] !(x|for|/|#)", mass=MASS
+            """
+            bar [itself|here|there]* (is|weighs) [only|about|a|just]* # [{mass}] !(x|for|/|#)
+            (includes|including|include|incl|counting|plus|without|excluding) [the|a|my|of]* # [{mass}] bar
+            """,
+            mass=MASS,
         ),
+        always=True,
     ),
     Other(
         "what there is",
@@ -154,6 +177,8 @@ _PACE = (
             (thereof|whereof|of (which|those|these|them)|including) [the|last|about|only]* #
             incl [the|last|about|only]* # !(s|x|for|kg|lb|@|#)
             (last|first) # [reps|ones|of them]* [were|was|felt|very|really|a bit|with]* {how}
+            (the|my|last|first|final) # (s|sec|secs|second|seconds) (were|was|felt|got|hurt)
+            # (s|sec|secs|second|seconds|rep|reps) , n:# of (them|those|these|which) _
             """,
             how=REP_ADJECTIVES | words_of("bad messy sloppy assisted help cheated rough awful grinders"),
         ),
@@ -174,6 +199,7 @@ _EFFORTS = (
             """
             ({person}) [only|just|even|clearly]* {counts} [it|that|was|as|i|did|got|only|had|at]* n:# {no_set}
             according to [my|the] ({person}) [it was|,|i did]* n:#
+            n:# [reps] (if you (ask|believe)|according to|(says|said|claims|swears|reckons) (my|the|{person}))
             """,
             person=PERSON_WORDS | words_of("coach he she they mirror phone watch app camera video"),
             counts=words_of("counted counts says said reckons swears claims saw makes thinks insists"),
@@ -296,7 +322,7 @@ _WHICH_SETS = (
         "a share of",
         Pattern(
             """
-            # (of|out of) [my|the|all] # (sets|exercises|done|down|to go)
+            # (of|out of) [my|the|all] # (sets|exercises|done|down|to go|{things})
             # [rep|reps] (out of|of the) [planned|target|possible]* n:# !({lifted}|sets)
             # of n:# [reps|done|planned|in total] (>(,|.|!|')')|$)
             # more? {parts} (to go|left|remaining|down|in|done)
@@ -304,6 +330,9 @@ _WHICH_SETS = (
             # (more? to go|down)
             """,
             parts=words_of("set sets exercise exercises workout workouts session sessions"),
+            things=words_of(
+                "numbers messages people days workouts sessions weeks machines racks kids lads times"
+            ),
             lifted=LIFTED,
         ),
     ),

@@ -26,6 +26,9 @@ def _goes_on(before: Group, group: Group) -> bool:
         return True
     if not before.items:
         return False
+    last = before.items[-1]
+    if isinstance(last, Mark) and (last.kind == "change" or _only_without_load(before, group)):
+        return True
     before = _changed(before)
     if all(isinstance(i, Mark) and i.kind not in _WHOLE for i in group.items):
         return True
@@ -33,6 +36,13 @@ def _goes_on(before: Group, group: Group) -> bool:
     if _only_unknown_load(group):
         return amount_before
     return group.pointer is None and not group.again and _completes(before, group)
+
+
+def _only_without_load(before: Group, group: Group) -> bool:
+    """Return whether a group says no more than that there was no load, as the next one says again: "with no
+    help! Bodyweight x 1"."""
+    alone = len(before.items) == 1 and isinstance(before.items[0], Mark) and before.items[0].kind == "body"
+    return alone and isinstance(first := group.items[0], Mark) and first.kind == "body"
 
 
 def _changed(group: Group) -> Group:

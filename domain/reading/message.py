@@ -129,7 +129,7 @@ def message_of_tokens(tokens: list[Token], apart: AbstractSet[int] = frozenset()
             places[piece].append(at)
         else:
             places[piece] = [at]
-        if piece in _PAUSES:
+        if piece in _PAUSES or (piece == "-" and _stands_free(tokens, at)):
             clause_now += 1
         elif piece in _STOPS and not _is_abbreviation(tokens, at):
             sentence_now += 1
@@ -159,6 +159,13 @@ def _after_a_picture(text: str, tokens: list[Token]) -> frozenset[int]:
 
 _LAST_OF_LETTERS = "\u2190"
 """Signs and pictures come after it in Unicode."""
+
+
+def _stands_free(tokens: list[Token], at: int) -> bool:
+    """Return whether a dash has a blank on both sides, and a word on one, so that it parts two clauses."""
+    if at == 0 or at + 1 >= len(tokens) or tokens[at].glued or tokens[at + 1].glued:
+        return False
+    return tokens[at - 1].kind == WORD or tokens[at + 1].kind == WORD
 
 
 def _is_abbreviation(tokens: list[Token], at: int) -> bool:

@@ -44,7 +44,7 @@ MOVE = Pattern(
     move="""
         move|moving|moved|shift|shifting|shifted|push|pushing|pushed|bump|bumping|transfer
         postpone|postponing|postponed|delay|delaying|put off|putting off
-        reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching
+        reschedule|rescheduling|rescheduled|change|swap|swapping|switch|switching|lay|laying
     """,
     keep="leave|leaving|left|save|saving|keep|keeping",
     becomes="(goes|slips|slides|gets moved|moves|is moving|is going) [over|back]* to|becomes|turns into",

@@ -24,8 +24,8 @@ from domain.reading.when import coming_day
 from domain.reading.words import words_of
 
 _NEEDS_DAY = words_of(
-    """push pushing pushed change moved swap switch switching swapping the rest finish do doing rain
-    raincheck rainchecking hold holding"""
+    """push pushing pushed lay laying change moved swap switch switching swapping the rest finish do doing
+    rain raincheck rainchecking hold holding"""
 )
 """Words that are a move only beside the day it goes to."""
 _NEEDS_WORKOUT = words_of("move put")
@@ -146,14 +146,12 @@ def _day_instead(message: Message, coming: Sequence[Day]) -> Day | None:
     if "instead" not in message.words:
         return None
     told_apart = day_of_set_not_today(message, coming)
-    return next(
-        (
-            d
-            for d in coming
-            if d is not told_apart and "instead" in message.texts(*message.sentence_span(d.start))
-        ),
-        None,
-    )
+    beside = [
+        d
+        for d in coming
+        if d is not told_apart and "instead" in message.texts(*message.sentence_span(d.start))
+    ]
+    return next((d for d in beside if message.text(d.end) == "instead"), next(iter(beside), None))
 
 
 def _day_not_today(message: Message, coming: Sequence[Day]) -> Day | None:

@@ -5,6 +5,7 @@ the plan equally is returned with both. What a run means, and how misspelt words
 in files of its own.
 """
 
+from collections.abc import Sequence
 from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
@@ -163,8 +164,20 @@ class Names:
             left = tuple(name for name in one.names if name not in told)
             if len(one.names) > 1 and len(left) == 1 and not one.weak:
                 one = one._replace(names=left)  # noqa: PLW2901 - the same, surer
+            elif len(left) > 1:
+                one = self._of_the_same_kind(one, left, kept)  # noqa: PLW2901 - the same, surer
             kept.append(one)
         return kept
+
+    def _of_the_same_kind(self, one: Named, left: Sequence[str], before: Sequence[Named]) -> Named:
+        """Return a name that fits several as the one that is of the kind of the last named: "standing calves
+        60x12, seated 40x15" speaks of two calf raises."""
+        if not before or len(before[-1].names) != 1:
+            return one
+        cores = {known.name: known.core for known in self._meanings.known}
+        kind = cores.get(before[-1].names[0], frozenset())
+        alike = [name for name in left if cores.get(name, frozenset()) & kind]
+        return one._replace(names=tuple(alike)) if len(alike) == 1 else one
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""

@@ -14,7 +14,9 @@ _OF_TRAINING = frozenset({"day", "days", "session", "workout"})
 
 def is_no_name(message: Message, name: Named) -> bool:
     """Return whether a weak name is something else here: "my chest", "three in a row"."""
-    if not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]:
+    if is_a_streak(message, name) or (
+        not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]
+    ):
         return True
     if message.texts(name.start - 2, name.start) == ["of", "a"] or _is_a_limb(message, name):
         return True
@@ -23,6 +25,22 @@ def is_no_name(message: Message, name: Named) -> bool:
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
     heads = name.exact and message.text(name.end) == ":"
     return mine and not heads and (bool(name.names) or message.value(name.end) is None)
+
+
+def is_a_streak(message: Message, name: Named) -> bool:
+    """Return whether "row" only tells that things came one after the other: "4 nights in a row"."""
+    return message.texts(name.start - 2, name.end) == ["in", "a", "row"]
+
+
+def is_a_chin(message: Message, name: Named) -> bool:
+    """Return whether "chin" is the part of the body that must come over the bar."""
+    alone = message.texts(name.start, name.end) == ["chin"]
+    return alone and message.text(name.end) in _OF_A_CHIN
+
+
+_OF_A_CHIN = frozenset(
+    {"over", "never", "up", "not", "didnt", "got", "just", "barely", "above", "was", "to", "wasnt"}
+)
 
 
 def is_a_moment(message: Message, name: Named) -> bool:

@@ -269,6 +269,23 @@ _PEOPLE_AND_THINGS = (
     ),
 )
 
+_TESTS = (
+    Other(
+        "a result of a test",
+        Pattern(
+            "{got} [a|an]* # [%|percent|points|marks]* (on|in|for) {whose} {test}",
+            got="(got|scored|made|(passed|failed) with)",
+            whose="[my|the|a|his|her|our|last|final]*",
+            test=words_of(
+                "exam exams test tests quiz essay paper assignment theory maths math english finals course"
+            ),
+        ),
+        always=True,
+    ),
+    Other(
+        "a charge", Pattern("(battery|phone|charge|mobile) [is|was|still|only|just]* (on|at) # [%|percent]")
+    ),
+)
 _KIT = (
     Other(
         "of what one has",
@@ -311,6 +328,7 @@ _BODY_WEIGHT = (
             """
             {weighed} {leads} # [{mass}] {when} {then} {moved} {by} {much} !({of_a_set})
             # [{mass}] [on|in] the? (scale|scales) {when} {then} {moved} {by} {much} !({of_a_set})
+            # [{mass}] (on|said|says|showed) [the|my]* (scale|scales)
             {weighed} {leads} # [{mass}] {when} {then} # [{mass}] (down|up) !(for)
             (lost|gained|put on) {about} # [,|.|and|so|now|i]* {weighed} {leads} # [{mass}]
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
@@ -370,4 +388,6 @@ _BODY_WEIGHT = (
     ),
 )
 
-OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_KIT, *_BODY_WEIGHT)
+OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_TESTS, *_KIT, *_BODY_WEIGHT)
+OF_PEOPLE = (*_TIMES, *_PEOPLE_AND_THINGS)
+"""Those of people and of time alone."""

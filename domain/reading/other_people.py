@@ -1,8 +1,12 @@
 """What other people lifted: the numbers said of somebody who is not the client are marked."""
 
+from collections.abc import Sequence
+
 from domain.reading.exercise_words import COMMON
 from domain.reading.message import Message
 from domain.reading.name_stems import stem_of, vocabulary
+from domain.reading.naming import Named
+from domain.reading.next_clause import end_without_name
 from domain.reading.patterns import Found, Pattern
 from domain.reading.tokens import JOKE
 from domain.reading.words import FILLERS, INTERJECTIONS, PERSON_WORDS, SMALL_WORDS, words_of
@@ -90,7 +94,7 @@ _TOWARDS = words_of("to beside near behind of opposite with by from alongside th
 _MINE = Pattern("i|im|myself|ive\n<!({towards}|over|after|before) (me|mine)", towards=_TOWARDS)
 _BACK_TO_ME = Pattern(
     """
-    <!({towards}) (i|me|mine|myself|im|ive|we|meanwhile i)
+    <!({towards}|over|after|before) (i|me|mine|myself|im|ive|we|meanwhile i)
     <!({towards}) my (turn|set|sets|bench|squat|deadlift|own|reps)
     for me|anyway|anyways
     <(,) so
@@ -113,7 +117,7 @@ _WITH = words_of("with by to from and told tell beat as")
 """Words between the client and somebody else in one sentence: "I trained with my brother, got …"."""
 
 
-def mark_other_people(message: Message) -> None:
+def mark_other_people(message: Message, named: Sequence[Named]) -> None:
     """Mark the numbers that are another's."""
     for found in _SOMEBODY.find(message):
         verb, _ = found.parts["verb"]
@@ -125,16 +129,16 @@ def mark_other_people(message: Message) -> None:
             continue
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
-            _mark(message, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
+            _mark(message, named, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in _WHOEVER.find(message):
         if _may_be_somebody(message, found.parts["who"][0]):
-            _mark(message, found.start, _BACK_TO_ME)
+            _mark(message, named, found.start, _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
         if message.text(found.start - 1) == '"':
             # "'Only five exercises', they said" has what was said before it.
             continue
         if not _MINE.is_in(message, found.start, found.end):
-            _mark(message, found.start, _BACK_TO_ME)
+            _mark(message, named, found.start, _BACK_TO_ME)
 
 
 def _may_be_somebody(message: Message, at: int) -> bool:
@@ -167,11 +171,12 @@ def _is_about_the_client(message: Message, found: Found) -> bool:
     return message.text(verb) not in _SURELY_THEIRS and _ADDRESSED.at(message, found.start) is not None
 
 
-def _mark(message: Message, start: int, back_to_me: Pattern) -> None:
+def _mark(message: Message, named: Sequence[Named], start: int, back_to_me: Pattern) -> None:
     _, last = message.sentence_span(start)
     last = next((at for at in range(start, last) if message.tokens[at].kind == JOKE), last)
     said_of_me = _SAYS_OF_ME.first(message, start, last)
     if said_of_me is not None:
         last = min(last, message.clause_span(said_of_me.start)[1])
+    last = min(last, end_without_name(message, named, start, start, last))
     back = back_to_me.first(message, start + 1, last)
     message.take_numbers(start, last if back is None else back.start, "another's")

@@ -64,6 +64,7 @@ _ODD_UNIT = Pattern(
 _LOAD_UNKNOWN = Pattern(
     """
     ({unsure}) ..4 (weight|heavy|load|kilos|kg|lbs|pounds) [(it|that|this) (was|is|were)|was|is]
+    (couldnt|cant|could not) (see|read|make out) the (number|numbers|label|figure|sticker|scale)
     unknown weight|some weight|whatever weight|no idea of the weight
     (no idea|dont know|not sure) (what|how) (it|they|that|those|these|the) ..2 (weigh~|is|was)
     (no idea|dont know|not sure) (what|how much) (is|was) on (it|the _ ..1|there)
@@ -92,7 +93,7 @@ REPS_UNKNOWN = Pattern(
     lost (count|track) [of the? (reps|repetitions)] !(of)|stopped counting|forgot counting
     (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
     didnt count|forgot to count|too {spent} to (count|keep count)|forgot (the|how many) reps
-    how (many|much) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot)
+    how (many|much) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot|forgotten)
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
@@ -144,7 +145,7 @@ _EVERY_SET = Pattern(
 
 _LOAD_RULES: tuple[Rule, ...] = (
     Rule("each hand", _EACH_HAND),
-    Rule("lowering", _LOWERING),
+    Rule("lowering", _LOWERING, not_after=words_of("no not without zero")),
     Rule("body", _BODY, not_before=words_of("+ plus")),
     Rule("unit unknown", _UNIT_UNKNOWN),
     Rule("unit unknown", _ODD_UNIT, within=(0, 6)),

@@ -130,6 +130,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, lowering, end = "reps", message.text(end_of_reps - 1) in NEGATIVE_WORDS, end_of_reps
     elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
         role, end = "reps", end + 2
+    elif after == "plate" and value > 1 and message.text(at - 1) in {"a", "the", "my", "one"}:
+        role, end = "load", end + 1
     elif after in {"plate", "plates"}:
         role, end = "plates", end + 1
     elif _ON_THE_BAR.at(message, end) is not None:

@@ -26,7 +26,8 @@ HELP = Pattern(
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
-    (what|wtf) (can|do|should|could|must|am i supposed to|shall) (i|we|you) [even|actually]* {type}
+    (what|wtf) [else] (can|do|should|could|must|am i supposed to|shall) (i|we|you) [even|actually|have to|
+        need to]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
@@ -241,6 +242,7 @@ SMALL_TALK = Pattern(
     how (cool|nice|great|good|awesome|crazy|sad|funny) is that|how time flies
     is it (friday|weekend|the weekend|bedtime|christmas|over|beer)|what (day|time) is it
     what is (life|sleep|this life|wrong with (people|me|him))|what am i doing with my life
+    do i (have|need) to (fall|die|cry|puke|vomit|faint|collapse|pass out|sell|marry)
     do i get (a|an) (medal|prize|cookie|trophy|sticker|star|biscuit|badge)|is there a prize
     where (is|are|was|did) (everyone|the time|my (legs|lungs|arms|motivation|energy))
     what (else|more) is new|what happened to|what could go wrong|was that [really] me

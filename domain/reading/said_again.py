@@ -1,6 +1,6 @@
 """A set told once more, for joy or to be sure, which is no second one: "10x10. Ten kilos, ten reps!"."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -24,6 +24,7 @@ _MOST_BETWEEN = 6
 
 def without_repeats(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
     """Leave out a load and reps that only say again, in other words, those right before them."""
+    quantities = list(_without_cries(message, quantities))
     if len(quantities) < 4 or not _may_repeat(message, quantities):
         return quantities
     kept = list(quantities[:2])
@@ -37,6 +38,40 @@ def without_repeats(message: Message, quantities: list[Quantity], named: Sequenc
             kept.append(quantities[at])
             at += 1
     return kept
+
+
+def _without_cries(message: Message, quantities: Sequence[Quantity]) -> Iterator[Quantity]:
+    """Leave out reps that are only said once more in words, for joy: "40x10, TEN!"."""
+    before: tuple[Quantity, ...] = ()
+    for q in quantities:
+        if len(before) == 2 and _is_cry(message, *before, q):
+            message.take(q.start, q.end, "said again")
+            continue
+        before = (*before[-1:], q)
+        yield q
+
+
+def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -> bool:
+    if reps.value == again.value and any(
+        found.end == again.start for found in _FIRST_TIME.find(message, reps.end, again.start)
+    ):
+        return True
+    between = message.texts(reps.end, again.start)
+    alike = reps.value == again.value and not _is_spoken(message, reps) and not _is_spoken(message, load)
+    tight = message.text(load.end) in {"x", "for", "*", "@"}
+    return (
+        alike
+        and tight
+        and _is_spoken(message, again)
+        and again.role in {None, "reps"}
+        and bool(between)
+        and all(word in {",", ".", "!", "yes", "yep", "yeah", "reps"} for word in between)
+        and message.text(again.end) in {"", ",", ".", "!", "\n", "reps"}
+    )
+
+
+_FIRST_TIME = Pattern("first time [ever|that|i|ive|we|have|,]* (got|did|hit|made|managed|had|reached|gotten)")
+"""Joy over reps that were told before: "15x11! First time I got 11"."""
 
 
 def _may_repeat(message: Message, quantities: Sequence[Quantity]) -> bool:

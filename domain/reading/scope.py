@@ -6,10 +6,12 @@ Each rule marks the numbers it speaks of in the message, so that no set is made 
 from collections.abc import Sequence
 from decimal import Decimal
 
+from domain.reading.day_words import FULL_SET
 from domain.reading.gym_numbers import OF_THE_GYM
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.other_numbers import LIFTED, OF_THE_WORLD
+from domain.reading.next_clause import end_without_name
+from domain.reading.other_numbers import LIFTED, OF_PEOPLE, OF_THE_WORLD, Other
 from domain.reading.other_people import mark_other_people
 from domain.reading.pattern_tables import Table
 from domain.reading.question_spans import questions_in
@@ -31,7 +33,9 @@ from domain.reading.scope_words import (
     WHICH_SET,
 )
 from domain.reading.tokens import JOKE
+from domain.reading.words import FILLERS, LOAD_NOUNS, ORDINALS, REP_WORDS, SECOND_WORDS, SET_WORDS
 
+_OF_PEOPLE = Table((other.pattern, other) for other in OF_PEOPLE)
 _OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_GYM))
 
 
@@ -56,18 +60,24 @@ def mark_what_is_no_record(
         message.take(start, end, "a question")
     if "#" in message.words:
         _mark_other_numbers(message, known)
-        mark_other_people(message)
+        mark_other_people(message, named)
         later = {at for found in LATER.find(message) for at in range(found.start, found.end)}
         asked = {at for start, end in questions for at in range(start, end)}
-        _mark_plans(message, known | later | asked)
+        _mark_plans(message, named, known | later | asked)
         _mark_warm_ups(message, named)
         _mark_history(message, known)
         _mark_odd_decimals(message)
+        _mark_counts_of_things(message, named)
     return questions
 
 
-def _mark_other_numbers(message: Message, known: set[int]) -> None:
-    for other, found in _OTHERS.find(message):
+def mark_ages(message: Message) -> None:
+    """Mark the numbers of a correction that are of people and of the day, and of no set."""
+    _mark_other_numbers(message, set(), _OF_PEOPLE)
+
+
+def _mark_other_numbers(message: Message, known: set[int], others: Table[Other] = _OTHERS) -> None:
+    for other, found in others.find(message):
         start, end = found.parts.get("n", (found.start, found.end))
         values = [v for at in range(start, end) if (v := message.value(at)) is not None]
         if not other.unless.isdisjoint(message.words):
@@ -88,11 +98,27 @@ def _mark_odd_decimals(message: Message) -> None:
             message.take_numbers(at, at + 1, "a price")
 
 
+def _mark_counts_of_things(message: Message, named: Sequence[Named]) -> None:
+    """Mark what is counted behind a set under a heading of its own: "24x18, lampshades broken: 1"."""
+    if ":" not in message.words:
+        return
+    inside = {at for name in named for at in range(name.start, name.end)}
+    for at in message.numbers(2, len(message.tokens)):
+        if message.text(at - 1) != ":" or message.text(at + 1) not in _ENDS:
+            continue
+        heading = range(message.clause_span(at - 2)[0], at - 1)
+        says_more = any(i in inside or message.taken[i] or message.text(i) in _OF_SETS for i in heading)
+        if not says_more and len(heading) > 1 and FULL_SET.is_in(message, 0, heading.start):
+            message.take_numbers(at, at + 1, "a number of something else")
+
+
+_ENDS = frozenset({"", ".", ",", "!", ";", ")", "\n"})
+_OF_SETS = FILLERS | LOAD_NOUNS | REP_WORDS | SET_WORDS | SECOND_WORDS | ORDINALS.keys()
 _HUNDREDTHS = -2
 _SMALLEST_STEP = Decimal("0.25")
 
 
-def _mark_plans(message: Message, known: set[int]) -> None:
+def _mark_plans(message: Message, named: Sequence[Named], known: set[int]) -> None:
     told_before = {at for found in PLAN_AFTER.find(message) for at in range(found.start, found.end)}
     for found in PLAN_BEFORE.find(message):
         first = message.clause_span(found.start)[0]
@@ -100,7 +126,7 @@ def _mark_plans(message: Message, known: set[int]) -> None:
             # "100 was planned, did 95x8" has the plan before the word.
             continue
         if found.start not in known:
-            message.take_numbers(found.end, _end_of_plan(message, found.start, found.end), "a plan")
+            message.take_numbers(found.end, _end_of_plan(message, named, found.start, found.end), "a plan")
     for found in PLAN_AFTER.find(message):
         if found.start not in known:
             clause_first, _ = message.clause_span(found.start)
@@ -116,14 +142,15 @@ def _after_last(message: Message, words: frozenset[str], first: int, end: int) -
     return next((at for at in range(end, first, -1) if message.text(at - 1) in words), first)
 
 
-def _end_of_plan(message: Message, plan: int, start: int) -> int:
-    """Return where a plan ends: at what turns back to what was done, at a joke, or with the sentence."""
+def _end_of_plan(message: Message, named: Sequence[Named], plan: int, start: int) -> int:
+    """Return where a plan ends: at what turns back to what was done, at a joke, at the set of an exercise
+    that it does not speak of, or with the sentence."""
     _, last = message.sentence_span(plan)
     stop = next((at for at in range(start, last) if message.tokens[at].kind == JOKE), last)
     for found in RESUME.find(message, start, stop):
         if "early" not in found.parts or found.start > start + 1:
             return found.start
-    return stop
+    return end_without_name(message, named, plan, start, stop)
 
 
 def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:

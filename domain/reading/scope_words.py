@@ -11,7 +11,7 @@ PLAN_BEFORE = Pattern(
     aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of|looking forward to
     plan|planning|planned|prescribed|scheduled|due to do|ready for|preparing for|(build|building) up? to
     try (for|to|and)|trying (for|to)|let me try
-    thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
+    next stop|thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
     my target|the target|target (was|is|of|says|said)
     supposed to|meant to do|meant to be doing|(was|were) meant to
     should (be ({lifting})|do|have done|hit|get|try|have been)|shouldve been|ought to have been

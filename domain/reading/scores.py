@@ -20,6 +20,7 @@ _SCORE = Pattern(
     ({scored}) {between} n:# (/|out of|of) most:#
     {scored_so} {between} n:# / most:# >({ends})
     n:# (/|out of) most:# ({scored_before})
+    n:# (/|out of) most:# (for (the|my|this|effort|trying|style)|would|stars|recommend)
     """,
     scored=_SCORED,
     scored_so="session|workout|training|gym|day",

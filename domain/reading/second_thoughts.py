@@ -19,12 +19,15 @@ _SURE = Pattern(
     i mean|i meant|meant|actually|[or] rather|edit|edited|recount|recounted|corrected|amended
     (just|i) checked|checked (again|the video)|(watched|looked at) [it|the video]* back|on second count
     make that|make it|scratch that|scrap that|should be|should say
+    {those_are} (last (week|time|session|month|weeks|times|sessions)|yesterdays|old)
+    [only] in my (head|dreams|mind|imagination) [really|actually|,|.]*
     forgive me|pardon [me]|[i] beg [your] pardon|excuse me|silly me|my mistake|[i] tell a lie
     (thats|that is|that isnt|thats not|this is|not) [not|quite]* (right|wrong|correct|true)
     who am i (kidding|fooling|trying to kid)|let me be honest|(ok|okay|alright) fine
     [i] (looked|read|counted) [it|that] (wrong|wrongly)|[i] (misread|miscounted) [it|that]
     """,
     no=_NO,
+    those_are="(thats|that is|that was|those are|those were)",
 )
 """What takes back what was said before."""
 _COUNTED = Pattern(
@@ -67,7 +70,7 @@ _BESIDE = Pattern(
     """
     ugh|er|erm|uh|um|hmm|eh|err|argh|lol|haha|or rather|in fact|more like|only|just
     it was|that was|was|i did|i got|its|it is|thats|for|at|with|x
-    (they|these|those) (were|are)|theyre|(the|a) >(#)
+    (they|these|those) (were|are)|theyre|(the|a) >(#)|ok|okay|alright
     ,|-|:|.|*
     i? [only|actually|really]* had # [{unit}] on [the bar|it]
     """,

@@ -72,7 +72,8 @@ PERSON_WORDS = words_of(
     flatmate cousin uncle aunt grandson granddaughter grandma grandpa gran boss trainer spotter
     flatmates kid guy guys dude lad lads bloke man woman girl lady fella chap teenager gf bf bro
     teammate classmate pal nephew niece housemate trainee someone somebody stranger everyone
-    powerlifter bodybuilder lass lasses nan granny grandad grandfather grandmother hubby fiance fiancee
+    powerlifter bodybuilder lass lasses boy child toddler
+    nan granny grandad grandfather grandmother hubby fiance fiancee
     missus kids sis twin bodybuilders instructor student"""
 )
 """People who are not the client."""

@@ -29,6 +29,7 @@ MEASURED = (
     "other_writers_eight",
     "other_writers_nine",
     "other_writers_ten",
+    "other_writers_eleven",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

@@ -16,6 +16,8 @@ AROUND_A_SET = (
     "bench 80 kg for 8 reps. {}",
     "bench 80x8 ({})",
     "bench 80 for 8 and {}",
+    "bench 80x8 - {}",
+    "{}\nbench 80x8",
 )
 
 
