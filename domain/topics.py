@@ -37,6 +37,7 @@ Topic = Literal[
     "paused",
     "pause over",
     "pause stands",
+    "still ill",
     "back",
     "nothing to take back",
     "nothing to put right",

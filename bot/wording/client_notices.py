@@ -238,6 +238,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "paused": _paused,
     "pause over": "You train again, so the pause is over.",
+    "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
+    "lighter.",
     "pause stands": lambda facts, _: (
         f"You are paused until {day_words(str(facts['until']))}; say «I'm back» to end that. "
         "What you train counts either way."

@@ -2,7 +2,7 @@
 
 from bot.markup import bold, escape
 from bot.wording.coach_changes import plan_change_words
-from bot.wording.reader import day_words, number, plates_words, ramp_words, set_words
+from bot.wording.reader import day_words, listed, number, plates_words, ramp_words, set_words
 from bot.wording.reasons import aim_note
 from domain import target_reasons as aims
 from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
@@ -101,22 +101,27 @@ def break_words(part: Plan) -> list[str]:
     if not eased:
         return []
     lightest = min(eased, key=lambda each: each.factor)
-    less = f"about {number(100 * (1 - lightest.factor))}% lighter"
+    others = [line for line in part.lines if line.target is not None and after_break(line) is None]
+    names = [line.exercise for line in part.lines if after_break(line) is not None]
+    what = "it all begins" if not others else f"{listed(names)} {'begins' if len(names) == 1 else 'begin'}"
+    less = f"{escape(what)} about {number(100 * (1 - lightest.factor))}% lighter"
     how = (
         "Stop at the number given, well short of failure, however easy it is. Next time it goes up again, "
         "step by step, until you are back where you were."
     )
     if lightest.after_illness:
         return [
-            f"You were ill, so it all begins {less}, on purpose. {how} {NOT_YET}",
+            f"You were ill, so {less}, on purpose. {how} {NOT_YET}",
         ]
     weeks = (lightest.days_away or 0) // 7
-    return [f"After {weeks} weeks away it all begins {less}, on purpose. {how}"]
+    return [f"After {weeks} weeks away {less}, on purpose. {how}"]
 
 
 def back_to_words(part: TargetPart) -> str:
     """Say beside a target what is being built back to after a break; empty where there is nothing."""
     if part.back_to is None:
+        return ""
+    if part.load_kind == part.back_to.load_kind != "assist" and part.load > part.back_to.load:
         return ""
     if (part.load, part.load_kind) == (part.back_to.load, part.back_to.load_kind):
         return " That is the load from before the break."

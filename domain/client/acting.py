@@ -7,6 +7,7 @@ from itertools import compress
 from domain.client.draft import Draft
 from domain.client.own_names import learn_put_right, note_called
 from domain.client.pain import hold_for_pain, warn
+from domain.client.plans import is_ill
 from domain.client.recording import correct, enter, record, supersede
 from domain.client.trouble import asked_about_pain
 from domain.client.understanding import known, says_a_day
@@ -98,5 +99,7 @@ def answer_nothing(draft: Draft, text: str) -> None:
         draft.notice("nothing to read")
     elif not any(letter.isascii() for letter in letters):
         draft.notice("other script")
+    elif is_ill(draft):
+        draft.notice("still ill")
     else:
         draft.notice("nothing recorded")

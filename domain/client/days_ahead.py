@@ -97,9 +97,15 @@ def coming_days(state: ClientState, today: date, until: date) -> list[Due]:
 
 def say_whether(draft: Draft, coming: Due, text: str) -> None:
     """Say whether the next workout may be done early: what the coach set and why; the client decides."""
-    days = [day for day in days_to_come(text, draft.local) if day < coming.on]
+    meant = days_to_come(text, draft.local)
+    days = [day for day in meant if day < coming.on]
     on = days[0] if days else draft.today
-    if coming.on <= draft.today or (days_to_come(text, draft.local) and not days):
+    if coming.on <= draft.today and meant and min(meant) > draft.today:
+        before = plans_of(draft)
+        put_off(draft, min(meant))
+        keep_plans(draft, before)
+        return
+    if coming.on <= draft.today or (meant and not days):
         show_plan(draft)
         return
     rested = rest_until(draft.state, coming.workout, on)
@@ -114,4 +120,7 @@ def say_whether(draft: Draft, coming: Due, text: str) -> None:
         today=draft.today.isoformat(),
     )
     to = "today" if on == draft.today else f"{on:%A}"
-    draft.offer(Words(text=f"Move it to {to}"), Words(text=WAITS))
+    draft.offer(
+        Words(text=f"Move {'it' if under_way(draft.state, draft.today) is None else coming.workout} to {to}"),
+        Words(text=WAITS),
+    )

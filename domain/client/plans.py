@@ -46,12 +46,21 @@ def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
         close_if_complete(draft, kept)
 
 
-def move(draft: Draft, reading: Reading) -> None:
+def move(draft: Draft, reading: Reading, text: str = "") -> None:
     """Move the workout to the day said; ask for the day where it could not be told."""
     if reading.on is None and "date" in reading.asks:
         draft.ask("day", {"want": "move"}, {"want": "move"}, next_days(draft))
     else:
-        put_off(draft, reading.on)
+        put_off(draft, reading.on, next_one=names_next(draft, text))
+
+
+def names_next(draft: Draft, text: str) -> bool:
+    """Return whether the words name the workout to come, and not the one under way."""
+    workout, coming = under_way(draft.state, draft.today), due(draft.state, draft.today)
+    if workout is None or coming is None or workout.name == coming.workout:
+        return False
+    said = f" {text.casefold()} "
+    return f" {coming.workout.casefold()} " in said and f" {workout.name.casefold()} " not in said
 
 
 def next_days(draft: Draft) -> tuple[str, ...]:
@@ -113,12 +122,14 @@ def let_pass(draft: Draft, coming: Due) -> None:
     count_put_off(draft)
 
 
-def put_off(draft: Draft, to: date | None) -> None:
+def put_off(draft: Draft, to: date | None, *, next_one: bool = False) -> None:
     """Move the workout in turn, or the rest of the one under way, to the day `to`; to tomorrow without one.
+
+    The `next_one` is meant where it was named, whatever is under way.
 
     With fixed days and no day said, the coming one passes and the next one of them stands.
     """
-    workout = under_way(draft.state, draft.today)
+    workout = None if next_one else under_way(draft.state, draft.today)
     coming = due(draft.state, draft.today)
     tomorrow = draft.today + timedelta(days=1)
     if draft.memory.barred:
@@ -186,10 +197,19 @@ def pause(draft: Draft, until: date | None) -> None:
     if until is not None and until <= draft.today:
         draft.notice("day is past", on=until.isoformat())
         return
+    if until is None and is_ill(draft):
+        draft.notice("still ill")
+        return
     draft.remember(
         paused=True, paused_until=until, moved_to=None, moved_workout=None, moved_from=None, owed=None
     )
     draft.notice("paused", until=until.isoformat() if until else None)
+
+
+def is_ill(draft: Draft) -> bool:
+    """Return whether the client is paused for an illness, until further notice."""
+    memory = draft.memory
+    return memory.paused and memory.paused_until is None and memory.ill_on is not None
 
 
 def come_back(draft: Draft, *, was_here: bool = False) -> None:

@@ -114,17 +114,7 @@ def take_setting(draft: Draft, text: str) -> bool:
     said = plainly(text)
     if len(said) > 80:
         return False
-    is_away = draft.memory.paused or draft.memory.reminders_off
-    is_ill = draft.memory.paused and draft.memory.ill_on is not None
-    if (
-        _BACK.fullmatch(said)
-        or (is_away and _BACK_FROM.fullmatch(said))
-        or (is_ill and _WELL.fullmatch(said))
-    ):
-        come_back(draft)
-        return True
-    if draft.memory.paused and _TRAINS_THERE.fullmatch(said):
-        come_back(draft, was_here=True)
+    if take_return(draft, said):
         return True
     if take_hour(draft, said) or take_unit(draft, said):
         return True
@@ -136,6 +126,22 @@ def take_setting(draft: Draft, text: str) -> bool:
     ):
         return True
     return take_zone(draft, said)
+
+
+def take_return(draft: Draft, said: str) -> bool:
+    """End a pause where `said` is just that the client is back, or well again; return whether it is."""
+    is_away = draft.memory.paused or draft.memory.reminders_off
+    is_ill = draft.memory.paused and draft.memory.ill_on is not None
+    trains_there = draft.memory.paused and _TRAINS_THERE.fullmatch(said) is not None
+    if not (
+        _BACK.fullmatch(said)
+        or (is_away and _BACK_FROM.fullmatch(said))
+        or (is_ill and _WELL.fullmatch(said))
+        or trains_there
+    ):
+        return False
+    come_back(draft, was_here=trains_there)
+    return True
 
 
 def plainly(text: str) -> str:

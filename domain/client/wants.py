@@ -13,6 +13,7 @@ from domain.client.pain import say_what_is_aside
 from domain.client.plan import plan_of
 from domain.client.plans import (
     cannot,
+    is_ill,
     keep_plans,
     move,
     plans_as_before,
@@ -44,14 +45,14 @@ HISTORY_SHOWN = 8
 
 def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, ...]) -> None:
     """Do one thing that the client wants; `named` are the exercises that the message is about."""
-    before = plans_of(draft)
+    before, was_ill = plans_of(draft), is_ill(draft)
     match want:
         case "skip_exercise":
             skip_exercises(draft, reading.skips)
         case "skip_workout":
             cannot(draft, text)
         case "move":
-            move(draft, reading)
+            move(draft, reading, text)
         case "pause":
             stop_for_a_while(draft, reading)
         case "undo":
@@ -76,7 +77,8 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
         ill_days = dict.fromkeys((*draft.memory.ill_days, draft.today))
         draft.remember(ill_on=draft.today, ill_days=tuple(ill_days)[-ILL_DAYS_KEPT:])
-        draft.notice("get well")
+        if not was_ill:
+            draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)
 

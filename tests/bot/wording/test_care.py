@@ -80,6 +80,22 @@ def test_after_an_illness_fever_and_chest_come_before_any_load() -> None:
     assert "to failure" not in said
 
 
+def test_where_only_some_of_a_workout_begins_lighter_after_a_break_it_is_named() -> None:
+    away = Eased(Decimal("0.7"), days_away=150)
+    lines = tuple(
+        PlanLine(
+            exercise=name,
+            range=Range(low=6, high=8),
+            target=TrainingSet(name, Decimal(70), "kg", "total", reps=7),
+            reason=why,
+        )
+        for name, why in (("Row", away), ("Curl", None))
+    )
+    for part, what in ((lines, "Row begins"), (lines[:1], "it all begins")):
+        said = words(Plan(workout="Pull", on=date(2026, 3, 2), lines=part), CLIENT)
+        assert f"After 21 weeks away {what} about 30% lighter, on purpose" in said
+
+
 def test_what_a_client_typed_cannot_become_markup() -> None:
     part = AlertPart(
         reason="question",

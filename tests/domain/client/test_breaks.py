@@ -1,6 +1,7 @@
 """Time away and illness: each workout begins lighter, is said to, and is built back."""
 
 from collections.abc import Sequence
+from datetime import date
 
 import pytest
 
@@ -106,6 +107,17 @@ def test_the_ill_come_back_in_many_words(text: str) -> None:
     life.says("can't train, I'm ill", at(6))
     assert kinds(life.says(text, at(10)))[0] == "back"
     assert not life.state.memory.paused
+
+
+def test_word_after_word_of_an_illness_is_not_answered_with_the_same_advice() -> None:
+    life = trained()
+    assert kinds(life.says("woke up with a fever, no training today", at(8, 7))) == ["paused", "get well"]
+    assert kinds(life.says("it's the flu, in bed", at(9))) == ["still ill"]
+    assert kinds(life.says("still coughing", at(11))) == ["still ill"]
+    assert kinds(life.says("fever is gone but I feel weak", at(12))) == ["still ill"]
+    assert life.state.memory.paused
+    assert kinds(life.says("feeling well again, can I train tomorrow?", at(14))) == ["back", "moved"]
+    assert life.state.memory.moved_to == date(2026, 3, 15)
 
 
 def test_feeling_a_bit_better_is_not_being_back() -> None:

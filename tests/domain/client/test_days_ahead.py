@@ -1,8 +1,10 @@
 """What is said of the days to come: when, the week, and whether one may train early."""
 
+from datetime import date
+
 import pytest
 
-from domain.parts import Notice
+from domain.parts import Notice, Reminder
 from tests.domain.client.people import Life, at, kinds, noor
 from tests.domain.client.test_days import BY_DAY, LEGS, PULL
 
@@ -78,6 +80,21 @@ def test_who_waits_keeps_the_day() -> None:
     answer(life, "can I train tomorrow?", 3)
     assert kinds(life.presses("I'll wait", at(3, 10))) == ["missed noted"]
     assert life.passes_to(at(5, 7)) == []
+
+
+def test_whoever_asks_for_the_next_one_with_one_half_done_moves_the_next_one() -> None:
+    life = Life()
+    life.says("row 60x9", at(2, 18))
+    assert answer(life, "can I train tomorrow already?", 2, 19).facts["workout"] == "Legs"
+    assert kinds(life.presses("Move Legs to Tuesday", at(2, 20))) == ["moved"]
+    assert (life.state.memory.moved_workout, life.state.memory.rest_on) == ("Legs", None)
+    assert life.workout_state == "open"
+
+
+def test_whoever_asks_for_a_later_day_on_a_training_day_has_the_workout_then() -> None:
+    life = Life()
+    assert kinds(life.says("can I train on Wednesday?", at(2, 9))) == ["moved"]
+    assert [part.on for part in life.passes_to(at(4, 9)) if isinstance(part, Reminder)] == [date(2026, 3, 4)]
 
 
 def test_on_the_day_itself_training_early_is_just_training() -> None:
