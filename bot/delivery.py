@@ -18,8 +18,11 @@ from bot.enclosing import Enclose, encloses
 from bot.faults import told
 from bot.wording.alerts import label
 from bot.wording.message import message_words
+from bot.wording.notices import is_for_coach
 from bot.wording.reader import Reader
 from domain.once_sent import kept_of
+from domain.parts import Part
+from domain.pictures import ProgrammeProgress, Progress
 from persistence.faults import DatabaseTrouble, NoRoomYet
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
@@ -188,12 +191,24 @@ class Delivery:
 
 def render(outgoing: Outgoing) -> Rendered:
     """Put a message into words for the person it goes to."""
-    reader = Reader(outgoing.name, outgoing.zone, outgoing.unit, is_coach=outgoing.is_coach)
+    reader = Reader(outgoing.name, outgoing.zone, outgoing.unit, is_coach=is_to_coach(outgoing))
     labels = [label(action) for action in outgoing.say.buttons]
     return Rendered(
         text_html=message_words(outgoing.say.parts, reader),
         buttons=tuple(zip(labels, outgoing.button_data, strict=True)),
     )
+
+
+def is_to_coach(outgoing: Outgoing) -> bool:
+    """Return whether a message is for a coach as such, not about the own training of one who trains, too."""
+    if not (outgoing.is_coach and outgoing.is_client):
+        return outgoing.is_coach
+    return any(is_for_coach(part) or is_of_another(part, outgoing.name) for part in outgoing.say.parts)
+
+
+def is_of_another(part: Part, name: str) -> bool:
+    """Return whether a picture is of somebody else's training than that of the reader, called `name`."""
+    return isinstance(part, Progress | ProgrammeProgress) and part.client != name
 
 
 def as_kept(outgoing: Outgoing) -> Outgoing:

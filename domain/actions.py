@@ -35,11 +35,24 @@ TriedResult = Literal["open", "too early", "worked", "did not", "cut short"]
 """What came of a remedy; `cut short` where another programme came before that could be told."""
 
 
+Role = Literal["client", "coach"]
+"""In which of two roles somebody says something who has both."""
+
+
 class Answer(Frozen):
-    """An answer to question `question` of this person, as if `text` had been typed."""
+    """An answer to question `question` of this person in that `role`, as if `text` had been typed."""
 
     kind: Literal["answer"] = "answer"
     question: int
+    text: str
+    role: Role = "client"
+
+
+class InRole(Frozen):
+    """The same as saying `text` in one of two roles."""
+
+    kind: Literal["in role"] = "in role"
+    role: Role
     text: str
 
 
@@ -144,6 +157,7 @@ class ForgetNote(Frozen):
 
 Action = Annotated[
     Answer
+    | InRole
     | Treat
     | Write
     | Words

@@ -5,9 +5,10 @@ from typing import Literal
 
 from pydantic import Field
 
+from domain.actions import Role
 from domain.frozen import Frozen
 from domain.hours import USUAL, Hours
-from domain.memory import Waiting
+from domain.memory import KeptWords, Waiting
 
 
 class Spoken(Frozen):
@@ -35,6 +36,13 @@ class DigestTime(Frozen):
     at: time = time(7)
 
 
+class LastRole(Frozen):
+    """The role in which a coach who trains, too, has spoken last, at `at`."""
+
+    role: Role
+    at: datetime
+
+
 class CoachMemory(Frozen):
     """The small things to remember of a coach."""
 
@@ -55,3 +63,7 @@ class CoachMemory(Frozen):
     tell_after: int | None = None
     """This coach's own rule: what is without a beat for so many workouts has stalled; None where there is
     none."""
+    last_role: LastRole | None = None
+    """Of a coach who trains, too: in which role she has spoken last."""
+    in_which_role: KeptWords | None = None
+    """Words of such a coach's that could be of either role, which is asked."""

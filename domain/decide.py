@@ -3,10 +3,10 @@
 from datetime import datetime
 from typing import assert_never
 
-from domain import client, coach, stranger
+from domain import both, client, coach, stranger
 from domain.incoming import Heard
 from domain.outcome import Outcome
-from domain.state import ClientState, CoachState, State, StrangerState
+from domain.state import BothState, ClientState, CoachState, State, StrangerState
 
 
 def hear(state: State, heard: Heard) -> Outcome:
@@ -16,6 +16,8 @@ def hear(state: State, heard: Heard) -> Outcome:
             return client.hear(state, heard)
         case CoachState():
             return coach.hear(state, heard)
+        case BothState():
+            return both.hear(state, heard)
         case StrangerState():
             return stranger.hear(state, heard)
         case _:
@@ -29,6 +31,8 @@ def wake(state: State, now: datetime) -> Outcome:
             return client.wake(state, now)
         case CoachState():
             return coach.wake(state, now)
+        case BothState():
+            return both.wake(state, now)
         case StrangerState():
             return stranger.wake(state, now)
         case _:

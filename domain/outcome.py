@@ -203,11 +203,13 @@ class Order:
 class Outcome:
     """A whole decision; it is saved whole or not at all.
 
-    `memory` None leaves the memory as it is. `wake_at` is aware and UTC; None: nothing to be woken for.
+    `memory` None leaves the memory as it is; `other_memory` is a coach's who is a client as well. `wake_at`
+    is aware and UTC; None: nothing to be woken for.
     """
 
     changes: tuple[Change, ...] = ()
     says: tuple[Say, ...] = ()
     orders: tuple[Order, ...] = ()
     memory: ClientMemory | CoachMemory | None = None
+    other_memory: CoachMemory | None = None
     wake_at: datetime | None = None

@@ -99,6 +99,8 @@ class ClientState:
     """That the coach has offered this client to another; only where a coach's order is heard, too."""
     offered_to: Coach | None = None
     """The coach to whom the client is offered."""
+    invitation: "Invitation | None" = None
+    """The invitation whose code has just come in, if there is such."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +116,10 @@ class Invitation:
     as_coach: bool = False
     person: int | None = None
     """The number of the person prepared for this chat (from a roster), where there is one."""
+
+    def is_open(self, at: datetime) -> bool:
+        """Return whether somebody can take it up at that moment."""
+        return not self.used and self.expires > at
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,6 +175,10 @@ class CoachState:
     """The clients whom others offer to this coach."""
     standings: Mapping[int, Standing] = field(default_factory=dict)
     """By the client's number, how each stands with the programme."""
+    invitation: Invitation | None = None
+    """The invitation whose code has just come in, if there is such."""
+    is_client: bool = False
+    """Whether the coach trains, too, by an own sheet or with another coach."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,4 +195,12 @@ class StrangerState:
     is_unsent: bool = False
 
 
-State = ClientState | CoachState | StrangerState
+@dataclass(frozen=True, slots=True)
+class BothState:
+    """A coach who trains, too: by an own sheet, or as another coach's client."""
+
+    coach: CoachState
+    client: ClientState
+
+
+State = ClientState | CoachState | BothState | StrangerState

@@ -46,7 +46,7 @@ def _hear(state: StrangerState, heard: Heard) -> Outcome:
     invitation = state.invitation
     if invitation is None:
         return _turn_away(state)
-    if invitation.used or invitation.expires <= heard.at:
+    if not invitation.is_open(heard.at):
         return _answer(state, Notice(topic="invitation is over"))
     return _let_in(state, invitation, heard)
 

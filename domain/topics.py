@@ -205,6 +205,7 @@ Topic = Literal[
     "followed up",
     "remedies",
     "coach joined",
+    "coach trains",
     "which coach",
     "unknown coach",
     "coach name is taken",

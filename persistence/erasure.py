@@ -8,8 +8,9 @@ The coach's memory is the coach's own to change, and holds no more of a client t
 client's words stay as they are, even if they speak of this one; so does a sheet.
 """
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Mapping
 from datetime import datetime
+from types import MappingProxyType
 from typing import Any
 
 from sqlalchemy import Connection, Row, Select, delete, func, insert, or_, select, type_coerce, update
@@ -56,7 +57,7 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
     _clear_coaches_mail(connection, number, name, coaches)
     for row in (EntryRow, WorkoutRow, HoldRow, WordsRow, AlertRow):
         connection.execute(delete(row).where(row.client == number))
-    _clear_mail(connection, number)
+    _clear_mail(connection, number, only_done=person.is_coach)
     connection.execute(
         delete(InvitationRow).where(
             or_(
@@ -64,12 +65,17 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
                 InvitationRow.person == number,
                 InvitationRow.coach.in_(coaches)
                 & (func.lower(InvitationRow.name) == func.lower(person.name)),
-            )
+            ),
+            *([InvitationRow.as_coach.is_(False)] if person.is_coach else []),
         )
     )
-    return {
-        "name": "",
-        "unit": "kg",
+    if person.is_coach:  # a coach who trained, too, stays a coach
+        return {**_NO_CLIENT, "coach": None}
+    return {"name": "", "unit": "kg", **_NO_CLIENT, "unreachable_since": None, "erased_at": at}
+
+
+_NO_CLIENT: Mapping[str, Any] = MappingProxyType(
+    {
         "is_client": False,
         "programme": None,
         "starts": None,
@@ -78,9 +84,9 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
         "equipment": None,
         "own_names": {},
         "client_memory": None,
-        "unreachable_since": None,
-        "erased_at": at,
     }
+)
+"""The columns of a client, empty."""
 
 
 def is_unsent(connection: Connection, person: Row[Any]) -> bool:
@@ -133,15 +139,17 @@ def _count(connection: Connection, person: Row[Any], at: datetime) -> None:
     connection.execute(insert(ErasureRow).values(coach=person.coach, at=at, **counts))
 
 
-def _clear_mail(connection: Connection, number: int) -> None:
-    """Delete all messages from and to a person."""
-    _drop(
-        connection,
-        list(connection.execute(select(OutboxRow.number).where(OutboxRow.person == number)).scalars()),
+def _clear_mail(connection: Connection, number: int, *, only_done: bool = False) -> None:
+    """Delete all messages from and to a person, or `only` what is `done`; what a note is kept of stays."""
+    sent = (OutboxRow.state != "pending",) if only_done else ()
+    mail = select(OutboxRow.number).where(OutboxRow.person == number, *sent)
+    _drop(connection, list(connection.execute(mail).scalars()))
+    done = (
+        (InboxRow.done_at.is_not(None), InboxRow.number.not_in(select(NoteRow.message))) if only_done else ()
     )
-    mine = select(InboxRow.number).where(InboxRow.person == number)
+    mine = select(InboxRow.number).where(InboxRow.person == number, *done)
     connection.execute(update(OutboxRow).where(OutboxRow.about_message.in_(mine)).values(about_message=None))
-    connection.execute(delete(InboxRow).where(InboxRow.person == number))
+    connection.execute(delete(InboxRow).where(InboxRow.person == number, *done))
 
 
 def _clear_coaches_mail(connection: Connection, client: int, name: Name, coaches: Collection[int]) -> None:

@@ -10,7 +10,7 @@ from sqlalchemy import Text as TextColumn
 from domain.coach_memory import CoachMemory
 from domain.equipment import default_equipment
 from domain.incoming import Edited, Started, Text
-from domain.memory import ClientMemory
+from domain.memory import ClientMemory, Joining
 from domain.outcome import Joined
 from domain.state import Invitation
 from persistence import outbox
@@ -62,9 +62,14 @@ def join(
         _take_over(connection, stranger, number, joined.at)
         kept = {"wake_at": kept["wake_at"], "erased_at": None}
     elif invitation.as_coach:
-        by = invitation.coach
-        where = {"zone": by.zone, "unit": by.unit} if by is not None else {}
-        kept = {"is_coach": True, "name": invitation.name, "coach_memory": CoachMemory(), **where, **kept}
+        kept = {"is_coach": True, "coach_memory": CoachMemory(), **kept, "wake_at": joined.at}
+        if not stranger.is_client:
+            by = invitation.coach
+            kept |= {"name": invitation.name} | ({"zone": by.zone, "unit": by.unit} if by else {})
+    elif stranger.is_coach:
+        new = {"client_memory": ClientMemory(joining=Joining())}
+        own = {"name": stranger.name, "zone": stranger.zone, "unit": stranger.unit}
+        kept = {**_new_client(joined), **new, **own, **kept, "wake_at": joined.at}
     else:
         kept = {**_new_client(joined), **kept}
     used = connection.execute(

@@ -39,6 +39,7 @@ class Outgoing:
     attempts: int
     unclear: bool
     created_at: datetime
+    is_client: bool = False
 
     @property
     def button_data(self) -> tuple[str, ...]:

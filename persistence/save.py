@@ -64,6 +64,8 @@ def save(
     kept: dict[str, Any] = {**lease, "wake_at": outcome.wake_at}
     if outcome.memory is not None:
         kept[_memory_column(outcome.memory)] = outcome.memory
+    if outcome.other_memory is not None:
+        kept["coach_memory"] = outcome.other_memory
     if heard is not None and isinstance(heard.incoming, Reachable):
         kept["unreachable_since"] = None if heard.incoming.reachable else heard.at
     for change in outcome.changes:

@@ -20,7 +20,15 @@ from persistence.statements import InsertOr, or_update
 from persistence.tables import OutboxRow, PersonRow, SentKeyRow
 
 _NEXT = (
-    select(OutboxRow, PersonRow.chat, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.is_coach)
+    select(
+        OutboxRow,
+        PersonRow.chat,
+        PersonRow.name,
+        PersonRow.zone,
+        PersonRow.unit,
+        PersonRow.is_coach,
+        PersonRow.is_client,
+    )
     .join(PersonRow, PersonRow.number == OutboxRow.person)
     .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
     .order_by(OutboxRow.number)
@@ -63,6 +71,7 @@ def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Out
         attempts=row.attempts,
         unclear=row.trying_since is not None,
         created_at=row.created_at,
+        is_client=row.is_client,
     )
 
 

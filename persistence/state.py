@@ -20,6 +20,7 @@ from domain.parts import ClientLine
 from domain.sets import TrainingSet
 from domain.state import (
     WORDS_SEEN,
+    BothState,
     Client,
     ClientState,
     Coach,
@@ -120,19 +121,31 @@ _WORDS = (
 
 def load(connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes) -> State:
     """Return the state of the person whose row this is, for the decision on `heard`."""
-    if person.is_coach:
-        return _coach_state(connection, person, heard, programmes)
-    if person.is_client:
-        state = client_state(connection, person, programmes)
-        is_order = heard is not None and isinstance(heard.incoming, CoachOrder)
-        return replace(state, **of_coaches(connection, person)) if is_order else state
+    coach = _coach_state(connection, person, heard, programmes) if person.is_coach else None
+    client = _client_state(connection, person, heard, programmes) if person.is_client else None
+    if coach is not None and client is not None:
+        return BothState(replace(coach, is_client=True), client)
     code = _code(heard)
+    is_brought = heard is not None and isinstance(heard.incoming, Started)
+    brought = _invitation(connection, code, programmes) if is_brought and code else None
+    if coach is not None:
+        return replace(coach, invitation=brought)
+    if client is not None:
+        return replace(client, invitation=brought)
     return StrangerState(
         person.number,
         _invitation(connection, code, programmes) if code else None,
         person.erased_at,
         person.erased_at is not None and is_unsent(connection, person),
     )
+
+
+def _client_state(
+    connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes
+) -> ClientState:
+    state = client_state(connection, person, programmes)
+    is_order = heard is not None and isinstance(heard.incoming, CoachOrder)
+    return replace(state, **of_coaches(connection, person)) if is_order else state
 
 
 def client_state(

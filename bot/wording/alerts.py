@@ -15,6 +15,7 @@ from domain.actions import (
     Answer,
     ChangeTo,
     ForgetNote,
+    InRole,
     Keep,
     Release,
     Remedy,
@@ -28,6 +29,7 @@ from domain.actions import (
     Write,
 )
 from domain.parts import AlertPart
+from domain.roles import AS_CLIENT, AS_COACH
 from domain.sets import TrainingSet
 
 _SET = TypeAdapter(TrainingSet)
@@ -53,6 +55,8 @@ def label(action: Action) -> str:
     match action:
         case Answer(text=text) | Words(text=text):
             return text
+        case InRole(role=role):
+            return AS_CLIENT if role == "client" else AS_COACH
         case Write(name=name, of=of):
             return f"{of[:1].upper()}{of[1:]}: write to {name}" if of else f"Write to {name}"
         case Treat(remedy=remedy, workouts=workouts, of=of):

@@ -30,7 +30,8 @@ COACH_HELP = (
     "«put EXERCISE back for NAME» after pain, «my hours are 8 to 20» for when I may write,\n"
     "«digest every day at 6» for when it comes, «no digest», «digest» for it now,\n"
     "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
-    "«which remedies worked?» over all clients.\n"
+    "«which remedies worked?» over all clients, «note on NAME: …» and «notes on NAME» for you alone,\n"
+    "«hand NAME over to COACH», «invite NAME as a coach», «invitations», «put me on PROGRAMME».\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
 

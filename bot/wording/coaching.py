@@ -115,9 +115,23 @@ def _forgotten(facts: Facts, _reader: Reader) -> str:
     return f"{what} erased, on {escape(listed(facts['names']))}."
 
 
+def _coach_trains(facts: Facts, reader: Reader) -> str:
+    coach = str(facts["coach"])
+    how = (
+        "by your own sheet"
+        if coach == reader.name
+        else f"with {bold(coach)} as your coach, and stay a coach to yours"
+    )
+    return (
+        f"You train here now, {how}. What reads as a set, or hurts, I take as your own training; what names "
+        "a client of yours, or asks what a coach asks, as the coach's. Where it could be both, I ask."
+    )
+
+
 COACHING_WORDS: dict[Topic, Words] = {
     "invited": invited_words,
     "coach joined": filled("{name} has opened the chat, and is a coach here now."),
+    "coach trains": _coach_trains,
     "which coach": "Who is it to be? Say «invite NAME as a coach».",
     "unknown coach": filled(
         "I know no other coach called {name}. «invite {name} as a coach» brings one in; otherwise say the "

@@ -6,7 +6,8 @@ from bot.wording.coach_programmes import COACH_PROGRAMME_WORDS
 from bot.wording.coaching import COACHING_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.reader import Reader
-from domain.parts import Notice
+from domain.parts import AlertPart, Digest, Notice, Part
+from domain.pictures import RosterProgress
 from domain.topics import Topic
 
 WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS
@@ -16,3 +17,10 @@ def notice_words(part: Notice, reader: Reader) -> str:
     """Return the words of a notice, as markup."""
     words = WORDS[part.topic]
     return words if isinstance(words, str) else words(part.facts, reader)
+
+
+def is_for_coach(part: Part) -> bool:
+    """Return whether a part is only ever said to a coach."""
+    if isinstance(part, Notice):
+        return part.topic in COACH_WORDS or part.topic in COACHING_WORDS
+    return isinstance(part, AlertPart | Digest | RosterProgress)

@@ -9,6 +9,7 @@ from domain.actions import (
     Answer,
     ChangeTo,
     ForgetNote,
+    InRole,
     Keep,
     Release,
     Show,
@@ -25,6 +26,7 @@ from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
 from domain.client.changes import note_told
 from domain.client.closing import end_with, takes_end
+from domain.client.coaching_too import take_up_as_coach
 from domain.client.days_ahead import take_days_asked
 from domain.client.draft import Draft
 from domain.client.eager import reckon
@@ -107,7 +109,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Document():
             draft.notice("no file wanted")
         case Started():
-            if state.memory.joining is None:
+            if not take_up_as_coach(draft) and state.memory.joining is None:
                 draft.notice("already here")
         case Unsupported(what=what):
             draft.notice("words only", what=what)
@@ -260,7 +262,7 @@ def awaits_more(draft: Draft, entries: Sequence[Entry]) -> bool:
 def press(draft: Draft, action: Action | None) -> None:
     """Decide on a button; one whose question is no longer open is answered kindly."""
     match action:
-        case Words(text=text):
+        case Words(text=text) | InRole(text=text):
             hear_words(draft, text)
         case Answer(question=question, text=text):
             if not take_pressed(draft, question, text):

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from domain.actions import TakeBackAll
+from domain.authority import has_client
 from domain.coach.draft import Draft
 from domain.coach.programmes import programme_named, programme_names
 from domain.incoming import Assigned, Undone
@@ -105,8 +106,10 @@ def answer_assigning(draft: Draft, waiting: Waiting, text: str) -> bool:
     if chosen is None:
         draft.notice("newer version since")
         return True
-    known = dict(draft.names)
-    put_on(draft, [each for each in waiting.about["clients"] if each in known], chosen)
+    own = [each for each in waiting.about["clients"] if has_client(draft.state, each)]
+    if not own:
+        draft.notice("not your client")
+    put_on(draft, own, chosen)
     return True
 
 
@@ -125,8 +128,9 @@ def put_on(draft: Draft, clients: list[int], chosen: StoredProgramme) -> None:
 
 def undo_for_all(draft: Draft, clients: Iterable[int], change: int) -> None:
     """Undo what message `change` has changed for several clients; of several say it once."""
-    known = dict(draft.names)
-    own = [each for each in clients if each in known]
+    own = [each for each in clients if has_client(draft.state, each)]
+    if not own:
+        draft.notice("not your client")
     draft.order_all(own, Undone(coach=draft.number, change=change, to_several=len(own) > 1))
     if len(own) > 1:
         draft.notice("undone for several", names=[draft.name_of(each) for each in own])

@@ -32,6 +32,7 @@ class Draft:
         self._parts: list[Part] = []
         self._buttons: list[Action] = []
         self._orders: list[Order] = []
+        self._others: list[Say] = []
 
     @property
     def memory(self) -> CoachMemory:
@@ -73,6 +74,10 @@ class Draft:
         """Add parts to the one answer that the coach gets."""
         self._parts.extend(parts)
 
+    def tell(self, person: int, *parts: Part) -> None:
+        """Say something to somebody else."""
+        self._others.append(Say(to=person, parts=parts))
+
     def notice(self, topic: Topic, **facts: Any) -> None:
         """Add a notice to the answer."""
         self.say(Notice(topic=topic, facts=facts))
@@ -112,7 +117,7 @@ class Draft:
         waiting = Waiting(number=number, slot=slot, message=self.message, asked_at=self.at, about=about)
         self.remember(last_question=number, **{"who" if slot == "who" else "waiting": waiting})
         self.say(Question(slot=slot, facts=facts))
-        self._buttons.extend(Answer(question=number, text=choice) for choice in choices)
+        self._buttons.extend(Answer(question=number, text=choice, role="coach") for choice in choices)
 
     def outcome(self) -> Outcome:
         """Return the finished decision."""
@@ -121,7 +126,7 @@ class Draft:
             says = (Say(to=self.state.coach.number, parts=tuple(self._parts), buttons=tuple(self._buttons)),)
         return Outcome(
             changes=tuple(self._changes),
-            says=says,
+            says=(*says, *self._others),
             orders=tuple(self._orders),
             memory=None if self.memory == self._before else self.memory,
             wake_at=next_wake(self.state, self.at),

@@ -7,6 +7,7 @@ from domain.actions import (
     Answer,
     ChangeTo,
     ForgetNote,
+    InRole,
     Keep,
     Release,
     Show,
@@ -24,6 +25,7 @@ from domain.coach.handing_over import answer_handover, press_keep, press_offer
 from domain.coach.notes import press_forget
 from domain.coach.replying import takes_reply
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
+from domain.coach.training_too import take_up_as_client
 from domain.coach.which_client import take_who
 from domain.coach.words import is_for_a_client, obey
 from domain.coach.writing import begin_writing, pass_on
@@ -65,7 +67,7 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
         case Document() as document:
             hear_document(draft, document)
         case Started():
-            draft.notice("coach already here", name=state.coach.name)
+            take_up_as_client(draft)
         case Unsupported(what=what):
             draft.notice("words only", what=what)
         case SendingFailed(person=person):
@@ -120,7 +122,7 @@ def press(draft: Draft, action: Action | None) -> None:
     """Decide on a button."""
     coach = draft.number
     match action:
-        case Words(text=text):
+        case Words(text=text) | InRole(text=text):
             hear_words(draft, text)
         case Answer(question=question, text=text):
             answer(draft, question, text)

@@ -22,6 +22,7 @@ from domain.coach.people_phrases import PeopleKind
 from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
+from domain.coach.training_too import take_own_training
 from domain.coach.understanding import Asked, asked, closest_to, named_in
 from domain.coach.which_client import ask_who, take_who
 from domain.coach.writing import begin_writing_to, pass_on
@@ -90,6 +91,7 @@ def obey(draft: Draft, text: str) -> None:
         or take_digest(draft, bare)
         or take_rule(draft, bare)
         or (not is_of_people and show(draft, bare))
+        or take_own_training(draft, bare)
         or take_invitation(draft, said)
     ):
         pass

@@ -1,0 +1,60 @@
+"""A coach who trains, too: as another coach's client, by an invitation, or by an own sheet."""
+
+import re
+
+from domain.coach.draft import Draft
+from domain.coach.inviting import INVITATION_LASTS
+from domain.coach.programmes import only_programme, programme_named, programme_names
+from domain.outcome import Invited, Joined
+from domain.parts import Notice
+from domain.state import Invitation
+
+_TRAIN = re.compile(
+    r"(?:please |can you |could you |i want to |i'd like to |i would like to |let me |i |i'll |i will )*"
+    r"(?:(?:put|coach|take|invite) me|(?:train|work out)(?: too| as well| myself)?|be my own client|"
+    r"(?:become|be) (?:a|my own) client(?: too| as well)?)"
+    r"(?: (?:on|onto|to|by|with|through) (?P<programme>.{1,80}?))?(?: too| as well| myself)?"
+)
+
+
+def take_up_as_client(draft: Draft) -> None:
+    """Let a coach become another coach's client, whose invitation has just come in."""
+    invitation = draft.state.invitation
+    if invitation is None or invitation.as_coach or invitation.coach is None:
+        draft.notice("coach already here", name=draft.state.coach.name)
+    elif not invitation.is_open(draft.at) or invitation.person is not None:
+        draft.notice("invitation is over")
+    elif not draft.state.is_client:
+        begin(draft, invitation)
+        facts = {"client": draft.state.coach.name, "is_asked": True}
+        draft.tell(invitation.coach.number, Notice(topic="client joined", facts=facts))
+    else:
+        draft.notice("coach already here", name=draft.state.coach.name)
+
+
+def take_own_training(draft: Draft, said: str) -> bool:
+    """Let a coach train by an own sheet; return whether that was wanted."""
+    found = _TRAIN.fullmatch(said)
+    if found is None or draft.state.is_client:
+        return False
+    name = found["programme"]
+    chosen = programme_named(draft, name) if name else only_programme(draft)
+    if chosen is None:
+        draft.notice("which programme", names=programme_names(draft))
+        return True
+    invitation = Invitation(
+        code=draft.state.fresh_code,
+        name=draft.state.coach.name,
+        expires=draft.at + INVITATION_LASTS,
+        coach=draft.state.coach,
+        programme=chosen,
+    )
+    draft.change(Invited(invitation))
+    begin(draft, invitation)
+    return True
+
+
+def begin(draft: Draft, invitation: Invitation) -> None:
+    """Begin to train: the first questions come next, as with any client."""
+    draft.change(Joined(invitation, draft.at))
+    draft.notice("coach trains", coach=invitation.coach.name if invitation.coach else "")
