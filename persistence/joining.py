@@ -124,10 +124,14 @@ def _new_client(joined: Joined) -> dict[str, Any]:
 
 
 def _take_over(connection: Connection, stranger: Row[Any], prepared: int, now: datetime) -> None:
-    """Give the stranger's chat and past to the prepared person; what waited for a former chat is dropped."""
+    """Give the stranger's chat and past to the prepared person; what waited for a former chat is dropped.
+
+    What was said before anything had arrived anywhere has waited for this chat: the welcome first of all.
+    """
     # From here on nothing more comes in for the stranger: whoever is storing something has to be done first.
     connection.execute(select(PersonRow.number).where(PersonRow.number == stranger.number).with_for_update())
-    outbox.drop_waiting(connection, prepared, "chat changed")
+    if outbox.has_arrived(connection, prepared):
+        outbox.drop_waiting(connection, prepared, "chat changed")
     connection.execute(update(InboxRow).where(InboxRow.person == stranger.number).values(person=prepared))
     outbox.hand_over(connection, stranger.number, prepared, stranger.chat, now)
     connection.execute(update(PersonRow).where(PersonRow.number == stranger.number).values(chat=None))

@@ -99,6 +99,12 @@ def sent_with_buttons(connection: Connection, person: int, newest: int) -> list[
     ]
 
 
+def has_arrived(connection: Connection, person: int) -> bool:
+    """Return whether anything was ever sent to a person."""
+    sent = select(OutboxRow.number).where(OutboxRow.person == person, OutboxRow.state == "sent").limit(1)
+    return connection.execute(sent).first() is not None
+
+
 def drop_waiting(connection: Connection, person: int, why: str) -> None:
     """Give up all that waits for a person."""
     connection.execute(

@@ -124,6 +124,12 @@ def test_a_prepared_client_takes_over_the_chat_in_which_the_code_came(store: Sto
     store.load_roster(replace(roster(), clients=(client("Noor", "local:Noor"),)), NOON)
     noor = {person.name: person.number for person in store.people()}["Noor"]
     work_all(store, NOON, lambda _state, _heard: Outcome(says=(Say(to=noor, parts=(Urgent(),)),)))
+    former = store.claim_chat(NOON, LEASE_SECONDS, "local")
+    assert former is not None
+    arrived = store.next_message(former, NOON)
+    assert arrived is not None
+    store.sent(former, arrived.number, "words", ["1"], [], NOON)
+    store.leave_chat(former, NOON)
     before = state_of(store, "local:Noor")
     code = store.invite(noor, NOON)
     store.receive([typed("telegram:5", "hello", "1"), received("telegram:5", Started(code=code), "2")])
@@ -147,8 +153,8 @@ def test_a_prepared_client_takes_over_the_chat_in_which_the_code_came(store: Sto
         says = connection.execute(select(OutboxRow.person, OutboxRow.state).order_by(OutboxRow.number)).all()
     assert people == 2
     assert [tuple(say) for say in says if say.person == noor] == [
+        (noor, "sent"),
         (noor, "failed"),  # what waited for the former chat
-        (noor, "failed"),
         (noor, "pending"),  # what was said to the stranger
         (noor, "pending"),
     ]
@@ -157,6 +163,25 @@ def test_a_prepared_client_takes_over_the_chat_in_which_the_code_came(store: Sto
     outgoing = store.next_message(lease, NOON)
     assert outgoing is not None
     assert outgoing.chat == "telegram:5"
+
+
+def test_what_was_said_before_there_was_a_chat_is_sent_once_there_is_one(store: Store) -> None:
+    """As with the welcome of somebody from a roster, who is woken before the code comes in."""
+    store.load_roster(replace(roster(), clients=(replace(client("Noor"), chat=None),)), NOON)
+    noor = {person.name: person.number for person in store.people()}["Noor"]
+    code = store.invite(noor, NOON)
+    work_all(store, NOON, lambda _state, _heard: Outcome(says=(Say(to=noor, parts=(Urgent(),)),)))
+    waiting = store.queues(NOON).outbox.length
+    assert waiting >= 1
+    assert store.claim_chat(NOON, LEASE_SECONDS, "telegram") is None
+    store.receive([received("telegram:5", Started(code=code), "1")])
+    work_all(store, NOON, take_up)
+    lease = store.claim_chat(NOON, LEASE_SECONDS, "telegram")
+    assert lease is not None
+    outgoing = store.next_message(lease, NOON)
+    assert outgoing is not None
+    assert (outgoing.chat, outgoing.number) == ("telegram:5", 1)
+    assert store.queues(NOON).outbox.length == waiting + 1
 
 
 def test_what_comes_in_while_the_stranger_is_joining_is_not_lost(store: Store) -> None:
