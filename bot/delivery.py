@@ -21,7 +21,7 @@ from bot.wording.message import message_words
 from bot.wording.notices import is_for_coach
 from bot.wording.reader import Reader
 from domain.once_sent import kept_of
-from domain.parts import Part
+from domain.parts import Notice, Part
 from domain.pictures import ProgrammeProgress, Progress
 from persistence.faults import DatabaseTrouble, NoRoomYet
 from persistence.leases import ChatLease
@@ -153,10 +153,13 @@ class Delivery:
                 until = now + wait(seconds, outgoing.attempts)
                 await self._note(store.try_again, lease, number, until, now)
                 return False
+            case Final(why="refused" as why):
+                log.error("message %s to person %s was refused", number, lease.person)
+                is_lost = outgoing.is_coach and outgoing.say.weight == "alert"
+                instead = (Notice(topic="could not be shown"),) if is_lost else ()
+                return await self._give_up(lease, number, why, instead=instead)
             case Final(why=why):
-                if why == "refused":
-                    log.error("message %s to person %s was refused", number, lease.person)
-                return await self._give_up(lease, number, why, unreachable=why != "refused")
+                return await self._give_up(lease, number, why, unreachable=True)
             case _:
                 assert_never(result)
 
@@ -168,9 +171,18 @@ class Delivery:
                 await asyncio.to_thread(self._store.keep_chat, lease, self._clock())
         return await under_way
 
-    async def _give_up(self, lease: ChatLease, number: int, why: str, *, unreachable: bool = False) -> bool:
+    async def _give_up(
+        self,
+        lease: ChatLease,
+        number: int,
+        why: str,
+        *,
+        unreachable: bool = False,
+        instead: tuple[Notice, ...] = (),
+    ) -> bool:
+        failed = self._store.failed
         return await self._note(
-            self._store.failed, lease, number, why, self._clock(), unreachable=unreachable
+            failed, lease, number, why, self._clock(), unreachable=unreachable, instead=instead
         )
 
     async def _note(self, unit: Callable[..., bool], *facts: Any, **more: Any) -> bool:

@@ -8,6 +8,7 @@ Topic = Literal[
     "words only",
     "cut",
     "went wrong",
+    "could not be shown",
     "read again",
     "button is old",
     "button is not yours",

@@ -11,7 +11,7 @@ from sqlalchemy import Connection, bindparam, select, update
 
 from domain.incoming import Reachable, SendingFailed
 from domain.parts import Part, Say
-from persistence import inbox
+from persistence import inbox, outbox
 from persistence.deliveries import held, renew, room_at, settle
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing
@@ -151,9 +151,16 @@ def leave(connection: Connection, lease: ChatLease, now: datetime) -> None:
 
 
 def failed(
-    connection: Connection, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool
+    connection: Connection,
+    lease: ChatLease,
+    number: int,
+    why: str,
+    now: datetime,
+    *,
+    unreachable: bool,
+    instead: tuple[Part, ...] = (),
 ) -> bool:
-    """Give a message up; False where the lease was lost.
+    """Give a message up, and say something else `instead`; False where the lease was lost.
 
     Where a client is `unreachable`, that comes into the client's own inbox, once until something arrives
     again: from there the coach hears of it.
@@ -166,6 +173,8 @@ def failed(
         if lost.rowcount:
             told = SendingFailed(person=lease.person, why=why)
             inbox.order(connection, lease.person, told, f"outbox:{number}", now)
+    if instead:
+        outbox.put(connection, [Say(to=lease.person, parts=instead)], outbox.About(), now)
     settle(connection, lease.person, now, let_go=False)
     return True
 

@@ -223,10 +223,24 @@ class Store:
         with writing(self._engine) as connection:
             return sending.try_again(connection, lease, number, not_before, now)
 
-    def failed(self, lease: ChatLease, number: int, why: str, now: datetime, *, unreachable: bool) -> bool:
-        """Give a message up. The coach hears once of a client who has become `unreachable`."""
+    def failed(
+        self,
+        lease: ChatLease,
+        number: int,
+        why: str,
+        now: datetime,
+        *,
+        unreachable: bool,
+        instead: tuple[Part, ...] = (),
+    ) -> bool:
+        """Give a message up, and say something else `instead`.
+
+        The coach hears once of a client who has become `unreachable`.
+        """
         with writing(self._engine) as connection:
-            return sending.failed(connection, lease, number, why, now, unreachable=unreachable)
+            return sending.failed(
+                connection, lease, number, why, now, unreachable=unreachable, instead=instead
+            )
 
     def leave_chat(self, lease: ChatLease, now: datetime) -> None:
         """End the lease of a chat before its time."""

@@ -5,6 +5,7 @@ Whether to try again, and when, is decided in delivery. Here it is only found ou
 
 import asyncio
 import logging
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, LinkPreviewOptions, Message
@@ -13,6 +14,7 @@ from telegram.error import TelegramError
 
 from bot.channel import Attachment, Delivered, Final, Rendered, Sent, TryAgain
 from bot.faults import told
+from bot.markup import escape, plain
 from bot.telegram.errors import SOON_SECONDS, meaning, named
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
@@ -48,16 +50,22 @@ class TelegramSender:
         self._patience_seconds = patience_seconds
 
     async def send(self, chat: str, message: Rendered) -> Delivered:
-        """Send `message` to `chat`. A picture or file that is refused goes missing, its text does not."""
+        """Send `message` to `chat`.
+
+        What is refused goes again in plainer forms: a picture, a file, marks or buttons may be missing in the
+        end, the words are not.
+        """
         number = _number(chat)
         parts = _parts(message)
         if number is None or not parts:
             _log.error("a message of %d parts for chat %r cannot be sent", len(parts), chat)
             return Final("refused")
         result = await self._send_all(number, parts)
-        if result == Final("refused") and parts[0].file is not None and length(message.text_html):
-            _log.error("a file was refused, its text goes without")
-            return await self._send_all(number, _parts(replace(message, photo=None, document=None)))
+        for form, plainer in _plainer(message):
+            if result != Final("refused"):
+                break
+            _log.error("a message was refused, and goes %s", form)
+            result = await self._send_all(number, _parts(plainer))
         return result
 
     async def _send_all(self, chat: int, parts: tuple[_Part, ...]) -> Delivered:
@@ -113,6 +121,21 @@ class TelegramSender:
         except Exception as error:  # noqa: BLE001 an answer of another shape says nothing of what was done
             _log.warning("sending was answered with something else (%s)", told(error))
             return TryAgain(SOON_SECONDS, surely_not_sent=False)
+
+
+def _plainer(message: Rendered) -> Iterator[tuple[str, Rendered]]:
+    """Yield what the message can be reduced to, step by step, and what each is called."""
+    if not length(message.text_html):
+        return
+    if message.photo is not None or message.document is not None:
+        message = replace(message, photo=None, document=None)
+        yield "without its file", message
+    words = escape(plain(message.text_html))
+    if words != message.text_html:
+        message = replace(message, text_html=words)
+        yield "without marks", message
+    if message.buttons:
+        yield "without buttons", replace(message, buttons=())
 
 
 def _parts(message: Rendered) -> tuple[_Part, ...]:

@@ -306,6 +306,10 @@ COACH_WORDS: dict[Topic, Words] = {
         "I know no client called {name}. Yours are: {names}.", "You have no clients yet."
     ),
     "client renamed": filled("{client} wants to be called {name}, and goes by that here from now on."),
+    "could not be shown": (
+        "There is something that you should see, and it cannot be shown here. "
+        "Say «who needs me?», and I tell you what is open."
+    ),
     "client joined": lambda facts, _: (
         f"{escape(str(facts['client']))} has opened the chat. I ask the first questions, and tell you once "
         "they are answered."

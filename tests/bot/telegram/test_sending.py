@@ -62,6 +62,25 @@ async def test_a_refused_picture_goes_missing_but_not_its_text(bot: Bot, anna: P
     assert [message.text for message in anna.received] == ["You beat last time"]
 
 
+@pytest.mark.parametrize(
+    ("times", "text", "labels"),
+    [(1, "Knee & pain", ["Yes"]), (2, "Knee & pain", []), (3, None, None)],
+    ids=["marks", "buttons", "all"],
+)
+async def test_a_refused_message_goes_in_plainer_forms_before_it_is_given_up(
+    api: BotApi, bot: Bot, anna: Person, times: int, text: str | None, labels: list[str] | None
+) -> None:
+    api.fail("sendMessage", Says(400, "Bad Request: something new"), times=times)
+    result = await send(bot, Rendered(f"{bold('Knee')} &amp; pain", (("Yes", "7:0"),)))
+    if text is None:
+        assert result == Final("refused")
+        assert anna.received == ()
+        return
+    (message,) = anna.received
+    assert isinstance(result, Sent)
+    assert (message.text, message.labels, message.entities) == (text, labels, [])
+
+
 async def test_a_button_with_too_much_data_goes_missing_but_not_the_text(bot: Bot, anna: Person) -> None:
     await send(bot, Rendered("Right?", (("Yes", "7:0"), ("No", "x" * 65))))
     assert anna.received[0].labels == ["Yes"]

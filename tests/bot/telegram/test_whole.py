@@ -248,6 +248,38 @@ async def test_what_telegram_refuses_for_good_holds_up_nothing(store: Store, api
         await until(lambda: heard(bram, "Romanian deadlift"))
 
 
+@pytest.mark.parametrize(
+    "failure",
+    [
+        Says(403, "Forbidden: bot was blocked by the user"),
+        Says(403, "Forbidden: user is deactivated"),
+        Says(400, "Bad Request: chat not found"),
+    ],
+    ids=["blocked", "deactivated", "gone"],
+)
+async def test_the_coach_hears_where_only_the_answer_to_a_message_tells_that_a_client_is_gone(
+    store: Store, api: BotApi, failure: Says
+) -> None:
+    async with village(store, api) as (ilse, bram, _):
+        api.fail("sendMessage", failure, chat=bram.number)
+        bram.says("seated cable row 60 kg x 8")
+        await until(lambda: heard(ilse, "can no longer be reached"))
+
+
+async def test_an_alert_that_is_refused_in_every_form_is_told_of_in_other_words(
+    store: Store, api: BotApi
+) -> None:
+    async with village(store, api) as (ilse, bram, _):
+        said = len(ilse.received)
+        api.fail("sendMessage", Says(400, "Bad Request: something new"), chat=ilse.number, times=3)
+        bram.says("my left knee hurts")
+        await until(lambda: len(ilse.received) > said)
+        assert "who needs me" in ilse.received[said].text
+        ilse.says("who needs me?")
+        await until(lambda: len(ilse.received) > said + 1)
+        assert "Bram: pain" in ilse.received[said + 1].text
+
+
 async def test_a_journal_arrives_as_a_file(store: Store, api: BotApi) -> None:
     async with village(store, api) as (ilse, bram, _):
         bram.says("seated row 60 x 9")
