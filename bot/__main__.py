@@ -94,6 +94,14 @@ def serve() -> None:
 
 
 @app.command()
+def check() -> None:
+    """Look at the whole set-up, and say what to mend."""
+    from bot.commands.check import check_command
+
+    raise typer.Exit(check_command())
+
+
+@app.command()
 def backup(file: Annotated[Path, typer.Argument(help="Where to write it; not there yet.")]) -> None:
     """Write all of the database into one file, while the bot goes on."""
     from bot.commands.backup import backup_command

@@ -112,6 +112,13 @@ def shown_url(engine: Engine) -> str:
     return _shown(engine.url)
 
 
+def file_of(url: str) -> Path | None:
+    """Return the file in which a database is; None where it is in none. Raises BadDatabaseUrl."""
+    parsed = _parse(url)
+    in_file = parsed.get_backend_name() == "sqlite" and parsed.database not in (None, "", ":memory:")
+    return Path(str(parsed.database)) if in_file else None
+
+
 def _parse(url: str) -> URL:
     try:
         parsed = make_url(url)

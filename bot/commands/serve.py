@@ -22,6 +22,9 @@ def serve_command() -> int:
     if not token:
         raise OperatorFault(("KILOPOST_TOKEN is missing: put the bot's token there, or into .env",))
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(name)s: %(message)s")
+    logging.raiseExceptions = (
+        False  # where the log's own disk is full, nothing more is to be written about it
+    )
     for chatty in ("apscheduler", "alembic"):
         logging.getLogger(chatty).setLevel(logging.WARNING)
     try:

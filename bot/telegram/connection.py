@@ -1,5 +1,6 @@
 """The library's client, set up: addresses, time-outs, and a reader that one odd update cannot stop."""
 
+import json
 import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
@@ -28,7 +29,7 @@ def make_bot(token: str, api_url: str = API_URL) -> Bot:
         token,
         base_url=f"{base}/bot",
         base_file_url=f"{base}/file/bot",
-        request=HTTPXRequest(
+        request=QuietRequest(
             connection_pool_size=_SENDING_AT_ONCE,
             connect_timeout=5,
             read_timeout=20,
@@ -48,17 +49,32 @@ async def closing(bot: Bot) -> AsyncIterator[Bot]:
         await bot.shutdown()
 
 
-class UpdatesRequest(HTTPXRequest):
-    """Fetches updates. One that the library cannot read comes out empty, and the rest of its batch stands."""
+class QuietRequest(HTTPXRequest):
+    """Keeps an answer that is not JSON out of the log, where the library would put all of it."""
 
     @staticmethod
     def parse_json_payload(payload: bytes) -> dict[str, Any]:
         """Read the server's answer; the library documents this as the place to do so differently.
 
-        Raises TelegramError where the answer is of another shape, so that it is asked for again after a
-        pause.
+        Raises TelegramError where it cannot be read.
         """
-        answer = HTTPXRequest.parse_json_payload(payload)
+        try:
+            answer: dict[str, Any] = json.loads(payload.decode("utf-8", "replace"))
+        except (ValueError, RecursionError):
+            raise TelegramError("Invalid server response") from None
+        return answer
+
+
+class UpdatesRequest(QuietRequest):
+    """Fetches updates. One that the library cannot read comes out empty, and the rest of its batch stands."""
+
+    @staticmethod
+    def parse_json_payload(payload: bytes) -> dict[str, Any]:
+        """Read the server's answer.
+
+        Raises TelegramError where it is of another shape, so that it is asked for again after a pause.
+        """
+        answer = QuietRequest.parse_json_payload(payload)
         if not isinstance(answer, dict):
             raise TelegramError("the answer is no object")
         result = answer.get("result")

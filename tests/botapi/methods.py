@@ -41,6 +41,15 @@ def delete_webhook(world: World, form: Form) -> object:  # noqa: ARG001 every me
     return True
 
 
+def get_webhook_info(world: World, form: Form) -> object:  # noqa: ARG001 every method is called alike
+    return {
+        "url": world.webhook,
+        "has_custom_certificate": False,
+        "pending_update_count": world.waiting,
+        **world.webhook_trouble,
+    }
+
+
 def send_message(world: World, form: Form) -> object:
     chat = _open_chat(world, form)
     text, entities = _formatted(form, "text", TEXT_LIMIT, "message is too long")
@@ -134,6 +143,7 @@ METHODS: Final[dict[str, Method]] = {
     "getUpdates": get_updates,
     "setWebhook": set_webhook,
     "deleteWebhook": delete_webhook,
+    "getWebhookInfo": get_webhook_info,
     "sendMessage": send_message,
     "sendPhoto": send_photo,
     "sendDocument": send_document,

@@ -79,6 +79,7 @@ class World:
         self.commands: list[Json] = []
         self.failures: list[Scripted] = []
         self.webhook = ""
+        self.webhook_trouble: Json = {}
         self.allowed: set[str] | None = None
         self.acknowledged: list[int] = []
         self.handed_out: Counter[int] = Counter()

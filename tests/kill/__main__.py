@@ -22,7 +22,7 @@ def main() -> int:
     with tempfile.TemporaryDirectory(prefix="kilopost-kill-") as folder:
         found = _found(said.database, said.kills, said.seed, Path(folder))
     print(found)
-    return 1 if found.faults else 0
+    return 1 if found.found.faults else 0
 
 
 def _found(database: str, kills: int, seed: int, folder: Path) -> Proof:

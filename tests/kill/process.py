@@ -20,9 +20,10 @@ ROOT = Path(__file__).resolve().parents[2]
 class Process:
     """`python -m bot serve` in a folder of its own; what it logs goes to a file there."""
 
-    def __init__(self, folder: Path, database: str, url: str, token: str) -> None:
+    def __init__(self, folder: Path, database: str, url: str, token: str, module: str = "bot") -> None:
         self.log = folder / "log.txt"
         self._began_at = 0
+        self._module = module
         self._start = (folder, database, url, token)
         self._running = self._run()
 
@@ -32,7 +33,7 @@ class Process:
         settings = {"KILOPOST_TOKEN": token, "KILOPOST_API_URL": url, "KILOPOST_DATABASE": database}
         with self.log.open("ab") as log:
             return subprocess.Popen(
-                [sys.executable, "-m", "bot", "serve"],
+                [sys.executable, "-m", self._module, "serve"],
                 cwd=folder,
                 env={**os.environ, **settings, "PYTHONPATH": str(ROOT)},
                 stdout=log,
@@ -42,6 +43,11 @@ class Process:
     def serves(self) -> bool:
         """Whether it has come so far as to serve; before that a signal ends it at once."""
         return b"serving" in self.log.read_bytes()[self._began_at :]
+
+    @property
+    def number(self) -> int:
+        """The number by which the machine knows it."""
+        return self._running.pid
 
     def kill(self) -> None:
         self._running.kill()
@@ -64,8 +70,8 @@ class Process:
 
 
 @contextmanager
-def process(folder: Path, database: str, api: BotApi) -> Iterator[Process]:
-    running = Process(folder, database, api.url, api.token)
+def process(folder: Path, database: str, api: BotApi, module: str = "bot") -> Iterator[Process]:
+    running = Process(folder, database, api.url, api.token, module)
     try:
         yield running
     finally:

@@ -16,6 +16,6 @@ def test_killed_under_traffic_nothing_is_lost_doubled_or_out_of_order(
     found = prove(kills=4 if is_sqlite else 6, seed=1, folder=tmp_path, url=url)
     with capsys.disabled():
         print(f"\n{found}")
-    assert found.faults == ()
-    assert found.recorded == found.reports > 0
-    assert found.delivered == found.alerts > 0
+    assert found.found.faults == ()
+    assert found.found.recorded == found.found.reports > 0
+    assert found.found.delivered == found.found.alerts > 0

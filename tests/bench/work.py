@@ -1,0 +1,281 @@
+"""`python -m tests.bench.work [--sets N] [--clients N]`: how long the bot takes for what it does all day.
+
+Each line is a ratio in one run on one machine, beside what it has to reach: a report against a bare durable
+commit of as many rows, two workers against one, a journal of many sets against one of few.
+"""
+
+import argparse
+import resource
+import sqlite3
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime, timedelta
+from itertools import count
+from pathlib import Path
+
+from sqlalchemy import Engine, text
+
+from bot.delivery import render
+from bot.desk import Desk
+from bot.roster import read_roster
+from domain.incoming import Text
+from persistence.engine import open_engine, writing
+from persistence.inbox import Received
+from persistence.migrate import migrate
+from persistence.store import Store
+from tests.bot.telegram.village import roster
+from tests.postgres import find_programs, running
+
+ROUNDS = 300
+KEYS = count(1)
+ROWS = 7
+"""What one report writes: the message, its end, the set, the workout, the answer, the chat, the person."""
+
+
+def main() -> int:
+    """Measure, and print a table; 1 where something misses what it has to reach."""
+    arguments = argparse.ArgumentParser(description="Measure what the bot does all day.")
+    arguments.add_argument("--sets", type=int, default=10_000_000)
+    arguments.add_argument("--clients", type=int, default=100_000)
+    said = arguments.parse_args()
+    lines: list[tuple[str, str, float, float, bool]] = []
+
+    def told(what: str, unit: str, got: float, reach: float, *, most: bool) -> None:
+        lines.append((what, unit, got, reach, got <= reach if most else got >= reach))
+        sign = "≤" if most else "≥"
+        print(
+            f"{what:<66}{got:>9.2f}  {sign} {reach:g} {unit}  {'' if lines[-1][-1] else 'MISSED'}", flush=True
+        )
+
+    with tempfile.TemporaryDirectory(prefix="kilopost-bench-") as name:
+        folder = Path(name)
+        with village(folder / "small.sqlite3", 1) as (engine, store):
+            add_sets(engine, 10_000)
+            few = report(store)
+            bare = bare_commit(folder / "bare.sqlite3")
+            print(f"a report {few * 1000:.2f} ms, a bare durable commit {bare * 1000:.2f} ms")
+            told("a report on SQLite against a bare durable commit", "times", few / bare, 4, most=True)
+        with village(folder / "large.sqlite3", 1) as (engine, store):
+            add_sets(engine, said.sets)
+            with village(folder / "small2.sqlite3", 1) as (small_engine, small):
+                add_sets(small_engine, 10_000)
+                few, many = in_turn(lambda: report(small, 60), lambda: report(store, 60))
+            told(f"a report with {said.sets:,} sets against 10,000", "times", many / few, 1.2, most=True)
+        (folder / "large.sqlite3").unlink()
+        with village(folder / "crowd.sqlite3", said.clients) as (engine, store):
+            a_second, grown = wakes(engine, store)
+            told(
+                f"of {said.clients:,} clients woken, rendered, queued by a worker",
+                "/s",
+                a_second,
+                500,
+                most=False,
+            )
+            told("memory grown meanwhile", "MB", grown, 20, most=True)
+    ratio = two_workers()
+    if ratio is not None:
+        told("two workers against one on PostgreSQL", "times", ratio, 1.6, most=False)
+    return 0 if all(line[-1] for line in lines) else 1
+
+
+@contextmanager
+def village(path: Path, clients: int) -> Iterator[tuple[Engine, Store]]:
+    """A database with a coach and so many clients, all settled."""
+    engine = open_engine(f"sqlite:///{path}")
+    migrate(engine)
+    store = Store(engine)
+    settle(engine, store, clients)
+    yield engine, store
+    store.close()
+
+
+def settle(engine: Engine, store: Store, clients: int) -> None:
+    """Bring in a client, let the bot welcome her, and make the others like her."""
+    store.load_roster(read_roster(roster("Bram", chats={"Chidi": "telegram:10"})), datetime.now(UTC))
+    Desk(store, lambda: datetime.now(UTC)).clear()
+    with writing(engine) as connection:
+        like = connection.execute(text("SELECT * FROM people WHERE name = 'Chidi'")).mappings().one()
+        rows = [
+            {**like, "number": 1000 + each, "name": f"Client {each}", "chat": f"telegram:{1000 + each}"}
+            for each in range(clients - 1)
+        ]
+        columns = ", ".join(map(str, like))
+        values = ", ".join(f":{name}" for name in like)
+        if rows:
+            connection.execute(text(f"INSERT INTO people ({columns}) VALUES ({values})"), rows)  # noqa: S608 our own names
+
+
+def add_sets(engine: Engine, sets: int) -> None:
+    """Give other clients so many recorded sets, 2,000 each, and one of them as many as a few years bring."""
+    Desk(Store(engine), lambda: datetime.now(UTC)).clear()
+    store = Store(engine)
+    store.receive([said("telegram:10", "romanian deadlift 60 kg x 6")])
+    Desk(store, lambda: datetime.now(UTC)).clear()
+    with writing(engine) as connection:
+        like = connection.execute(text("SELECT * FROM people WHERE name = 'Chidi'")).mappings().one()
+        others = max(1, sets // 2_000)
+    people = [{**like, "number": 10_000 + n, "name": f"Other {n}", "chat": f"o:{n}"} for n in range(others)]
+    insert(engine, "people", people)
+    with engine.connect() as connection:
+        entry = connection.execute(text("SELECT * FROM entries LIMIT 1")).mappings().one()
+        workout = connection.execute(text("SELECT * FROM workouts LIMIT 1")).mappings().one()
+    for client in range(10_000, 10_000 + others):
+        workouts = [{**workout, "client": client, "number": n} for n in range(1, 201)]
+        entries = [
+            {**entry, "client": client, "number": n, "workout": 1 + (n - 1) // 10} for n in range(1, 2_001)
+        ]
+        insert(engine, "workouts", workouts)
+        insert(engine, "entries", entries)
+
+
+def insert(engine: Engine, table: str, rows: list[dict[str, object]]) -> None:
+    """Put rows in, as they are."""
+    raw = engine.raw_connection()
+    try:
+        names = list(rows[0])
+        marks = ", ".join("?" * len(names))
+        statement = f"INSERT INTO {table} ({', '.join(names)}) VALUES ({marks})"  # noqa: S608 our own names
+        raw.cursor().execute("PRAGMA synchronous = OFF")
+        raw.cursor().executemany(statement, [tuple(row[name] for name in names) for row in rows])
+        raw.commit()
+        raw.cursor().execute("PRAGMA synchronous = FULL")
+    finally:
+        raw.close()
+
+
+def said(chat: str, words: str) -> Received:
+    """Return something typed just now."""
+    key = str(next(KEYS))
+    return Received("telegram", f"{chat}:{key}:bench", chat, datetime.now(UTC), Text(text=words, key=key))
+
+
+def report(store: Store, rounds: int = ROUNDS) -> float:
+    """Return the seconds from a report's coming in to its committed answer, the median."""
+    desk = Desk(store, lambda: datetime.now(UTC))
+    times = []
+    for number in range(rounds):
+        # A message a set: a client sends a handful in a workout.
+        words = f"romanian deadlift {60 + number % 5} kg x 6"
+        began = time.perf_counter()
+        store.receive([said("telegram:10", words)])
+        desk.clear()
+        times.append(time.perf_counter() - began)
+        if number % 6 == 5:
+            store.receive([said("telegram:10", "undo")] * 1)
+            desk.clear()
+    return statistics.median(times)
+
+
+def in_turn(*what: Callable[[], float], rounds: int = 3) -> list[float]:
+    """Return the best of each of several measurements, taken in turn: what else runs hits all alike."""
+    taken = [[each() for each in what] for _ in range(rounds)]
+    return [min(column) for column in zip(*taken, strict=True)]
+
+
+def bare_commit(path: Path) -> float:
+    """Return the seconds that a durable commit of as many rows takes with nothing around it, the median."""
+    connection = sqlite3.connect(path, isolation_level=None)
+    for pragma in ("journal_mode = WAL", "synchronous = FULL"):
+        connection.execute(f"PRAGMA {pragma}")
+    connection.execute("CREATE TABLE rows (number INTEGER PRIMARY KEY, words TEXT)")
+    times = []
+    for _ in range(ROUNDS):
+        began = time.perf_counter()
+        connection.execute("BEGIN IMMEDIATE")
+        for _row in range(ROWS):
+            connection.execute("INSERT INTO rows (words) VALUES (?)", ["x" * 300])
+        connection.execute("COMMIT")
+        times.append(time.perf_counter() - began)
+    connection.close()
+    return statistics.median(times)
+
+
+def wakes(engine: Engine, store: Store, most: int = 3_000) -> tuple[float, float]:
+    """Let a part of all clients be due; return how many are done a second, and the megabytes grown."""
+    due = datetime.now(UTC) + timedelta(days=1)
+    with writing(engine) as connection:
+        connection.execute(
+            text("UPDATE people SET wake_at = :due WHERE is_client AND number >= 1000"),
+            {"due": (due - timedelta(hours=1)).replace(tzinfo=None)},
+        )
+    done = 0
+
+    def clock() -> datetime:
+        return due
+
+    desk = Desk(store, clock)
+    while done < 200:
+        done += desk._turn(lease) if (lease := desk._next()) else 1
+    before, began, done = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, time.perf_counter(), 0
+    while done < most and (lease := desk._next()) is not None:
+        done += desk._turn(lease)
+        chat = store.claim_chat(due, 60, "telegram")
+        outgoing = store.next_message(chat, due) if chat else None
+        if outgoing is not None:
+            render(outgoing)
+    took = time.perf_counter() - began
+    return done / took, (resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before) / 1024
+
+
+WORKER = """
+import sys
+from datetime import UTC, datetime
+from bot.desk import Desk
+from persistence.store import open_store
+store = open_store(sys.argv[1])
+desk = Desk(store, lambda: datetime.now(UTC))
+print("ready", flush=True)
+sys.stdin.readline()
+print(desk.clear(), flush=True)
+"""
+
+
+def two_workers(messages: int = 20, clients: int = 60) -> float | None:
+    """Return how many times as fast two workers on PostgreSQL are as one; None where there is none."""
+    programs = find_programs()
+    if programs is None:
+        return None
+    rates = []
+    with running(programs) as server:
+        for workers in (1, 2):
+            with server.database(f"bench{workers}") as url:
+                engine = open_engine(url)
+                migrate(engine)
+                store = Store(engine)
+                chats = {f"Client {n}": f"telegram:{n + 100}" for n in range(clients)}
+                store.load_roster(read_roster(roster(chats=chats)), datetime.now(UTC))
+                Desk(store, lambda: datetime.now(UTC)).clear()
+                for chat in chats.values():
+                    store.receive([said(chat, f"romanian deadlift {60 + n} kg x 6") for n in range(messages)])
+                rates.append(_raced(url, workers))
+                store.close()
+    print(f"PostgreSQL: {rates[0]:.0f} reports a second by one worker, {rates[1]:.0f} by two")
+    return rates[1] / rates[0]
+
+
+def _raced(url: str, workers: int) -> float:
+    started = [
+        subprocess.Popen(
+            [sys.executable, "-c", WORKER, url], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+        )
+        for _ in range(workers)
+    ]
+    for each in started:
+        assert each.stdout is not None
+        each.stdout.readline()
+    began = time.perf_counter()
+    for each in started:
+        assert each.stdin is not None
+        each.stdin.write("\n")
+        each.stdin.flush()
+    steps = sum(int(each.communicate()[0]) for each in started)
+    return steps / (time.perf_counter() - began)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,21 @@
+"""The bot as a process whose clock is off by as many seconds as the file `skew` says, looked at each time."""
+
+from datetime import datetime, timedelta
+from pathlib import Path
+
+import bot.clock
+from bot.__main__ import main
+
+SKEW = Path("skew")
+
+
+def skewed() -> datetime:
+    """Return the moment by a clock that somebody sets."""
+    return true_time() + timedelta(seconds=float(SKEW.read_text("utf-8") or 0))
+
+
+true_time = bot.clock.machine_time
+
+if __name__ == "__main__":
+    bot.clock.machine_time = skewed
+    main()
