@@ -57,9 +57,25 @@ class Sums:
     vv: tuple[float, ...]
 
     def squares(self) -> "Squares":
-        """Return S of all shapes."""
+        """Return S of all shapes, the gain nearest to the best one at each tau being taken as that."""
         gaining = self.gaining()
-        return Squares(gaining, tuple(self.declining(gaining, fall) for fall in DECLINES))
+        declining = tuple(self.declining(gaining, fall) for fall in DECLINES)
+        for squares, fall in ((gaining, 0.0), *zip(declining, DECLINES, strict=True)):
+            self._fit_nearest(squares, fall)
+        return Squares(gaining, declining)
+
+    def _fit_nearest(self, squares: list[float], fall: float) -> None:
+        """Put, at each tau, S of the best gain in the place of that of the gain nearest to it.
+
+        A value stands for the gains around it. Over many exposures with little noise they are told apart so
+        well that a steady gain between two values would fit worse than one that is greater and has ended.
+        """
+        lowest, highest = GAINS[0], GAINS[-1]
+        firsts = range(0, len(squares), len(GAINS))
+        for first, yu, uu, uv in zip(firsts, self.yu, self.uu, self.uv, strict=False):
+            if uu > 0 and lowest < (best := (yu - fall * uv) / uu) < highest:
+                at = bisect(_MIDDLES, best)
+                squares[first + at] -= uu * (GAINS[at] - best) ** 2
 
     def gaining(self) -> list[float]:
         """Return S of gains that end at tau; at the last tau it has not ended."""
@@ -79,20 +95,22 @@ class Sums:
     def best_shape(self) -> tuple[float, int, float]:
         """Return of the shape with the least S the fall after the gain, its last exposure, the gain.
 
-        S is quadratic in the gain: only the one nearest to where it is least is worth a look.
+        S is quadratic in the gain; any from the least to the greatest of `GAINS` can be the best.
         """
         yy, last = self.yy, len(self.yu) - 1
         least, best = math.inf, (0.0, 0, 0.0)
+        lowest, highest = GAINS[0], GAINS[-1]
         for fall in (0.0, *DECLINES):
             columns = zip(self.yu, self.uu, self.yv, self.uv, self.vv, strict=True)
             for tau, (yu, uu, yv, uv, vv) in enumerate(columns):
                 if fall and tau == last:
                     break
-                at = bisect(_MIDDLES, (yu - fall * uv) / uu) if uu > 0 else 0
-                twice, squared = _POWERS[at]
-                s = yy - twice * yu + squared * uu + fall * (fall * vv - 2 * yv) + fall * twice * uv
-                if s <= least:
-                    least, best = min((least, best), (s, (fall, tau, GAINS[at])))
+                gain = (yu - fall * uv) / uu if uu > 0 else lowest
+                if not lowest <= gain <= highest:
+                    gain = lowest if gain < lowest else highest
+                s = yy + gain * (gain * uu + 2 * (fall * uv - yu)) + fall * (fall * vv - 2 * yv)
+                if s < least:
+                    least, best = s, (fall, tau, gain)
         return best
 
 

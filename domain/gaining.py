@@ -1,35 +1,24 @@
 """Whether a client's exercises still gain, since when one no longer does, and how sure that is.
 
 Each exercise is weighed by `domain.gain_model`. The client's other exercises say beforehand how great gains
-and noise are likely to be. An exercise has stalled where the odds that its gain has ended are great enough:
-the needed odds were found once by a seeded simulation (`tests/bench/stalls.py`), aiming at no more than 1 of
-10 exercises that gain steadily being called stalled within 20 exposures. Alone no gain and noise went over 8%
-of 400; with five others 2% gains with 3 and 4.2% noise came to 11% of 150, the rest stayed under 9%. They are
-the project's own rule.
+and noise are likely to be. An exercise has stalled where the odds that its gain has ended are as great as
+`domain.needed` asks for; several have slowed together where `domain.together` finds that likelier. What the
+engine reaches is measured by `tests/bench/stalls.py`; the figures stand in DEVELOPERS.md.
 """
 
-import math
 from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from domain.gain_odds import NOISE, Odds, Weighed, odds_of, weigh
+from domain.needed import has_ended
 from domain.slope import Gain, gain_over, gain_until, pooled
 from domain.strength_series import Series
-from domain.together import common_end
+from domain.together import alone_odds, are_together, common_end
 
 LEAST_EXPOSURES = 5
 """With fewer nothing is called a stall."""
-
-TOGETHER_NEEDED = 3.0
-"""The odds from which several exercises are taken to have slowed together."""
-
-_BASE, _PER_OTHER, _MOST_OTHERS = 0.1, 0.07, 5
-_DIFFERENCE = 2.5
-_QUICKNESS, _QUICKNESS_PER_OTHER, _USUAL_GAIN = 0.15, -0.09, 0.01
-_NOISINESS, _USUAL_NOISE = 0.6, 0.03
-"""What `_needed` reckons from, found by simulation with other seeds than it is measured with."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,19 +74,30 @@ def look(series: Sequence[Series], earlier: Sequence[Series] = ()) -> Findings:
 
     `earlier` are series that are over, and only say what gain and noise are usual for this client.
     """
+    odds, others = odds_of_all(series, earlier)
+    found = tuple(
+        _standing(*odds[at], others) if at in odds else Standing(len(each.points))
+        for at, each in enumerate(series)
+    )
+    return Findings(found, _together(enough(odds)))
+
+
+def odds_of_all(
+    series: Sequence[Series], earlier: Sequence[Series] = ()
+) -> tuple[dict[int, tuple[Weighed, Odds]], int]:
+    """Return the odds of each of a client's exercises, by place, and how many others each has beside it."""
     known = {at: weigh(each) for at, each in enumerate((*series, *earlier)) if len(each.points) > 1}
     odds = {
-        at: odds_of(known[at], [other for place, other in known.items() if place != at])
+        at: (known[at], odds_of(known[at], [other for place, other in known.items() if place != at]))
         for at in range(len(series))
         if at in known
     }
-    others = len(known) - 1
-    found = tuple(
-        _standing(known[at], odds[at], others) if at in odds else Standing(len(each.points))
-        for at, each in enumerate(series)
-    )
-    enough = {at: (known[at], odds[at]) for at, each in enumerate(found) if each.exposures >= LEAST_EXPOSURES}
-    return Findings(found, _together(enough))
+    return odds, len(known) - 1
+
+
+def enough(odds: Mapping[int, tuple[Weighed, Odds]]) -> dict[int, tuple[Weighed, Odds]]:
+    """Return those of exercises with exposures enough to call something a stall."""
+    return {at: each for at, each in odds.items() if len(each[0].series.points) >= LEAST_EXPOSURES}
 
 
 def _standing(own: Weighed, odds: Odds, others: int) -> Standing:
@@ -105,7 +105,7 @@ def _standing(own: Weighed, odds: Odds, others: int) -> Standing:
     declined = sum(odds.declined)
     ended = sum(odds.stopped) + declined
     chance = ended / (ended + odds.never)
-    if len(points) < LEAST_EXPOSURES or ended < odds.never * _needed(odds, others):
+    if len(points) < LEAST_EXPOSURES or not has_ended(odds, others):
         return Standing(len(points), ended=chance, gain=gain_over(own.sums, 0, NOISE), noise=odds.noise)
     both = [stop + fall for stop, fall in zip(odds.stopped, odds.declined, strict=True)]
     tau = both.index(max(both))
@@ -126,8 +126,8 @@ def _together(known: Mapping[int, tuple[Weighed, Odds]]) -> Together | None:
     common = common_end(known)
     if common is None:
         return None
-    alone = sum((sum(odds.stopped) + sum(odds.declined)) / odds.never for _, odds in known.values())
-    if common.odds < max(TOGETHER_NEEDED, alone):
+    alone = alone_odds(known)
+    if not are_together(common.odds, alone):
         return None
     gains, befores = [], []
     for at in common.which:
@@ -142,20 +142,4 @@ def _together(known: Mapping[int, tuple[Weighed, Odds]]) -> Together | None:
         (common.odds + alone) / (common.odds + alone + 1),
         pooled(gains),
         pooled(befores),
-    )
-
-
-def _needed(odds: Odds, others: int) -> float:
-    """Return the odds from which a gain is taken to have ended.
-
-    They are the greater, the more the two readings of the exposures differ: a great gain that ended, a small
-    one that goes on; and the greater the noise is. What other exercises say of the usual gain is least apt
-    for one that gains less than they, which therefore needs more.
-    """
-    told = min(others, _MOST_OTHERS)
-    return (
-        math.exp(_BASE + _PER_OTHER * told)
-        * math.pow(odds.gain_overall / odds.gain_if_never, _DIFFERENCE)
-        * math.pow(odds.gain_if_never / _USUAL_GAIN, _QUICKNESS + _QUICKNESS_PER_OTHER * told)
-        * math.pow(odds.noise / _USUAL_NOISE, _NOISINESS)
     )

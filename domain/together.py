@@ -20,6 +20,8 @@ TAKES_PART = 0.8
 """The chance that an exercise takes part where the client's gain ends: the project's own choice."""
 FEWEST = 2
 """So many exercises at least are several."""
+NEEDED = 3.0
+"""The odds from which several exercises are taken to have slowed together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +71,16 @@ def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
         if (tau := bisect_right(each, since) - 1) >= 0 and ratios[at][declining][tau] > 1
     )
     return Common(which, since, total, declining) if len(which) >= FEWEST else None
+
+
+def alone_odds(known: Mapping[int, tuple[Weighed, Odds]]) -> float:
+    """Return the odds that the gain of some single one has ended, and no other."""
+    return sum((sum(odds.stopped) + sum(odds.declined)) / odds.never for _, odds in known.values())
+
+
+def are_together(together: float, alone: float) -> bool:
+    """Return whether odds that several have slowed together are great enough, beside those of single ones."""
+    return together >= max(NEEDED, alone)
 
 
 def _ratios(weighed: Weighed, odds: Odds) -> tuple[Sequence[float], Sequence[float]]:

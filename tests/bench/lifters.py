@@ -29,6 +29,12 @@ LIFTS = (
 )
 RANGES = ((5, 8), (6, 10), (8, 12))
 EXPOSURES = 46
+WITHIN = 20
+"""Within so many exposures false alarms are counted."""
+EARLIEST, LATEST = 8, 25
+"""Between which exposures a gain ends, where it does."""
+SPREAD = 0.3
+"""How far (in logs) the gains of a simulated client's other exercises lie about the first one's."""
 DAYS_APART = 4
 START = date(2026, 1, 1)
 

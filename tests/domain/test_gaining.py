@@ -45,6 +45,17 @@ def test_a_steady_gain_is_no_stall_and_lies_in_its_interval() -> None:
     assert found.ended < 0.5
 
 
+@pytest.mark.parametrize("gain", [0.0085, 0.0125, 0.0175, 0.025])
+def test_a_steady_gain_of_any_size_is_no_stall_on_days_that_vary_little(gain: float) -> None:
+    """Also one that lies between the gains that are considered, over many exposures."""
+    alarms = 0
+    for lifter in range(15):
+        (points,) = series(40, gain, noise=0.01, seed=f"steady {lifter}").parts
+        alarms += any(alone(Series((points[:size],))).stalled for size in range(8, 41, 4))
+    print(f"\n{alarms} of 15")
+    assert alarms <= 2
+
+
 def test_a_gain_that_ended_is_a_stall_since_about_then() -> None:
     found = alone(series(32, 0.01, ends=18))
     assert found.stalled

@@ -78,14 +78,13 @@ def test_sums_are_those_of_the_shapes_themselves(sizes: tuple[int, ...]) -> None
 
     sums = sums_of(parts)
     gaining = sums.gaining()
-    squares = sums.squares()
-    assert squares.gaining == gaining
+    declines = [(fall, sums.declining(gaining, fall)) for fall in DECLINES]
     for tau in range(len(values)):
         for at, gain in enumerate(GAINS):
             assert gaining[tau * len(GAINS) + at] == pytest.approx(
                 left(less(values, shape(len(values), tau, gain, 0)))
             )
-            for fall, declining in zip(DECLINES, squares.declining, strict=True):
+            for fall, declining in declines:
                 if tau < len(values) - 1:
                     wanted = left(less(values, shape(len(values), tau, gain, fall)))
                     assert declining[tau * len(GAINS) + at] == pytest.approx(wanted)
@@ -95,12 +94,18 @@ def test_sums_are_those_of_the_shapes_themselves(sizes: tuple[int, ...]) -> None
     st.lists(st.lists(st.floats(-5, 5), min_size=1, max_size=20), min_size=1, max_size=3),
 )
 def test_the_best_shape_has_the_least_squares_of_all(parts: list[list[float]]) -> None:
-    """Found by a look at the gain nearest to the best one, it is as good as the best of all shapes."""
+    """With the gain taken as it fits best: both for the shapes that are weighed, and for the best of them."""
     sums = sums_of(parts)
-    squares = sums.squares()
     fall, tau, gain = sums.best_shape()
-    rows = dict(zip((0.0, *DECLINES), (squares.gaining, *squares.declining), strict=True))
-    assert rows[fall][tau * len(GAINS) + GAINS.index(gain)] == pytest.approx(squares.least, abs=1e-9)
+    values = [value for part in parts for value in part]
+    edges = list(pairwise(accumulate(map(len, parts), initial=0)))
+    rise = less(values, shape(len(values), tau, gain, fall))
+    left = sum(pvariance(rise[first:end]) * (end - first) for first, end in edges)
+    assert left == pytest.approx(sums.squares().least, abs=1e-9)
+    fine = [GAINS[0] + (GAINS[-1] - GAINS[0]) * step / 50 for step in range(51)]
+    for other in fine:
+        rise = less(values, shape(len(values), tau, other, fall))
+        assert left <= sum(pvariance(rise[first:end]) * (end - first) for first, end in edges) + 1e-9
 
 
 def test_the_chances_of_an_end_are_all_there_are() -> None:

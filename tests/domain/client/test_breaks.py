@@ -159,9 +159,12 @@ def test_an_illness_taken_back_is_none() -> None:
 
 
 def test_a_review_over_a_break_says_so_to_the_coach_and_spares_the_client() -> None:
+    """It waits until something has been done since that can be held against what was before."""
     life = trained()
     life.says("away till the 9th of April", at(6))
     life.says("50 x 9\n67.5 x 7\n10 x 10", at(9, month=4))
-    assert "review" not in kinds(life.says("16 x 10\n40 s", at(12, month=4)))
+    life.says("16 x 10\n40 s", at(12, month=4))
+    assert [alert.reason for alert in life.state.alerts] == []
+    assert "review" not in kinds(life.says("60 x 9\n80 x 8\n14 x 10", at(15, month=4)))
     (alert,) = (alert for alert in life.state.alerts if alert.reason == "review")
     assert alert.evidence["weeks_away"] == 5

@@ -1,0 +1,85 @@
+"""How great the odds must be that an exercise's gain has ended, until it is called a stall.
+
+What is needed is the greater, the more the two readings of the exposures differ (a great gain that ended, a
+small one that goes on), and the greater the gain is; and the more other exercises the client has: each is one
+more that could raise a false alarm, and says more of what gain and noise are usual. The logarithm is linear
+in both, with coefficients that go from those of an exercise alone towards those of one among many, by the
+share n / (n + 2) of n others.
+
+There is no theory to the five numbers: `python -m tests.bench.calibrate` finds them, with simulated clients
+of one to eight exercises and of every gain and noise. They are the project's own rule, found with 1440 steady
+clients and 480 of whom one exercise stops; what they reach with other seeds stands in DEVELOPERS.md. The
+noise of a day as a third number made nothing better.
+"""
+
+import math
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from domain.gain_odds import Odds
+
+USUAL_GAIN = 0.01
+"""What the gain is taken relative to, so that the numbers are easy to read. It decides nothing."""
+MOST_DIFFERENCE = math.log(2)
+"""A gain more than twice the other makes no more of a difference: so far apart they are where strength falls,
+which is to be seen soon. Found with the five numbers."""
+_LEAST = 1e-300
+"""A weight that came out as 0 because it is so small."""
+HALF_TOLD = 2
+"""With so many others half of what they can say has been said: the project's own choice."""
+
+
+class Seen(NamedTuple):
+    """What an exercise's exposures show, as logarithms.
+
+    `odds` are those that its gain has ended; `difference` is the gain over all readings over that of the
+    reading in which it goes on, `MOST_DIFFERENCE` at the most, and `gain` the latter over what is usual.
+    """
+
+    odds: float
+    difference: float
+    gain: float
+
+
+@dataclass(frozen=True, slots=True)
+class Threshold:
+    """The five numbers: what an exercise alone needs, and how much that changes with many others."""
+
+    base: float
+    base_told: float
+    difference: float
+    gain: float
+    gain_told: float
+
+    def beside(self, others: int) -> tuple[float, float, float]:
+        """Return, for an exercise with so many others, the base and what it takes of each in `Seen`."""
+        told = others / (others + HALF_TOLD)
+        return (
+            self.base + self.base_told * told,
+            self.difference,
+            self.gain + self.gain_told * told,
+        )
+
+    def needed(self, seen: Seen, others: int) -> float:
+        """Return the logarithm of the odds that are needed."""
+        base, difference, gain = self.beside(others)
+        return base + difference * seen.difference + gain * seen.gain
+
+
+THRESHOLD = Threshold(base=-0.1, base_told=0.86, difference=3.95, gain=0.51, gain_told=-0.25)
+
+
+def seen_in(odds: Odds) -> Seen:
+    """Return what is seen in an exercise's odds."""
+    ended = sum(odds.stopped) + sum(odds.declined)
+    return Seen(
+        math.log(max(ended, _LEAST) / max(odds.never, _LEAST)),
+        min(math.log(odds.gain_overall / odds.gain_if_never), MOST_DIFFERENCE),
+        math.log(odds.gain_if_never / USUAL_GAIN),
+    )
+
+
+def has_ended(odds: Odds, others: int) -> bool:
+    """Return whether the odds are great enough, for an exercise with so many others beside it."""
+    seen = seen_in(odds)
+    return seen.odds >= THRESHOLD.needed(seen, others)
