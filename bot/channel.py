@@ -61,3 +61,11 @@ class Sender(Protocol):
     async def send(self, chat: str, message: Rendered) -> Delivered:
         """Send `message` to `chat`, whole and in order."""
         ...
+
+    async def change(self, chat: str, message_key: str, message: Rendered) -> Delivered:
+        """Let the message known by that key be `message` from now on; without a text only its buttons change.
+
+        It has neither picture nor file. Where it cannot be, as there is no such message any more, or the text
+        is too long for one, it is `Final("refused")`.
+        """
+        ...

@@ -13,6 +13,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any, assert_never
 
+from bot.changing import deliver
 from bot.channel import Delivered, Final, Rendered, Sender, Sent, TryAgain
 from bot.enclosing import Enclose, encloses
 from bot.faults import told
@@ -135,7 +136,7 @@ class Delivery:
             rendered = await asyncio.to_thread(self._enclose, outgoing, rendered)
         if not await asyncio.to_thread(store.sending, lease, number, self._clock()):
             return False
-        result = await self._send(lease, outgoing.chat, rendered)
+        result = await self._send(lease, outgoing, rendered)
         now = self._clock()
         match result:
             case Sent(message_keys=keys):
@@ -163,9 +164,9 @@ class Delivery:
             case _:
                 assert_never(result)
 
-    async def _send(self, lease: ChatLease, chat: str, rendered: Rendered) -> Delivered:
+    async def _send(self, lease: ChatLease, outgoing: Outgoing, rendered: Rendered) -> Delivered:
         """Send a message, and keep the lease for as long as that takes."""
-        under_way = asyncio.ensure_future(self._sender.send(chat, rendered))
+        under_way = asyncio.ensure_future(deliver(self._sender, outgoing, rendered))
         while not (await asyncio.wait({under_way}, timeout=LEASE_SECONDS / 3))[0]:
             with contextlib.suppress(DatabaseTrouble):
                 await asyncio.to_thread(self._store.keep_chat, lease, self._clock())

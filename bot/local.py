@@ -16,11 +16,12 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
+from bot.changing import only_adds
 from bot.channel import Rendered
 from bot.enclosing import made
 from bot.files.folder import Folder
 from bot.markup import plain
-from bot.play.show import INDENT, enclosed_lines, formatted, named
+from bot.play.show import INDENT, changes, enclosed_lines, formatted, named
 from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
 from bot.wording.reader import listed
@@ -68,6 +69,7 @@ class LocalChat:
         self._console = console
         self._stage = Stage(store, now, self._heard, made(store))
         self._me = me or next((person.name for person in store.people() if person.is_client), "You")
+        self._my_chat = self._stage.chat_of(self._me)
         self._folder = folder
         self._latest: dict[str, Message] = {}
         self._mine_heard = 0
@@ -156,6 +158,7 @@ class LocalChat:
     def _become(self, name: str) -> None:
         known = {person.name.casefold(): person.name for person in self._store.people()}
         self._me = known.get(name.casefold(), name or self._me)
+        self._my_chat = self._stage.chat_of(self._me)
         self._replies_to = None
         if name and name.casefold() not in known:
             self._note(f"{name} is not known to the bot: a stranger, who can only bring an invitation.")
@@ -201,8 +204,15 @@ class LocalChat:
 
     def _heard(self, at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
         message = Message(at, outgoing, rendered)
+        is_mine = outgoing.chat == self._my_chat
+        if is_mine:
+            self._me = named(outgoing)  # I may be called something else from now on
+        if only_adds(outgoing):
+            if is_mine and rendered.text_html:
+                self._note(f"(under that message now: {plain(rendered.text_html)})")
+            return
         self._latest[named(outgoing).casefold()] = message
-        if named(outgoing).casefold() == self._me.casefold():
+        if is_mine:
             self._mine_heard += 1
             self._show(message)
         elif self._meanwhile is not None:
@@ -226,7 +236,9 @@ class LocalChat:
         local = message.at.astimezone(ZoneInfo(message.outgoing.zone))
         to = named(message.outgoing)
         style = "bold blue" if to.casefold() == self._me.casefold() else "magenta"
-        return Text.assemble((f"{local:%a %d %b %H:%M}  ", "dim"), (f"Kilopost to {to}", style))
+        return Text.assemble(
+            (f"{local:%a %d %b %H:%M}  ", "dim"), (f"Kilopost to {to}{changes(message.outgoing)}", style)
+        )
 
     def _clock(self) -> str:
         person = self._store.person_of_chat(self._stage.chat_of(self._me))

@@ -74,6 +74,14 @@ class Stage:
         self._chats[chat].append(InChat(key, words_of(message)))
         return Sent((key,))
 
+    async def change(self, chat: str, message_key: str, message: Rendered) -> Sent:
+        """Take a message as changed."""
+        kept = self._chats[chat]
+        for at, each in enumerate(kept):
+            if each.key == message_key and message.text_html:
+                kept[at] = InChat(message_key, words_of(message))
+        return Sent((message_key,))
+
     def _heard(self, outgoing: Outgoing, rendered: Rendered) -> None:
         self._watcher(self.now, outgoing, rendered)
 

@@ -83,10 +83,11 @@ class Write(Frozen):
 
 
 class Words(Frozen):
-    """The same as saying `text`."""
+    """The same as saying `text`; `once` where that is of no use a second time, unlike a look at something."""
 
     kind: Literal["words"] = "words"
     text: str
+    once: bool = False
 
 
 class Release(Frozen):

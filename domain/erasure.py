@@ -13,7 +13,7 @@ from pydantic import BaseModel
 
 from domain.actions import Action
 from domain.incoming import Document, Edited, FromChat, FromCoach, SendingFailed, Text
-from domain.parts import AlertPart, Digest, File, Notice, Part
+from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.tally import Numbers
 
@@ -51,8 +51,10 @@ class Name:
                 return False
 
 
-def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[Part, ...]:
-    """Return what of a message to a coach may stay; nothing where it speaks of the client.
+def parts_left(
+    parts: tuple[Part, ...], name: Name, *, is_sent: bool, client: int | None = None
+) -> tuple[Part, ...]:
+    """Return what of a message to a coach may stay; nothing where it speaks of the client of that number.
 
     An overview stays without the client. What is not sent yet goes only where it is about just this client.
     """
@@ -68,6 +70,8 @@ def parts_left(parts: tuple[Part, ...], name: Name, *, is_sent: bool) -> tuple[P
                 left_rows = tuple(row for row in rows if row.client != name.name)
                 if left_rows:
                     left.append(part.model_copy(update={"rows": left_rows}))
+            case Chosen(action=action) if client is not None and getattr(action, "client", None) == client:
+                return ()
             case _ if name.is_client_of(part) or (is_sent and name.is_in(part)):
                 return ()
             case _:

@@ -51,7 +51,8 @@ class Edited(Frozen):
 
     The store fills in `original`, the inbox number of the message as first sent, and `before`, its text as it
     last stood; both stay None where that message is unknown. `places` are those of the entries that it was
-    the first to record, and `reply` is what it answers.
+    the first to record, and `reply` is what it answers. `answered` is the number in the outbox of the bot's
+    answer to it, as long as nothing was said since.
     """
 
     kind: Literal["edited"] = "edited"
@@ -61,18 +62,29 @@ class Edited(Frozen):
     before: str | None = None
     places: tuple[int, ...] = ()
     reply: ReplyTo | None = None
+    answered: int | None = None
+
+
+class Under(Frozen):
+    """The bot's message that a button stood under: its number in the outbox, its buttons, what it came of."""
+
+    number: int
+    buttons: tuple[Action, ...]
+    reply: ReplyTo
 
 
 class Pressed(Frozen):
     """A button press: the `button`'s data as sent. The store fills in the `action` it stands for.
 
-    `action` stays None where the button is unknown, or was sent to somebody else.
+    `action` stays None where the button is unknown, or was sent to somebody else. `under` is the message that
+    it stood under.
     """
 
     kind: Literal["pressed"] = "pressed"
     button: str
     query: str = ""
     action: Action | None = None
+    under: Under | None = None
 
 
 class Document(Frozen):

@@ -313,6 +313,13 @@ class File(Frozen):
     client: str
 
 
+class Chosen(Frozen):
+    """The button that was pressed, shown under the message that it stood under."""
+
+    kind: Literal["chosen"] = "chosen"
+    action: Action
+
+
 class Notice(Frozen):
     """Anything else that is to be known. `topic` chooses the words, `facts` fill them.
 
@@ -340,6 +347,7 @@ Part = Annotated[
     | Progress
     | ProgrammeProgress
     | RosterProgress
+    | Chosen
     | Notice,
     Field(discriminator="kind"),
 ]
@@ -358,3 +366,7 @@ class Say(Frozen):
     parts: tuple[Part, ...]
     buttons: tuple[Action, ...] = ()
     weight: Weight = "answer"
+    edits: int | None = None
+    """The number in the outbox of an earlier message to this person that is changed instead of sending one:
+    the parts take its place, or where they are a `Chosen`, that is shown under its words. The buttons are all
+    that it has from now on."""

@@ -40,6 +40,10 @@ LAST_WORDS = "client erased"
 """The topic of the notice that tells the coach, which is the last to have the name."""
 
 
+CHOSEN = '"chosen"'
+"""How a choice shown under a message is told in its JSON."""
+
+
 def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, Any]:
     """Erase all that is kept about the client whose row this is; return the columns that make it a stranger.
 
@@ -157,7 +161,11 @@ def _clear_coaches_mail(connection: Connection, client: int, name: Name, coaches
     mine = set(connection.execute(select(InboxRow.number).where(InboxRow.person == client)).scalars())
     gone: list[int] = []
     for row in _speaking_of(connection, mine, name, coaches):
-        left = () if row.about_message in mine else parts_left(row.parts, name, is_sent=row.state == "sent")
+        left = (
+            ()
+            if row.about_message in mine
+            else parts_left(row.parts, name, is_sent=row.state == "sent", client=client)
+        )
         if left == row.parts and not (row.words and name.is_in(row.words)):
             continue
         # One that is on its way right now is let go whole: it could not be changed any more.
@@ -191,7 +199,7 @@ def _speaking_of(
     found = [
         number
         for number, about, parts, words in connection.execute(looked_at)
-        if about in mine or name.is_in((parts, words or ""))
+        if about in mine or name.is_in((parts, words or "")) or CHOSEN in parts
     ]
     whole = select(
         OutboxRow.number,

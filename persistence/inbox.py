@@ -1,6 +1,5 @@
 """What came in: stored once however often it comes, then taken one at a time for each person."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -8,7 +7,6 @@ from datetime import datetime, timedelta
 from sqlalchemy import Connection, Integer, bindparam, or_, select, type_coerce, update
 from sqlalchemy import Text as TextColumn
 
-from domain.actions import Action
 from domain.incoming import (
     Edited,
     FromChat,
@@ -21,9 +19,10 @@ from domain.incoming import (
 )
 from persistence.leases import Lease, fresh_token
 from persistence.people import numbers_of_chats
+from persistence.pressing import with_action
 from persistence.replies import with_original, with_reply
 from persistence.statements import InsertOr, or_nothing, or_update
-from persistence.tables import INCOMING, CursorRow, InboxRow, OutboxRow, PersonRow
+from persistence.tables import INCOMING, CursorRow, InboxRow, PersonRow
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,7 +148,7 @@ def heard(connection: Connection, message: Waiting, person: int) -> Heard:
         case Edited():
             incoming = with_original(connection, incoming, message.chat, message.number, person)
         case Pressed():
-            incoming = incoming.model_copy(update={"action": _action(connection, incoming.button, person)})
+            incoming = with_action(connection, incoming, person)
         case _:
             pass
     return Heard(message.number, message.at, incoming)
@@ -178,15 +177,3 @@ def _message_key(incoming: FromChat) -> str | None:
             return key or None
         case _:
             return None
-
-
-def _action(connection: Connection, button: str, person: int) -> Action | None:
-    """Return what a button stands for; None where there is none such, or it was sent to somebody else."""
-    data = re.fullmatch(r"(\d{1,18}):(\d{1,3})", button, re.ASCII)
-    if data is None:
-        return None
-    number, index = map(int, data.groups())
-    actions = connection.execute(
-        select(OutboxRow.actions).where(OutboxRow.number == number, OutboxRow.person == person)
-    ).scalar()
-    return actions[index] if actions and index < len(actions) else None

@@ -4,13 +4,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, delete, insert, literal, or_, select, update
+from sqlalchemy.orm import aliased
 
-from domain.parts import Say
+from domain.parts import Part, Say
 from domain.units import Unit
 from persistence import deliveries
 from persistence.tables import DeliveryRow, OutboxRow
 
+_LATER = aliased(OutboxRow)
 _ADD = insert(OutboxRow).returning(OutboxRow.number, sort_by_parameter_order=True)
 
 
@@ -23,10 +25,20 @@ class About:
 
 
 @dataclass(frozen=True, slots=True)
+class Earlier:
+    """The message to be changed by another one: its parts, and as what it stands in the chat at present."""
+
+    parts: tuple[Part, ...]
+    words: str
+    message_keys: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Outgoing:
     """The next message for a chat, and what is needed to put it into words.
 
-    `unclear` where a try has begun before of which nothing is known: it may have been sent.
+    `unclear` where a try has begun before of which nothing is known: it may have been sent. `earlier` is the
+    message that it changes; None where it changes none, or one that was never sent.
     """
 
     number: int
@@ -40,6 +52,7 @@ class Outgoing:
     unclear: bool
     created_at: datetime
     is_client: bool = False
+    earlier: Earlier | None = None
 
     @property
     def button_data(self) -> tuple[str, ...]:
@@ -71,6 +84,7 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
             "about_message": about.message,
             "about_wake": about.wake,
             "created_at": now,
+            "edits": say.edits,
         }
         for say in says
     ]
@@ -78,11 +92,17 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
     deliveries.note_waiting(connection, list(zip(numbers, says, strict=True)), now)
 
 
-def sent_with_buttons(connection: Connection, person: int, newest: int) -> list[SentMessage]:
-    """Return those of a person's `newest` sent messages that have buttons, newest first."""
+def sent_with_buttons(
+    connection: Connection, person: int, newest: int, *, had: bool = False
+) -> list[SentMessage]:
+    """Return those of a person's `newest` sent messages that have buttons, newest first.
+
+    Of one that was changed since, only what it was changed to; or where they `had` some, that as well.
+    """
+    changed = select(_LATER.edits).where(_LATER.edits == OutboxRow.number, _LATER.state == "sent")
     rows = connection.execute(
         select(OutboxRow.number, OutboxRow.sent_at, OutboxRow.words, OutboxRow.message_keys, OutboxRow.labels)
-        .where(OutboxRow.person == person, OutboxRow.state == "sent")
+        .where(OutboxRow.person == person, OutboxRow.state == "sent", or_(literal(had), ~changed.exists()))
         .order_by(OutboxRow.number.desc())
         .limit(newest)
     )
@@ -103,6 +123,25 @@ def has_arrived(connection: Connection, person: int) -> bool:
     """Return whether anything was ever sent to a person."""
     sent = select(OutboxRow.number).where(OutboxRow.person == person, OutboxRow.state == "sent").limit(1)
     return connection.execute(sent).first() is not None
+
+
+def earlier(connection: Connection, person: int, number: int) -> Earlier | None:
+    """Return the message of that number as it stands in the person's chat; None where it was never sent."""
+    row = connection.execute(
+        select(OutboxRow.parts, OutboxRow.words, OutboxRow.message_keys).where(
+            OutboxRow.number == number, OutboxRow.person == person, OutboxRow.state == "sent"
+        )
+    ).first()
+    if row is None:
+        return None
+    since = connection.execute(
+        select(OutboxRow.words, OutboxRow.message_keys)
+        .where(OutboxRow.edits == number, OutboxRow.person == person, OutboxRow.state == "sent")
+        .order_by(OutboxRow.number)
+    )
+    # What has a key of its own stands instead of it; what has none was put under its words.
+    under = [each.words for each in since if each.words and not each.message_keys]
+    return Earlier(row.parts, "\n".join([row.words, *under]) if row.words else "", row.message_keys)
 
 
 def drop_waiting(connection: Connection, person: int, why: str) -> None:

@@ -3,7 +3,9 @@
 Each step is one look into an index, however old the message is.
 """
 
-from sqlalchemy import Connection, bindparam, select
+from collections.abc import Collection, Sequence
+
+from sqlalchemy import Connection, bindparam, or_, select
 
 from domain.incoming import Edited, FromCoach, ReplyTo, SendingFailed, Text
 from domain.parts import WORDS_PASSED_ON, AlertPart, Notice, Part, Question
@@ -28,6 +30,14 @@ _SENT = (
         SentKeyRow.message_key == bindparam("message_key"),
         OutboxRow.person == bindparam("person"),
     )
+)
+_LAST_SAID = (
+    select(OutboxRow.number, OutboxRow.about_message)
+    .where(
+        OutboxRow.person == bindparam("person"), or_(OutboxRow.edits.is_(None), OutboxRow.weight != "nudge")
+    )
+    .order_by(OutboxRow.number.desc())
+    .limit(1)
 )
 _CAUSE = select(InboxRow.number, InboxRow.incoming, InboxRow.chat, InboxRow.message_key).where(
     InboxRow.number == bindparam("message")
@@ -61,8 +71,15 @@ def with_original(
             "before": last.incoming.text if isinstance(last.incoming, Text | Edited) else None,
             "places": tuple(sorted({entry.place or entry.number for entry in made} & own)),
             "reply": _reply_to(connection, replies_to, chat, first.number, person),
+            "answered": _answer(connection, {first.number, last.number}, person),
         }
     )
+
+
+def _answer(connection: Connection, messages: Collection[int], person: int) -> int | None:
+    """Return the number of the bot's answer to one of these messages, where nothing was said since."""
+    last = connection.execute(_LAST_SAID, {"person": person}).first()
+    return last.number if last is not None and last.about_message in messages else None
 
 
 def _reply_to(
@@ -76,17 +93,20 @@ def _reply_to(
     if own is not None:
         return ReplyTo(message=own.number, places=_places(connection, own.number, person))
     sent = connection.execute(_SENT, names).first()
-    if sent is None:
-        return None
-    cause = None if sent.about_message is None else _as_first_sent(connection, sent.about_message)
-    of = {part.of for part in sent.parts if isinstance(part, AlertPart | Notice) and part.of}
+    return None if sent is None else came_of(connection, sent.about_message, sent.parts, person)
+
+
+def came_of(connection: Connection, about: int | None, parts: Sequence[Part], person: int) -> ReplyTo:
+    """Return what is known of a message of the bot's of these parts, which came of inbox message `about`."""
+    cause = None if about is None else _as_first_sent(connection, about)
+    of = {part.of for part in parts if isinstance(part, AlertPart | Notice) and part.of}
     return ReplyTo(
         message=cause,
         places=() if cause is None else _places(connection, cause, person),
-        questions=tuple(part.number for part in sent.parts if isinstance(part, Question) and part.number),
+        questions=tuple(part.number for part in parts if isinstance(part, Question) and part.number),
         client=of.pop() if len(of) == 1 else None,
-        alerts=tuple(part.number for part in sent.parts if isinstance(part, AlertPart) and part.number),
-        is_words=any(_passes_words_on(part) for part in sent.parts),
+        alerts=tuple(part.number for part in parts if isinstance(part, AlertPart) and part.number),
+        is_words=any(_passes_words_on(part) for part in parts),
     )
 
 

@@ -67,11 +67,12 @@ def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Out
         zone=row.zone,
         unit=row.unit,
         is_coach=row.is_coach,
-        say=Say(to=lease.person, parts=row.parts, buttons=row.actions, weight=row.weight),
+        say=Say(to=lease.person, parts=row.parts, buttons=row.actions, weight=row.weight, edits=row.edits),
         attempts=row.attempts,
         unclear=row.trying_since is not None,
         created_at=row.created_at,
         is_client=row.is_client,
+        earlier=None if row.edits is None else outbox.earlier(connection, lease.person, row.edits),
     )
 
 

@@ -310,20 +310,24 @@ class Store:
         return next((message.buttons for message in self._with_buttons(person)), ())
 
     def button(self, person: int, label: str) -> str | None:
-        """Return the data of the button of that label on the newest message to this person that has one."""
+        """Return the data of the button of that label on the newest message to this person that has one.
+
+        Where none has it any more, of one that had it: it can be pressed twice before it is gone.
+        """
         return next(
             (
                 data
-                for message in self._with_buttons(person)
+                for had in (False, True)
+                for message in self._with_buttons(person, had=had)
                 for known, data in message.buttons
                 if known == label
             ),
             None,
         )
 
-    def _with_buttons(self, person: int) -> list[SentMessage]:
+    def _with_buttons(self, person: int, *, had: bool = False) -> list[SentMessage]:
         with reading(self._engine) as connection:
-            return outbox.sent_with_buttons(connection, person, _RECENT)
+            return outbox.sent_with_buttons(connection, person, _RECENT, had=had)
 
 
 def open_store(url: str) -> Store:

@@ -8,6 +8,7 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
+from bot.changing import only_adds
 from bot.channel import Attachment, Rendered
 from bot.files.folder import Folder
 from bot.markup import runs
@@ -33,6 +34,8 @@ class JsonLines:
         if isinstance(event, Step):
             return
         outgoing, rendered = event.outgoing, event.rendered
+        if only_adds(outgoing):
+            return
         line = {
             "at": event.at.astimezone(ZoneInfo(outgoing.zone)).isoformat(),
             "to": named(outgoing),
@@ -77,12 +80,14 @@ class Chat:
             case Step(at=at, off_until=until) if until is not None:
                 self._head(self._local(at, "UTC"), f"Kilopost is off until {until:%-d %B %H:%M} UTC", "red")
                 self._console.print()
+            case Said(outgoing=outgoing) if only_adds(outgoing):
+                pass
             case Said(at=at, outgoing=outgoing, rendered=rendered):
                 self._zones[named(outgoing).casefold()] = outgoing.zone
                 local = self._local(at, outgoing.zone)
                 self._head(
                     local,
-                    f"Kilopost to {named(outgoing)}",
+                    f"Kilopost to {named(outgoing)}{changes(outgoing)}",
                     "bold blue" if not outgoing.is_coach else "bold magenta",
                 )
                 self._console.print(Padding(formatted(rendered.text_html), (0, 0, 0, INDENT)))
@@ -114,6 +119,11 @@ def enclosed_lines(rendered: Rendered, folder: Folder | None) -> list[str]:
         for what, each in enclosed
         if each is not None
     ]
+
+
+def changes(outgoing: Outgoing) -> str:
+    """Say that a message takes the place of an earlier one; empty where it does not."""
+    return "" if outgoing.earlier is None else ", in place of its last message"
 
 
 def named(outgoing: Outgoing) -> str:

@@ -47,6 +47,11 @@ def meaning(error: TelegramError) -> TryAgain | ForGood:
             return TryAgain(SOON_SECONDS, surely_not_sent=isinstance(error.__cause__, _NEVER_SENT))
 
 
+def is_as_wanted(error: TelegramError) -> bool:
+    """Return whether a change was refused only because the message is so already."""
+    return isinstance(error, BadRequest) and "message is not modified" in error.message.lower()
+
+
 def named(error: TelegramError) -> str:
     """Return what a log may say of an error: its class and the server's words, without what they quote."""
     return f"{type(error).__name__}: {_QUOTED.sub('…', error.message)}"

@@ -15,7 +15,7 @@ from telegram.error import TelegramError
 from bot.channel import Attachment, Delivered, Final, Rendered, Sent, TryAgain
 from bot.faults import told
 from bot.markup import escape, plain
-from bot.telegram.errors import SOON_SECONDS, meaning, named
+from bot.telegram.errors import SOON_SECONDS, is_as_wanted, meaning, named
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
 from persistence.pace import Pace, Rate
@@ -67,6 +67,34 @@ class TelegramSender:
             _log.error("a message was refused, and goes %s", form)
             result = await self._send_all(number, _parts(plainer))
         return result
+
+    async def change(self, chat: str, message_key: str, message: Rendered) -> Delivered:
+        """Change a message that was sent; one that is so already is as good as changed."""
+        number, texts = _number(chat), pieces(message.text_html) if message.text_html else []
+        if number is None or not message_key.isdecimal() or len(texts) > 1:
+            return Final("refused")
+        keyboard = _keyboard(message.buttons)
+        try:
+            if texts:
+                await self._bot.edit_message_text(
+                    texts[0],
+                    number,
+                    int(message_key),
+                    parse_mode=ParseMode.HTML,
+                    reply_markup=keyboard,
+                    link_preview_options=LinkPreviewOptions(is_disabled=True),
+                )
+            else:
+                await self._bot.edit_message_reply_markup(number, int(message_key), reply_markup=keyboard)
+        except TelegramError as error:
+            if is_as_wanted(error):
+                return Sent((message_key,))
+            _log.warning("changing a message failed (%s)", named(error))
+            return meaning(error)
+        except Exception as error:  # noqa: BLE001 an answer of another shape says nothing of what was done
+            _log.warning("changing was answered with something else (%s)", told(error))
+            return TryAgain(SOON_SECONDS, surely_not_sent=False)
+        return Sent((message_key,))
 
     async def _send_all(self, chat: int, parts: tuple[_Part, ...]) -> Delivered:
         keys: list[str] = []

@@ -2,7 +2,8 @@
 
 from typing import assert_never
 
-from bot.wording.alerts import alert_words
+from bot.markup import italic
+from bot.wording.alerts import alert_words, label
 from bot.wording.enclosed import file_words
 from bot.wording.notices import notice_words
 from bot.wording.overview import digest_words
@@ -21,6 +22,7 @@ from bot.wording.training import (
 from bot.wording.verdict import verdict_words
 from domain.parts import (
     AlertPart,
+    Chosen,
     Digest,
     File,
     Notice,
@@ -79,6 +81,8 @@ def part_words(part: Part, reader: Reader) -> str:
             return programme_progress_words(part, reader)
         case RosterProgress():
             return roster_progress_words(part)
+        case Chosen(action=action):
+            return italic(f"→ {label(action)}")
         case Notice():
             return notice_words(part, reader)
         case _:

@@ -80,7 +80,6 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
     details.extend(warm_up_words(line))
     if line.caution:
         details.append(caution_words(line.caution))
-    details.extend(escape(cue) for cue in line.cues)
     return "\n".join([head, *(f"    {detail}" for detail in details)])
 
 

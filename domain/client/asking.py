@@ -70,7 +70,7 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
             tell_strength(draft)
         case "stones":
             draft.notice("no such unit")
-            draft.offer(Words(text="I use kg"), Words(text="I use pounds"))
+            draft.offer(Words(text="I use kg", once=True), Words(text="I use pounds", once=True))
         case "hour":
             draft.notice("which hour", at=f"{draft.client.remind_at:%H:%M}")
         case "coach":

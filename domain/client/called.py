@@ -39,7 +39,7 @@ def take_name(draft: Draft, text: str) -> bool:
     if name != before:
         draft.change(SettingsKept(replace(draft.client, name=name)))
         draft.tell_coach(Notice(topic="client renamed", facts={"client": before, "name": name}))
-        draft.offer(Words(text=f"Call me {before}"))
+        draft.offer(Words(text=f"Call me {before}", once=True))
     draft.notice("name kept", name=name)
     return True
 

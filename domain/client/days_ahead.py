@@ -121,6 +121,9 @@ def say_whether(draft: Draft, coming: Due, text: str) -> None:
     )
     to = "today" if on == draft.today else f"{on:%A}"
     draft.offer(
-        Words(text=f"Move {'it' if under_way(draft.state, draft.today) is None else coming.workout} to {to}"),
-        Words(text=WAITS),
+        Words(
+            text=f"Move {'it' if under_way(draft.state, draft.today) is None else coming.workout} to {to}",
+            once=True,
+        ),
+        Words(text=WAITS, once=True),
     )

@@ -12,15 +12,17 @@ from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer, Show, Treat, Write
 from domain.calendar import local_day
+from domain.chosen import after_press
 from domain.client.apply import apply
 from domain.client.progress import progress_of
 from domain.client.remedies import remedies_for
 from domain.erasure import FORGET_AFTER
-from domain.incoming import ReplyTo
+from domain.incoming import ReplyTo, Under
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
 from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Erased, Outcome
-from domain.parts import AlertPart, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
+from domain.parts import AlertPart, File, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
+from domain.pictures import ProgrammeProgress, Progress
 from domain.state import Client, ClientState
 from domain.topics import Topic
 
@@ -64,6 +66,9 @@ class Draft:
         """The earlier message that is answered by this one, if it is a reply."""
         self.pointed_at: tuple[Entry, ...] = ()
         """The entries that a correction is about, and no others, where the client has pointed at them."""
+        self.edits: int | None = None
+        """The number in the outbox of the earlier message in whose place the answer is said, if it can be."""
+        self._under: Say | None = None
         self._changes: list[Change] = []
         self._parts: list[Part] = []
         self._buttons: list[Action] = []
@@ -111,6 +116,15 @@ class Draft:
     def says(self, kind: type[Part]) -> bool:
         """Return whether the answer has a part of that kind."""
         return any(isinstance(part, kind) for part in self._parts)
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """The answer so far."""
+        return tuple(self._parts)
+
+    def offers(self, kind: type[Answer]) -> bool:
+        """Return whether there are buttons of that kind under the answer."""
+        return any(isinstance(button, kind) for button in self._buttons)
 
     def says_of(self, topic: Topic) -> bool:
         """Return whether the answer has a notice on that topic."""
@@ -182,6 +196,17 @@ class Draft:
         )
         if left != self.memory.questions:
             self.remember(questions=left)
+
+    def show_chosen(self, action: Action, under: Under | None, *, taken: bool = True) -> None:
+        """Let the message in which `action` was pressed show that it was; see `after_press`."""
+        if self.edits is None:
+            self._under = after_press(self.client.number, action, under, taken=taken)
+
+    @property
+    def _in_place(self) -> int | None:
+        """What the answer takes the place of; none where it is not to be overlooked, or is no mere text."""
+        is_text = not any(isinstance(part, File | Progress | ProgrammeProgress) for part in self._parts)
+        return self.edits if is_text and not self.has_caution else None
 
     def tell(self, person: int, *parts: Part, buttons: tuple[Action, ...] = ()) -> None:
         """Say something to somebody who is neither the client nor the coach now."""
@@ -301,8 +326,11 @@ class Draft:
                 parts=tuple(self._parts),
                 buttons=tuple(self._buttons),
                 weight=weight,
+                edits=self._in_place,
             )
             says.insert(0, own)
+        if self._under is not None:
+            says.insert(bool(self._parts), self._under)
         return Outcome(
             changes=tuple(self._changes),
             says=tuple(says),

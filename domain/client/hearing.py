@@ -35,6 +35,7 @@ from domain.client.following import follow_up
 from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit, take_age_told
 from domain.client.later import take_later
 from domain.client.leaving import answer_leaving, take_leaving
+from domain.client.likely import UNDO, WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
@@ -52,6 +53,7 @@ from domain.client.tallying import keep_tally
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
+from domain.client.wants import undo_of
 from domain.client.warming import take_warm_up
 from domain.client.weighing import ask_for_body_mass, drop_old_weighing
 from domain.client.why import answer_why, why_of
@@ -66,6 +68,7 @@ from domain.incoming import (
     SendingFailed,
     Started,
     Text,
+    Under,
     Unsupported,
 )
 from domain.journal import Entry
@@ -103,9 +106,10 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         case Edited(original=None, text=text):
             hear_words(draft, text)
         case Edited() as edited:
+            draft.edits = edited.answered
             hear_edit(draft, edited)
-        case Pressed(action=action):
-            press(draft, action)
+        case Pressed(action=action, under=under):
+            press(draft, action, under)
         case Document():
             draft.notice("no file wanted")
         case Started():
@@ -131,6 +135,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     if is_to_remind(draft.state, draft.at) and not is_to_remind(state, draft.at):
         remind_beside(draft)
     drop_told_since(draft)
+    offer_likely(draft)
     bring_up(draft)
     follow_up(draft)
     reckon(draft)
@@ -259,13 +264,25 @@ def awaits_more(draft: Draft, entries: Sequence[Entry]) -> bool:
     return record is not None and line is not None and sets_left(draft.state, record, line) > 0
 
 
-def press(draft: Draft, action: Action | None) -> None:
-    """Decide on a button; one whose question is no longer open is answered kindly."""
+def press(draft: Draft, action: Action | None, under: Under | None) -> None:
+    """Decide on a button; one whose question is no longer open is answered kindly.
+
+    What is taken back by a button is so in the place where it was said.
+    """
     match action:
+        case Words() if action == UNDO and under is not None:
+            draft.edits = under.number
+            undo_of(draft, under.reply)
+        case Words() if action == WHY and under is not None:
+            draft.reply = under.reply
+            hear_words(draft, action.text)
         case Words(text=text) | InRole(text=text):
             hear_words(draft, text)
+            draft.show_chosen(action, under)
         case Answer(question=question, text=text):
-            if not take_pressed(draft, question, text):
+            taken = take_pressed(draft, question, text)
+            draft.show_chosen(action, under, taken=taken)
+            if not taken:
                 press_late(draft, text)
         case None:
             draft.notice("button is not yours")

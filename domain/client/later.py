@@ -30,13 +30,13 @@ def take_later(draft: Draft, text: str) -> bool:
         tell_what_comes(draft)
     elif later.how == "some time":
         draft.notice("when later")
-        draft.offer(*(Words(text=each) for each in (*SOON, ANOTHER_DAY)))
+        draft.offer(*(Words(text=each, once=True) for each in (*SOON, ANOTHER_DAY)))
     else:
         wait_until(draft, moment_of(draft, later))
         if later.how == "later":
             usual = minutes_of(draft.client.remind_at) + later.minutes
             if usual < 24 * 60:
-                draft.offer(Words(text=f"Reminders always at {usual // 60:02d}:{usual % 60:02d}"))
+                draft.offer(Words(text=f"Reminders always at {usual // 60:02d}:{usual % 60:02d}", once=True))
     return True
 
 
@@ -99,7 +99,7 @@ def wait_until(draft: Draft, moment: datetime | None) -> None:
     """Note to remind at that moment, and to ask no more today; say so, or that it is too late for it."""
     if moment is None:
         draft.notice("too late today")
-        draft.offer(Words(text=ANOTHER_DAY))
+        draft.offer(Words(text=ANOTHER_DAY, once=True))
         return
     draft.remember(remind_again_at=moment, nudged_on=draft.today, reminded_on=draft.today)
     draft.notice("again later", at=f"{moment.astimezone(draft.zone):%H:%M}")

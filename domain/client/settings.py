@@ -155,7 +155,7 @@ def take_hour(draft: Draft, said: str) -> bool:
     if found := _HOUR.fullmatch(said):
         hour, minute = int(found["hour"]), int(found["minute"] or 0)
         if found["half"] is None and 0 < hour <= 12:
-            draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}"))
+            draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}", once=True))
         return set_hour(draft, hour, minute, found["half"])
     if (found := _HOUR_IN_WORDS.fullmatch(said)) and (clock := clock_of(found["clock"])):
         return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)

@@ -23,6 +23,7 @@ from domain.client.joining_flow import (
     tell_of_half_way,
 )
 from domain.client.later import remind_again
+from domain.client.likely import offer_likely
 from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
@@ -95,6 +96,7 @@ def wake(state: ClientState, now: datetime) -> Outcome:
         happen(draft, min(ripe, key=lambda each: each[0])[1])
     keep_tally(draft)
     keep_due(draft)
+    offer_likely(draft)
     if not draft.is_empty and draft.memory.remind_again_at == state.memory.remind_again_at:
         before = draft.memory.unasked if draft.memory.unasked_on == draft.today else 0
         draft.remember(unasked_on=draft.today, unasked=before + 1)

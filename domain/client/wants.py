@@ -71,7 +71,7 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "stop_messages":
             draft.remember(reminders_off=True)
             draft.notice("reminders off")
-            draft.offer(as_words("Start reminders"))
+            draft.offer(Words(text="Start reminders", once=True))
         case "correct":
             pass
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):

@@ -9,9 +9,10 @@ from zoneinfo import ZoneInfo
 from domain.actions import Action, Answer
 from domain.authority import may_order, own_clients
 from domain.calendar import local_day
+from domain.chosen import after_press
 from domain.coach.waking import next_wake
 from domain.coach_memory import CoachMemory, LastChange, Spoken
-from domain.incoming import Assigned, Changed, FromCoach
+from domain.incoming import Assigned, Changed, FromCoach, Under
 from domain.memory import Waiting
 from domain.outcome import Change, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
@@ -33,6 +34,7 @@ class Draft:
         self._buttons: list[Action] = []
         self._orders: list[Order] = []
         self._others: list[Say] = []
+        self._under: Say | None = None
 
     @property
     def memory(self) -> CoachMemory:
@@ -86,6 +88,10 @@ class Draft:
         """Put buttons under the answer."""
         self._buttons.extend(buttons)
 
+    def show_chosen(self, action: Action, under: Under | None) -> None:
+        """Let the message in which `action` was pressed show that it was; see `after_press`."""
+        self._under = after_press(self.number, action, under)
+
     def order(self, client: int, incoming: FromCoach) -> None:
         """Put a decision on a client into that client's inbox; the client's own decision carries it out.
 
@@ -124,6 +130,8 @@ class Draft:
         says: tuple[Say, ...] = ()
         if self._parts:
             says = (Say(to=self.state.coach.number, parts=tuple(self._parts), buttons=tuple(self._buttons)),)
+        if self._under is not None:
+            says = (*says, self._under)
         return Outcome(
             changes=tuple(self._changes),
             says=(*says, *self._others),

@@ -62,8 +62,10 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
         case Edited(text=text, before=before):
             if text != before:
                 hear_edit(draft, text)
-        case Pressed(action=action):
+        case Pressed(action=action, under=under):
             press(draft, action)
+            if action is not None:
+                draft.show_chosen(action, under)
         case Document() as document:
             hear_document(draft, document)
         case Started():

@@ -60,7 +60,8 @@ class OutboxRow(Base):
     """One message to a person: what it says as values, and once sent, in words.
 
     `about_message` is the inbox number, `about_wake` the moment of the wake that it came of. `trying_since`
-    is filled while a try has begun of which nothing is known yet.
+    is filled while a try has begun of which nothing is known yet. `edits` is the number of the earlier
+    message to the same person that is changed by it.
     """
 
     __tablename__ = "outbox"
@@ -82,6 +83,7 @@ class OutboxRow(Base):
     labels: Mapped[tuple[str, ...] | None] = mapped_column(AsJson(_TEXTS))
     message_keys: Mapped[tuple[str, ...] | None] = mapped_column(AsJson(_TEXTS))
     fault: Mapped[str | None]
+    edits: Mapped[Number | None]
 
     __table_args__ = (
         one_of("weight", Weight),
@@ -93,6 +95,7 @@ class OutboxRow(Base):
         CheckConstraint("state = 'pending' OR trying_since IS NULL", name="trying_is_pending"),
         all_or_none("words_whole", "sent_at", "words", "labels", "message_keys"),
         only("outbox_waiting", "person", "number", where="state = 'pending'"),
+        only("outbox_edits", "edits", where="edits IS NOT NULL"),
         {"sqlite_autoincrement": True},
     )
 

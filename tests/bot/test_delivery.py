@@ -36,6 +36,10 @@ class Platform:
         self.asked.set()
         return self.results.pop(0) if self.results else SENT
 
+    async def change(self, chat: str, message_key: str, message: Rendered) -> Delivered:
+        self.given.append(f"{chat} {message_key}: {message.text_html}")
+        return self.results.pop(0) if self.results else SENT
+
 
 @pytest.fixture
 def store() -> Iterator[Store]:

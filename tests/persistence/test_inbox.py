@@ -290,7 +290,9 @@ def test_a_press_stands_for_what_was_sent_to_this_very_person(
     store.receive([received(f"telegram:{who}", press, "2")])
     _, heard = work_once(store, NOON, nothing)
     assert heard is not None
-    assert heard.incoming == press.model_copy(update={"action": action})
+    assert isinstance(heard.incoming, Pressed)
+    assert heard.incoming == press.model_copy(update={"action": action, "under": heard.incoming.under})
+    assert (heard.incoming.under is None) == (action is None)
 
 
 @pytest.mark.parametrize("incoming", [Started(code="no such code"), Started(), Text(text="hello")])

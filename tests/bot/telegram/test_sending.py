@@ -160,3 +160,58 @@ async def test_a_message_half_sent_is_not_surely_unsent(
     assert isinstance(result, TryAgain)
     assert not result.surely_not_sent
     assert len(anna.received) == 1
+
+
+async def change(bot: Bot, key: str, message: Rendered, chat: str = "telegram:1001") -> Delivered:
+    return await TelegramSender(bot, patience_seconds=3).change(chat, key, message)
+
+
+async def test_a_message_is_changed_in_its_place_with_its_buttons(bot: Bot, anna: Person) -> None:
+    await send(bot, Rendered("Right?", (("Yes", "7:0"), ("No", "7:1"))))
+    key = str(anna.received[0].message_id)
+    assert await change(bot, key, Rendered(bold("Right? Yes"), (("Undo", "8:0"),))) == Sent((key,))
+    (message,) = anna.received
+    assert (message.text, message.labels) == ("Right? Yes", ["Undo"])
+    assert await change(bot, key, Rendered("", ())) == Sent((key,))
+    assert (anna.received[0].text, anna.received[0].labels) == ("Right? Yes", [])
+
+
+@pytest.mark.parametrize("text", ["Right?", ""])
+async def test_what_is_so_already_counts_as_changed(bot: Bot, anna: Person, text: str) -> None:
+    await send(bot, Rendered("Right?", (("Yes", "7:0"),)))
+    key = str(anna.received[0].message_id)
+    assert await change(bot, key, Rendered(text, (("Yes", "7:0"),))) == Sent((key,))
+
+
+@pytest.mark.parametrize(
+    ("key", "text", "chat"),
+    [
+        ("999999", "hello", "telegram:1001"),
+        ("x", "hello", "telegram:1001"),
+        ("1", "word " * 1500, "telegram:1001"),
+        ("1", "hello", "local:1001"),
+    ],
+)
+async def test_what_cannot_be_changed_is_refused(
+    bot: Bot, anna: Person, key: str, text: str, chat: str
+) -> None:
+    assert await change(bot, key, Rendered(text), chat) == Final("refused")
+    assert anna.received == ()
+
+
+@pytest.mark.parametrize(
+    ("failure", "expected"),
+    [
+        (TooMany(7), TryAgain(7, surely_not_sent=True)),
+        (Cut(done=True), TryAgain(SOON_SECONDS, surely_not_sent=False)),
+        (Nonsense(), TryAgain(SOON_SECONDS, surely_not_sent=False)),
+        (Says(403, "Forbidden: bot was blocked by the user"), Final("blocked")),
+    ],
+    ids=str,
+)
+async def test_a_change_that_fails_is_told_for_what_it_is(
+    bot: Bot, api: BotApi, anna: Person, failure: Failure, expected: Delivered
+) -> None:
+    await send(bot, Rendered("Right?"))
+    api.fail("editMessageText", failure)
+    assert await change(bot, str(anna.received[0].message_id), Rendered("Right.")) == expected

@@ -38,6 +38,9 @@ class Now:
     async def send(self, _chat: str, _message: Rendered) -> Sent:
         return Sent(("1",))
 
+    async def change(self, _chat: str, _message_key: str, _message: Rendered) -> Sent:
+        return Sent(("1",))
+
 
 @pytest.fixture
 def now() -> Now:
