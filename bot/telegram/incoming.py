@@ -157,8 +157,15 @@ def _membership(change: ChatMemberUpdated, bot: int, update: int) -> Received | 
 
 
 def _elsewhere(chat: Chat) -> InGroup | None:
-    return None if chat.type == ChatType.CHANNEL else InGroup(chat.id)
+    return None if chat.type == ChatType.CHANNEL else InGroup(_number(chat))
 
 
 def _received(chat: Chat, bot: int, key: str, at: datetime, incoming: FromChat) -> Received:
-    return Received(PLATFORM, f"{bot}:{chat.id}:{key}", f"{PLATFORM}:{chat.id}", at, incoming)
+    return Received(PLATFORM, f"{bot}:{_number(chat)}:{key}", f"{PLATFORM}:{chat.id}", at, incoming)
+
+
+def _number(chat: Chat) -> int:
+    """Return the chat's identifier; the library lets through whatever stands there. Raises TypeError."""
+    if type(chat.id) is not int:
+        raise TypeError("a chat without a number")
+    return chat.id
