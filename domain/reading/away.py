@@ -48,6 +48,8 @@ _DAYS = {"d": 1, "w": 7, "f": 14, "m": 30}
 """Days of a length, by the first letter of its unit: day, week, fortnight, month."""
 _BACK = words_of("back brb bbl home return returning resume resuming restart again")
 _MYSELF = words_of("i im ill we were")
+_WITH = words_of("at with to visiting seeing near by")
+"""Words by which the client is where somebody else is: "we are at my daughter's"."""
 _GOES_ON = words_of("will wont shall am be back return returning then")
 """Words after "and" with which the client speaks on of the one who was spoken of before another person."""
 _NO_RETURN = words_of("squat squats my")
@@ -193,7 +195,11 @@ def has_fever(message: Message) -> bool:
 
 def is_anothers(message: Message, first: int, start: int, word: str) -> bool:
     """Return whether another person is the one who is away: "my wife is away, so ..."."""
-    others = [other.end for other in SOMEBODY_ELSE.find(message, first, start)]
+    others = [
+        other.end
+        for other in SOMEBODY_ELSE.find(message, first, start)
+        if message.text(other.start - 1) not in _WITH or _MYSELF.isdisjoint(message.texts(first, other.start))
+    ]
     if others and message.text(others[-1]) in {"and", ","} and message.text(others[-1] + 1) in _GOES_ON:
         return False
     return bool(others) and _MYSELF.isdisjoint([*message.texts(others[-1], start), word])

@@ -313,6 +313,7 @@ STILL = Pattern(
     still (training|lift~)|can still
     (will|ill) train|(train|training) (anyway|as usual|normally|there)
     gym there|hotel gym|found a gym
+    (machine|machines|weights|plates|dumbbells|rack|gym) here (are|is|have|has|only)
     used|trained|did|got
     """
 )

@@ -101,6 +101,9 @@ def _one_value(
     if not q:
         return []
     only = q[0]
+    if only.value % 1 == _HALF and only.role is None and not _could_be_load(one, only.value):
+        # "That was 7 and a half" is 7 full reps.
+        only = only._replace(value=only.value // 1, role="reps")
     if holds and only.role == "pair" and one.load_kind != "each" and only.unit is None:
         # "19s" is nineteen seconds where nothing is held in two hands.
         return [_with_amount(one, only, known)]
@@ -116,6 +119,14 @@ def _one_value(
             return [as_amount]
         case _:
             return [as_load, as_amount]
+
+
+_HALF = Decimal("0.5")
+
+
+def _could_be_load(one: TrainingSet, value: Decimal) -> bool:
+    """Return whether a number is near enough to the recorded load to stand in its place."""
+    return one.load_kind == "body" or one.load == 0 or LIGHTEST * one.load <= value <= HEAVIEST * one.load
 
 
 def _is_the_load_already(one: TrainingSet, element: Element) -> bool:

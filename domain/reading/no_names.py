@@ -46,6 +46,9 @@ _OF_A_CHIN = frozenset(
 def is_a_moment(message: Message, name: Named) -> bool:
     """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
     start = name.start + (message.text(name.start) == "oh")
+    taken_back = message.text(name.start - 1) in {"no", "wait", "oh", "ah", "sorry", "actually", "nope"}
+    if taken_back and message.texts(start, name.end)[:1] == ["hang"] and message.text(start + 1) == "on":
+        return True
     return (
         name.end <= start + 2
         and message.text(start) in {"hang", "hold"}

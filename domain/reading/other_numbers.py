@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from domain.reading.away_words import FEVER, FEVERS
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import PERSON_WORDS, words_of
 
 MASS = words_of("kg kgs kilo kilos kilogram kilograms kilogramm lb lbs pound pounds stone stones st")
 LEADS = """[
@@ -265,7 +265,13 @@ _PEOPLE_AND_THINGS = (
     ),
     Other(
         "so many of so many",
-        Pattern("(grandson~|granddaughter~|son~|daughter~|kid~|nephew~|niece~|boy~|girl~) '(' # ')'"),
+        Pattern(
+            """
+            (grandson~|granddaughter~|son~|daughter~|kid~|nephew~|niece~|boy~|girl~) '(' # ')'
+            {person} '(' [aged] # ')'
+            """,
+            person=PERSON_WORDS,
+        ),
     ),
 )
 
@@ -330,6 +336,7 @@ _BODY_WEIGHT = (
             # [{mass}] [on|in] the? (scale|scales) {when} {then} {moved} {by} {much} !({of_a_set})
             # [{mass}] (on|said|says|showed) [the|my]* (scale|scales)
             {weighed} {leads} # [{mass}] {when} {then} # [{mass}] (down|up) !(for)
+            # {mass} (less|more|lighter|heavier) {since}
             (lost|gained|put on) {about} # [,|.|and|so|now|i]* {weighed} {leads} # [{mass}]
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
             weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)

@@ -8,6 +8,7 @@ from domain.reading.words import NTHS
 _POINTER = Pattern(
     """
     bracket:# ')'
+    listed:# . >(# [kg|lb] (x|for|*) #)
     line:# (.|:)
     (exercise|ex|no|nr) [no|number|nr|#] n:# >(:|,|-|.|#)
     ordinal:({ordinal}) exercise
@@ -60,9 +61,22 @@ def _place(message: Message, told: Found) -> int | None:
         return None
     if "bracket" in told.parts and _in_brackets(message, at):
         return None
-    if "line" in told.parts and not (_begins_line(message, at) and _has_more(message, told.end)):
+    if "listed" in told.parts and _is_of_a_list(message, int(value)):
+        return int(value)
+    if not {"listed", "line"}.isdisjoint(told.parts) and not (
+        _begins_line(message, at) and _has_more(message, told.end)
+    ):
         return None
     return int(value)
+
+
+def _is_of_a_list(message: Message, place: int) -> bool:
+    """Return whether a number with a point is one of a list on one line: "bench 1. 80x8 2. 80x7"."""
+    listed = [message.value(found.parts["n"][0]) for found in _LISTED.find(message)]
+    return listed == list(range(1, len(listed) + 1)) and len(listed) > 1 and place <= len(listed)
+
+
+_LISTED = Pattern("n:# . >(# [kg|lb] (x|for|*) #)")
 
 
 def _begins_line(message: Message, at: int) -> bool:

@@ -36,6 +36,8 @@ HELP = Pattern(
     (what is|whats) meant (by|with)|how (am|are) (i|we) supposed to {log}
     do i [just|have to|need to]* (type|write|put|enter|text|send) ..3 {written}
     (what|which) (format|words)
+    what (sort|kind|kinds|type|types) of (things|thing|stuff|messages|words) (can|could|do) (you|i|u)
+    can i [just|also|simply]* (write|type|text|speak) (normally|freely|however|like (this|that))
     [list of|show|what] (command|commands|instructions)
     (need|show|get|please|some|more) help !(with (my|the|form))
     are you a (bot|robot|human|person|machine|real person)|who (are|r) (you|u)
@@ -70,6 +72,7 @@ HISTORY = Pattern(
     """
     (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my)
     what (were|was|are) my ..3 {numbers}
+    (whats|what (is|was)) the? (most|heaviest|best|highest|longest) ..2 (ive|i have|i ever|i)
     (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)

@@ -24,6 +24,8 @@ REQUEST = Pattern(
     no idea (if|whether|why !(but (it|that|i) felt)|how to|what to do)
     (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
     (is|if|whether|was|are) (that|this|it|those|these|they|he|she) ..3 {normal}
+    is (using|doing|taking|having|wearing|lifting|training) ..5 (cheating|allowed|ok|okay|fine|bad|wrong|
+        safe) '?'
     (my|the|check|checking|check my|on my) form {form_is}
     why am i not|(id|i would) prefer _ ..3 instead|is # ..3 (ok|okay|enough|too)
     a? word with you|what am i doing wrong|when (can|could|should) i|(id|wanna|want to) {swap} _ ..3 for

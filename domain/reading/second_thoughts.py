@@ -14,6 +14,7 @@ from domain.reading.words import words_of
 _NO = words_of("no noo nooo noooo")
 _SURE = Pattern(
     """
+    (no|wait|sorry|oh|actually) (hang|hold) on
     (hang|hold) on [a (sec|second|moment|minute)] >(,|.|-|!|no|wait|it)
     {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|[or] rather|edit|edited|recount|recounted|corrected|amended

@@ -27,7 +27,7 @@ _SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
 
 _KEY_WORDS = words_of(
     """monday tuesday wednesday thursday friday saturday sunday yesterday tomorrow tonight failure weight
-    moving skipped skipping bodyweight pounds second"""
+    moving skipped skipping bodyweight pounds second today"""
 )
 _SHORT_KEY_WORDS = words_of("same skip sets move")
 
@@ -43,8 +43,8 @@ _GOOD_AS_THEY_ARE = words_of(
     kneels kneed kneel preys poised weigh weighs weighed weighty mowing moping mooing musing sundae
     pound pounded ponds seconds cannon canoe
     shipped shipping skipper slipped slipping slip wright failures yesterdays tomorrows mondays tuesdays
-    wednesdays thursdays fridays saturdays sundays seems moves moved pissed passer gasped blacken backed
-    slacked blocked tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
+    wednesdays thursdays fridays saturdays sundays todays seems moves moved pissed passer gasped blacken
+    backed slacked blocked tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
 )
 _ALIASES = {
     "bakc": "back",
@@ -59,6 +59,8 @@ _ALIASES = {
     **dict.fromkeys(("wuts", "wats", "wots", "whts"), "whats"),
     **dict.fromkeys(("wut", "wat", "wot", "wht", "waht"), "what"),
     "skiped": "skipped",
+    "skipp": "skip",
+    **dict.fromkeys(("cnat", "catn", "cantt"), "cant"),
     "doin": "doing",
     "goin": "going",
     "trainin": "training",

@@ -70,6 +70,8 @@ _AFTER_TWO = {
     **dict.fromkeys(("morrow", "moro", "morro", "mrw"), "tomorrow"),
 }
 """What "2day", "2nite" and "2moro" stand for, by what follows the two."""
+_WITH_A_DIGIT = {("b", "4"): "before", ("gr", "8"): "great", ("m", "8"): "mate"}
+"""Words that end in a digit, and are no load: "b4"."""
 _LOAD_ENDINGS = frozenset({"25", "50", "75", "00", "5", "0", "125", "375", "625", "875"})
 _BEFORE_TIMES = frozenset(
     {
@@ -101,7 +103,9 @@ def tokenise(text: str) -> list[Token]:
         last_end = end
         if places is not None:
             start, end = places[start], places[end - 1] + 1
-        if kind == NUMBER:
+        if kind == NUMBER and glued and (word := _WITH_A_DIGIT.get((tokens[-1].text, said))) is not None:
+            tokens[-1] = Token(WORD, word, tokens[-1].start, end, tokens[-1].glued)
+        elif kind == NUMBER:
             _add_number(tokens, said, start, end, glued=glued)
         elif kind == WORD:
             if "'" in said:

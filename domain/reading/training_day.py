@@ -167,7 +167,10 @@ def _is_of_its_clause(
         return True
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
-    if SOMEBODY_ELSE.is_in(message, start, day.start) and not _NUMBER.is_in(message, start, end):
+    anothers = SOMEBODY_ELSE.is_in(message, start, day.start) and not _THEIR_GYM.is_in(
+        message, start, day.start
+    )
+    if anothers and not _NUMBER.is_in(message, start, end):
         return False
     if has_set(start, end):
         return True
@@ -181,6 +184,8 @@ def _is_of_its_clause(
     return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES) and _CHORES.isdisjoint(others)
 
 
+_THEIR_GYM = Pattern("at (my|her|his|our|a|the) _ [_] (gym|place|studio|house)")
+"""Where the client trained, though it is somebody else's."""
 _TO_COME = words_of(
     """see meet wait ready excited forward hopefully hoping hope hopes will ill gonna going plan
     planning plans coming come gotta shall cant rematch revenge back again more next aim aiming target
