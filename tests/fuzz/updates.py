@@ -101,6 +101,9 @@ class Everything:
     async def send(self, _chat: str, _message: Rendered) -> Sent:
         return Sent((str(time.perf_counter_ns()),))
 
+    async def change(self, _chat: str, message_key: str, _message: Rendered) -> Sent:
+        return Sent((message_key,))
+
 
 def made(chance: random.Random, number: int) -> dict[str, Any]:
     """Return an update as the Bot API describes one."""
