@@ -38,6 +38,7 @@ Topic = Literal[
     "paused",
     "pause over",
     "pause stands",
+    "told before",
     "still ill",
     "back",
     "nothing to take back",

@@ -18,7 +18,9 @@ from bot.wording.days import (
     early_words,
     moved_words,
     next_day_words,
+    pause_stands_words,
     rest_day_words,
+    told_before_words,
     workout_done_words,
 )
 from bot.wording.eagerness import more_than_asked
@@ -240,10 +242,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "pause over": "You train again, so the pause is over.",
     "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
     "lighter.",
-    "pause stands": lambda facts, _: (
-        f"You are paused until {day_words(str(facts['until']))}; say «I'm back» to end that. "
-        "What you train counts either way."
-    ),
+    "told before": told_before_words,
+    "pause stands": pause_stands_words,
     "reminders rest": lambda facts, _: (
         "I have heard nothing for a while, so I stop reminding you now. Nothing is lost: say «I'm back», or "
         f"send your sets, whenever you like. {escape(str(facts['coach']))} knows."

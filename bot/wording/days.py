@@ -70,6 +70,25 @@ def moved_words(facts: Facts, _reader: Reader) -> str:
     )
 
 
+def told_before_words(facts: Facts, _reader: Reader) -> str:
+    """Say that what is told stands already, and how a second time is told."""
+    names = facts["exercises"]
+    what = bold(listed(names)) if names else "That"
+    return (
+        f"{what} {'stand' if len(names) > 1 else 'stands'} in your journal already, for "
+        f"{day_words(str(facts['on']))}, so I leave it at that. If you did it a second time, send it with "
+        "«again»."
+    )
+
+
+def pause_stands_words(facts: Facts, _reader: Reader) -> str:
+    """Say in a pause with an end that training counts, and does not end it."""
+    return (
+        f"You are paused until {day_words(str(facts['until']))}; say «I'm back» to end that. What you train "
+        "counts either way."
+    )
+
+
 def rest_day_words(facts: Facts, _reader: Reader) -> str:
     """Say that nothing is planned, and what is next."""
     days = listed([day_words(str(each)) for each in facts.get("not_on") or ()], "or")

@@ -9,6 +9,7 @@ from domain.client.own_names import learn_put_right, note_called
 from domain.client.pain import hold_for_pain, warn
 from domain.client.plans import is_ill
 from domain.client.recording import correct, enter, record, supersede
+from domain.client.told_before import without_told_before
 from domain.client.trouble import asked_about_pain
 from domain.client.understanding import known, says_a_day
 from domain.client.unfinished import ask_about, ask_again
@@ -33,6 +34,8 @@ def act_on(
     `wants` are those to do where that is not all; `places` those of the sets that the new ones replace.
     """
     named = tuple(dict.fromkeys(each.exercise for each in reading.sets))
+    if not (places or reading.urgent or reading.pain):
+        reading = without_told_before(draft, reading, text)
     if reading.urgent:
         keep_sets(draft, reading, message, places, silently=True)
         warn(draft, text, reading.pain)

@@ -166,7 +166,8 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
     """Forget what had been planned for the workout that has now begun, while `coming` was to come."""
     memory = draft.memory
     stored = draft.client.programme
-    if coming is not None and memory.owed is None and not memory.missed_in_a_row:
+    in_pause = memory.paused_until is not None and record.on < memory.paused_until
+    if coming is not None and memory.owed is None and not memory.missed_in_a_row and not in_pause:
         fixed = stored is not None and isinstance(stored.programme.schedule, FixedDays)
         slot = coming.on if memory.moved_to is None else memory.moved_from or record.on
         if record.on < slot:

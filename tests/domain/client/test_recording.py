@@ -4,7 +4,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.outcome import Recorded, TakenBack
-from domain.parts import Plan, TargetPart, VerdictPart
+from domain.parts import Notice, Plan, TargetPart, VerdictPart
 from tests.domain.client.people import Life, at, kinds, noor
 
 
@@ -145,3 +145,14 @@ def test_of_a_message_beyond_all_measure_nothing_is_recorded_but_what_hurts_is_h
     life = Life()
     assert "safety" in kinds(life.says("my left knee hurts. " + "60 x 9, " * 1000, at(2)))
     assert life.state.entries == ()
+
+
+def test_what_is_told_twice_is_said_to_stand_and_what_is_new_beside_it_counts() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    said = life.says("row 60x9, rdl 80x7", at(2, 19))
+    assert kinds(said) == ["told before", "verdict", "target"]
+    (again,) = life.says("yesterday: row 60x9, rdl 80x7", at(3))
+    assert isinstance(again, Notice)
+    assert (again.facts["on"], again.facts["exercises"]) == ("2026-03-02", [])
+    assert kinds(life.says("row 60x9, rdl 80x7 again", at(3, 18, 5)))[0] == "verdict"
