@@ -124,14 +124,14 @@ class Delivery:
         """Send one message; return whether the chat goes on under this lease."""
         store, number, is_nudge = self._store, outgoing.number, outgoing.say.weight == "nudge"
         if is_nudge and outgoing.unclear:
-            return await self._give_up(lease, number, "unclear")
+            return await self._give_up(lease, outgoing, "unclear")
         if is_nudge and outgoing.created_at + NUDGE_LASTS < self._clock():
-            return await self._give_up(lease, number, "too late")
+            return await self._give_up(lease, outgoing, "too late")
         try:
             rendered = render(outgoing)
         except Exception as error:  # noqa: BLE001 one message without words must not hold up those behind it
             log.error("message %s cannot be put into words: %s", number, told(error))
-            return await self._give_up(lease, number, "no words")
+            return await self._give_up(lease, outgoing, "no words")
         if encloses(outgoing.say.parts):
             rendered = await asyncio.to_thread(self._enclose, outgoing, rendered)
         if not await asyncio.to_thread(store.sending, lease, number, self._clock()):
@@ -144,13 +144,15 @@ class Delivery:
                 kept = as_kept(outgoing)
                 words = rendered.text_html if kept is outgoing else render(kept).text_html
                 parts = None if kept is outgoing else kept.say.parts
-                goes_on = await self._note(store.sent, lease, number, words, keys, labels, now, parts=parts)
+                goes_on = await self._note(
+                    store.sent, lease, number, words, keys, labels, now, parts=parts, spread=outgoing.spread
+                )
                 if self._watcher is not None:
                     self._watcher(outgoing, rendered)
                 return goes_on
             case TryAgain(after_seconds=seconds, surely_not_sent=surely):
                 if is_nudge and not surely:
-                    return await self._give_up(lease, number, "unclear")
+                    return await self._give_up(lease, outgoing, "unclear")
                 until = now + wait(seconds, outgoing.attempts)
                 await self._note(store.try_again, lease, number, until, now)
                 return False
@@ -158,9 +160,9 @@ class Delivery:
                 log.error("message %s to person %s was refused", number, lease.person)
                 is_lost = outgoing.is_coach and outgoing.say.weight == "alert"
                 instead = (Notice(topic="could not be shown"),) if is_lost else ()
-                return await self._give_up(lease, number, why, instead=instead)
+                return await self._give_up(lease, outgoing, why, instead=instead)
             case Final(why=why):
-                return await self._give_up(lease, number, why, unreachable=True)
+                return await self._give_up(lease, outgoing, why, unreachable=True)
             case _:
                 assert_never(result)
 
@@ -175,15 +177,21 @@ class Delivery:
     async def _give_up(
         self,
         lease: ChatLease,
-        number: int,
+        outgoing: Outgoing,
         why: str,
         *,
         unreachable: bool = False,
         instead: tuple[Notice, ...] = (),
     ) -> bool:
-        failed = self._store.failed
         return await self._note(
-            failed, lease, number, why, self._clock(), unreachable=unreachable, instead=instead
+            self._store.failed,
+            lease,
+            outgoing.number,
+            why,
+            self._clock(),
+            unreachable=unreachable,
+            instead=instead,
+            spread=outgoing.spread,
         )
 
     async def _note(self, unit: Callable[..., bool], *facts: Any, **more: Any) -> bool:

@@ -26,6 +26,20 @@ class LastChange(Frozen):
     clients: tuple[int, ...]
 
 
+class Spread(Frozen):
+    """Words that a coach wrote to several in message `message`, and whom they have `reached` so far."""
+
+    message: int
+    clients: tuple[int, ...]
+    reached: tuple[int, ...] = ()
+    failed: tuple[tuple[int, str], ...] = ()
+
+    @property
+    def known(self) -> tuple[int, ...]:
+        """The clients of whom it is known."""
+        return (*self.reached, *(client for client, _ in self.failed))
+
+
 class DigestTime(Frozen):
     """When a coach wants the digest: every `day`, every `week` on `weekday` (0: Monday), or never; `at` is
     local. It was chosen at the moment `chosen_at`, so that none that would have been before it is overdue."""
@@ -54,6 +68,8 @@ class CoachMemory(Frozen):
     last_change: LastChange | None = None
     noted_in: int | None = None
     """The message of the last note, so that it can be forgotten as "that note"."""
+    spreads: tuple[Spread, ...] = ()
+    """The latest words to several."""
     looked_back_at: datetime | None = None
     """Up to when the digests have looked; None before the first waking."""
     digest: DigestTime | None = None

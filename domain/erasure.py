@@ -12,8 +12,8 @@ from typing import Any
 from pydantic import BaseModel
 
 from domain.actions import Action
-from domain.incoming import Document, Edited, FromChat, FromCoach, SendingFailed, Text
-from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part
+from domain.incoming import Document, Edited, FromChat, FromCoach, FromDelivery, Text
+from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part, Reach
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.tally import Numbers
 
@@ -66,6 +66,8 @@ def parts_left(
                 numbers = numbers_left(part.numbers, name)
                 if others or numbers is not None:
                     left.append(part.model_copy(update={"clients": others, "numbers": numbers}))
+            case Reach():
+                left.append(reach_left(part, name))
             case RosterProgress(rows=rows):
                 left_rows = tuple(row for row in rows if row.client != name.name)
                 if left_rows:
@@ -77,6 +79,16 @@ def parts_left(
             case _:
                 left.append(part)
     return tuple(left)
+
+
+def reach_left(reach: Reach, name: Name) -> Reach:
+    """Return whom words to several have reached, without the client."""
+    return reach.model_copy(
+        update={
+            "reached": tuple(each for each in reach.reached if each != name.name),
+            "unreached": tuple(each for each in reach.unreached if each.client != name.name),
+        }
+    )
 
 
 def numbers_left(numbers: Numbers | None, name: Name) -> Numbers | None:
@@ -93,8 +105,8 @@ def actions_left(actions: tuple[Action, ...], client: int) -> tuple[int, ...]:
 
 
 def words_left(
-    incoming: FromChat | FromCoach | SendingFailed, name: Name
-) -> FromChat | FromCoach | SendingFailed:
+    incoming: FromChat | FromCoach | FromDelivery, name: Name
+) -> FromChat | FromCoach | FromDelivery:
     """Return what a coach has sent, without its words where they have the name."""
     if not isinstance(incoming, Text | Edited | Document) or not name.is_in(incoming):
         return incoming

@@ -144,6 +144,8 @@ class Told(CoachOrder):
     """Those of the message that they are a reply to; what a word can settle, they settle. None: no reply."""
     to_several: bool = False
     """They go to others as well, and the coach has been told so at once."""
+    spread: int = 0
+    """The coach's message to several by which they went; the coach hears there whom they reach."""
 
 
 class Assigned(CoachOrder):
@@ -247,6 +249,19 @@ class SendingFailed(Frozen):
     why: str
 
 
+class Arrived(Frozen):
+    """Words that a coach has written to several, in message `message`, have reached client `person`.
+
+    Where they cannot be delivered, for good, `why` says so.
+    """
+
+    kind: Literal["arrived"] = "arrived"
+    person: int
+    message: int
+    why: str | None = None
+
+
+FromDelivery = SendingFailed | Arrived
 FromChat = Text | Edited | Pressed | Document | Started | Unsupported | Reachable
 FromCoach = (
     Decided
@@ -264,7 +279,7 @@ FromCoach = (
     | OfferWithdrawn
     | OfferAnswered
 )
-Incoming = Annotated[FromChat | FromCoach | SendingFailed, Field(discriminator="kind")]
+Incoming = Annotated[FromChat | FromCoach | FromDelivery, Field(discriminator="kind")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -276,5 +291,5 @@ class Heard:
 
     number: int
     at: datetime
-    incoming: FromChat | FromCoach | SendingFailed
+    incoming: FromChat | FromCoach | FromDelivery
     answered: datetime | None = None

@@ -6,7 +6,7 @@ from typing import Any
 
 from domain.actions import Remedy
 from domain.coach_memory import CoachMemory
-from domain.incoming import FromCoach, SendingFailed
+from domain.incoming import FromCoach, FromDelivery
 from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.notes import Note
@@ -196,7 +196,7 @@ class Order:
     """Something for another person's inbox, committed with the decision that made it."""
 
     to: int
-    incoming: FromCoach | SendingFailed
+    incoming: FromCoach | FromDelivery
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,7 @@ Slot = Literal[
     "sheet",
     "programme",
     "words",
+    "send",
     "who",
     "handover",
     "role",
@@ -46,7 +47,8 @@ Slot = Literal[
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
 questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, whether
-clients are to be put on another programme, what to tell a client, which client is meant, whether a client is
+clients are to be put on another programme, what to tell a client, whether
+words are to go to many, which client is meant, whether a client is
 to be offered to another coach, in which of two roles something was said."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
@@ -296,6 +298,22 @@ class Digest(Frozen):
     """The numbers of the days that are looked back on."""
 
 
+class Unreached(Frozen):
+    """A client whom words did not reach, and why."""
+
+    client: str
+    why: str
+
+
+class Reach(Frozen):
+    """Whom a coach's words to `total` clients have reached so far, and whom they cannot reach."""
+
+    kind: Literal["reach"] = "reach"
+    total: int
+    reached: tuple[str, ...] = ()
+    unreached: tuple[Unreached, ...] = ()
+
+
 FileKind = Literal["journal table", "journal pages", "journal data", "everything"]
 """What a file can hold: a journal as a table, one row a set, as pages to print, or as data for machines;
 everything that is kept about a client, for that client alone."""
@@ -343,6 +361,7 @@ Part = Annotated[
     | Reminder
     | Nudge
     | Digest
+    | Reach
     | File
     | Progress
     | ProgrammeProgress
@@ -370,3 +389,5 @@ class Say(Frozen):
     """The number in the outbox of an earlier message to this person that is changed instead of sending one:
     the parts take its place, or where they are a `Chosen`, that is shown under its words. The buttons are all
     that it has from now on."""
+    instead_of: int | None = None
+    """The inbox number of a message of that person whose first answer this is to stand instead of."""

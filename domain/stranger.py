@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from domain.erasure import FORGET_AFTER
-from domain.incoming import CoachOrder, Heard, Reachable, SendingFailed, Started, Text
+from domain.incoming import Arrived, CoachOrder, Heard, Reachable, SendingFailed, Started, Text
 from domain.memory import ClientMemory, Joining
 from domain.outcome import Forgotten, Joined, Outcome
 from domain.parts import Notice, Say
@@ -39,7 +39,7 @@ def _hear(state: StrangerState, heard: Heard) -> Outcome:
     match heard.incoming:
         case Started() | Text():
             pass
-        case Reachable() | SendingFailed() | CoachOrder():
+        case Reachable() | SendingFailed() | Arrived() | CoachOrder():
             return Outcome()
         case _:
             return _turn_away(state)

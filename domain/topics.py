@@ -99,7 +99,7 @@ Topic = Literal[
     "no such hour for client",
     "too much rest",
     "sets of client",
-    "passed to several",
+    "not sent",
     "nobody to tell",
     "coach unsure",
     "client answers",

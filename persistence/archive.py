@@ -20,9 +20,9 @@ from domain.incoming import (
     Edited,
     FromChat,
     FromCoach,
+    FromDelivery,
     Pressed,
     Reachable,
-    SendingFailed,
     Started,
     Text,
     Told,
@@ -210,7 +210,7 @@ def _messages(connection: Connection, person: int) -> tuple[KeptMessage, ...]:
 
 
 def _heard(
-    connection: Connection, at: datetime, incoming: FromChat | FromCoach | SendingFailed, person: int
+    connection: Connection, at: datetime, incoming: FromChat | FromCoach | FromDelivery, person: int
 ) -> KeptMessage:
     match incoming:
         case Told(text=text):

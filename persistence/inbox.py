@@ -11,10 +11,10 @@ from domain.incoming import (
     Edited,
     FromChat,
     FromCoach,
+    FromDelivery,
     Heard,
     Pressed,
     Reachable,
-    SendingFailed,
     Text,
 )
 from persistence.leases import Lease, fresh_token
@@ -162,7 +162,7 @@ def done(connection: Connection, message: int, now: datetime, fault: str | None 
 def order(
     connection: Connection,
     to: int,
-    incoming: FromCoach | Reachable | SendingFailed,
+    incoming: FromCoach | Reachable | FromDelivery,
     key: str,
     now: datetime,
 ) -> None:

@@ -7,7 +7,7 @@ from datetime import datetime
 from sqlalchemy import Connection, delete, insert, literal, or_, select, update
 from sqlalchemy.orm import aliased
 
-from domain.parts import Part, Say
+from domain.parts import Notice, Part, Say
 from domain.units import Unit
 from persistence import deliveries
 from persistence.tables import DeliveryRow, OutboxRow
@@ -22,6 +22,14 @@ class About:
 
     message: int | None = None
     wake: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """Words that a coach, by number, has written to several: in the message of that inbox number."""
+
+    coach: int
+    message: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +61,14 @@ class Outgoing:
     created_at: datetime
     is_client: bool = False
     earlier: Earlier | None = None
+
+    @property
+    def spread(self) -> Spread | None:
+        """The coach's words to several that this message carries, if it does."""
+        for part in self.say.parts:
+            if isinstance(part, Notice) and part.topic == "from coach" and part.facts.get("spread"):
+                return Spread(int(part.facts["by"]), int(part.facts["spread"]))
+        return None
 
     @property
     def button_data(self) -> tuple[str, ...]:

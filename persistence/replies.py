@@ -7,7 +7,7 @@ from collections.abc import Collection, Sequence
 
 from sqlalchemy import Connection, bindparam, or_, select
 
-from domain.incoming import Edited, FromCoach, ReplyTo, SendingFailed, Text
+from domain.incoming import Edited, FromCoach, FromDelivery, ReplyTo, Text
 from domain.parts import WORDS_PASSED_ON, AlertPart, Notice, Part, Question
 from persistence.tables import EntryRow, InboxRow, OutboxRow, SentKeyRow
 
@@ -123,7 +123,7 @@ def _passes_words_on(part: Part) -> bool:
 def _as_first_sent(connection: Connection, message: int) -> int:
     """Return the inbox number of what `message` was before it was edited, if it was."""
     cause = connection.execute(_CAUSE, {"message": message}).one()
-    incoming: Text | Edited | FromCoach | SendingFailed = cause.incoming
+    incoming: Text | Edited | FromCoach | FromDelivery = cause.incoming
     if not isinstance(incoming, Edited):
         return message
     names = {"chat": cause.chat, "message_key": cause.message_key, "before": message}

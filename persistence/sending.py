@@ -9,12 +9,12 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, select, update
 
-from domain.incoming import Reachable, SendingFailed
+from domain.incoming import Arrived, Reachable, SendingFailed
 from domain.parts import Part, Say
 from persistence import inbox, outbox
 from persistence.deliveries import held, renew, room_at, settle
 from persistence.leases import ChatLease
-from persistence.outbox import Outgoing
+from persistence.outbox import Outgoing, Spread
 from persistence.pace import take_room
 from persistence.statements import InsertOr, or_update
 from persistence.tables import OutboxRow, PersonRow, SentKeyRow
@@ -101,10 +101,11 @@ def sent(
     labels: Sequence[str],
     now: datetime,
     parts: tuple[Part, ...] | None = None,
+    spread: Spread | None = None,
 ) -> bool:
     """Note that a message was sent, as which words, and with which `parts` kept (None: as they are).
 
-    False where the lease was lost.
+    The coach whose words to several it carried is told. False where the lease was lost.
     """
     if held(connection, lease) is None:
         return False
@@ -122,6 +123,7 @@ def sent(
     )
     if still_stands:  # it may have been erased while it was on its way
         _keep_keys(connection, lease, number, message_keys)
+        _tell_coach(connection, lease.person, spread, None, now)
     if connection.execute(_BACK, {"back": lease.person, "unreachable_since": None}).rowcount:
         inbox.order(connection, lease.person, Reachable(reachable=True), f"outbox:{number}", now)
     settle(connection, lease.person, now, let_go=False)
@@ -160,15 +162,19 @@ def failed(
     *,
     unreachable: bool,
     instead: tuple[Part, ...] = (),
+    spread: Spread | None = None,
 ) -> bool:
     """Give a message up, and say something else `instead`; False where the lease was lost.
+
+    The coach whose words to several it carried is told.
 
     Where a client is `unreachable`, that comes into the client's own inbox, once until something arrives
     again: from there the coach hears of it.
     """
     if held(connection, lease) is None:
         return False
-    _update(connection, lease, number, state="failed", trying_since=None, fault=why)
+    if _update(connection, lease, number, state="failed", trying_since=None, fault=why):
+        _tell_coach(connection, lease.person, spread, why, now)
     if unreachable:
         lost = connection.execute(_LOST, {"lost": lease.person, "unreachable_since": now})
         if lost.rowcount:
@@ -178,6 +184,16 @@ def failed(
         outbox.put(connection, [Say(to=lease.person, parts=instead)], outbox.About(), now)
     settle(connection, lease.person, now, let_go=False)
     return True
+
+
+def _tell_coach(
+    connection: Connection, person: int, spread: Spread | None, why: str | None, now: datetime
+) -> None:
+    """Tell the coach what became of words to several, at this person: None where they have arrived."""
+    if spread is not None:
+        arrived = Arrived(person=person, message=spread.message, why=why)
+        key = f"spread:{spread.message}:{person}"
+        inbox.order(connection, spread.coach, arrived, key, now)
 
 
 def _keep_keys(connection: Connection, lease: ChatLease, number: int, keys: Sequence[str]) -> None:

@@ -210,13 +210,14 @@ class Store:
         now: datetime,
         *,
         parts: tuple[Part, ...] | None = None,
+        spread: outbox.Spread | None = None,
     ) -> bool:
         """Note that a message was sent: its words, its keys on the platform, its buttons' labels in order.
 
-        `parts` is what of it is kept, where that is not all.
+        `parts` is what of it is kept, where that is not all; `spread` are the words to several it carries.
         """
         with writing(self._engine) as connection:
-            return sending.sent(connection, lease, number, words, message_keys, labels, now, parts)
+            return sending.sent(connection, lease, number, words, message_keys, labels, now, parts, spread)
 
     def try_again(self, lease: ChatLease, number: int, not_before: datetime, now: datetime) -> bool:
         """Let a message, and all behind it in its chat, wait until `not_before`. The lease ends."""
@@ -232,14 +233,16 @@ class Store:
         *,
         unreachable: bool,
         instead: tuple[Part, ...] = (),
+        spread: outbox.Spread | None = None,
     ) -> bool:
         """Give a message up, and say something else `instead`.
 
-        The coach hears once of a client who has become `unreachable`.
+        The coach hears once of a client who has become `unreachable`. `spread` are the words to several that
+        it carries.
         """
         with writing(self._engine) as connection:
             return sending.failed(
-                connection, lease, number, why, now, unreachable=unreachable, instead=instead
+                connection, lease, number, why, now, unreachable=unreachable, instead=instead, spread=spread
             )
 
     def leave_chat(self, lease: ChatLease, now: datetime) -> None:

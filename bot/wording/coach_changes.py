@@ -10,7 +10,7 @@ from bot.wording.reader import Reader, day_words, listed, set_words
 from bot.wording.safety import place_words
 from bot.wording.why import aimed_words
 from domain.explanation import Aimed
-from domain.parts import Plan, PlanChange
+from domain.parts import Plan, PlanChange, Reach
 
 _AIMED = TypeAdapter(Aimed)
 
@@ -120,12 +120,35 @@ def change_words(change: PlanChange) -> str:
             return f"{exercise} again"
 
 
-def passed_words(facts: Facts, _reader: Reader) -> str:
-    """Say to whom words are passed on, and who cannot be reached."""
+NO_REASON = "it could not be sent"
+WHY = {"blocked": "the chat is blocked", "chat gone": "the chat is gone"}
+
+
+def reach_words(part: Reach) -> str:
+    """Say whom words to several have reached so far, and whom they cannot reach."""
+    waiting = part.total - len(part.reached) - len(part.unreached)
+    few = part.total <= FEW_NAMED
+    if not part.reached and not part.unreached:
+        return f"On its way to {part.total}."
+    reached = listed(list(part.reached)) if few else f"{len(part.reached)} of {part.total}"
+    lines = [f"Reached: {escape(reached)}." if part.reached else "It has reached nobody so far."]
+    if part.unreached:
+        told = [f"{each.client} ({WHY.get(each.why, NO_REASON)})" for each in part.unreached]
+        lines.append(f"Not reached: {escape(listed(told))}.")
+    if waiting:
+        lines.append(f"Still on its way to {waiting}.")
+    return "\n".join(lines)
+
+
+FEW_NAMED = 8
+"""Up to so many clients are named where words have reached all of them; of more, how many they are."""
+
+
+def sending_words(facts: Facts) -> str:
+    """Ask whether words are to go to many."""
     names = [str(each) for each in facts["names"]]
-    text = f"Passed on to {len(names)}: {escape(listed(names))}." if names else "That reaches nobody."
-    gone = [str(each) for each in facts.get("unreached") or []]
-    return text + (f" Not reached, the chat is blocked or gone: {escape(listed(gone))}." if gone else "")
+    text = escape(str(facts["text"]))
+    return f"This goes to {len(names)}: {escape(listed(names))}.\n\n«{text}»\n\nShall I send it?"
 
 
 def rest_more_words(facts: Facts, _reader: Reader) -> str:

@@ -4,7 +4,6 @@ from bot.markup import bold, escape, italic
 from bot.wording.alerts import REMEDIES, WRITING
 from bot.wording.coach_changes import (
     changed_words,
-    passed_words,
     sets_of_client_words,
     time_words,
     undone_words,
@@ -200,7 +199,7 @@ COACH_WORDS: dict[Topic, Words] = {
     "undone": undone_words,
     "which exercise of client": which_exercise_words,
     "sets of client": sets_of_client_words,
-    "passed to several": passed_words,
+    "not sent": "Good, it goes to nobody.",
     "nobody to tell": "There is nobody to tell that to.",
     "nothing to undo": lambda facts, _: (
         f"There is nothing to undo for {bold(str(facts['client']))}."

@@ -4,6 +4,7 @@ from typing import assert_never
 
 from bot.markup import italic
 from bot.wording.alerts import alert_words, label
+from bot.wording.coach_changes import reach_words
 from bot.wording.enclosed import file_words
 from bot.wording.notices import notice_words
 from bot.wording.overview import digest_words
@@ -30,6 +31,7 @@ from domain.parts import (
     Part,
     Plan,
     Question,
+    Reach,
     Reminder,
     Safety,
     TargetPart,
@@ -71,6 +73,8 @@ def part_words(part: Part, reader: Reader) -> str:
             return reminder_words(part)
         case Nudge():
             return nudge_words(part)
+        case Reach():
+            return reach_words(part)
         case Digest():
             return digest_words(part)
         case File():

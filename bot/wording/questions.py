@@ -6,6 +6,7 @@ from pydantic import TypeAdapter
 
 from bot.markup import bold
 from bot.wording.archive import leaving_words
+from bot.wording.coach_changes import sending_words
 from bot.wording.coaching import handover_words
 from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
@@ -64,6 +65,8 @@ def question_words(part: Question) -> str:
             return leaving_words(facts)
         case "sheet":
             return sheet_words(facts)
+        case "send":
+            return sending_words(facts)
         case "programme":
             return assigning_words(facts)
         case "who":

@@ -58,6 +58,7 @@ from domain.client.warming import take_warm_up
 from domain.client.weighing import ask_for_body_mass, drop_old_weighing
 from domain.client.why import answer_why, why_of
 from domain.incoming import (
+    Arrived,
     CoachOrder,
     Document,
     Edited,
@@ -123,6 +124,8 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             orders.carry_out(draft, order)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
+        case Arrived():
+            pass
         case _:
             assert_never(heard.incoming)
     if draft.is_erased:

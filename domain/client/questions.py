@@ -86,7 +86,7 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return answer_joining(draft, text)
         case "leaving":
             return leaving_told(draft, question, text)
-        case "sheet" | "words" | "who" | "handover" | "role":
+        case "sheet" | "programme" | "send" | "words" | "who" | "handover" | "role":
             return False
         case _:
             return complete(draft, question, text)

@@ -62,7 +62,8 @@ def hear_coach(draft: Draft, order: Told) -> None:
     text, settled = order.text, settle_by_words(draft, order)
     asked = [alert for alert in settled if alert.reason == "question"]
     answers = str(asked[0].evidence["said"]) if len(asked) == 1 else None
-    draft.notice("from coach", coach=draft.client.coach.name, text=text, answers=answers)
+    spread = {"spread": order.spread, "by": order.coach} if order.spread else {}
+    draft.notice("from coach", coach=draft.client.coach.name, text=text, answers=answers, **spread)
     keep_words(draft, "coach", text, asked[0].number if asked else None)
     draft.remember(told_at=draft.at, told_to_several=order.to_several)
     note_words(draft, text)

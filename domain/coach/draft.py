@@ -125,6 +125,10 @@ class Draft:
         self.say(Question(slot=slot, facts=facts))
         self._buttons.extend(Answer(question=number, text=choice, role="coach") for choice in choices)
 
+    def say_again(self, say: Say) -> None:
+        """Say something that is no answer to what is heard."""
+        self._others.append(say)
+
     def outcome(self) -> Outcome:
         """Return the finished decision."""
         says: tuple[Say, ...] = ()

@@ -25,11 +25,13 @@ from domain.coach.handing_over import answer_handover, press_keep, press_offer
 from domain.coach.notes import press_forget
 from domain.coach.replying import takes_reply
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
+from domain.coach.spreading import answer_spreading, note_arrival
 from domain.coach.training_too import take_up_as_client
 from domain.coach.which_client import take_who
 from domain.coach.words import is_for_a_client, obey
 from domain.coach.writing import begin_writing, pass_on
 from domain.incoming import (
+    Arrived,
     Changed,
     CoachOrder,
     Decided,
@@ -74,6 +76,8 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             draft.notice("words only", what=what)
         case SendingFailed(person=person):
             say_unreachable(draft, person)
+        case Arrived() as arrived:
+            note_arrival(draft, arrived)
         case Reachable():
             pass
         case CoachOrder():
@@ -101,6 +105,7 @@ def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
         answer_sheet(draft, waiting, text)
         or answer_assigning(draft, waiting, text)
         or answer_handover(draft, waiting, text)
+        or answer_spreading(draft, waiting, text)
     )
 
 

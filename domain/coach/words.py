@@ -22,6 +22,7 @@ from domain.coach.people_phrases import PeopleKind
 from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
+from domain.coach.spreading import spread
 from domain.coach.training_too import take_own_training
 from domain.coach.understanding import Asked, asked, closest_to, named_in
 from domain.coach.which_client import ask_who, take_who
@@ -242,17 +243,11 @@ def tell(draft: Draft, request: Asked, text: str) -> None:
 
 
 def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:
-    """Pass words on; of several clients say at once whom they reach and whom not."""
-    several = len(clients) > 1
-    draft.order_all(clients, Told(coach=draft.number, text=words, to_several=several))
-    if several:
-        lines = dict(draft.state.clients)
-        gone = [each for each in clients if ("unreachable", None) in lines[each].open_alerts]
-        draft.notice(
-            "passed to several",
-            names=[lines[each].name for each in clients if each not in gone],
-            unreached=[lines[each].name for each in gone],
-        )
+    """Pass words on, to one client or to several."""
+    if len(clients) > 1:
+        spread(draft, clients, words)
+    else:
+        draft.order_all(clients, Told(coach=draft.number, text=words))
 
 
 def overview(draft: Draft, about: About = "all", day: str = "") -> None:

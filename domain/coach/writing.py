@@ -4,6 +4,7 @@ from datetime import timedelta
 
 from domain.actions import Write
 from domain.coach.draft import Draft
+from domain.coach.spreading import spread
 from domain.incoming import Told
 
 NEVER_MIND = "Never mind"
@@ -35,9 +36,8 @@ def pass_on(draft: Draft, text: str) -> bool:
         draft.notice("heard")
         return True
     clients, alert = waiting.about["clients"], waiting.about["alert"]
-    told = Told(coach=draft.number, text=text.strip(), alert=alert, to_several=len(clients) > 1)
-    draft.order_all(clients, told)
     if len(clients) > 1:
-        names = [name for number, name in draft.names if number in clients]
-        draft.notice("passed to several", names=names, unreached=[])
+        spread(draft, tuple(clients), text.strip())
+    else:
+        draft.order_all(clients, Told(coach=draft.number, text=text.strip(), alert=alert))
     return True

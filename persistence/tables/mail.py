@@ -12,7 +12,7 @@ from sqlalchemy import CheckConstraint, ForeignKey, Text, UniqueConstraint, text
 from sqlalchemy.orm import Mapped, mapped_column
 
 from domain.actions import Action
-from domain.incoming import FromChat, FromCoach, Incoming, SendingFailed
+from domain.incoming import FromChat, FromCoach, FromDelivery, Incoming
 from domain.parts import Part, Weight
 from persistence.columns import AsJson
 from persistence.tables.base import Base, Number, OwnNumber, all_or_none, one_of, only
@@ -20,7 +20,7 @@ from persistence.tables.base import Base, Number, OwnNumber, all_or_none, one_of
 SendingState = Literal["pending", "sent", "failed"]
 
 _TEXTS: TypeAdapter[tuple[str, ...]] = TypeAdapter(tuple[str, ...])
-INCOMING: TypeAdapter[FromChat | FromCoach | SendingFailed] = TypeAdapter(Incoming)
+INCOMING: TypeAdapter[FromChat | FromCoach | FromDelivery] = TypeAdapter(Incoming)
 _PARTS: TypeAdapter[tuple[Part, ...]] = TypeAdapter(tuple[Part, ...])
 _ACTIONS: TypeAdapter[tuple[Action, ...]] = TypeAdapter(tuple[Action, ...])
 
@@ -40,7 +40,7 @@ class InboxRow(Base):
     person: Mapped[Number] = mapped_column(ForeignKey("people.number"), index=True)
     chat: Mapped[str | None]
     message_key: Mapped[str | None]
-    incoming: Mapped[FromChat | FromCoach | SendingFailed] = mapped_column(AsJson(INCOMING))
+    incoming: Mapped[FromChat | FromCoach | FromDelivery] = mapped_column(AsJson(INCOMING))
     received_at: Mapped[datetime]
     done_at: Mapped[datetime | None]
     fault: Mapped[str | None]

@@ -17,6 +17,7 @@ from domain.incoming import (
     Document,
     Edited,
     FromChat,
+    FromDelivery,
     Heard,
     Pressed,
     Released,
@@ -48,7 +49,7 @@ STATE = CoachState(
 )
 
 
-def does(incoming: FromChat | SendingFailed, state: CoachState = STATE) -> Outcome:
+def does(incoming: FromChat | FromDelivery, state: CoachState = STATE) -> Outcome:
     return hear(state, Heard(1, NOW, incoming))
 
 
