@@ -1,8 +1,8 @@
 """How an exercise has gone, as numbers on one scale that a picture can show.
 
 The scale is the plainest on which the exposures can be held against each other, and it claims nothing that
-the comparison of two sets would not: reps or seconds where the load was ever the same, else the estimated
-1RM (Epley) where what is moved is known, else the load alone.
+the comparison of two sets would not: seconds of a hold, reps where the load was ever the same, else the
+estimated 1RM (Epley) where what is moved is known, else the load alone.
 """
 
 from collections.abc import Iterable, Sequence
@@ -23,6 +23,8 @@ Measure = Literal["reps", "seconds", "one-rep max", "one-rep max with body", "lo
 class Scale(Frozen):
     """What the numbers are: a `measure`, in `unit` where it is a load.
 
+    Seconds of holds at several loads stand beside each other, and are not held against each other.
+
     `load_kind` is how the loads are counted; `load` is the one that was ever the same, where reps or seconds
     are told. `lowering_only` is of reps that were lowered only.
     """
@@ -32,6 +34,11 @@ class Scale(Frozen):
     load_kind: LoadKind
     load: Decimal | None = None
     lowering_only: bool = False
+
+    @property
+    def is_mixed(self) -> bool:
+        """Whether the numbers are seconds at several loads, of which more is not simply better."""
+        return self.measure == "seconds" and self.load is None
 
 
 class Spot(Frozen):
@@ -112,9 +119,11 @@ def _scale(done: Sequence[TrainingSet], aims: Sequence[TrainingSet], body: Body,
         return Scale(
             measure=measure, unit=unit, load_kind=load_kind, load=load, lowering_only=last.lowering_only
         )
-    if last.load_kind not in _WITH_BODY:
-        measure = "load" if last.seconds is not None or last.lowering_only else "one-rep max"
-    elif last.seconds is None and not last.lowering_only and all(body.system_kg(one) for one in done):
+    if last.seconds is not None:
+        measure = "seconds"
+    elif last.load_kind not in _WITH_BODY:
+        measure = "load" if last.lowering_only else "one-rep max"
+    elif not last.lowering_only and all(body.system_kg(one) for one in done):
         measure = "one-rep max with body"
     else:
         measure = "added load"

@@ -64,7 +64,8 @@ def draw_progress(part: Progress) -> Sheet:
         _mark(axes, marks)
     if not part.small:
         has_aims = bool(part.aims) or part.next_value is not None
-        signs_below(sheet, 0.12 + _KEY_LINE * len(key), has_aims=has_aims)
+        up = 0.12 + _KEY_LINE * len(key)
+        signs_below(sheet, up, has_aims=has_aims, has_best=not part.scale.is_mixed)
     for place, line in enumerate(key):
         sheet.write(MARGIN, 0.1 + _KEY_LINE * (len(key) - 1 - place), line, color=INK)
     return sheet
@@ -99,14 +100,16 @@ def _lines(axes: Axes, part: Progress, last_day: date, size: float = 1.0) -> lis
     for away in part.away:
         axes.axvspan(number(away.since), number(away.until), color=SHADE, linewidth=0, zorder=0)
     best = list(accumulate([_best_before(part), *values], max))[1:]
-    stair = axes.step(
-        [*days, number(last_day)],
-        [*best, best[-1]],
-        where="post",
-        color=QUIET,
-        linewidth=1.4 * size,
-        zorder=2,
-    )
+    stair = []
+    if not part.scale.is_mixed:
+        stair = axes.step(
+            [*days, number(last_day)],
+            [*best, best[-1]],
+            where="post",
+            color=QUIET,
+            linewidth=1.4 * size,
+            zorder=2,
+        )
     thread = axes.plot(*_parted(part), color=DONE, linewidth=1.2 * size, alpha=0.45, zorder=3)
     axes.plot(days, values, "o", color=DONE, markersize=5.5 * size, markeredgecolor=PAPER, zorder=5)
     return [*stair, *thread]
@@ -205,12 +208,11 @@ def _key_lines(marks: Sequence[Mark]) -> list[str]:
     return [f"{place}  {mark_words(mark)}" for place, mark in enumerate(marks, 1)]
 
 
-def signs_below(sheet: Sheet, up: float, *, has_aims: bool) -> None:
+def signs_below(sheet: Sheet, up: float, *, has_aims: bool, has_best: bool = True) -> None:
     """Say under a panel, so many inches up, what the signs in it are."""
-    signs = [
-        Line2D([], [], color=DONE, marker="o", markersize=5.5, linewidth=1.2, label="done"),
-        Line2D([], [], color=QUIET, linewidth=1.4, label="best so far"),
-    ]
+    signs = [Line2D([], [], color=DONE, marker="o", markersize=5.5, linewidth=1.2, label="done")]
+    if has_best:
+        signs.append(Line2D([], [], color=QUIET, linewidth=1.4, label="best so far"))
     if has_aims:
         signs.append(Line2D([], [], linestyle="none", marker="D", label="aimed for", **_OPEN))
     sheet.figure.legend(

@@ -18,6 +18,8 @@ def scale_words(part: Progress) -> str:
     match scale.measure:
         case "reps" | "seconds":
             of = "Seconds" if scale.measure == "seconds" else "Reps"
+            if scale.is_mixed:
+                return f"{of}, at several loads"
             return f"{'Lowering-only reps' if scale.lowering_only else of}{_at_the_load(part.last.set)}"
         case "one-rep max":
             return f"Estimated one-rep maximum, {scale.unit}{each}"
@@ -219,7 +221,7 @@ def change_words(part: Progress, since: str = "") -> str:
             gained = round(best - first)
             return f"up by {gained} {'rep' if gained == 1 else 'reps'}{since}" if gained else ""
         case "seconds":
-            return f"up by {round(best - first)} s{since}" if best > first else ""
+            return f"up by {round(best - first)} s{since}" if best > first and not part.scale.is_mixed else ""
         case "load" | "added load":
             gained_load = best - first
             return f"up by {gained_load:g} {part.scale.unit}{since}" if gained_load else ""

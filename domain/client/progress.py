@@ -10,7 +10,7 @@ from domain.calendar import local_day
 from domain.client.exposures import moment
 from domain.client.lines import line_named, lines_of
 from domain.client.plan import body_mass_kg, target_for
-from domain.comparison import Body
+from domain.comparison import Body, extra_kg
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
@@ -147,6 +147,8 @@ def _next_aim(state: ClientState, exercise: str, done: Sequence[Dated], today: d
 
 
 def _best(course: Course) -> Spot:
+    if course.scale.is_mixed:
+        return max(course.spots, key=lambda each: (extra_kg(each.set), each.set.amount))
     return max(course.spots, key=lambda each: each.value)
 
 

@@ -8,6 +8,7 @@ import pytest
 from bot.pictures.days import number
 from bot.pictures.progress import draw_progress
 from bot.pictures.style import SMALL_POINTS, TALLEST_INCHES, WIDTH_PIXELS
+from bot.wording.pictures import change_words
 from domain.pictures import Away, Mark, Progress
 from tests.bot.pictures.courses import FIRST, a_set, eventful, gaining, progress
 from tests.bot.pictures.reading import dots, outside, overlapping, places, smallest_points, words
@@ -27,6 +28,13 @@ CASES = {
     "small": gaining(12, small=True),
     "small and eventful": eventful(small=True),
     "hold": progress(*[a_set("0", kind="body", seconds=30 + 5 * place) for place in range(8)]),
+    "hold, heavier": progress(
+        *[
+            a_set(str(10 + 5 * (place // 3)), kind="added", seconds=40 + 5 * (place % 3))
+            for place in range(8)
+        ],
+        next_aim=a_set("20", kind="added", seconds=50),
+    ),
     "dips": progress(a_set("0", 8, "body"), a_set("5", 6, "added"), a_set("20", 8, "assist")),
     "long name": gaining(exercise="Chest-supported dumbbell row on an incline bench, one arm at a time"),
     "light": progress(*[a_set(f"{1 + place / 8:.2f}", 12, "each") for place in range(8)]),
@@ -55,6 +63,15 @@ def test_the_best_so_far_is_a_stair_that_never_goes_down() -> None:
     stair = next(line for line in axes.get_lines() if line.get_drawstyle() == "steps-post")
     values = [value for _, value in places(stair)]
     assert values == [*accumulate([5.0, 7.0, 6.0, 8.0], max), 8.0]
+
+
+def test_holds_at_several_loads_are_seconds_with_the_load_beside_them_and_no_best_so_far() -> None:
+    part = CASES["hold, heavier"]
+    assert [value for _, value in part.points] == [40, 45, 50, 40, 45, 50, 40, 45]
+    sheet = draw_progress(part)
+    assert "best so far" not in words(sheet)
+    assert "+20 × 45 s" in words(sheet)
+    assert change_words(part) == ""
 
 
 def test_a_best_from_before_what_is_shown_is_where_the_stair_begins() -> None:
@@ -111,6 +128,7 @@ def test_a_layoff_is_shaded_and_the_line_is_broken_there() -> None:
         (progress(a_set("60", 5), a_set("60", 6)), "Reps at 60\u00a0kg"),
         (progress(a_set("0", 5, "body"), a_set("0", 6, "body")), "Reps with body weight"),
         (CASES["hold"], "Seconds with body weight"),
+        (CASES["hold, heavier"], "Seconds, at several loads"),
         (CASES["dips"], "Added load, kg (below 0: help)"),
         (CASES["light"], "Estimated one-rep maximum, kg each"),
         (progress(a_set("60", 5, lowering_only=True)), "Lowering-only reps at 60\u00a0kg"),
