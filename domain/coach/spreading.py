@@ -14,8 +14,9 @@ REFUSE = "Do not send it"
 AGREEING = frozenset({SEND_IT.casefold(), "send", "yes", "y", "yep", "ok", "okay", "go", "go ahead"})
 REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "leave it", "don't", "do not"})
 
-STEPS = 10
-"""In how many steps at most it is shown how far the words have come. The house's own choice."""
+STEPS, CLIENTS_A_STEP = 10, 5
+"""In how many steps at most it is shown how far the words have come, and for how many clients at least each
+is. The house's own choice."""
 
 SPREADS_KEPT = 3
 """Of how many messages to several it is remembered whom they have reached. The house's own choice."""
@@ -74,7 +75,8 @@ def note_arrival(draft: Draft, arrived: Arrived) -> None:
 
 def step_of(spread: Spread) -> int:
     """Return in which of the steps it is; the last one only once all is known."""
-    return len(spread.known) * STEPS // len(spread.clients)
+    steps = max(1, min(STEPS, len(spread.clients) // CLIENTS_A_STEP))
+    return len(spread.known) * steps // len(spread.clients)
 
 
 def reach_of(draft: Draft, spread: Spread) -> Reach:

@@ -79,11 +79,27 @@ def arriving(state: CoachState, person: int, why: str | None = None) -> tuple[Co
     return after, reach(outcome) if outcome.says else None
 
 
+def test_how_far_words_to_very_many_have_come_is_shown_on_the_way() -> None:
+    clients = tuple((number, noor(f"Client {number}")) for number in range(2, 42))
+    state = replace(STATE, clients=clients)
+    state = remembering(state, does(Text(text=f"tell everyone: {SHUT}"), state))
+    state = remembering(state, does(Text(text="yes"), state))
+    shown = []
+    for number, _ in clients:
+        state, reached = arriving(state, number)
+        shown += [len(reached.reached)] if reached is not None else []
+    assert shown == [5, 10, 15, 20, 25, 30, 35, 40]
+
+
 def test_whom_they_have_reached_is_shown_in_place_of_the_first_answer() -> None:
-    outcome = does(Arrived(person=2, message=1), begun())
+    state = begun()
+    for person in range(2, 8):
+        state, shown = arriving(state, person)
+        assert shown is None
+    outcome = does(Arrived(person=8, message=1), state)
     (say,) = outcome.says
     assert (say.to, say.instead_of) == (1, 1)
-    assert reach(outcome) == Reach(total=7, reached=("Noor",))
+    assert reach(outcome) == Reach(total=7, reached=NAMES)
 
 
 def test_at_the_end_all_are_told_whom_they_reached_and_whom_not_and_why() -> None:
