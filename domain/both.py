@@ -14,6 +14,7 @@ from domain.client.waking import next_wake as client_wakes
 from domain.coach.waking import next_wake as coach_wakes
 from domain.coach_memory import CoachMemory, LastRole
 from domain.incoming import (
+    Arrived,
     CoachOrder,
     Document,
     Edited,
@@ -39,6 +40,8 @@ def hear(state: BothState, heard: Heard) -> Outcome:
             return _in_role(state, heard, "client")
         case SendingFailed(person=person):
             return _in_role(state, heard, "client" if person == state.coach.coach.number else "coach")
+        case Arrived():
+            return _in_role(state, heard, "coach")
         case Document() | Started():
             return _in_role(state, heard, "coach")
         case Unsupported():
