@@ -100,12 +100,27 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
             "about_message": about.message,
             "about_wake": about.wake,
             "created_at": now,
-            "edits": say.edits,
+            "edits": say.edits if say.instead_of is None else _first_answer(connection, say),
         }
         for say in says
     ]
     numbers = connection.execute(_ADD, rows).scalars().all()
     deliveries.note_waiting(connection, list(zip(numbers, says, strict=True)), now)
+
+
+def _first_answer(connection: Connection, say: Say) -> int | None:
+    """Return the number of the first answer to the message that a message is to stand instead of."""
+    answers = (
+        select(OutboxRow.number)
+        .where(
+            OutboxRow.person == say.to,
+            OutboxRow.about_message == say.instead_of,
+            OutboxRow.edits.is_(None),
+        )
+        .order_by(OutboxRow.number)
+        .limit(1)
+    )
+    return connection.execute(answers).scalar()
 
 
 def sent_with_buttons(
