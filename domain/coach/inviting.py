@@ -11,29 +11,46 @@ from domain.state import Invitation, OpenInvitation, StoredProgramme
 
 INVITATION_LASTS = timedelta(days=14)
 
-_PLEASE = r"(?:please |can you |could you |can i |i want to |i'd like to |let's |let us )?"
-_COACH = r"(?:(?:a |an |another |one more |a new |a second |the )?(?:new )?(?:co-?)?coach(?: colleague)?)"
+_PLEASE = (
+    r"(?:(?:oh|ah|ok|okay|hm|hey|hi|so|and|right|well|actually|sorry|no|now)[ ,.!]+)*"
+    r"(?:(?:please|can you|could you|can i|i want to|i'd like to|i need to|let's|let us|i need|i'd like|"
+    r"i have|i've got|there is|make|give me|get me|send me|create) )*"
+)
+_COACH = r"(?:(?:a |an |another |one more |a new |a second |the |my )?(?:new |second )?(?:co-?)?coach)"
 _COLLEAGUE = rf"(?:{_COACH}|(?:a |another |my )?colleague)"
+_BRING = r"(?:invite|bring in|bring|add|get in|get|let in|let|set up|set|sign up|sign)"
 _AS_COACH = re.compile(
     rf"{_PLEASE}(?:"
-    rf"(?:invite|bring in|add|get in|let in) {_COLLEAGUE}(?:[,:]? (?:called |named )?(?P<a>.{{1,60}}))?"
-    rf"|(?:invite|bring in|add|get in|let in) (?P<b>.{{1,60}}?),? (?:in )?(?:as|to be) {_COACH}"
+    rf"{_BRING} {_COLLEAGUE}(?:[,:]? (?:called |named )?(?P<a>.{{1,60}}))?"
+    rf"|{_BRING} (?P<b>.{{1,60}}?),? (?:in |up |on )?(?:as|to be) {_COACH}"
     r"|make (?P<c>.{1,60}?) (?:a|another) (?:new )?(?:co-?)?coach"
-    rf"|{_COACH} invitation for (?P<d>.{{1,60}}))",
+    rf"|(?:an? )?(?:invite|invitation|code)(?: code| link)? for {_COACH},? (?:called |named )?"
+    r"(?P<d>.{1,60})"
+    rf"|{_COACH} invitation for (?P<e>.{{1,60}}))",
     re.IGNORECASE,
 )
-_INVITE = re.compile(r"invite (?P<name>.{1,60}?)(?: (?:to|on|onto) (?P<programme>.{1,80}))?", re.IGNORECASE)
+_TO = r"(?:,? (?:to|on|onto|for|with) (?P<programme>.{1,80}))?"
+_INVITE = re.compile(rf"{_PLEASE}invite (?P<name>.{{1,60}}?){_TO}", re.IGNORECASE)
+_NEW_CLIENT = re.compile(
+    rf"{_PLEASE}(?:(?:a )?new client[,:]? (?:called |named )?(?P<a>.{{1,60}}?)"
+    r"|(?:add|bring in|take on|sign up|get) (?P<b>.{1,60}?) as (?:a |my )?(?:new )?client"
+    r"|(?:sign up|enrol|enroll|sign) (?P<c>.{1,60}?)(?: up)?"
+    rf"|send (?P<d>.{{1,60}}?) (?:an? )?(?:invitation|invite|code)){_TO}",
+    re.IGNORECASE,
+)
 _INVITATION = r"(?:invitations?|invites?|codes?|links?)"
 _BACK = r"(?:revoke|cancel|withdraw|take back|void|delete|remove|undo|stop|end|kill)"
 _REVOKE = re.compile(
     rf"{_PLEASE}(?:"
-    rf"{_BACK} (?:the |my |that |this |last )*"
-    rf"{_INVITATION} (?:for|of|to) (?P<a>.{{1,60}})"
-    rf"|{_BACK} (?P<b>.{{1,60}}?)(?:'s|s'|’s) "
-    rf"{_INVITATION}"
-    rf"|(?:uninvite|disinvite) (?P<c>.{{1,60}})"
-    rf"|{_BACK} "
-    rf"(?P<which>that|the|the last|my last|all|all my|all the|all open|my|every) (?:open )?{_INVITATION})",
+    rf"{_BACK} (?:(?:the|my|that|this|last|open) )*{_INVITATION} (?:(?:that )?(?:i|we) (?:made|sent|gave) )?"
+    r"(?:for|of|to) (?P<a>.{1,60})"
+    rf"|{_BACK} (?P<b>.{{1,60}}?)(?:'s|s'|’s) {_INVITATION}"
+    r"|(?:uninvite|disinvite) (?P<c>.{1,60})"
+    r"|(?P<d>.{1,60}?) (?:is not|isn't|isn’t|is no longer|won't be|won’t be) (?:coming|joining)"
+    r"(?: after all)?[,.;:]? "
+    rf"(?:so )?(?:please )?{_BACK} (?:her|his|their|the|that) {_INVITATION}"
+    rf"|{_BACK} (?P<which>that|that last|the|the last|my last|all|all my|all the|all open|my|every|her|his|"
+    rf"their) (?:open )?{_INVITATION})",
     re.IGNORECASE,
 )
 _MANY = re.compile(r"\b(?:all|every)\b", re.IGNORECASE)
@@ -42,11 +59,11 @@ _MANY = re.compile(r"\b(?:all|every)\b", re.IGNORECASE)
 def take_invitation(draft: Draft, said: str) -> bool:
     """Make the invitation that is asked for, or take one back; return whether it was about that."""
     if found := _REVOKE.fullmatch(said):
-        name = found["a"] or found["b"] or found["c"]
+        name = found["a"] or found["b"] or found["c"] or found["d"]
         revoke(draft, name, is_all=bool(found["which"] and _MANY.search(found["which"])))
         return True
     if found := _AS_COACH.fullmatch(said):
-        name = found["a"] or found["b"] or found["c"] or found["d"]
+        name = found["a"] or found["b"] or found["c"] or found["d"] or found["e"]
         if name is None:
             draft.notice("which coach")
         else:
@@ -55,7 +72,16 @@ def take_invitation(draft: Draft, said: str) -> bool:
     if found := _INVITE.fullmatch(said):
         invite(draft, found["name"], found["programme"])
         return True
-    return False
+    return (found := _NEW_CLIENT.fullmatch(said)) is not None and take_new_client(draft, found)
+
+
+def take_new_client(draft: Draft, found: re.Match[str]) -> bool:
+    """Make an invitation for a client who was not called one, or only where a programme is named with it."""
+    programme = found["programme"]
+    if not (found["a"] or found["b"]) and not (programme and programme_named(draft, programme)):
+        return False
+    invite(draft, found["a"] or found["b"] or found["c"] or found["d"], programme)
+    return True
 
 
 def invite(draft: Draft, name: str, programme: str | None) -> None:

@@ -8,21 +8,14 @@ import re
 from typing import Literal
 
 from domain.coach.naming import CLIENT, CLIENTS
-from domain.coach.people_phrases import DECLINING, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING, PeopleKind
+from domain.coach.people_phrases import DECLINING, FORGET, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING, PeopleKind
+from domain.coach.who_phrases import ANYONE, WHO_TURNS, WhoKind
 from domain.reading.patterns import Pattern
 
 Kind = (
     PeopleKind
+    | WhoKind
     | Literal[
-        "who needs me",
-        "who trains",
-        "who stalled",
-        "who hurts",
-        "who missed",
-        "who asked",
-        "who is due a review",
-        "who is new",
-        "who is away",
         "card",
         "sets",
         "talk",
@@ -45,10 +38,12 @@ Kind = (
 
 _OPENING = """
 please|pls|hey|hi|hello|ok|okay|so|and|also|then|but|well|right|yes|hm|hmm|just|kilopost
+actually|oh|morning|good morning|now|let me (see|have)|(can|could|may) i (see|have|get)
 (can|could|would|will) (you|u)|(i want|i need|id like|i would like) [you] [to]|lets|,|-|'.'|'!'
 """
 _CLOSING = """
-please|pls|thanks|thank you|thx|ta|cheers|ok|okay|now|again|for me|then|today|,|'.'|'!'|'?'|'"'
+please|pls|thanks|thank you|thx|ta|cheers|ok|okay|now|again|for me|then|today|sorry|,|'.'|'!'|'?'|'"'
+this morning|after all|from now on|if you can|when you can|(will|would|could|can) you
 (right|just) now|at the moment|at present|these days|so far|this week|lately|currently
 """
 _UNTIL = """
@@ -67,92 +62,7 @@ _PLACE = "instead of|in place of|rather than"
 
 _TURNS: tuple[tuple[Kind, str], ...] = (
     *PEOPLE_TURNS,
-    (
-        "who needs me",
-        """
-        (who|what|whos|which clients) [is] (needs|need|needing) [my] (me|help|attention|us)
-        (who|whos) [is] (waiting|next|first) [on|for] [me]
-        who
-        (what|whats) [is] (open|waiting|new|on|left|to do|urgent|outstanding|pending) [for|with] [me]
-        [is there] anything [open|urgent|new|waiting|to do|i should know|i need to know] [for me]
-        any (alerts|matters|news|trouble|problems|issues)
-        (overview|summary|status|alerts|briefing|recap|clients|my clients|list clients|roster)
-        [what did] i miss [anything]
-        what did i miss
-        how (is|are) (everyone|everybody|they|we|things|my clients|all of them|the clients|all) [doing|
-        + going|getting on]
-        hows (everyone|everybody|it) [doing|going]
-        """,
-    ),
-    (
-        "who trains",
-        """
-        (who|whos|who is|who will|who has) (train|trains|training|on|up|due|in|lifting|work out|
-        + working out|a workout|workouts) [day:({day})]
-        (today|todays|tomorrow|tomorrows) [clients|workouts|training|workout]
-        (day:({day}))
-        """,
-    ),
-    (
-        "who stalled",
-        """
-        (who|whos|anyone|anybody|is anyone|is anybody|which clients|has anyone|has anybody) [is|are|has|
-        + have] [been] (stalled|stalling|stuck|plateaued|plateauing|flat)
-        (who|whos|anyone) [is|has|are] (not|isnt|hasnt|arent) (progressing|improving|moving|gaining|
-        + improved|progressed|getting stronger|getting anywhere)
-        (any|the|all|show|show me|list) [the] (stalls|plateaus|stall)
-        stalls
-        """,
-    ),
-    (
-        "who hurts",
-        """
-        (who|whos|anyone|anybody|is anyone|is anybody|has anyone) [is|has|are|in] (hurt|hurts|hurting|
-        + injured|sore|pain|in pain|a pain|an injury|aching|injuries|aches)
-        any (pain|pains|injuries|injury|aches)
-        (pain|injuries)
-        """,
-    ),
-    (
-        "who missed",
-        """
-        (who|whos|anyone|anybody|has anyone|did anyone|which clients) [has|is|have] (missed|miss|misses|
-        + skipped|skip|behind|late|missing|overdue) [it|a workout|workouts|training|their workout|
-        + theirs|out] [yesterday]
-        (who|anyone) (didnt|did not|hasnt|has not) (train|trained|do|done|show|turn) [up|theirs|
-        + it] [yesterday]
-        [any] missed [workouts]
-        """,
-    ),
-    (
-        "who asked",
-        """
-        (who|whos|anyone|anybody|has anyone|did anyone|which clients) [has|have|is] (asked|asking|ask|
-        + a question|questions|written|wrote|waiting for an answer) [me|something|anything|a question]
-        [any|the|open] (question|questions)
-        """,
-    ),
-    (
-        "who is due a review",
-        """
-        (who|whos|anyone) [is|has] [due] [for] (a review|review|reviews|reviewed)
-        [any|the] reviews [due]
-        """,
-    ),
-    (
-        "who is new",
-        """
-        (who|whos|anyone) [is] (new|joining|starting|joined|waiting to (start|begin)|to be released|
-        + to release)
-        [any|the] new [clients|ones|people]
-        """,
-    ),
-    (
-        "who is away",
-        """
-        (who|whos|anyone) [is|has] (away|paused|ill|sick|on holiday|on vacation|out|off)
-        """,
-    ),
+    *WHO_TURNS,
     (
         "undo",
         """
@@ -164,7 +74,10 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     ),
     (
         "programmes",
-        "[show me|list|what are|which are] [my|the|all] (programmes|programs|sheets|programme|sheet)",
+        """
+        [show me|list|what are|which are] [my|the|all] (programmes|programs|sheets|programme|sheet)
+        (what|which) (programmes|programs|sheets) (do i have|have i|have i got|are there)
+        """,
     ),
     ("remedies", "...4 (remedy|remedies) ...5"),
     (
@@ -175,8 +88,11 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "reminder",
         """
-        (raise|lower|set|move|change|put|push|shift|make|bring|have|turn) who:{all} (reminder|
-        + reminders) [time|hour|forward|back|up|down] [to|at|for] clock:((_|#) ...4)
+        (raise|lower|set|move|change|put|push|shift|make|bring|have|turn|nudge|pull|
+        + adjust) who:{all} (reminder|reminders) [time|hour|forward|back|up|down] [to|at|
+        + for] clock:((_|#) ...4)
+        who:{all} (should|is to) (get|have) [her|his|their|the|a] (reminder|reminders) (at|
+        + from) clock:((_|#) ...4)
         remind who:{all} [at|from] clock:(# ...4)
         remind who:{all} at clock:(_ ...4)
         (raise|lower|set|move|change|put|push|shift) [the|a] (reminder|reminders) [time|hour] (of|
@@ -233,6 +149,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + start] exercise:(_ ...4) again
         (allow|give|let) who:{who} [do|have|to do|to] exercise:(_ ...4) (back|again)
         allow exercise:(_ ...4) (for|to) who:{who}
+        who:{who} [is] (allowed|cleared for|ok for|fine with) exercise:(_ ...4) (again|back)
         """,
     ),
     (
@@ -250,6 +167,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + program|workouts|workout|sheet] [{until}]
         (leave out|take out|leave|drop|remove|stop|skip|cut|pause|ban|cancel|hold|
         + set aside) who:{who} exercise:(_ ...4) [out|off|aside] [{until}]
+        (take|get) [the] exercise:(_ ...4) out (for|with) who:{who} [{until}]
         (take|keep|get) who:{who} (off|away from) exercise:(_ ...4) [{until}]
         take exercise:(_ ...4) (off|out of) who:{who} [plan|programme|program|sheet] [{until}]
         """,
@@ -283,9 +201,9 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "card",
         """
-        (how (is|are|was)|hows|how do|how does|how did) [it going (with|for)] who:{who} [doing|
-        + getting on|going|coming along|progressing|holding up|faring|training|feeling|do|
-        + get on] [last time|yesterday]
+        (how (is|are|was)|hows|how do|how does|how did) [it going (with|for)] [our|my] who:{who} [doing|
+        + getting along|keeping|getting on|going|coming along|progressing|holding up|faring|training|feeling|
+        + do|get on] [last time|yesterday]
         (how are|hows|how is) (things|it) [going|looking] (with|for) who:{who}
         [show|show me|give me|send me|see|open|the] [the|a] (card|status|overview|summary|file|profile|
         + update|report|details|news|word) (for|of|on|about|from) who:{who}
@@ -295,6 +213,11 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + is getting on|does|did]
         (what about|whats up with|what is up with|whats new with|whats going on with|
         + whats happening with|any news (of|from|on)) who:{who}
+        [give me|show me|tell me|whats] the (lowdown|news|story|latest|state) (on|of|with|about) who:{who}
+        (is|are) [our|my] who:{who} (ok|okay|fine|well|alright|all right|doing ok|doing well|
+        + doing fine|on track)
+        (pull up|bring up|open up|look up|check|check on|check in on) who:{who} [card|file]
+        (what|whats|what is) who:{who} [been] (up to|doing)
         (where is|wheres) who:{who} [in the rotation|in the programme|at|up to]
         """,
     ),
@@ -326,6 +249,8 @@ _LISTS = {
     "closing": _CLOSING,
     "until": _UNTIL,
     "day": _DAY,
+    "anyone": ANYONE,
+    "forget": FORGET,
     "rest": _REST,
     "swap": _SWAP,
     "move": _MOVE,
@@ -368,6 +293,7 @@ def _heads(who: str) -> tuple[Pattern, ...]:
         f"^ [{{opening}}]* {_TELLING} who:{{all}} (on|doing) programme:(_ ...5) ':'",
         f"^ [{{opening}}]* {_TELLING} who:{{all}} [that] [:|,|-]",
         "^ [{opening}]* let who:{all} know [that] [:|,|-]",
+        "^ [{opening}]* (drop|send|write|give) who:{all} a (line|message|word) [that|saying|to say] [:|,|-]",
         "^ who:{all} (on|doing) programme:(_ ...5) ':'",
         "^ who:{all} ':'",
     )

@@ -9,12 +9,15 @@ from domain.outcome import Invited, Joined
 from domain.parts import Notice
 from domain.state import Invitation
 
-_TRAIN = re.compile(
-    r"(?:please |can you |could you |i want to |i'd like to |i would like to |let me |i |i'll |i will )*"
-    r"(?:(?:put|coach|take|invite) me|(?:train|work out)(?: too| as well| myself)?|be my own client|"
-    r"(?:become|be) (?:a|my own) client(?: too| as well)?)"
-    r"(?: (?:on|onto|to|by|with|through) (?P<programme>.{1,80}?))?(?: too| as well| myself)?"
+_WANT = (
+    r"(?:(?:please|can you|could you|i want to|i'd like to|i would like to|let me|i'll|i will|i|and|also) )*"
 )
+_ON = r"(?: (?:(?:on|onto|to|by|with|through|as) )?(?P<programme>.{1,80}?))?"
+_TOO = r"(?: too| as well| myself)"
+_ME = re.compile(
+    rf"{_WANT}(?:(?:put|coach|take|invite) me|(?:be|become) (?:a|my own) client){_TOO}?{_ON}{_TOO}?"
+)
+_TRAIN = re.compile(rf"{_WANT}(?:train|work out|follow|do|use|go)(?P<own>{_TOO})?{_ON}(?P<too>{_TOO})?")
 
 
 def take_up_as_client(draft: Draft) -> None:
@@ -34,11 +37,17 @@ def take_up_as_client(draft: Draft) -> None:
 
 def take_own_training(draft: Draft, said: str) -> bool:
     """Let a coach train by an own sheet; return whether that was wanted."""
-    found = _TRAIN.fullmatch(said)
+    me, trains = _ME.fullmatch(said), _TRAIN.fullmatch(said)
+    found = me or trains
     if found is None or draft.state.is_client:
         return False
     name = found["programme"]
     chosen = programme_named(draft, name) if name else only_programme(draft)
+    # "follow it" and "do better" are no wish to become a client: it takes "me", or a known programme.
+    if me is None and (chosen is None or not (name or found["own"] or found["too"])):
+        return False
+    if me is None and not (found["own"] or found["too"] or said.startswith(("i ", "i'", "let me "))):
+        return False
     if chosen is None:
         draft.notice("which programme", names=programme_names(draft))
         return True

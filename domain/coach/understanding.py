@@ -35,7 +35,7 @@ _NOBODY = (
     | FILLERS
     | words_of(
         """it me you us they them that this everyone everybody things day week gym weather what who
-        she he her him his"""
+        she he her him his note notes invite invitation client clients coach"""
     )
 )
 

@@ -18,7 +18,7 @@ from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_
 from domain.coach.hours import take_hours
 from domain.coach.inviting import show_invitations, take_invitation
 from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
-from domain.coach.people_phrases import PeopleKind
+from domain.coach.people_phrases import PLACES, PeopleKind
 from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
@@ -165,8 +165,14 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
         case "notes":
             show_notes(draft, clients)
         case "forget note":
-            place = None if request.number is None else int(request.number)
+            place = PLACES.get(pieces.get("which", "").casefold())
+            if request.number is not None:
+                place = int(request.number)
             forget_notes(draft, clients, place, is_all="every" in pieces)
+        case "hand over" if coach_named(draft, pieces["coach"]) is None and programme_named(
+            draft, pieces["coach"]
+        ):
+            assign(draft, clients, pieces["coach"])
         case "hand over":
             ask_to_hand_over(draft, clients, pieces["coach"])
         case "keep":
