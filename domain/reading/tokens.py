@@ -103,7 +103,12 @@ def tokenise(text: str) -> list[Token]:
         last_end = end
         if places is not None:
             start, end = places[start], places[end - 1] + 1
-        if kind == NUMBER and glued and (word := _WITH_A_DIGIT.get((tokens[-1].text, said))) is not None:
+        if (
+            kind == NUMBER
+            and glued
+            and tokens
+            and (word := _WITH_A_DIGIT.get((tokens[-1].text, said))) is not None
+        ):
             tokens[-1] = Token(WORD, word, tokens[-1].start, end, tokens[-1].glued)
         elif kind == NUMBER:
             _add_number(tokens, said, start, end, glued=glued)

@@ -25,6 +25,7 @@ from domain.reading.tokens import tokenise
         ("1,000 lb", ["1000", "lb"]),
         ("Kniebeugé", ["kniebeuge"]),
         ("", []),
+        ("÷0", ["0"]),
     ],
 )
 def test_writing_is_folded(text: str, expected: list[str]) -> None:
