@@ -73,7 +73,7 @@ def seen_in(odds: Odds) -> Seen:
     """Return what is seen in an exercise's odds."""
     ended = sum(odds.stopped) + sum(odds.declined)
     return Seen(
-        math.log(max(ended, _LEAST) / max(odds.never, _LEAST)),
+        math.log(max(ended, _LEAST)) - math.log(max(odds.never, _LEAST)),
         min(math.log(odds.gain_overall / odds.gain_if_never), MOST_DIFFERENCE),
         math.log(odds.gain_if_never / USUAL_GAIN),
     )
