@@ -26,7 +26,7 @@ KINDS: tuple[Kind, ...] = ("steady", "one stops", "tired")
 TAKES_PART = 0.8
 TRUTHS = (Truth(0.01, 0.03), Truth(0.02, 0.042))
 SIZES = (2, 4, 6)
-TRIED = (1.0, NEEDED, 10.0, 30.0)
+TRIED = (1.0, 3.0, NEEDED, 30.0)
 """The odds for several that are tried: those that are needed, and others."""
 WATCHED = 20
 """How many exposures after the end of a gain are watched."""
