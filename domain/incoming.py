@@ -66,11 +66,15 @@ class Edited(Frozen):
 
 
 class Under(Frozen):
-    """The bot's message that a button stood under: its number in the outbox, its buttons, what it came of."""
+    """The bot's message that a button stood under: its number in the outbox, its buttons, what it came of.
+
+    `at` is when that came in, aware and in UTC; None where the message came of nothing that did.
+    """
 
     number: int
     buttons: tuple[Action, ...]
     reply: ReplyTo
+    at: datetime | None = None
 
 
 class Pressed(Frozen):

@@ -11,12 +11,14 @@ from sqlalchemy import Connection, bindparam, select
 
 from domain.incoming import Pressed, Under
 from persistence.replies import came_of
-from persistence.tables import OutboxRow
+from persistence.tables import InboxRow, OutboxRow
 
 _DATA = re.compile(r"(\d{1,18}):(\d{1,3})", re.ASCII)
 _MESSAGE = select(
     OutboxRow.actions, OutboxRow.about_message, OutboxRow.parts, OutboxRow.edits, OutboxRow.message_keys
 ).where(OutboxRow.number == bindparam("number"), OutboxRow.person == bindparam("person"))
+
+_CAME_IN = select(InboxRow.received_at).where(InboxRow.number == bindparam("number"))
 
 
 def with_action(connection: Connection, pressed: Pressed, person: int) -> Pressed:
@@ -32,7 +34,9 @@ def with_action(connection: Connection, pressed: Pressed, person: int) -> Presse
     if row.edits is not None and not row.message_keys:
         number, first = row.edits, _message(connection, row.edits, person) or row
     reply = came_of(connection, first.about_message, first.parts, person)
-    under = Under(number=number, buttons=row.actions, reply=reply)
+    cause = {"number": first.about_message}
+    at = None if first.about_message is None else connection.execute(_CAME_IN, cause).scalar()
+    under = Under(number=number, buttons=row.actions, reply=reply, at=at)
     return pressed.model_copy(update={"action": row.actions[int(data[2])], "under": under})
 
 

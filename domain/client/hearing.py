@@ -275,7 +275,7 @@ def press(draft: Draft, action: Action | None, under: Under | None) -> None:
     match action:
         case Words() if action == UNDO and under is not None:
             draft.edits = under.number
-            undo_of(draft, under.reply)
+            undo_of(draft, under.reply, under.at)
         case Words() if action == WHY and under is not None:
             draft.reply = under.reply
             hear_words(draft, action.text)

@@ -1,6 +1,7 @@
 """What a client wants done besides recording: changing plans, taking back, asking, looking things up."""
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from domain.actions import Words
 from domain.client.aims import show_aims
@@ -111,12 +112,14 @@ def undo(draft: Draft) -> None:
             draft.notice("question dropped")
 
 
-def undo_of(draft: Draft, reply: ReplyTo) -> None:
-    """Take back what the message answered came to, and nothing else.
+def undo_of(draft: Draft, reply: ReplyTo, at: datetime | None = None) -> None:
+    """Take back what the message answered came to, and nothing else; what an answer to a question has made
+    whole is told by the moment `at` of that message.
 
     Its own corrections stand as before; its sets go, even if another message has put them right since.
     """
     entries = came_of(draft.state, reply.message, reply.places)
+    entries = entries or tuple(entry for entry in draft.state.entries if entry.at == at)
     plans = draft.memory.plans_before
     asked = {each.message for each in (*unfinished_of(draft.question("sets")), *given_up(draft))}
     forget_unfinished(draft, reply.message or 0)

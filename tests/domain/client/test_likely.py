@@ -112,6 +112,17 @@ def test_an_answer_pressed_is_shown_under_its_question_and_answered_once() -> No
     assert (kinds(late.parts), stripped.parts, stripped.buttons) == (["button is old"], (), ())
 
 
+def test_undo_under_what_an_answer_has_made_whole_takes_that_back() -> None:
+    life = copy.copy(trained())
+    life.says("rdl 90", at(8))
+    life.presses("8", at(8, 18, 1))
+    reply = ReplyTo(message=life.heard)
+    life.says("row 60x9", at(8, 18, 2))
+    under = Under(number=9, buttons=(life.buttons["Undo"],), reply=reply, at=at(8, 18, 1))
+    (part,) = life.hears(pressed(life, "Undo", under), at(8, 18, 3))
+    assert part.model_dump()["facts"]["sets"][0]["exercise"] == "Romanian deadlift"
+
+
 @pytest.mark.parametrize(
     ("answered", "text", "edits"),
     [(9, "row 60x10", 9), (None, "row 60x10", None), (9, "row 60x10 and my back hurts", None)],
