@@ -69,14 +69,17 @@ def earliest_ok(schedule: Schedule, last_done: date) -> date:
             assert_never(schedule)
 
 
-def workout_in_turn(order: Sequence[str], done: Sequence[str], *, from_start: bool = True) -> str:
+def workout_in_turn(
+    order: Sequence[str], done: Sequence[str], *, from_start: bool = True, begins: str | None = None
+) -> str:
     """Return the workout whose turn it is after those `done`, oldest first: the first not done in this round.
 
     So whatever is done out of turn, the workout in turn stays in turn until it is done. What was done ahead
     of its turn is not asked for twice in a round, and one done twice running counts once. Without
-    `from_start`, the first of those done is taken for the one that was in turn.
+    `from_start`, the first of those done is taken for the one that was in turn. The first round begins with
+    the workout `begins`, where that is given.
     """
-    places: set[int] = set()
+    places: set[int] = set(range(order.index(begins))) if begins in order else set()
     last: str | None = None
     for name in done:
         if not from_start and last is None and name in order:

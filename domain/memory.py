@@ -79,6 +79,17 @@ class Swapped(Frozen):
     workout: str
 
 
+class Turn(Frozen):
+    """The workout that the client has said to be next, from the day `since` on.
+
+    `after` is the number of the latest workout by then: the order goes on from here with those that follow.
+    """
+
+    workout: str
+    since: date
+    after: int
+
+
 class Plans(Frozen):
     """What a client has wanted of the days to come; `message` is the inbox number of what changed it.
 
@@ -91,6 +102,7 @@ class Plans(Frozen):
     moved_from: date | None = None
     owed: date | None = None
     swapped: Swapped | None = None
+    turn: Turn | None = None
     rest_on: date | None = None
     left_out: tuple[str, ...] = ()
     stands_for: date | None = None
@@ -299,6 +311,7 @@ class ClientMemory(Frozen):
     owed: date | None = None
     """The fixed day whose own workout comes next, though another was done on that day, or too near to it."""
     swapped: Swapped | None = None
+    turn: Turn | None = None
     """The fixed day that has another than its own workout, since that one was done in the other's place."""
     rest_on: date | None = None
     """The day to which the rest of the workout under way was moved."""

@@ -21,6 +21,7 @@ from bot.wording.days import (
     pause_stands_words,
     rest_day_words,
     told_before_words,
+    turn_taken_words,
     workout_done_words,
 )
 from bot.wording.eagerness import more_than_asked
@@ -241,6 +242,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "pause over": "You train again, so the pause is over.",
     "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
     "lighter.",
+    "turn taken": turn_taken_words,
     "told before": told_before_words,
     "pause stands": pause_stands_words,
     "reminders rest": lambda facts, _: (

@@ -335,6 +335,7 @@ COACH_WORDS: dict[Topic, Words] = {
         "{client} back."
     ),
     "client back": filled("{client} is back, and gets messages again."),
+    "client turn": filled("{client} goes on with {workout}, as said in the chat; {instead_of} was in turn."),
     "client erased": filled(
         "{client} has had everything erased: name, messages, journal, and what I told you of them. Only "
         "counts are left. Safety copies of the database are not reached until they are replaced. Please "

@@ -70,6 +70,12 @@ def moved_words(facts: Facts, _reader: Reader) -> str:
     )
 
 
+def turn_taken_words(facts: Facts, _reader: Reader) -> str:
+    """Say that a workout is next because the client says so, and when."""
+    on = f", {day_words(str(facts['on']))}" if facts.get("on") else ""
+    return f"All right: {bold(str(facts['workout']))} is next{on}, and the order goes on from there."
+
+
 def told_before_words(facts: Facts, _reader: Reader) -> str:
     """Say that what is told stands already, and how a second time is told."""
     names = facts["exercises"]

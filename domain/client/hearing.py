@@ -51,6 +51,7 @@ from domain.client.strength import keep_strength
 from domain.client.talking import answer_coach, reply_to_coach
 from domain.client.tallying import keep_tally
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
+from domain.client.turn import take_turn
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.wants import undo_of
@@ -185,6 +186,7 @@ def hear_words(draft: Draft, text: str) -> None:
         return
     if not hurts and (
         takes_end(draft, text)
+        or (not reading.sets and take_turn(draft, text))
         or take_days_asked(draft, text)
         or take_setting(draft, text)
         or take_journal(draft, text)

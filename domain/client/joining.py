@@ -25,6 +25,7 @@ from domain.client.settings import (
     without_of,
     zones_said,
 )
+from domain.client.turn import take_turn
 from domain.client.understanding import request_for
 from domain.clock_words import clock_of
 from domain.equipment_words import at_hand, told
@@ -191,8 +192,10 @@ def take_equipment(draft: Draft, text: str) -> Taken:
 
 
 def take_first_day(draft: Draft, text: str) -> Taken:
-    """Take the day of the first workout: today or later."""
+    """Take the day of the first workout, today or later, or which workout that is, and then ask again."""
     said = plainly(text)
+    if take_turn(draft, text):
+        return "open"
     on = draft.today if AT_ONCE.fullmatch(said) else read(request_for(draft, f"move it to {said}")).on
     meant = () if on is not None or any(sign in said for sign in "?/x") else days_meant(said, draft.local)
     if meant and max(meant) < draft.today:

@@ -341,6 +341,7 @@ def assign(draft: Draft, number: int, swaps: tuple[Swap, ...] = ()) -> bool:
         moved_from=None,
         owed=None,
         swapped=None,
+        turn=None,
         stands_for=None,
         reviewed_round=round_of(draft.state) - 1,
     )

@@ -102,8 +102,13 @@ def name_on(state: ClientState, schedule: Schedule, day: date, counting: Sequenc
     if isinstance(schedule, FixedDays) and schedule.by_day:
         swapped = state.memory.swapped
         return swapped.workout if swapped and swapped.on == day else workout_of_day(schedule, day)
-    turned = [record.name for record in counting if record.state != "missed"]
-    return workout_in_turn(schedule.order, turned, from_start=knows_all(state))
+    turned, turn = [record for record in counting if record.state != "missed"], state.memory.turn
+    if turn is None or not (knows_all(state) or any(each.number <= turn.after for each in state.workouts)):
+        return workout_in_turn(
+            schedule.order, [record.name for record in turned], from_start=knows_all(state)
+        )
+    since = [each.name for each in turned if each.number > turn.after and each.on >= turn.since]
+    return workout_in_turn(schedule.order, since, begins=turn.workout)
 
 
 def knows_all(state: ClientState) -> bool:

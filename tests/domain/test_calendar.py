@@ -208,6 +208,22 @@ def test_workouts_come_in_turn(order: str, done: str, expected: str) -> None:
     assert workout_in_turn(order.split(), done.split()) == expected
 
 
+@pytest.mark.parametrize(
+    ("begins", "done", "expected"),
+    [
+        ("Legs", "", "Legs"),
+        ("Legs", "Legs", "Pull"),
+        ("Push", "Push", "Legs"),
+        ("Push", "Legs", "Push"),  # out of turn: what was in turn stays so
+        ("Push", "Legs Push", "Pull"),
+        ("Pull", "Pull", "Push"),
+        ("Arms", "", "Pull"),  # of another programme
+    ],
+)
+def test_who_comes_in_the_middle_of_a_round_goes_on_from_there(begins: str, done: str, expected: str) -> None:
+    assert workout_in_turn(["Pull", "Push", "Legs"], done.split(), begins=begins) == expected
+
+
 orders = st.lists(st.sampled_from("ABC"), min_size=1, max_size=8)
 
 

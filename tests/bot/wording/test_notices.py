@@ -95,6 +95,7 @@ FACTS: dict[str, Any] = {
     "where": "knee",
     "without_beat": 3,
     "workout": "Pull",
+    "instead_of": "Legs",
     "workouts": 4,
     "zone": "Europe/Lisbon",
 }

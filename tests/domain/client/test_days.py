@@ -290,3 +290,32 @@ def test_a_name_that_fits_nothing_today_is_looked_for_in_the_other_workouts() ->
     entry = life.state.entries[-1]
     assert (entry.set.exercise, entry.set.reps) == ("Seated cable row", 10)
     assert life.state.workouts[-1].name == "Pull"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Legs is next", "I'm in the middle of the round, next is legs", "I did Pull on paper, so legs next"],
+)
+def test_the_client_can_say_which_workout_is_next(text: str) -> None:
+    life = Life()
+    assert kinds(life.says(text, at(2, 7))) == ["turn taken"]
+    assert next_reminder(life, 2) == Reminder(workout="Legs", on=date(2026, 3, 2))
+    life.says(LEGS, at(2))
+    assert next_reminder(life, 5) == Reminder(workout="Pull", on=date(2026, 3, 5))
+
+
+def test_workouts_from_before_the_word_do_not_change_whose_turn_it_is() -> None:
+    life = Life()
+    life.says("Legs is next", at(2, 7))
+    life.says("on Friday: goblet squat 20x10, wall sit 45s", at(2, 7))
+    life.says("on Saturday: row 60x9, rdl 80x7, curls 14x10", at(2, 7))
+    assert next_reminder(life, 3) == Reminder(workout="Legs", on=date(2026, 3, 3))
+
+
+def test_the_coach_hears_where_a_workout_is_passed_over_and_undo_takes_it_back() -> None:
+    life = Life()
+    life.says(PULL, at(2))
+    life.says("Pull is next", at(3))
+    assert kinds(life.to_coach) == ["client turn"]
+    assert kinds(life.says("undo", at(3))) == ["plans as before"]
+    assert next_reminder(life, 5) == Reminder(workout="Legs", on=date(2026, 3, 5))
