@@ -50,6 +50,10 @@ _RECENT = 200
 """How many of a person's newest messages are searched for a button."""
 
 
+_MET_ANOTHER = ("foreign key", "unique")
+"""What a database says where a stranger has become somebody else at this very moment."""
+
+
 class Store:
     """One database. It may be used by several threads at once."""
 
@@ -113,8 +117,11 @@ class Store:
                 if reader is not None:
                     readers.check(connection, reader)
                 inbox.receive(connection, items, cursor)
-        except IntegrityError as error:  # a stranger has become somebody else at this very moment
-            raise DatabaseTrouble(first_line(error)) from error
+        except IntegrityError as error:
+            why = first_line(error)
+            if not any(kind in why.casefold() for kind in _MET_ANOTHER):
+                raise  # it would be refused again and again
+            raise DatabaseTrouble(why) from error
 
     def cursor(self, name: str) -> str | None:
         """Return how far `name` was read; None where it never was."""

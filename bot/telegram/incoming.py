@@ -161,6 +161,8 @@ def _elsewhere(chat: Chat) -> InGroup | None:
 
 
 def _received(chat: Chat, bot: int, key: str, at: datetime, incoming: FromChat) -> Received:
+    if not isinstance(at, datetime):  # the library lets that through
+        raise TypeError("a message without a date")
     return Received(PLATFORM, f"{bot}:{_number(chat)}:{key}", f"{PLATFORM}:{chat.id}", at, incoming)
 
 

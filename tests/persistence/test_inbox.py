@@ -5,6 +5,7 @@ from datetime import datetime
 import pytest
 from sqlalchemy import Engine, select, update
 from sqlalchemy import text as sql
+from sqlalchemy.exc import IntegrityError
 
 from domain.actions import Words
 from domain.incoming import Edited, FromChat, Heard, Pressed, Reachable, Started, Text
@@ -12,7 +13,7 @@ from domain.outcome import Outcome
 from domain.parts import Say
 from domain.state import State, StrangerState
 from persistence.engine import reading, writing
-from persistence.faults import DatabaseTrouble, NoProgress, Undecided, Unreadable
+from persistence.faults import NoProgress, Undecided, Unreadable
 from persistence.inbox import Received
 from persistence.store import Store
 from persistence.tables import InboxRow, PersonRow, ProgrammeRow
@@ -67,7 +68,7 @@ def test_how_far_was_read_is_stored_with_what_was_read(store: Store) -> None:
     store.receive([], ("telegram", "18"))
     assert store.cursor("telegram") == "18"
     cannot_be = Received("desk", "1", "telegram:5", NOON, Text(text="x"))  # a desk's order has no chat
-    with pytest.raises(DatabaseTrouble, match="chat_known"):
+    with pytest.raises(IntegrityError, match="chat_known"):
         store.receive([cannot_be], ("telegram", "19"))
     assert store.cursor("telegram") == "18"
 
