@@ -52,15 +52,32 @@ class Desk:
     def clear(self) -> int:
         """Do all there is to do by now; return the number of steps done. Raises DatabaseTrouble."""
         steps = 0
-        while not self._stopping and (lease := self._next()) is not None:
-            steps += self._turn(lease)
+        while not self._stopping:
+            done = self._turn(self._begun.pop()) if self._begun else self._first()
+            if done == 0:
+                break
+            steps += done
         return steps
 
-    def _next(self) -> Lease | None:
-        return self._begun.pop() if self._begun else self._store.claim_person(self._clock(), LEASE_SECONDS)
+    def _first(self) -> int:
+        """Take somebody up and do the first step in one unit, and then the rest of the turn."""
+        now = self._clock()
+        try:
+            begun = self._store.begin(now, LEASE_SECONDS, decider(now))
+        except (Undecided, Unreadable):  # once more, under a lease that stands, so that it can be set aside
+            lease = self._store.claim_person(now, LEASE_SECONDS)
+            return 0 if lease is None else self._turn(lease)
+        if begun is None:
+            return 0
+        lease, goes_on = begun
+        if goes_on and self._stopping:
+            self._store.let_go(lease)
+            return 1
+        return self._turn(lease, done=1) if goes_on else 1
 
-    def _turn(self, lease: Lease) -> int:
-        for steps in count(1):
+    def _turn(self, lease: Lease, done: int = 0) -> int:
+        """Do step after step for one person, of whom so many are done; return how many there were in all."""
+        for steps in count(done + 1):
             try:
                 if not self._step(lease, self._clock()):
                     break

@@ -154,6 +154,17 @@ class Store:
         """Lease one person who has something to do, as `claim_people` does; None where nobody has."""
         return next(iter(self.claim_people(now, lease_seconds, 1)), None)
 
+    def begin(self, now: datetime, lease_seconds: float, decide: Decide) -> tuple[Lease, bool] | None:
+        """Lease somebody who has something to do, and do what is next for them, in one unit.
+
+        Returns the lease and whether there is more to do on it; None where nobody has anything to do. Raises
+        Undecided or Unreadable, as `work`, and then nobody is leased.
+        """
+        with writing(self._engine) as connection:
+            for lease in inbox.claim_people(connection, now, lease_seconds, 1):
+                return lease, work.work(connection, lease, now, decide, self._programmes)
+        return None
+
     def work(self, lease: Lease, now: datetime, decide: Decide) -> bool:
         """Do what is next for a person, whole or not at all; return whether there is more, on the same lease.
 

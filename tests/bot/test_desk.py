@@ -85,7 +85,10 @@ def test_a_turn_goes_on_at_once_when_the_database_is_back(monkeypatch: pytest.Mo
         store.load_roster(read_roster(ROSTER), NOW)
         the_desk = desk.Desk(store, lambda: NOW)
         the_desk.clear()
-        store.receive([Received("local", "1", "local:Noor", NOW, Text(text="100 x 10"))])
+        said = [
+            Received("local", words, "local:Noor", NOW, Text(text=words)) for words in ("100 x 10", "hello")
+        ]
+        store.receive(said)
         work = store.work
 
         def away(*_facts: Any) -> bool:
