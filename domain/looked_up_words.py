@@ -74,7 +74,7 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         + for|
         + about|on] [on|in|with|for|during|when doing|at] {_OF}
         what did [the|my] coach say [about|on|of|for] {_OF}
-        {_OF} (cue|cues|form|technique|tips)
+        [the|my] of:(_ [_] [_]) (cue|cues|tips)
         """,
     ),
     (
@@ -146,7 +146,7 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         how (often|many times) (have|did|do) i of:(_ [_]) [span:({{span}})]
         how many ({_SESSIONS}|times) (with|of|for) {_OF} [span:({{span}})]
         how many (sets|reps) (have|did) i (do|done|have|log|logged|make|made) [of {_OF}] [span:({{span}})]
-        how many sets [of {_OF}] [span:({{span}})]
+        how many (sets|reps) of of:(_ [_] [_]) (have|did) i (do|done|log|logged|make|made) [span:({{span}})]
         how many (weeks|months|days|years) (have|am) i [been] (training|doing this|here|with you|at it|
         + lifting)
         how long (have|am) i [been] (training|doing this|here|with you|at it|lifting)
@@ -206,7 +206,6 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         "history",
         f"""
         [the|my] last (n:#|few) of:(_ [_] [_])
-        my last of:(_ [_] [_])
         (the|my) last n:# (times|sessions|workouts|sets) (of|on|with|for) {_OF}
         (whats|what were|what are) [the|my] last [n:#|few] of:(_ [_] [_])
         """,

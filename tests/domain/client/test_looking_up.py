@@ -158,6 +158,7 @@ def facts_in(part: Notice, wanted: dict[str, object]) -> dict[str, object]:
     [
         "how long should I rest between sets?",
         "can you check my form on rows?",
+        "can you check my squat form?",
         "how do I do rows with a bad shoulder and no cable?",
         "how do I do yoga?",
         "should I do 100 on rdl?",
