@@ -3,7 +3,6 @@
 from typing import assert_never
 
 from bot.files.everything import zipped
-from bot.files.pages import printed
 from bot.wording.enclosed import file_name
 from domain.journal_table.writer import write_table
 from domain.parts import File
@@ -33,6 +32,8 @@ def content_of(part: File, store: Store, reader: int) -> bytes | None:
             # With its mark, by which spreadsheets know that it is UTF-8.
             return None if state is None else write_table(state).encode("utf-8-sig")
         case "journal pages":
+            from bot.files.pages import printed  # noqa: PLC0415 two seconds and 50 MB, seldom asked for
+
             state = store.whole_client(part.of, reader)
             return None if state is None else printed(state)
         case "journal data":

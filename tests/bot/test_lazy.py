@@ -1,0 +1,22 @@
+"""What is heavy is loaded when it is first needed, so that starting is quick and an idle bot small."""
+
+import subprocess
+import sys
+
+import pytest
+
+HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
+
+
+@pytest.mark.parametrize(
+    ("module", "heavy"),
+    [
+        ("bot.commands.serve", HEAVY),
+        ("bot.commands.chat", HEAVY),
+        ("bot.commands.read", (*HEAVY, "sqlalchemy")),
+    ],
+)
+def test_a_command_starts_without_what_is_heavy(module: str, heavy: tuple[str, ...]) -> None:
+    code = f"import sys, {module}; print(*[name for name in {heavy!r} if name in sys.modules])"
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ran.stdout.split() == []
