@@ -26,6 +26,10 @@ _NOW = re.compile(
     r"(?: now| right now)?|how (?:was|did) (?:the|my|our|this|last) week(?: go)?|"
     r"(?:show me )?(?:the )?numbers"
 )
+_WHEN = re.compile(
+    rf"(?:when|what time|at what time|on which day|which day)(?: is| does| do i get| will)?(?: the| my| a)* ?"
+    rf"(?:next )?{_DIGEST}(?: come| due| be)?"
+)
 _NONE = re.compile(
     rf"(?:no|stop|cancel|end|drop|never|without|(?:turn|switch) off)(?: the| my| a| any| more)*"
     rf"(?: daily| weekly)? {_DIGEST}(?: any ?more)?|(?:turn |switch )?(?:the )?{_DIGEST} off"
@@ -53,6 +57,9 @@ def take_digest(draft: Draft, said: str) -> bool:
     """Keep when the digest is to come, or show it (`said` in lower case); return whether it was that."""
     if _NOW.fullmatch(said):
         draft.say(digest_since(draft.state, draft.at - WEEK, draft.at))
+        return True
+    if _WHEN.fullmatch(said):
+        say_when(draft, draft.memory.digest or USUAL)
         return True
     if _NONE.fullmatch(said):
         draft.remember(digest=DigestTime(every="never"))
@@ -103,13 +110,21 @@ def keep(draft: Draft, chosen: DigestTime, others: tuple[time, ...]) -> None:
     """Keep when the digest comes; say it back with the next day, and offer the other half of the day."""
     chosen = chosen.model_copy(update={"chosen_at": draft.at})
     draft.remember(digest=chosen, looked_back_at=draft.memory.looked_back_at or draft.at)
+    say_when(draft, chosen)
+    day = "every day" if chosen.every == "day" else f"every {_DAYS[chosen.weekday]}"
+    draft.offer(*(Words(text=f"Digest {day} at {other:%H:%M}") for other in others))
+
+
+def say_when(draft: Draft, chosen: DigestTime) -> None:
+    """Say when the digest comes, and on which day next."""
     zone = ZoneInfo(draft.state.coach.zone)
     coming = following(draft.at, zone, chosen)
-    day = "every day" if chosen.every == "day" else f"every {_DAYS[chosen.weekday]}"
+    if coming is None:
+        draft.notice("no digest")
+        return
     draft.notice(
         "digest kept",
         every=chosen.every,
         at=f"{chosen.at:%H:%M}",
-        on=coming.astimezone(zone).date().isoformat() if coming else None,
+        on=coming.astimezone(zone).date().isoformat(),
     )
-    draft.offer(*(Words(text=f"Digest {day} at {other:%H:%M}") for other in others))

@@ -51,7 +51,8 @@ _UNTIL = """
 until [further] notice|for (now|a while|the moment|the time being)|until then|any more|anymore|any longer
 """
 _EVERYONE = """
-everyone|everybody|all|all [of] (my|the) clients|all clients|all of them|every client|my clients
+everyone|everybody|all of (my|the) clients|all (my|the) clients|all clients|all of them|all|every client
+my clients
 the whole (group|team|lot)
 """
 _DAY = "today|tonight|tomorrow|[on|this] (monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
@@ -185,8 +186,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "assign",
         """
-        (put|move|switch|change|bring|take|get|start|assign|set) who:{all} [back|over|up] (on|onto|to|
-        + in|with) programme:((_|#) ...6)
+        ({move}|start|assign|set) who:{all} [back|over|up] (on|onto|to|in|with) programme:((_|#) ...6)
         (assign|give) programme:((_|#) ...6) to who:{all}
         """,
     ),

@@ -84,6 +84,7 @@ def obey(draft: Draft, text: str) -> None:
         if clients := meant(draft, request, text):
             note(draft, clients, request.pieces["text"])
         return
+    is_of_talk = request is not None and request.kind == "talk" and request.unknown is None
     is_of_people = request is not None and request.kind in get_args(PeopleKind)
     if request is not None and request.kind == "tell" and request.unknown is None:
         tell(draft, request, text)
@@ -91,7 +92,7 @@ def obey(draft: Draft, text: str) -> None:
         take_hours(draft, bare)
         or take_digest(draft, bare)
         or take_rule(draft, bare)
-        or (not is_of_people and show(draft, bare))
+        or (not is_of_people and not is_of_talk and show(draft, bare))
         or take_own_training(draft, bare)
         or take_invitation(draft, said)
     ):

@@ -45,6 +45,7 @@ def given(client: int, *, programme: int = 7, to_several: bool = False) -> Order
         ("put Noor and Piet on harbour base", ["Noor", "Piet"]),
         ("move all on an older version to Harbour Base", ["Noor", "Piet"]),
         ("update everyone on an old version", ["Noor", "Piet"]),
+        ("update Noor to harbour base", ["Noor"]),
         ("move everyone to the new version of harbour base", ["Noor", "Piet"]),
         ("put everyone on Harbour Base", ["Noor", "Piet", "Sami"]),
     ],

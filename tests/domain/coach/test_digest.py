@@ -15,7 +15,7 @@ from domain.erasure import Name, parts_left
 from domain.incoming import Heard, Text
 from domain.journal import AlertReason
 from domain.outcome import Outcome
-from domain.parts import ClientLine, Digest, Eager
+from domain.parts import ClientLine, Digest, Eager, Notice
 from domain.state import Coach, CoachState
 from domain.tally import ClientTally, Counts, RemedyResult, Unbeaten, WorkoutCounts
 
@@ -167,6 +167,15 @@ def test_a_daily_one_is_of_yesterday_and_comes_with_numbers_alone() -> None:
         "Remedies that worked: load down, build back 1 of 1",
         "Nobody needs you right now.",
     ]
+
+
+@pytest.mark.parametrize("text", ["when is my digest?", "when does the next digest come?"])
+def test_when_it_comes_can_be_asked(text: str) -> None:
+    outcome = says(text, state(line("Noor")))
+    (part,) = outcome.says[0].parts
+    assert isinstance(part, Notice)
+    assert part.facts == {"every": "week", "at": "07:00", "on": "2026-03-09"}
+    assert outcome.memory is None
 
 
 def test_it_can_be_had_at_once_without_moving_the_next_one() -> None:

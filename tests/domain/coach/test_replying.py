@@ -2,7 +2,7 @@
 
 import pytest
 
-from domain.incoming import CardWanted, Changed, ReplyTo, Text, Told
+from domain.incoming import CardWanted, Changed, ReplyTo, TalkWanted, Text, Told
 from domain.outcome import Order
 from domain.wishes import SwapWish
 from tests.domain.coach.test_hearing import does, said
@@ -51,3 +51,18 @@ def test_a_kind_word_on_a_matter_goes_to_nobody() -> None:
 def test_nobody_elses_client_is_reached_by_a_reply(reply: ReplyTo) -> None:
     outcome = does(Text(text="hello", reply=reply.model_copy(update={"client": 99})))
     assert (outcome.orders, said(outcome)) == ((), ["not your client"])
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "what did Noor ask?",
+        "what did noor write",
+        "show my conversation with Noor",
+        "the thread with Noor",
+        "what did I tell Noor?",
+        "Noor's questions",
+    ],
+)
+def test_what_was_written_can_be_seen(text: str) -> None:
+    assert does(Text(text=text)).orders == (Order(2, TalkWanted(coach=1)),)

@@ -35,8 +35,11 @@ def test_words_to_a_few_go_at_once() -> None:
     assert reach(outcome) == Reach(total=2)
 
 
-def test_words_to_many_are_confirmed_first() -> None:
-    outcome = does(Text(text=f"tell everyone: {SHUT}"), MANY)
+@pytest.mark.parametrize(
+    "who", ["everyone:", "everybody:", "all my clients:", "all:", "all of my clients", "all of them that"]
+)
+def test_words_to_many_are_confirmed_first(who: str) -> None:
+    outcome = does(Text(text=f"tell {who} {SHUT}"), MANY)
     assert outcome.orders == ()
     (part,) = outcome.says[0].parts
     assert isinstance(part, Question)
