@@ -306,7 +306,8 @@ def _is_told(
         and before.kind in PROVIDERS
         and _close(message, before.end, element.start, blank)
     ):
-        return True
+        # "Same 12 songs on repeat" tells of no reps.
+        return len(quantities) > 1 or first.role is not None or not is_counted(message, element.end)
     if i + 1 < len(things):
         after = things[i + 1]
         if (

@@ -166,7 +166,7 @@ AWAY = Pattern(
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
     {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before [the] {day}|
         {weeks_without})
-    [#|a|two|three|the next|the whole]* {unit} (abroad|away|offshore|overseas|out of town)
+    [#|a|two|three|the next|the whole]* {unit} (abroad|away|offshore|overseas|out of town|{on_leave})
     see (you|ya|u) in (a|#|two|three) [couple of] {unit}
     [{coming}] {back} [{back_where}]* >({back_when})
     {take} [{how_much}]* [#] {unit} {off}
@@ -246,6 +246,7 @@ AWAY = Pattern(
     greeting=words_of("hi hey hello coach sorry ,"),
     holiday="holiday|holidays|vacation|annual leave",
     at_present="now|today|at the moment|this week",
+    on_leave="(in|on) (holiday|holidays|vacation|leave)",
     one=words_of("one a # only no short long quick second sec brief little each every another"),
     friday=WEEKDAY,
     day="(#|next|{weekday}|{month}|then|that)",

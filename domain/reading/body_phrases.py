@@ -92,7 +92,7 @@ FIGURES = Pattern(
     (pain|headache) to {task}|headache (to _|for me)
     ({thing}) ....3 (gave|gives|giving|given) me [a|an|such|the|real|proper|total|biggest]* (headache|pain)
     (headache|pain) [,|-]* (figuratively|metaphorically|figure of speech)
-    (this|the|that|my) ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
+    [this|the|that|my] ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
     no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au
     painfully {much}|painfully slow~
 

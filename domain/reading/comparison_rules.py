@@ -137,7 +137,7 @@ _MORE_REPS = Pattern(
     n:# (more|extra) {reps}
     n:# {reps} (more|extra|better|up) [{than} {last}]
     [{last}] (plus|+) n:# {reps}
-    (up|plus) n:# (rep|reps|repetition|repetitions)
+    <!(push|pull|chin|sit|step|press) (up|plus) n:# (rep|reps|repetition|repetitions)
     one (more|extra) [rep|repetition] than {last}
     [got|did|managed|with] an extra (rep|repetition)
     {same_but} n:# (more|extra) [{reps}] !({unit}|weight)

@@ -39,6 +39,7 @@ from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern
+from domain.reading.phrase_rules import REPS_UNKNOWN
 from domain.reading.request import Request
 from domain.reading.words import KG_WORDS, LB_WORDS, REP_WORDS, SECOND_WORDS, SET_WORDS, words_of
 
@@ -177,7 +178,8 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if message.value(at) is not None:
         recorded = {one.exercise for one in request.done}
         told = [n for n in named if not n.weak]
-        if told and not any(recorded.intersection(n.names) for n in told) and _has_another(message, at):
+        is_new = _has_another(message, at) or REPS_UNKNOWN.is_in(message)
+        if told and not any(recorded.intersection(n.names) for n in told) and is_new:
             # "It was 10 kg for the bridges, 14 of them" tells a new set of them.
             return False
         return not message.taken[at] and _can_be_of_a_set(message, sign.end)

@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from domain.reading.anchors import anchored
 from domain.reading.context import Known
+from domain.reading.counted import is_counted
 from domain.reading.doubt import is_doubtful
 from domain.reading.elements import Element, Item, elements_of, join_marks
 from domain.reading.manner import manner_of
@@ -107,7 +108,7 @@ def gather(
 
     Names alone make no group.
     """
-    told = [m for m in marks if m.kind in _GROUP_MARKS]
+    told = [m for m in marks if m.kind in _GROUP_MARKS and not _is_of_things(message, m)]
     if not quantities and not told:
         return []
     named = [
@@ -159,6 +160,13 @@ def gather(
             group.unknown_word = group.unknown_word or unknown_word(message, group.items)
             group.is_of_another = group.is_of_another or name_before(message, group.items[0]) is not None
     return groups
+
+
+def _is_of_things(message: Message, mark: Mark) -> bool:
+    """Return whether what is the same is counted and no load: "same 12 songs on repeat"."""
+    if mark.kind != "same load" or message.texts(mark.start, mark.end) != ["same"]:
+        return False
+    return message.value(mark.end) is not None and is_counted(message, mark.end + 1)
 
 
 def _held(

@@ -179,6 +179,7 @@ _PACE = (
             (last|first) # [reps|ones|of them]* [were|was|felt|very|really|a bit|with]* {how}
             (the|my|last|first|final) # (s|sec|secs|second|seconds) (were|was|felt|got|hurt)
             # (s|sec|secs|second|seconds|rep|reps) , n:# of (them|those|these|which) _
+            all n:# of (them|us|those|these|you)
             """,
             how=REP_ADJECTIVES | words_of("bad messy sloppy assisted help cheated rough awful grinders"),
         ),

@@ -60,8 +60,6 @@ _HE_OR_SHE = Pattern(
 _WHOEVER = Pattern(
     """
     <!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)
-    (^|<({pause})) who:_ [just|only|even|casually]* ({lifted}|hit|did|got|made) [{what}]* >(# [{unit}] (for|
-        x|*) # ....4 i)
     (the|that|this|some|a|one) who:_ {beside} (the|me|my) ..2 (is|was|just|s|be|keeps) ({lifted}|{lifting})
     """,
     lifting=words_of(
@@ -72,10 +70,16 @@ _WHOEVER = Pattern(
     lifted="benched|squatted|lifted|pulled|pressed|deadlifted|repped|curled|rowed|put up|maxed|maxes|benches"
     "|squats|lifts|pulls|presses|deadlifts",
     what="about|like|the|a|around|over|up|out",
-    pause=words_of(", . ! ;"),
-    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
 )
 """Somebody of whom nothing is known but that they lift: "my gaffer pulled 180x3"."""
+_UNKNOWN = Pattern(
+    "(^|<({pause})) who:_ [just|only|even|casually]* {lifted} [{what}]* >(# [{unit}] (for|x|*) # ....4 i)",
+    pause=words_of(", . ! ;"),
+    lifted=words_of("benched squatted lifted pulled pressed deadlifted repped curled rowed maxed hit"),
+    what="about|like|the|a|around|over|up|out",
+    unit=words_of("kg kgs kilo kilos lb lbs pound pounds"),
+)
+"""The same without a word before, where the client is set against them: "bestie pulled 120x3, I got 80"."""
 _NOBODY = words_of(
     """arm arms side leg legs hand body last first second third set one other right left best new old max top
     heavy warmup final whole back chest"""
@@ -130,7 +134,7 @@ def mark_other_people(message: Message, named: Sequence[Named]) -> None:
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
             _mark(message, named, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
-    for found in _WHOEVER.find(message):
+    for found in (*_WHOEVER.find(message), *_UNKNOWN.find(message)):
         if _may_be_somebody(message, found.parts["who"][0]):
             _mark(message, named, found.start, _BACK_TO_ME)
     for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):

@@ -21,7 +21,7 @@ HELP = Pattern(
     """
     how (does|do|is) (this|it|the|that|you|your|u) ..4 (work|works|function)
     how (this|it|the bot|that|you|u) ..1 (work|works) >('?'|.|!|,|$|please|pls)
-    how {can} [i|we|one] {log}|how do (you|u) ({record}|use (this|the bot|it))
+    how {can} [i|we|one] [even|actually|just|properly]* {log}|how do (you|u) ({record}|use (this|the bot|it))
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how {can} i {record}
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
@@ -77,6 +77,7 @@ HISTORY = Pattern(
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
     (show|tell|see) me? (what|how much|how many) (i|we) {did}
+    (show|tell|see) me? how (the|my) ..3 (has|have|is|are) [been] (going|doing|coming|getting|looking)
     [i|id|should|would|like|love|want|to|please]* see (what|how much) (i|we|ive|i have) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
@@ -230,7 +231,7 @@ SMALL_TALK = Pattern(
     """
     how (are|r) (you|u|ya|things)|hows (it going|you|things|life|tricks|your)|whats up !(next|first|today|
         now|after|tomorrow)|sup|how was your
-    you (there|ok|alright)
+    you (there|ok|alright)|(you|u) call (that|this|it) (a|an)
     are (they|you|these people) (crazy|mad|serious|nuts|insane|joking|kidding)
     are you (there|ok|alright|awake|well|proud|happy|impressed|kidding|serious|joking)
     did you (see|watch|know|hear|have|catch|sleep)|do you (like|sleep|ever|lift|drink)

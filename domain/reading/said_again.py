@@ -24,7 +24,8 @@ _MOST_BETWEEN = 6
 
 def without_repeats(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
     """Leave out a load and reps that only say again, in other words, those right before them."""
-    quantities = list(_without_cries(message, quantities))
+    if len(quantities) > 2:
+        quantities = list(_without_cries(message, quantities))
     if len(quantities) < 4 or not _may_repeat(message, quantities):
         return quantities
     kept = list(quantities[:2])
@@ -56,7 +57,13 @@ def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -
         found.end == again.start for found in _FIRST_TIME.find(message, reps.end, again.start)
     ):
         return True
-    between = message.texts(reps.end, again.start)
+    between = [message.text(at) for at in range(reps.end, again.start) if message.taken[at] != "said again"]
+    if (
+        again.value in {load.value, reps.value}
+        and _CONFIRMS.issuperset(between)
+        and not _YES.isdisjoint(between)
+    ):
+        return message.text(again.end) in _ENDS
     alike = reps.value == again.value and not _is_spoken(message, reps) and not _is_spoken(message, load)
     tight = message.text(load.end) in {"x", "for", "*", "@"}
     return (
@@ -66,10 +73,13 @@ def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -
         and again.role in {None, "reps"}
         and bool(between)
         and all(word in {",", ".", "!", "yes", "yep", "yeah", "reps"} for word in between)
-        and message.text(again.end) in {"", ",", ".", "!", "\n", "reps"}
+        and message.text(again.end) in _ENDS
     )
 
 
+_YES = words_of("yes yeah yep yup")
+_CONFIRMS = _YES | {",", ".", "!", "definitely", "it", "was", "is"}
+_ENDS = frozenset({"", ",", ".", "!", "\n", "reps"})
 _FIRST_TIME = Pattern("first time [ever|that|i|ive|we|have|,]* (got|did|hit|made|managed|had|reached|gotten)")
 """Joy over reps that were told before: "15x11! First time I got 11"."""
 

@@ -55,7 +55,8 @@ SKIP = Pattern(
         avoid|avoided|avoiding|sit out|sitting out|taking out|take out|took out
         forgo|forgoing|forwent|forgone|forego|foregoing|forewent|(count|counting) me out of|(opting|opted|
             opt) out of
-        nix|nixed|axe|axed|forgot [to do|about|all about]|forgotten [to do|about]|dodging|dodged|swerving
+        nix|nixed|axe|axed|forgot [to do|about|all about] !(one|another|a set|to)
+        forgotten [to do|about]|dodging|dodged|swerving
         swerved|bottled|bottling
         (bin|binned|binning) off?|(chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,

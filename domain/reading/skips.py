@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from domain.reading.away import is_anothers
 from domain.reading.body_words import HURT
+from domain.reading.exercise_words import IMPLEMENTS
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern, words_needed
@@ -72,7 +73,13 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
     )
     if not skips and not skipped_before:
         return []
-    named = [n for n in named if message.text(n.end) not in HURT and not _is_of_the_body(message, n)]
+    named = [
+        n
+        for n in named
+        if message.text(n.end) not in HURT
+        and not _is_of_the_body(message, n)
+        and not (n.end == n.start + 1 and message.text(n.start) in IMPLEMENTS and message.text(n.end) in _IS)
+    ]
     found: list[Named] = []
     for skip in skips:
         if skip.start not in in_question and message.taken[skip.start] in {"", "exercise"}:
@@ -85,6 +92,10 @@ def exercises_left_out(message: Message, named: Sequence[Named], in_question: se
         if name not in unique and not any(set(name.names) == set(u.names) for u in unique):
             unique.append(name)
     return sorted(unique, key=lambda n: n.start)
+
+
+_IS = words_of("is was are were seems looks s")
+"""Words by which the one named, where it is told by a single word, only tells why: "the cable is taken"."""
 
 
 def _is_not_mine(message: Message, skip: Found) -> bool:
