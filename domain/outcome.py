@@ -94,6 +94,13 @@ class SettingsKept:
 
 
 @dataclass(frozen=True, slots=True)
+class CoachKept:
+    """This coach's zone and unit are as given."""
+
+    coach: Coach
+
+
+@dataclass(frozen=True, slots=True)
 class SheetStored:
     """A coach's programme, in its next version, with the sheet it was read from."""
 
@@ -178,6 +185,7 @@ Change = (
     | AlertSettled
     | WordsKept
     | SettingsKept
+    | CoachKept
     | SheetStored
     | Invited
     | InvitationRevoked

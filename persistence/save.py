@@ -19,6 +19,7 @@ from domain.outcome import (
     AlertRaised,
     AlertSettled,
     Change,
+    CoachKept,
     Erased,
     Forgotten,
     HandedOver,
@@ -134,6 +135,8 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             journal.keep_words(connection, number, words)
         case SettingsKept(client):
             connection.execute(_PERSON, {"person": number, **settings(client)})
+        case CoachKept(coach):
+            connection.execute(_PERSON, {"person": number, "zone": coach.zone, "unit": coach.unit})
         case SheetStored(programme, sheet):
             store_sheet(connection, number, programme, sheet, now)
         case Invited(invitation):

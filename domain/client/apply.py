@@ -7,6 +7,7 @@ from domain.outcome import (
     AlertRaised,
     AlertSettled,
     Change,
+    CoachKept,
     Erased,
     Forgotten,
     HandedOver,
@@ -63,7 +64,8 @@ def apply(state: ClientState, change: Change) -> ClientState:
         case OfferKept(offer):
             return replace(state, offer=offer)
         case (
-            SheetStored()
+            CoachKept()
+            | SheetStored()
             | Invited()
             | InvitationRevoked()
             | NoteKept()

@@ -14,9 +14,9 @@ from domain.coach.waking import next_wake
 from domain.coach_memory import CoachMemory, LastChange, Spoken
 from domain.incoming import Assigned, Changed, FromCoach, Under
 from domain.memory import Waiting
-from domain.outcome import Change, Order, Outcome
+from domain.outcome import Change, CoachKept, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
-from domain.state import CoachState
+from domain.state import Coach, CoachState
 from domain.topics import Topic
 
 
@@ -67,6 +67,11 @@ class Draft:
     def change(self, change: Change) -> None:
         """Decide on a change."""
         self._changes.append(change)
+
+    def keep(self, coach: Coach) -> None:
+        """Change the coach's own settings."""
+        self.change(CoachKept(coach))
+        self.state = replace(self.state, coach=coach)
 
     def remember(self, **updates: Any) -> None:
         """Change the memory."""

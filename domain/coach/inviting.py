@@ -3,6 +3,7 @@
 import re
 from datetime import timedelta
 
+from domain.actions import Words
 from domain.called import plain, the_one_named
 from domain.coach.draft import Draft
 from domain.coach.programmes import only_programme, programme_named, programme_names
@@ -10,6 +11,9 @@ from domain.outcome import InvitationRevoked, Invited
 from domain.state import Invitation, OpenInvitation, StoredProgramme
 
 INVITATION_LASTS = timedelta(days=14)
+
+MOST_OFFERED = 6
+"""No more programmes than this are offered as buttons. The house's own choice."""
 
 _PLEASE = (
     r"(?:(?:oh|ah|ok|okay|hm|hey|hi|so|and|right|well|actually|sorry|no|now)[ ,.!]+)*"
@@ -88,7 +92,9 @@ def invite(draft: Draft, name: str, programme: str | None) -> None:
     """Make an invitation for one person, to one of the coach's programmes."""
     chosen = programme_named(draft, programme) if programme else only_programme(draft)
     if chosen is None:
-        draft.notice("which programme", names=programme_names(draft))
+        names = programme_names(draft)
+        draft.notice("which programme", names=names)
+        draft.offer(*(Words(text=f"Invite {name} to {each}") for each in names[:MOST_OFFERED]))
         return
     if plain(name) in {plain(line.name) for _, line in draft.state.clients}:
         draft.notice("name is taken", name=name)

@@ -1,10 +1,12 @@
 """What a coach notes on a client, for the coach alone: kept, shown and forgotten."""
 
-from domain.actions import ForgetNote
+from domain.actions import ForgetNote, Words
 from domain.authority import has_client
 from domain.coach.draft import Draft
 from domain.notes import LONGEST, Note
 from domain.outcome import NoteForgotten, NoteKept
+
+FORGET = "Forget that note"
 
 SHOWN = 20
 """So many of the latest notes on one client are shown. The house's own choice."""
@@ -32,6 +34,7 @@ def note(draft: Draft, clients: tuple[int, ...], text: str) -> None:
         return
     is_first = any(not notes_on(draft, client) for client in own)
     draft.remember(noted_in=draft.message)
+    draft.offer(Words(text=FORGET))
     draft.notice("noted", names=[draft.name_of(client) for client in own], text=text, is_first=is_first)
 
 

@@ -109,7 +109,7 @@ who:{who} note (:|-)
 
 NOTING_OF = """
 (note|note down|make a note|take a note|remember|keep in mind|bear in mind|dont forget|do not forget|
-+ write down|jot down) [that] [for me] [that] who:{who}
++ write down|jot down) [that] [for me] [that] [:] who:{who}
 """
 """How a note begins whose text has the name in it."""
 

@@ -112,7 +112,7 @@ def _told(text: str, named: Named) -> Asked | None:
         if _goes_on_with_a_name(named.message, hit.end):
             return Asked(kind, unknown=_piece(text, named.message, (hit.end, hit.end + 2)))
         begin = named.message.tokens[hit.end - 1].end if hit.end else len(text)
-        if pattern in NOTES_WITH_NAME:
+        if pattern in NOTES_WITH_NAME and hit.end < len(named.message.tokens):
             begin = named.message.tokens[hit.parts["who"][0]].start
         words = text[begin:].strip(" ,:-\n\t")
         request = _asked(kind, text, named, hit)

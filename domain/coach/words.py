@@ -18,6 +18,7 @@ from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_
 from domain.coach.hours import take_hours
 from domain.coach.inviting import show_invitations, take_invitation
 from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
+from domain.coach.own_settings import take_own_setting
 from domain.coach.people_phrases import PLACES, PeopleKind
 from domain.coach.programmes import programme_named, programme_names
 from domain.coach.rule import take_rule
@@ -94,6 +95,7 @@ def obey(draft: Draft, text: str) -> None:
         or take_rule(draft, bare)
         or (not is_of_people and not is_of_talk and show(draft, bare))
         or take_own_training(draft, bare)
+        or take_own_setting(draft, bare)
         or take_invitation(draft, said)
     ):
         pass

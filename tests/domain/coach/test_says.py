@@ -9,7 +9,7 @@ from domain.actions import Answer
 from domain.decide import hear
 from domain.incoming import Heard, Text
 from domain.notes import Note
-from domain.outcome import InvitationRevoked, Invited, Joined, NoteForgotten, NoteKept, Outcome
+from domain.outcome import CoachKept, InvitationRevoked, Invited, Joined, NoteForgotten, NoteKept, Outcome
 from domain.parts import Notice
 from domain.state import OfferedClient, OpenInvitation
 from tests.domain.coach.test_hearing import NOW, STATE, noor
@@ -44,6 +44,8 @@ def came_to(outcome: Outcome) -> str:
                 done.append(f"forget {number}")
             case InvitationRevoked():
                 done.append("revoked")
+            case CoachKept(coach):
+                done.append(f"coach kept {coach.zone} {coach.unit}")
             case Joined():
                 done[-1:] = ["joined"]
             case Invited(invitation):
