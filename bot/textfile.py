@@ -13,6 +13,11 @@ from domain.incoming import Document
 LIMIT_BYTES: Final = 256 * 1024
 """Far beyond any sheet, and small enough to be kept whole."""
 
+LIMIT_BYTES_OF_JOURNAL: Final = 4 * 1024 * 1024
+"""Enough for twenty thousand sets with what is written beside them. The house's own choice."""
+
+_JOURNALS: Final = (".csv", ".tsv", ".json")
+
 _CONTROL: Final = re.compile(r"[\x00-\x08\x0e-\x1f\x7f]")
 """What no text holds, and nearly every other file does."""
 
@@ -22,12 +27,22 @@ _WIDE_MARKS: Final = (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)
 def read_document(name: str, content: bytes) -> Document:
     """Return what a file says, or the fault that it has."""
     name = storable(name)
-    if len(content) > LIMIT_BYTES:
+    if len(content) > limit_of(name):
         return Document(name=name, fault="too large")
     text = decode(content)
     if text is None:
         return Document(name=name, fault="not text")
     return Document(name=name, text=text)
+
+
+def limit_of(name: str) -> int:
+    """Return how many bytes a file of that name may have: one that can be a journal, more than a sheet."""
+    return LIMIT_BYTES_OF_JOURNAL if name.casefold().endswith(_JOURNALS) else LIMIT_BYTES
+
+
+def is_named_as_text(name: str) -> bool:
+    """Return whether a file is plain text by its name."""
+    return name.casefold().endswith((*_JOURNALS, ".txt"))
 
 
 def storable(text: str) -> str:

@@ -156,6 +156,25 @@ class ForgetNote(Frozen):
     place: int
 
 
+class BringIn(Frozen):
+    """A coach's word on an old journal of client `client`: message `file` of the coach's, called `name`.
+
+    `exercises` are what names in it mean, as told so far, "" being to leave them out; `month_first` is how
+    days are written in it. `says` is what the coach says with the button, and `of` what that is
+    about: how days are written; that a name means an exercise, is one itself, or is to be left out; that all
+    names asked about are exercises themselves; that all is to be taken as it was shown, or nothing.
+    """
+
+    kind: Literal["bring in"] = "bring in"
+    client: int
+    file: int
+    name: str
+    exercises: dict[str, str] = Field(default_factory=dict)
+    month_first: bool | None = None
+    says: Literal["month first", "day first", "means", "keep", "keep all", "leave out", "take", "leave"]
+    of: str = ""
+
+
 Action = Annotated[
     Answer
     | InRole
@@ -169,6 +188,7 @@ Action = Annotated[
     | Show
     | TakeOn
     | Keep
-    | ForgetNote,
+    | ForgetNote
+    | BringIn,
     Field(discriminator="kind"),
 ]

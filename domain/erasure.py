@@ -110,8 +110,9 @@ def words_left(
     """Return what a coach has sent, without its words where they have the name."""
     if not isinstance(incoming, Text | Edited | Document) or not name.is_in(incoming):
         return incoming
-    emptied = {"text": None if isinstance(incoming, Document) else ""}
-    return incoming.model_copy(update=emptied | ({"name": ""} if isinstance(incoming, Document) else {}))
+    if isinstance(incoming, Document):
+        return incoming.model_copy(update={"text": None, "name": "", "caption": ""})
+    return incoming.model_copy(update={"text": ""})
 
 
 def _texts(value: Any) -> Iterator[str]:

@@ -4,13 +4,14 @@ These are the values that stand in the inbox. Whatever platform they came from i
 """
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Annotated, Literal
 
 from pydantic import Field
 
 from domain.actions import Action, Remedy
 from domain.frozen import Frozen
+from domain.units import Unit
 from domain.wishes import Wish
 
 
@@ -92,11 +93,15 @@ class Pressed(Frozen):
 
 
 class Document(Frozen):
-    """A text file. `text` is None where it was too large, not text or out of reach; `fault` says which."""
+    """A text file, with the words sent beside it.
+
+    `text` is None where it was too large, not text or out of reach; `fault` says which.
+    """
 
     kind: Literal["document"] = "document"
     name: str
     text: str | None = None
+    caption: str = ""
     fault: Literal["too large", "not text", "not fetched"] | None = None
 
 
@@ -245,6 +250,31 @@ class OfferAnswered(CoachOrder):
     name: str | None = None
 
 
+class JournalSent(CoachOrder):
+    """The coach has sent an old journal of this client: inbox message `file` of the coach's, called `name`.
+
+    First it is looked at; once the coach agrees (`begin`), its workouts are taken in portions, each an order
+    of its own from the workout number `start` on, until the last. `change` is the coach's message that it
+    came of, by which all of it is undone. `exercises` are what names in the file mean, as far as the coach or
+    the reading has told; `month_first` how its days are written. What begins with the first portion stays
+    so for all of them: `unit` of loads without one, `on` the day on which it is taken, `there` the rows, as
+    (first, last), that stand in the journal already. The store fills in `text`, unless it is gone.
+    """
+
+    kind: Literal["journal sent"] = "journal sent"
+    file: int
+    name: str
+    step: Literal["look", "begin", "portion"] = "look"
+    change: int = 0
+    exercises: dict[str, str] = Field(default_factory=dict)
+    month_first: bool | None = None
+    unit: Unit | None = None
+    on: date | None = None
+    there: tuple[tuple[int, int], ...] = ()
+    start: int = 0
+    text: str | None = Field(default=None, exclude=True)
+
+
 class SendingFailed(Frozen):
     """A message to person `person` could not be delivered, for good."""
 
@@ -282,6 +312,7 @@ FromCoach = (
     | OfferMade
     | OfferWithdrawn
     | OfferAnswered
+    | JournalSent
 )
 Incoming = Annotated[FromChat | FromCoach | FromDelivery, Field(discriminator="kind")]
 

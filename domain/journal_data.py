@@ -72,7 +72,7 @@ def journal_data(
     client = state.client
     sets: dict[int, list[SetData]] = {each.number: [] for each in state.workouts}
     days = {each.number: each.on for each in state.workouts}
-    for entry in state.entries:
+    for entry in sorted(state.entries, key=lambda each: each.order):
         sets[entry.workout].append(_set(entry, days[entry.workout]))
     return JournalData(
         client=client.name,

@@ -7,6 +7,7 @@ from typing import Any, Literal
 from pydantic import Field
 
 from domain.actions import Taken, TriedResult
+from domain.brought_in import BroughtIn
 from domain.frozen import Frozen
 from domain.parts import Eager, Slot
 from domain.pictures import Points
@@ -380,10 +381,18 @@ class ClientMemory(Frozen):
 
     tally: ClientTally | None = None
     """What a coach's digest counts, as last reckoned; None where it was not yet."""
+    brought_in: tuple[BroughtIn, ...] = ()
+    """The old journals that stand in this one; their entries come before all that the client has told."""
+    workouts_gone: int = 0
+    """How many of the workouts numbered so far are gone again, with an old journal that was taken out."""
 
     strength: Points = ()
     """How strength has changed over the last weeks, as last reckoned, for the coach's picture of all
     clients: the mean over all exercises, as a fraction of what was first done in that time."""
+
+    def is_brought_in(self, entry: int) -> bool:
+        """Return whether the entry of that number came with an old journal."""
+        return any(first <= entry <= last for each in self.brought_in for first, last in each.entries)
 
     def ill_since(self, trained: date | None) -> date | None:
         """Return the day of which the client told of being ill, unless the last training was later."""

@@ -39,6 +39,26 @@ class WorkoutKept:
 
 
 @dataclass(frozen=True, slots=True)
+class JournalTaken:
+    """Workouts and entries of an old journal, all of them new; an entry may be of a workout that stands."""
+
+    workouts: tuple[WorkoutRecord, ...]
+    entries: tuple[Entry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class JournalTakenOut:
+    """Entries and workouts that came with an old journal are gone, by their numbers, as (first, last).
+
+    The workouts in `kept` stay, with what the client has told of them.
+    """
+
+    entries: tuple[tuple[int, int], ...]
+    workouts: tuple[tuple[int, int], ...]
+    kept: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
 class HoldPlaced:
     """An exercise set aside."""
 
@@ -178,6 +198,8 @@ Change = (
     Recorded
     | TakenBack
     | WorkoutKept
+    | JournalTaken
+    | JournalTakenOut
     | HoldPlaced
     | HoldLifted
     | AlertRaised

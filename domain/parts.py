@@ -43,13 +43,15 @@ Slot = Literal[
     "who",
     "handover",
     "role",
+    "journal",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
 questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, whether
 clients are to be put on another programme, what to tell a client, whether
 words are to go to many, which client is meant, whether a client is
-to be offered to another coach, in which of two roles something was said."""
+to be offered to another coach, in which of two roles something was said, whose journal a
+file has."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -314,9 +316,10 @@ class Reach(Frozen):
     unreached: tuple[Unreached, ...] = ()
 
 
-FileKind = Literal["journal table", "journal pages", "journal data", "everything"]
+FileKind = Literal["journal table", "journal pages", "journal data", "journal reading", "everything"]
 """What a file can hold: a journal as a table, one row a set, as pages to print, or as data for machines;
-everything that is kept about a client, for that client alone."""
+what is understood of an old journal that a coach has sent, row by row; everything that is kept about a
+client, for that client alone."""
 
 
 class File(Frozen):
@@ -329,6 +332,12 @@ class File(Frozen):
     what: FileKind
     of: int
     client: str
+    source: int = 0
+    """The coach's message with an old journal, where it is about one; with it go the meanings of names told
+    so far, how its days are written, and the client's day."""
+    exercises: dict[str, str] = Field(default_factory=dict)
+    month_first: bool | None = None
+    on: date | None = None
 
 
 class Chosen(Frozen):

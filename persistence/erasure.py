@@ -17,6 +17,7 @@ from sqlalchemy import Connection, Row, Select, delete, func, insert, or_, selec
 from sqlalchemy import Text as TextColumn
 
 from domain.erasure import Name, actions_left, parts_left, words_left
+from domain.incoming import Document, JournalSent
 from domain.parts import Notice
 from persistence.coaching import forget_notes
 from persistence.tables import (
@@ -35,6 +36,9 @@ from persistence.tables import (
     WordsRow,
     WorkoutRow,
 )
+
+JOURNAL_SENT = "journal sent"
+"""The kind of the orders that are about an old journal."""
 
 LAST_WORDS = "client erased"
 """The topic of the notice that tells the coach, which is the last to have the name."""
@@ -58,6 +62,7 @@ def erase(connection: Connection, person: Row[Any], at: datetime) -> dict[str, A
         connection, *connection.execute(select(NoteRow.number).where(NoteRow.client == number)).scalars()
     )
     connection.execute(delete(OfferRow).where(OfferRow.client == number))
+    _empty_files(connection, number)
     _clear_coaches_mail(connection, number, name, coaches)
     for row in (EntryRow, WorkoutRow, HoldRow, WordsRow, AlertRow):
         connection.execute(delete(row).where(row.client == number))
@@ -187,6 +192,22 @@ def _clear_coaches_mail(connection: Connection, client: int, name: Name, coaches
             connection.execute(
                 update(InboxRow).where(InboxRow.number == kept.number).values(incoming=emptied)
             )
+
+
+def _empty_files(connection: Connection, client: int) -> None:
+    """Take the words out of the files with this client's old journal, whether they have the name or not."""
+    orders = connection.execute(
+        select(InboxRow.incoming).where(
+            InboxRow.person == client, type_coerce(InboxRow.incoming, TextColumn).contains(JOURNAL_SENT)
+        )
+    ).scalars()
+    files = {each.file for each in orders if isinstance(each, JournalSent)}
+    for some in _in_portions(sorted(files)):
+        kept = select(InboxRow.number, InboxRow.incoming).where(InboxRow.number.in_(some))
+        for number, incoming in connection.execute(kept).all():
+            if isinstance(incoming, Document):
+                emptied = incoming.model_copy(update={"text": None, "name": "", "caption": ""})
+                connection.execute(update(InboxRow).where(InboxRow.number == number).values(incoming=emptied))
 
 
 def _speaking_of(

@@ -8,11 +8,13 @@ from sqlalchemy import Connection, Integer, bindparam, or_, select, type_coerce,
 from sqlalchemy import Text as TextColumn
 
 from domain.incoming import (
+    Document,
     Edited,
     FromChat,
     FromCoach,
     FromDelivery,
     Heard,
+    JournalSent,
     Pressed,
     Reachable,
     Text,
@@ -73,6 +75,9 @@ _WAITING = (
     .where(InboxRow.person == bindparam("person"), InboxRow.done_at.is_(None))
     .order_by(InboxRow.number)
     .limit(2)
+)
+_FILE = select(InboxRow.incoming).where(
+    InboxRow.number == bindparam("message"), InboxRow.person == bindparam("person")
 )
 _DONE = update(InboxRow).where(InboxRow.number == bindparam("message"))
 
@@ -149,9 +154,19 @@ def heard(connection: Connection, message: Waiting, person: int) -> Heard:
             incoming = with_original(connection, incoming, message.chat, message.number, person)
         case Pressed():
             incoming = with_action(connection, incoming, person)
+        case JournalSent():
+            incoming = incoming.model_copy(
+                update={"text": file_sent(connection, incoming.file, incoming.coach)}
+            )
         case _:
             pass
     return Heard(message.number, message.at, incoming)
+
+
+def file_sent(connection: Connection, message: int, person: int) -> str | None:
+    """Return what the file in inbox message `message` of that person says; None where it is gone."""
+    row = connection.execute(_FILE, {"message": message, "person": person}).first()
+    return row.incoming.text if row is not None and isinstance(row.incoming, Document) else None
 
 
 def done(connection: Connection, message: int, now: datetime, fault: str | None = None) -> None:

@@ -1,9 +1,19 @@
 """Writes to a client's journal. All that ever changes of an entry is whether it counts."""
 
-from sqlalchemy import Connection, CursorResult, Update, insert, update
+from typing import Any
 
-from domain.journal import Alert, ExerciseHold, Words, WorkoutRecord
-from domain.outcome import AlertNoted, AlertSettled, HoldLifted, Recorded, TakenBack
+from sqlalchemy import Connection, CursorResult, Update, delete, insert, select, update
+
+from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
+from domain.outcome import (
+    AlertNoted,
+    AlertSettled,
+    HoldLifted,
+    JournalTaken,
+    JournalTakenOut,
+    Recorded,
+    TakenBack,
+)
 from persistence.faults import RecordMissing
 from persistence.statements import InsertOr, or_update
 from persistence.tables import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
@@ -17,31 +27,33 @@ _KEEP_WORKOUT = InsertOr(
 
 def record(connection: Connection, client: int, recorded: Recorded) -> None:
     """Add an entry; the one that it stands instead of no longer counts."""
-    entry, done = recorded.entry, recorded.entry.set
-    connection.execute(
-        _ADD_ENTRY,
-        {
-            "client": client,
-            "number": entry.number,
-            "workout": entry.workout,
-            "message": entry.message,
-            "at": entry.at,
-            "place": entry.place,
-            "exercise": done.exercise,
-            "load": done.load,
-            "unit": done.unit,
-            "load_kind": done.load_kind,
-            "reps": done.reps,
-            "seconds": done.seconds,
-            "lowering_only": done.lowering_only,
-            "to_failure": done.to_failure,
-            "rir": done.rir,
-            "day": done.on,
-        },
-    )
+    entry = recorded.entry
+    connection.execute(_ADD_ENTRY, _entry(client, entry))
     if recorded.instead_of is not None:
         superseded = _counting(client, recorded.instead_of).values(superseded_by=entry.number)
         _one(connection, superseded, "entries", recorded.instead_of)
+
+
+def bring_in(connection: Connection, client: int, change: JournalTaken) -> None:
+    """Add the workouts and entries of an old journal, many at a time."""
+    if change.workouts:
+        connection.execute(insert(WorkoutRow), [_workout(client, each) for each in change.workouts])
+    if change.entries:
+        connection.execute(_ADD_ENTRY, [_entry(client, each) for each in change.entries])
+
+
+def take_out(connection: Connection, client: int, change: JournalTakenOut) -> None:
+    """Delete what came with an old journal; of a workout that goes, what no longer counts goes as well."""
+    for first, last in change.entries:
+        connection.execute(
+            delete(EntryRow).where(EntryRow.client == client, EntryRow.number.between(first, last))
+        )
+    for first, last in change.workouts:
+        gone = (WorkoutRow.client == client, WorkoutRow.number.between(first, last))
+        stay = WorkoutRow.number.not_in(change.kept)
+        numbers = select(WorkoutRow.number).where(*gone, stay)
+        connection.execute(delete(EntryRow).where(EntryRow.client == client, EntryRow.workout.in_(numbers)))
+        connection.execute(delete(WorkoutRow).where(*gone, stay))
 
 
 def take_back(connection: Connection, client: int, change: TakenBack) -> None:
@@ -51,17 +63,7 @@ def take_back(connection: Connection, client: int, change: TakenBack) -> None:
 
 def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) -> None:
     """Add a workout, or bring the one of this number to what is given."""
-    row = {
-        "client": client,
-        "number": workout.number,
-        "programme": workout.programme,
-        "name": workout.name,
-        "day": workout.on,
-        "state": workout.state,
-        "round": workout.round,
-        "skipped": workout.skipped,
-    }
-    _KEEP_WORKOUT(connection, [row])
+    _KEEP_WORKOUT(connection, [_workout(client, workout)])
 
 
 def place_hold(connection: Connection, client: int, hold: ExerciseHold) -> None:
@@ -128,6 +130,41 @@ def keep_words(connection: Connection, client: int, words: Words) -> None:
             alert=words.alert,
         )
     )
+
+
+def _entry(client: int, entry: Entry) -> dict[str, Any]:
+    done = entry.set
+    return {
+        "client": client,
+        "number": entry.number,
+        "workout": entry.workout,
+        "message": entry.message,
+        "at": entry.at,
+        "place": entry.place,
+        "exercise": done.exercise,
+        "load": done.load,
+        "unit": done.unit,
+        "load_kind": done.load_kind,
+        "reps": done.reps,
+        "seconds": done.seconds,
+        "lowering_only": done.lowering_only,
+        "to_failure": done.to_failure,
+        "rir": done.rir,
+        "day": done.on,
+    }
+
+
+def _workout(client: int, workout: WorkoutRecord) -> dict[str, Any]:
+    return {
+        "client": client,
+        "number": workout.number,
+        "programme": workout.programme,
+        "name": workout.name,
+        "day": workout.on,
+        "state": workout.state,
+        "round": workout.round,
+        "skipped": workout.skipped,
+    }
 
 
 def _open_alert(client: int, alert: int) -> Update:

@@ -28,6 +28,8 @@ from domain.outcome import (
     InvitationRevoked,
     Invited,
     Joined,
+    JournalTaken,
+    JournalTakenOut,
     NoteForgotten,
     NoteKept,
     OfferKept,
@@ -121,6 +123,10 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
             journal.take_back(connection, number, change)
         case WorkoutKept(workout):
             journal.keep_workout(connection, number, workout)
+        case JournalTaken():
+            journal.bring_in(connection, number, change)
+        case JournalTakenOut():
+            journal.take_out(connection, number, change)
         case HoldPlaced(hold):
             journal.place_hold(connection, number, hold)
         case HoldLifted():

@@ -1,8 +1,9 @@
 """Loads one person's whole state, as the domain takes it.
 
 Every query goes by an index and is bounded, so that the time does not grow with the years: the newest
-`ENTRIES` sets that count and `WORKOUTS` workouts. That is several years of a rotation with rest days, and far
-more than any comparison looks back.
+`ENTRIES` sets that count and `WORKOUTS` workouts, by their days: an old journal that is brought in is older
+than what was told before. That is several years of a rotation with rest days, and far more than any
+comparison looks back.
 """
 
 import secrets
@@ -13,7 +14,8 @@ from typing import Any
 from sqlalchemy import Connection, Integer, Row, bindparam, select
 
 from domain.coach_memory import CoachMemory
-from domain.incoming import CoachOrder, Heard, Started, Text
+from domain.entry_order import in_order
+from domain.incoming import CoachOrder, Heard, JournalSent, Started, Text, Undone
 from domain.journal import Alert, AlertReason, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.parts import ClientLine
@@ -69,7 +71,7 @@ _WORKOUTS = (
         WorkoutRow.skipped,
     )
     .where(WorkoutRow.client == bindparam("client"))
-    .order_by(WorkoutRow.number.desc())
+    .order_by(WorkoutRow.day.desc(), WorkoutRow.number.desc())
     .limit(bindparam("most", type_=Integer))
 )
 _ENTRIES = (
@@ -95,7 +97,7 @@ _ENTRIES = (
         EntryRow.superseded_by.is_(None),
         EntryRow.taken_back_at.is_(None),
     )
-    .order_by(EntryRow.number.desc())
+    .order_by(EntryRow.day.desc(), EntryRow.number.desc())
     .limit(bindparam("most", type_=Integer))
 )
 _HOLDS = (
@@ -143,7 +145,7 @@ def load(connection: Connection, person: Row[Any], heard: Heard | None, programm
 def _client_state(
     connection: Connection, person: Row[Any], heard: Heard | None, programmes: Programmes
 ) -> ClientState:
-    state = client_state(connection, person, programmes)
+    state = client_state(connection, person, programmes, whole=_needs_all(person, heard))
     is_order = heard is not None and isinstance(heard.incoming, CoachOrder)
     return replace(state, **of_coaches(connection, person)) if is_order else state
 
@@ -164,7 +166,7 @@ def client_state(
         memory=memory,
         former=tuple(programmes.find(connection, before).values()) if before else (),
         workouts=_workouts(connection, number, ALL if whole else WORKOUTS),
-        entries=_entries(connection, number, ALL if whole else ENTRIES),
+        entries=_entries(connection, number, ALL if whole else ENTRIES, memory),
         holds=tuple(hold for _, hold in _holds(connection, number)),
         alerts=_alerts(connection, number),
         words=_words(connection, number, ALL if whole else WORDS_SEEN),
@@ -217,13 +219,25 @@ def _workouts(connection: Connection, client: int, most: int) -> tuple[WorkoutRe
     return tuple(sorted((WorkoutRecord(*row) for row in rows), key=lambda each: (each.on, each.number)))
 
 
-def _entries(connection: Connection, client: int, most: int) -> tuple[Entry, ...]:
+def _needs_all(person: Row[Any], heard: Heard | None) -> bool:
+    """Return whether a decision is about an old journal as a whole: held against this one, or taken out."""
+    match heard.incoming if heard else None:
+        case JournalSent(step="look" | "begin"):
+            return True
+        case Undone(change=change):
+            memory = person.client_memory or ClientMemory()
+            return any(each.change == change for each in memory.brought_in)
+        case _:
+            return False
+
+
+def _entries(connection: Connection, client: int, most: int, memory: ClientMemory) -> tuple[Entry, ...]:
     rows = connection.execute(_ENTRIES, {"client": client, "most": most}).all()
     entries = (
         Entry(number, workout, message, TrainingSet(*done), at, place)
         for number, workout, message, at, place, *done in rows
     )
-    return tuple(sorted(entries, key=lambda entry: entry.order))
+    return in_order(entries, memory)
 
 
 def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHold]]:
@@ -286,7 +300,7 @@ def _clients(connection: Connection, coach: int) -> list[Any]:
     last_workout = (
         select(WorkoutRow.day)
         .where(WorkoutRow.client == PersonRow.number, WorkoutRow.state.in_(("open", "done")))
-        .order_by(WorkoutRow.number.desc())
+        .order_by(WorkoutRow.day.desc(), WorkoutRow.number.desc())
         .limit(1)
         .scalar_subquery()
     )

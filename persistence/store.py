@@ -321,6 +321,11 @@ class Store:
         with reading(self._engine) as connection:
             return whole.whole_journal(connection, client, reader, self._programmes)
 
+    def file_sent(self, message: int, person: int) -> str | None:
+        """Return what the file in that message of the person's says; None where it is gone."""
+        with reading(self._engine) as connection:
+            return inbox.file_sent(connection, message, person)
+
     def person_of_chat(self, chat: str) -> Person | None:
         """Return the person who writes in `chat`; None where nobody ever did."""
         with reading(self._engine) as connection:

@@ -111,7 +111,7 @@ def printed(state: ClientState) -> bytes:
     pages.add_page()
     _write_head(pages, state)
     sets: dict[int, list[TrainingSet]] = {each.number: [] for each in state.workouts}
-    for entry in state.entries:
+    for entry in sorted(state.entries, key=lambda each: each.order):
         sets[entry.workout].append(entry.set)
     if not state.workouts:
         pages.letters(_BODY)

@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from bot.files.everything import zipped
+from bot.files.reading import reading_of
 from bot.wording.enclosed import file_name
 from domain.journal_table.writer import write_table
 from domain.parts import File
@@ -18,6 +19,8 @@ def name_of(part: File) -> str:
             return file_name("journal", part.client, ending="pdf")
         case "journal data":
             return file_name("journal", part.client, ending="json")
+        case "journal reading":
+            return file_name("what I read for", part.client, ending="csv")
         case "everything":
             return file_name("everything", part.client, ending="zip")
         case _:
@@ -39,6 +42,11 @@ def content_of(part: File, store: Store, reader: int) -> bytes | None:
         case "journal data":
             data = store.whole_journal(part.of, reader)
             return None if data is None else data.model_dump_json(indent=1).encode()
+        case "journal reading":
+            text, state = store.file_sent(part.source, reader), store.whole_client(part.of, reader)
+            if text is None or state is None:
+                return None
+            return reading_of(part, state, text).encode("utf-8-sig")
         case "everything":
             kept, state = store.archive(part.of, reader), store.whole_client(part.of, reader)
             return None if kept is None or state is None else zipped(kept, write_table(state))

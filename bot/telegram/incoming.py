@@ -13,7 +13,7 @@ import telegram
 from telegram import CallbackQuery, Chat, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatMemberStatus, ChatType, UpdateType
 
-from bot.textfile import LIMIT_BYTES, storable
+from bot.textfile import is_named_as_text, limit_of, storable
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text, Unsupported
 from persistence.inbox import Received
 
@@ -107,7 +107,7 @@ def _message(message: Message, bot: int) -> Received | WithFile | InGroup | None
 def _content(message: Message) -> FromChat | None:
     words = message.text if message.text is not None else message.caption
     if message.document is not None and message.animation is None:
-        return _document(message.document)
+        return _document(message.document, storable(message.caption or ""))
     if words is not None:
         start = _START.fullmatch(words.strip()) if message.text is not None else None
         if start is not None:
@@ -121,13 +121,18 @@ def _content(message: Message) -> FromChat | None:
     return None
 
 
-def _document(file: telegram.Document) -> Document:
+def _document(file: telegram.Document, caption: str) -> Document:
+    """Return a document that is still to be fetched, or the fault that it has.
+
+    What kind of file it is, its name says better: where a spreadsheet is installed, a table of plain text is
+    sent as that program's.
+    """
     name = storable(file.file_name or "")
-    if (file.mime_type or "").startswith(_NOT_TEXT):
-        return Document(name=name, fault="not text")
-    if (file.file_size or 0) > LIMIT_BYTES:
-        return Document(name=name, fault="too large")
-    return Document(name=name)
+    if (file.mime_type or "").startswith(_NOT_TEXT) and not is_named_as_text(name):
+        return Document(name=name, fault="not text", caption=caption)
+    if (file.file_size or 0) > limit_of(name):
+        return Document(name=name, fault="too large", caption=caption)
+    return Document(name=name, caption=caption)
 
 
 def _edit(message: Message, bot: int, update: int) -> Received | InGroup | None:

@@ -130,6 +130,9 @@ class Intake:
                 _log.warning("a file cannot be had: %s", told(error))
                 break
         before = document.received
+        sent = before.incoming
+        if isinstance(sent, Document):
+            incoming = incoming.model_copy(update={"caption": sent.caption})
         return Received(before.source, before.key, before.chat, before.at, incoming)
 
     async def _leave(self, group: int) -> None:

@@ -6,6 +6,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
+from bot.wording.old_journal import journal_label
 from bot.wording.reader import day_words, listed, percent_words, sets_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
@@ -13,6 +14,7 @@ from bot.wording.why import EXPLANATION, explanation_words
 from domain.actions import (
     Action,
     Answer,
+    BringIn,
     ChangeTo,
     ForgetNote,
     InRole,
@@ -78,6 +80,8 @@ def label(action: Action) -> str:
             return f"Keep {name}"
         case ForgetNote(place=place):
             return f"Forget note {place}"
+        case BringIn():
+            return journal_label(action)
         case _:
             assert_never(action)
 

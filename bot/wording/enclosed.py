@@ -22,6 +22,8 @@ def file_words(part: File) -> str:
                 f"The journal of {bold(part.client)} as data for machines (JSON): every workout and set, "
                 "what was set aside, what was brought to the coach. I can take such a file in again."
             )
+        case "journal reading":
+            return "Attached: each row, what I make of it, and why not."
         case "everything":
             return (
                 "Here is everything that I keep about you, as a file: your journal as a table, all messages, "

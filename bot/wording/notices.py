@@ -5,12 +5,15 @@ from bot.wording.coach_notices import COACH_WORDS
 from bot.wording.coach_programmes import COACH_PROGRAMME_WORDS
 from bot.wording.coaching import COACHING_WORDS
 from bot.wording.notice_forms import Words
+from bot.wording.old_journal import JOURNAL_WORDS
 from bot.wording.reader import Reader
 from domain.parts import AlertPart, Digest, Notice, Part
 from domain.pictures import RosterProgress
 from domain.topics import Topic
 
-WORDS: dict[Topic, Words] = CLIENT_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS
+WORDS: dict[Topic, Words] = (
+    CLIENT_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS | JOURNAL_WORDS
+)
 
 
 def notice_words(part: Notice, reader: Reader) -> str:

@@ -69,6 +69,8 @@ def question_words(part: Question) -> str:
             return sending_words(facts)
         case "programme":
             return assigning_words(facts)
+        case "journal":
+            return f"Whose journal is {quoted(str(facts.get('name')))}? Tap or type the client's name."
         case "who":
             return "Which client do you mean?"
         case "handover":

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from domain.entry_order import in_order, within
 from domain.outcome import (
     AlertNoted,
     AlertRaised,
@@ -16,6 +17,8 @@ from domain.outcome import (
     InvitationRevoked,
     Invited,
     Joined,
+    JournalTaken,
+    JournalTakenOut,
     NoteForgotten,
     NoteKept,
     OfferKept,
@@ -34,13 +37,29 @@ def apply(state: ClientState, change: Change) -> ClientState:
     match change:
         case Recorded(entry, instead_of):
             kept = tuple(old for old in state.entries if old.number != instead_of)
-            return replace(state, entries=tuple(sorted((*kept, entry), key=lambda each: each.order)))
+            return replace(state, entries=in_order((*kept, entry), state.memory))
         case TakenBack(number):
             return replace(state, entries=tuple(old for old in state.entries if old.number != number))
         case WorkoutKept(workout):
             others = tuple(old for old in state.workouts if old.number != workout.number)
-            in_order = sorted((*others, workout), key=lambda each: (each.on, each.number))
-            return replace(state, workouts=tuple(in_order))
+            together = sorted((*others, workout), key=lambda each: (each.on, each.number))
+            return replace(state, workouts=tuple(together))
+        case JournalTaken(workouts, entries):
+            return replace(
+                state,
+                workouts=tuple(sorted((*state.workouts, *workouts), key=lambda each: (each.on, each.number))),
+                entries=in_order((*state.entries, *entries), state.memory),
+            )
+        case JournalTakenOut(entries, workouts, stay):
+            return replace(
+                state,
+                workouts=tuple(
+                    each
+                    for each in state.workouts
+                    if each.number in stay or not within(each.number, workouts)
+                ),
+                entries=tuple(each for each in state.entries if not within(each.number, entries)),
+            )
         case HoldPlaced(hold):
             return replace(state, holds=(*state.holds, hold))
         case HoldLifted(number):

@@ -17,10 +17,10 @@ from domain.client.apply import apply
 from domain.client.progress import progress_of
 from domain.client.remedies import remedies_for
 from domain.erasure import FORGET_AFTER
-from domain.incoming import ReplyTo, Under
+from domain.incoming import FromCoach, ReplyTo, Under
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
-from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Erased, Outcome
+from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Erased, Order, Outcome
 from domain.parts import AlertPart, File, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
 from domain.pictures import ProgrammeProgress, Progress
 from domain.state import Client, ClientState
@@ -73,6 +73,7 @@ class Draft:
         self._parts: list[Part] = []
         self._buttons: list[Action] = []
         self._others: list[Say] = []
+        self._orders: list[Order] = []
 
     @property
     def client(self) -> Client:
@@ -301,6 +302,10 @@ class Draft:
         self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))
         self.tell_coach(*parts, buttons=tuple(buttons))
 
+    def go_on(self, order: FromCoach) -> None:
+        """Go on with something long in a decision of its own, after whatever comes in meanwhile."""
+        self._orders.append(Order(self.client.number, order))
+
     def settle(self, *alerts: Alert) -> None:
         """Settle alerts that what the client did has overtaken."""
         for alert in alerts:
@@ -334,6 +339,7 @@ class Draft:
         return Outcome(
             changes=tuple(self._changes),
             says=tuple(says),
+            orders=tuple(self._orders),
             memory=None if self.memory == self.start.memory else self.memory,
             wake_at=wake_at,
         )

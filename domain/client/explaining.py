@@ -11,6 +11,7 @@ from domain.client.plan import ahead, corrected_at_once, target_for
 from domain.client.rotation import due
 from domain.client.understanding import of_today, workout_at_hand, workout_meant
 from domain.client.verdicts import aimed, aimed_next, verdict_on, was_eased
+from domain.entry_order import told
 from domain.explanation import Aimed, Explanation
 from domain.exposure import Exposure
 from domain.journal import Entry, WorkoutRecord
@@ -66,7 +67,7 @@ def _after(draft: Draft, record: WorkoutRecord, line: Line, past: tuple[Exposure
 
 def last_told(draft: Draft) -> tuple[Spot, ...]:
     """Return what was told last: the exercises of the last record, or the plan where it was shown since."""
-    entries, plan = draft.state.entries, planned_now(draft)
+    entries, plan = told(draft.state), planned_now(draft)
     if plan and not any(entry.set.on == draft.today for entry in entries):
         return plan
     last = max(entries, key=lambda each: (each.at, each.message, each.number), default=None)

@@ -49,11 +49,9 @@ def sets_done(state: ClientState, workout: WorkoutRecord, exercise: str) -> int:
 
 
 def last_set_of(state: ClientState, exercise: str) -> TrainingSet | None:
-    """Return the set of `exercise` recorded last, in whichever workout, or None."""
-    for entry in reversed(state.entries):
-        if entry.set.exercise == exercise:
-            return entry.set
-    return None
+    """Return the last set of `exercise` on the last day that it was done, in whichever workout, or None."""
+    done = [entry.set for entry in state.entries if entry.set.exercise == exercise]
+    return max(reversed(done), key=lambda each: each.on or date.min, default=None)
 
 
 def last_day_of(state: ClientState, exercise: str) -> date | None:

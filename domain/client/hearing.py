@@ -7,6 +7,7 @@ from typing import assert_never
 from domain.actions import (
     Action,
     Answer,
+    BringIn,
     ChangeTo,
     ForgetNote,
     InRole,
@@ -64,6 +65,7 @@ from domain.incoming import (
     Document,
     Edited,
     Heard,
+    JournalSent,
     Pressed,
     Reachable,
     ReplyTo,
@@ -131,6 +133,11 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             assert_never(heard.incoming)
     if draft.is_erased:
         return draft.farewell()
+    if isinstance(heard.incoming, JournalSent):
+        # What is brought in is the past: nothing is reckoned, told or raised because of it.
+        keep_strength(draft)
+        keep_due(draft)
+        return draft.outcome(next_wake(draft.state, draft.at))
     if isinstance(heard.incoming, Text | Edited | Pressed | Document | Started | Unsupported):
         orders.reachable(draft, reachable=True)
         go_on(draft)
@@ -302,6 +309,7 @@ def press(draft: Draft, action: Action | None, under: Under | None) -> None:
             | TakeOn()
             | Keep()
             | ForgetNote()
+            | BringIn()
         ):
             draft.notice("button is not yours")
         case _:

@@ -16,6 +16,7 @@ from domain.client.exposures import last_day_of
 from domain.client.following import note_remedy
 from domain.client.handover import answered, offer, withdraw
 from domain.client.joining_flow import release
+from domain.client.old_journal import take_journal_sent, take_out
 from domain.client.pain import held_by
 from domain.client.picturing import show_coach
 from domain.client.plan import plan_of
@@ -32,6 +33,7 @@ from domain.incoming import (
     Changed,
     Decided,
     FromCoach,
+    JournalSent,
     OfferAnswered,
     OfferMade,
     OfferWithdrawn,
@@ -93,7 +95,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             change(draft, order)
         case Undone(change=number, to_several=to_several):
             done = take_back(draft, number, silently=to_several)
-            if not done and not assigned_back(draft, number, silently=to_several):
+            done = done or assigned_back(draft, number, silently=to_several) or take_out(draft, number)
+            if not done:
                 report(draft, "nothing to undo")
         case OfferMade():
             offer(draft, order)
@@ -101,6 +104,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
             report(draft, "kept after all" if withdraw(draft) else "not offered")
         case OfferAnswered():
             answered(draft, order)
+        case JournalSent():
+            take_journal_sent(draft, order)
         case Released():
             report(draft, "released" if release(draft) else "already settled")
         case _:

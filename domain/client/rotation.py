@@ -113,7 +113,7 @@ def name_on(state: ClientState, schedule: Schedule, day: date, counting: Sequenc
 
 def knows_all(state: ClientState) -> bool:
     """Return whether the workouts of the state are all that there were, and not the latest alone."""
-    return len(state.workouts) == state.memory.last_workout
+    return len(state.workouts) == state.memory.last_workout - state.memory.workouts_gone
 
 
 def open_workout(state: ClientState) -> WorkoutRecord | None:

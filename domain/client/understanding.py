@@ -10,6 +10,7 @@ from domain.client.lines import Line, in_its_place, is_left_out, lines_of, not_t
 from domain.client.plan import ahead
 from domain.client.rotation import BESIDE, in_turn, under_way
 from domain.client.workouts import best_fit, holds
+from domain.entry_order import told
 from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
 from domain.reading import Planned, Reading, Request, read
@@ -218,7 +219,7 @@ def exercises_asked_about(draft: Draft) -> frozenset[str]:
 
 def known(draft: Draft) -> tuple[Entry, ...]:
     """Return the entries a message is read against, oldest first."""
-    return draft.pointed_at or draft.state.entries[-DONE_KNOWN:]
+    return draft.pointed_at or told(draft.state)[-DONE_KNOWN:]
 
 
 def came_of(state: ClientState, message: int | None, places: Collection[int]) -> tuple[Entry, ...]:

@@ -29,6 +29,7 @@ from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
 from domain.client.weighing import is_told_last, take_weight_back
 from domain.client.why import exercises_known
+from domain.entry_order import told
 from domain.incoming import ReplyTo
 from domain.journal import Entry
 from domain.reading import Reading, Want, exercises_asked_of, exercises_named, speaks_of_illness
@@ -93,7 +94,7 @@ def undo(draft: Draft) -> None:
     """Take back what the last message came to: its sets, its open question, or its change of plans."""
     question = draft.question("sets")
     asked = max((each.message for each in unfinished_of(question)), default=0)
-    last = max(draft.state.entries, key=lambda entry: (entry.at, entry.message, entry.number), default=None)
+    last = max(told(draft.state), key=lambda entry: (entry.at, entry.message, entry.number), default=None)
     recorded = last.message if last else 0
     plans = draft.memory.plans_before
     last_plans = plans.message if plans is not None else 0

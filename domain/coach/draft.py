@@ -12,7 +12,7 @@ from domain.calendar import local_day
 from domain.chosen import after_press
 from domain.coach.waking import next_wake
 from domain.coach_memory import CoachMemory, LastChange, Spoken
-from domain.incoming import Assigned, Changed, FromCoach, Under
+from domain.incoming import Assigned, Changed, FromCoach, JournalSent, Under
 from domain.memory import Waiting
 from domain.outcome import Change, CoachKept, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
@@ -108,7 +108,8 @@ class Draft:
         self._orders.append(Order(client, incoming))
         exercise = getattr(incoming.wish, "exercise", "") if isinstance(incoming, Changed) else ""
         self.spoke_of(client, exercise)
-        if isinstance(incoming, Changed | Assigned):
+        begins = isinstance(incoming, JournalSent) and incoming.step == "begin"
+        if begins or isinstance(incoming, Changed | Assigned):
             last = self.memory.last_change
             others = last.clients if last is not None and last.message == self.message else ()
             self.remember(last_change=LastChange(message=self.message, clients=(*others, client)))

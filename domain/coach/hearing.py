@@ -5,6 +5,7 @@ from typing import assert_never
 from domain.actions import (
     Action,
     Answer,
+    BringIn,
     ChangeTo,
     ForgetNote,
     InRole,
@@ -23,6 +24,7 @@ from domain.coach.assigning import answer_assigning, undo_for_all
 from domain.coach.draft import Draft
 from domain.coach.handing_over import answer_handover, press_keep, press_offer
 from domain.coach.notes import press_forget
+from domain.coach.old_journals import answer_whose, press_journal, take_journal_file
 from domain.coach.replying import takes_reply
 from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.spreading import answer_spreading, note_arrival
@@ -49,6 +51,7 @@ from domain.incoming import (
     Unsupported,
 )
 from domain.memory import Waiting
+from domain.old_journal import looks_like_a_journal
 from domain.outcome import Outcome
 from domain.parts import AlertPart
 from domain.state import CoachState
@@ -97,7 +100,8 @@ def hear_words(draft: Draft, text: str) -> None:
 
 
 def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
-    """Take an answer to whether a sheet is right, clients are put on one, or one is handed over.
+    """Take an answer to whether a sheet is right, clients are put on one, one is handed over, or whose a
+    journal is.
 
     Return False where it is none.
     """
@@ -106,6 +110,7 @@ def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
         or answer_assigning(draft, waiting, text)
         or answer_handover(draft, waiting, text)
         or answer_spreading(draft, waiting, text)
+        or answer_whose(draft, waiting, text)
     )
 
 
@@ -118,9 +123,11 @@ def hear_edit(draft: Draft, text: str) -> None:
 
 
 def hear_document(draft: Draft, document: Document) -> None:
-    """Take a text file as a sheet."""
+    """Take a text file as an old journal, where it has the form of one, else as a sheet."""
     if document.text is None:
         draft.notice("file not taken", name=document.name, fault=document.fault)
+    elif looks_like_a_journal(document.name, document.text):
+        take_journal_file(draft, document, document.text)
     else:
         take_sheet(draft, document.text)
 
@@ -148,6 +155,8 @@ def press(draft: Draft, action: Action | None) -> None:
             draft.order(client, Undone(coach=coach, change=change))
         case TakeBackAll(clients=clients, change=change):
             undo_for_all(draft, clients, change)
+        case BringIn():
+            press_journal(draft, action)
         case Show(client=client, exercise=exercise):
             draft.order(client, PictureWanted(coach=coach, text=exercise or ""))
         case TakeOn():

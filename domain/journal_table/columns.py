@@ -13,7 +13,9 @@ MORE_COLUMNS = (
     "workout",
     "round",
     "recorded_at",
+    "workout_date",
 )
 """How the load is counted (total, each, added, assist, body); whether the reps were lowered only (yes or
 empty); whether it went to failure (yes, no or empty); how many reps were left in reserve; of which workout,
-and in which round of the rotation, it was; when it was recorded, in UTC."""
+and in which round of the rotation, it was; when it was recorded, in UTC; the day of the workout, which is
+another than the set's where the rest of it was done later."""

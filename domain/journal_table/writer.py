@@ -50,6 +50,7 @@ def _row(client: str, workout: WorkoutRecord, entry: Entry) -> tuple[str, ...]:
         guarded(workout.name),
         str(workout.round),
         entry.at.astimezone(UTC).isoformat(),
+        workout.on.isoformat(),
     )
 
 

@@ -9,7 +9,7 @@ from decimal import Decimal
 from typing import Any
 
 from pydantic import TypeAdapter
-from sqlalchemy import CheckConstraint, ForeignKey, ForeignKeyConstraint, Text
+from sqlalchemy import CheckConstraint, ForeignKey, ForeignKeyConstraint, Index, Text
 from sqlalchemy.orm import Mapped, mapped_column
 
 from domain.actions import Remedy
@@ -39,6 +39,7 @@ class WorkoutRow(Base):
     __table_args__ = (
         CheckConstraint("number >= 1", name="number_counts"),
         one_of("state", WorkoutState),
+        Index("workouts_by_day", "client", "day", "number"),
         _CLUSTERED,
     )
 
@@ -86,6 +87,13 @@ class EntryRow(Base):
         CheckConstraint("superseded_by IS NULL OR taken_back_at IS NULL", name="gone_once"),
         one_of("unit", Unit),
         one_of("load_kind", LoadKind),
+        only(
+            "entries_by_day",
+            "client",
+            "day",
+            "number",
+            where="superseded_by IS NULL AND taken_back_at IS NULL",
+        ),
         _CLUSTERED,
     )
 

@@ -109,6 +109,32 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
 TIME = {"on": "2026-03-02", "exercise": "Row", "set": A_SET, "sets": 1, "result": "beat"}
 
 OTHER_FACTS: dict[str, dict[str, Any]] = {
+    "journal unreadable": {"name": "old.csv", "fault": "nobody", "shown": "Piet"},
+    "journal days": {"name": "old.csv", "shown": "3/4/2026"},
+    "journal name": {"name": "old.csv", "shown": "Flinger", "many": 1, "left": 2},
+    "journal looked at": {
+        "name": "old.csv",
+        "takes": True,
+        "sets": 1,
+        "workouts": 1,
+        "first": "2026-03-02",
+        "last": "2026-03-05",
+        "exercises": 2,
+        "there": 3,
+        "left_out": 1,
+        "unit": "kg",
+        "renamed": [["RDL", "Romanian deadlift"]],
+        "renamed_count": 4,
+        "new": ["Flinger"],
+        "new_count": 1,
+        "passed_over": ["RPE"],
+        "faults": [{"row": 3, "what": "date", "shown": "soon"}, {"row": 4, "what": "no date", "shown": ""}],
+        "fault_count": 5,
+        "fault_kinds": {"date": 4, "no date": 1},
+    },
+    "journal begun": {"sets": 5000},
+    "journal taken": {"name": "old.csv", "sets": 5000},
+    "journal taken out": {"name": "old.csv", "sets": 1},
     "next day": {"days": 3},
     "days ahead": {
         "days": [{"workout": "Legs", "on": "2026-03-05"}],

@@ -1,0 +1,332 @@
+"""An old journal that the coach sends for this client: looked at, asked about, taken in portions, taken out.
+
+Nothing of it is told to the client, nothing of it raises an alert, and its exercises are looked at for stalls
+only once some more was done. Everything else sees it in the order of its days.
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+from datetime import UTC, datetime, time
+from types import MappingProxyType
+from zoneinfo import ZoneInfo
+
+from domain.actions import BringIn, TakeBack
+from domain.brought_in import BroughtIn
+from domain.client.draft import Draft
+from domain.client.exposures import last_day_of
+from domain.client.rotation import BESIDE, catch_up
+from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
+from domain.client.workouts import best_fit
+from domain.entry_order import within
+from domain.exercises import lookup
+from domain.incoming import JournalSent
+from domain.journal import Entry, WorkoutRecord
+from domain.names import name_key
+from domain.old_journal import Found, FoundSet, FoundWorkout, read_journal
+from domain.old_journal.looking import Looked, exercises_of, look_through, without
+from domain.old_journal.names import LEFT_OUT, Meaning, resolved
+from domain.outcome import JournalTaken, JournalTakenOut
+from domain.parts import File, Notice, Part
+from domain.topics import Topic
+from domain.values import facts_of
+
+PORTION = 250
+"""How many sets are taken at once, so that nobody waits long behind them. The house's own choice."""
+
+PORTION_OF_WORKOUTS = 250
+SHOWN = 8
+"""How many rows and names are said in the chat; all are in the file. The house's own choice."""
+
+
+def take_journal_sent(draft: Draft, order: JournalSent) -> None:
+    """Look at an old journal, or take the next portion of it."""
+    if order.text is None:
+        report(draft, "journal gone", order)
+        return
+    unit, on = order.unit or draft.client.unit, order.on or draft.today
+    found = read_journal(order.text, draft.client.name, unit, on, month_first=order.month_first)
+    if found.head_fault is not None:
+        report(draft, "journal unreadable", order, {"fault": found.head_fault, "shown": found.shown})
+    elif order.step == "portion":
+        take_portion(draft, order, found)
+    elif order.step == "begin":
+        begin(draft, order, found)
+    else:
+        look(draft, order, found)
+
+
+def look(draft: Draft, order: JournalSent, found: Found) -> None:
+    """Ask what is to be known first, one thing at a time; then show what would be taken."""
+    if found.which_date is not None:
+        buttons = (bring_in(draft, order, "day first"), bring_in(draft, order, "month first"))
+        report(draft, "journal days", order, {"shown": found.which_date}, buttons=buttons)
+        return
+    looked = look_through(draft.state, found, order.exercises)
+    if looked.asked:
+        ask_name(draft, order, looked.asked)
+        return
+    takes = looked.to_take > 0 or has_new_without_sets(draft, looked)
+    reading = File(
+        what="journal reading",
+        of=draft.client.number,
+        client=draft.client.name,
+        source=order.file,
+        exercises=dict(order.exercises),
+        month_first=order.month_first,
+        on=draft.today,
+    )
+    buttons = (bring_in(draft, order, "take"), bring_in(draft, order, "leave"))
+    facts = shown_of(draft, found, looked) | {"takes": takes}
+    report(draft, "journal looked at", order, facts, buttons=buttons if takes else (), files=(reading,))
+
+
+def has_new_without_sets(draft: Draft, looked: Looked) -> bool:
+    """Return whether there is a workout missed or skipped that does not stand yet."""
+    return any(not each.sets and not stands(draft, each) for each in looked.workouts)
+
+
+def stands(draft: Draft, workout: FoundWorkout) -> bool:
+    """Return whether there is a workout of that name on that day."""
+    return any((each.on, each.name) == (workout.day, workout.name) for each in draft.state.workouts)
+
+
+def shown_of(draft: Draft, found: Found, looked: Looked) -> dict[str, object]:
+    """Return what is said of a journal before it is taken, as plain JSON."""
+    days = [workout.day for _, workout in without(looked.workouts, looked.there, 0)]
+    known = {name_key(each) for each in exercises_of(draft.state)}
+    taken = [each for each in looked.meanings if looked.exercises[each.name] != LEFT_OUT]
+    renamed = [
+        [each.name, looked.exercises[each.name]]
+        for each in taken
+        if name_key(each.name) != name_key(looked.exercises[each.name])
+    ]
+    new = [
+        looked.exercises[each.name]
+        for each in taken
+        if lookup(looked.exercises[each.name]) is None and name_key(looked.exercises[each.name]) not in known
+    ]
+    kinds: dict[str, int] = {}
+    for fault in looked.faults:
+        kinds[fault.what] = kinds.get(fault.what, 0) + 1
+    return {
+        "sets": looked.to_take,
+        "workouts": len(days),
+        "first": min(days).isoformat() if days else None,
+        "last": max(days).isoformat() if days else None,
+        "exercises": len({looked.exercises[each.name] for each in taken}),
+        "there": sum(last - first + 1 for first, last in looked.there),
+        "left_out": looked.left_out,
+        "faults": [facts_of(each) for each in looked.faults[:SHOWN]],
+        "fault_count": len(looked.faults),
+        "fault_kinds": kinds,
+        "renamed": renamed[:SHOWN],
+        "renamed_count": len(renamed),
+        "new": list(dict.fromkeys(new))[:SHOWN],
+        "new_count": len(set(new)),
+        "unit": found.unit_assumed,
+        "passed_over": list(found.passed_over[:SHOWN]),
+    }
+
+
+def ask_name(draft: Draft, order: JournalSent, asked: Sequence[Meaning]) -> None:
+    """Ask what the first name means that is not known, with a button for each answer."""
+    first = asked[0]
+
+    def named(says: str, exercise: str, of: str = "") -> BringIn:
+        told = {**order.exercises, first.name: exercise}
+        return bring_in(draft, order, says, of=of, exercises=told)
+
+    buttons = [named("means", exercise, exercise) for exercise in first.near]
+    buttons.append(named("keep", first.name, first.name))
+    buttons.append(named("leave out", LEFT_OUT))
+    if len(asked) > 1:
+        kept = {each.name: each.name for each in asked}
+        buttons.append(
+            bring_in(draft, order, "keep all", of=str(len(asked)), exercises={**order.exercises, **kept})
+        )
+    facts = {"shown": first.name, "many": first.many, "left": len(asked) - 1}
+    report(draft, "journal name", order, facts, buttons=tuple(buttons))
+
+
+def bring_in(
+    draft: Draft, order: JournalSent, says: str, *, of: str = "", exercises: dict[str, str] | None = None
+) -> BringIn:
+    """Return the button that goes on with a journal, with all that is known of it so far."""
+    month_first = {"day first": False, "month first": True}.get(says, order.month_first)
+    return BringIn.model_validate(
+        {
+            "client": draft.client.number,
+            "file": order.file,
+            "name": order.name,
+            "exercises": dict(order.exercises) if exercises is None else exercises,
+            "month_first": month_first,
+            "says": says,
+            "of": of,
+        }
+    )
+
+
+def begin(draft: Draft, order: JournalSent, found: Found) -> None:
+    """Begin to take a journal, as it was shown; what is still to be asked is asked instead."""
+    if any(each.change == order.change for each in draft.memory.brought_in):
+        return
+    looked = look_through(draft.state, found, order.exercises)
+    if found.which_date is not None or looked.asked:
+        look(draft, order, found)
+        return
+    if looked.to_take == 0 and not has_new_without_sets(draft, looked):
+        look(draft, order, found)
+        return
+    made = BroughtIn(change=order.change, name=order.name, on=draft.today, sets=looked.to_take)
+    draft.remember(brought_in=(*draft.memory.brought_in, made))
+    going = order.model_copy(
+        update={
+            "exercises": dict(looked.exercises),
+            "unit": order.unit or draft.client.unit,
+            "on": order.on or draft.today,
+            "there": looked.there,
+        }
+    )
+    if looked.to_take > PORTION:
+        report(draft, "journal begun", order, {"sets": looked.to_take})
+    take_portion(draft, going, found)
+
+
+def take_portion(draft: Draft, order: JournalSent, found: Found) -> None:
+    """Take the next portion; order the one after it, or say that all is taken."""
+    made = next((each for each in draft.memory.brought_in if each.change == order.change), None)
+    if made is None:
+        return  # it was taken out again meanwhile
+    workouts, _ = resolved(found.workouts, order.exercises, is_ours=found.is_ours)
+    portion: list[FoundWorkout] = []
+    following: int | None = None
+    for at, workout in without(workouts, order.there, order.start):
+        many = sum(len(each.sets) for each in portion)
+        if portion and (many + len(workout.sets) > PORTION or len(portion) == PORTION_OF_WORKOUTS):
+            following = at
+            break
+        portion.append(workout)
+    made = record(draft, made, portion, is_ours=found.is_ours)
+    if following is not None:
+        draft.go_on(order.model_copy(update={"step": "portion", "start": following, "text": None}))
+        return
+    let_be(draft, workouts)
+    catch_up(draft)
+    undo = TakeBack(client=draft.client.number, change=made.change)
+    report(draft, "journal taken", order, {"sets": made.taken}, buttons=(undo,))
+
+
+def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is_ours: bool) -> BroughtIn:
+    """Record a portion of workouts; return what is noted of the journal from now on."""
+    records: list[WorkoutRecord] = []
+    entries: list[Entry] = []
+    number, last = draft.memory.last_entry, draft.memory.last_workout
+    standing = {
+        (each.on, each.name): each
+        for each in draft.state.workouts
+        if each.state in {"open", "done"} and not (is_ours and within(each.number, made.workouts))
+    }
+    zone = ZoneInfo(draft.client.zone)
+    for workout in portion:
+        if not workout.sets and stands(draft, workout):
+            continue
+        name = workout.name if is_ours and workout.name is not None else workout_named(draft, workout)
+        there = standing.get((workout.day, name))
+        if there is None or (there.round != workout.round and is_ours) or not workout.sets:
+            last += 1
+            there = WorkoutRecord(
+                last, None, name, workout.day, workout.state, workout.round, workout.skipped
+            )
+            records.append(there)
+            if not is_ours:
+                standing[workout.day, name] = there
+        for each in workout.sets:
+            number += 1
+            told_at = each.at or noon(each, workout, zone)
+            entries.append(Entry(number, there.number, draft.message, each.done, min(told_at, draft.at)))
+    noted = made.model_copy(
+        update={
+            "taken": made.taken + len(entries),
+            "entries": joined(made.entries, draft.memory.last_entry + 1, number),
+            "workouts": joined(made.workouts, draft.memory.last_workout + 1, last),
+        }
+    )
+    others = (noted if each.change == made.change else each for each in draft.memory.brought_in)
+    draft.remember(brought_in=tuple(others), last_entry=number, last_workout=last)
+    draft.change(JournalTaken(tuple(records), tuple(entries)))
+    return noted
+
+
+def joined(ranges: tuple[tuple[int, int], ...], first: int, last: int) -> tuple[tuple[int, int], ...]:
+    """Return the ranges with one more, which goes on where the last one ends, or stands by itself."""
+    if first > last:
+        return ranges
+    if ranges and ranges[-1][1] == first - 1:
+        return (*ranges[:-1], (ranges[-1][0], last))
+    return (*ranges, (first, last))
+
+
+def noon(each: FoundSet, workout: FoundWorkout, zone: ZoneInfo) -> datetime:
+    """Return the moment that stands for one that is not known: noon of the day, where the client lives."""
+    return datetime.combine(each.done.on or workout.day, time(12), tzinfo=zone).astimezone(UTC)
+
+
+def workout_named(draft: Draft, workout: FoundWorkout) -> str:
+    """Return the name of the workout as which another's is taken, so that the next one compares with it.
+
+    It is the programme's workout of the same name, else the one with most of the exercises, else as it was.
+    """
+    stored = draft.client.programme
+    names = {name_key(each.name): each.name for each in (stored.programme.workouts if stored else ())}
+    if workout.name is not None and name_key(workout.name) in names:
+        return names[name_key(workout.name)]
+    exercises = tuple(dict.fromkeys(each.done.exercise for each in workout.sets))
+    fitting = best_fit(draft, exercises)
+    return fitting if fitting != BESIDE or workout.name is None else workout.name
+
+
+def let_be(draft: Draft, workouts: Iterable[FoundWorkout]) -> None:
+    """Look for no stall of what was brought in until some more of it is done: a programme begins anew."""
+    last: dict[str, object] = {}
+    for workout in workouts:
+        last |= {each.done.exercise: each.done.on for each in workout.sets}
+    for exercise in exercises_of(replace(draft.state, entries=())):
+        if exercise in last and last_day_of(draft.state, exercise) == last[exercise]:
+            leave_alone(draft, exercise, EXPOSURES_LEFT_ALONE)
+
+
+def take_out(draft: Draft, change: int) -> bool:
+    """Take a journal out again that message `change` has brought in; return whether there was one.
+
+    What the client has put right of it since stays, being the client's own words.
+    """
+    made = next((each for each in draft.memory.brought_in if each.change == change), None)
+    if made is None:
+        return False
+    others = {entry.workout for entry in draft.state.entries if not within(entry.number, made.entries)}
+    numbered = {each.number for each in draft.state.workouts if within(each.number, made.workouts)}
+    draft.change(JournalTakenOut(made.entries, made.workouts, frozenset(others & numbered)))
+    draft.remember(
+        brought_in=tuple(each for each in draft.memory.brought_in if each.change != change),
+        workouts_gone=draft.memory.workouts_gone + len(numbered - others),
+    )
+    facts = {"client": draft.client.name, "name": made.name, "sets": made.taken}
+    draft.tell_coach(Notice(topic="journal taken out", facts=facts), weight="answer")
+    return True
+
+
+def report(
+    draft: Draft,
+    topic: Topic,
+    order: JournalSent,
+    facts: Mapping[str, object] = MappingProxyType({}),
+    *,
+    buttons: tuple[BringIn | TakeBack, ...] = (),
+    files: tuple[File, ...] = (),
+) -> None:
+    """Tell the coach what comes of a journal."""
+    parts: tuple[Part, ...] = (
+        Notice(topic=topic, facts={"client": draft.client.name, "name": order.name, **facts}),
+        *files,
+    )
+    draft.tell_coach(*parts, buttons=buttons, weight="answer")

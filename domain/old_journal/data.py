@@ -1,0 +1,91 @@
+"""Our own data (JSON) read back into workouts."""
+
+from pydantic import ValidationError
+
+from domain.journal_data import VERSION, JournalData, WorkoutData
+from domain.old_journal.found import MOST_SETS, Found, FoundSet, FoundWorkout, RowFault
+from domain.old_journal.table import LONGEST_NAME, Given
+from domain.sets import TrainingSet, is_within_reason
+
+
+def is_data(text: str) -> bool:
+    """Return whether a text may be our own data."""
+    return text.lstrip("\ufeff \r\n\t").startswith("{")
+
+
+def client_of(text: str) -> tuple[str, ...]:
+    """Return whose journal it is."""
+    data = _read(text)
+    return (data.client,) if isinstance(data, JournalData) else ()
+
+
+def read_data(text: str, given: Given) -> Found:
+    """Return what our own data hold; a set that cannot be is left out and said."""
+    data = _read(text)
+    if isinstance(data, Found):
+        return data
+    if data.version > VERSION:
+        return Found(head_fault="newer", shown=str(data.version))
+    if sum(len(each.sets) for each in data.workouts) > MOST_SETS:
+        return Found(head_fault="too many", shown=str(sum(len(each.sets) for each in data.workouts)))
+    workouts: list[FoundWorkout] = []
+    faults: list[RowFault] = []
+    row = 0
+    for workout in data.workouts:
+        sets: list[FoundSet] = []
+        for place, done in enumerate(_sets(workout), row + 1):
+            on = done.done.on
+            if workout.day > given.today or (on is not None and on > given.today):
+                faults.append(RowFault(place, "future", str(on)))
+            elif (done.done.reps is None) == (done.done.seconds is None):
+                faults.append(RowFault(place, "nothing done" if done.done.reps is None else "both"))
+            elif done.done.seconds is not None and done.done.lowering_only:
+                faults.append(RowFault(place, "lowered hold", str(done.done.seconds)))
+            elif not is_within_reason(done.done):
+                faults.append(RowFault(place, "beyond reason", str(done.done.load)))
+            elif not 0 < len(done.done.exercise) <= LONGEST_NAME:
+                faults.append(RowFault(place, "long name", done.done.exercise[:LONGEST_NAME]))
+            else:
+                sets.append(FoundSet(place, done.done, done.kind, done.at))
+        row += len(workout.sets)
+        if workout.day <= given.today and (sets or not workout.sets):
+            state = "done" if workout.state == "open" else workout.state
+            workouts.append(
+                FoundWorkout(workout.day, workout.name, state, workout.round, workout.skipped, tuple(sets))
+            )
+    in_order = sorted(workouts, key=lambda each: each.day)
+    return Found(workouts=tuple(in_order), faults=tuple(faults), is_ours=True)
+
+
+def _read(text: str) -> JournalData | Found:
+    try:
+        return JournalData.model_validate_json(text.lstrip("\ufeff"))
+    except (ValidationError, RecursionError) as error:
+        place = ""
+        if isinstance(error, ValidationError):
+            first = error.errors(include_url=False, include_context=False, include_input=False)[0]
+            place = ".".join(str(each) for each in first["loc"])[:100]
+        return Found(head_fault="not a journal", shown=place)
+
+
+def _sets(workout: WorkoutData) -> list[FoundSet]:
+    return [
+        FoundSet(
+            0,
+            TrainingSet(
+                exercise=each.exercise,
+                load=each.load,
+                unit=each.unit,
+                load_kind=each.load_kind,
+                reps=each.reps,
+                seconds=each.seconds,
+                lowering_only=each.lowering_only,
+                to_failure=each.to_failure,
+                rir=each.in_reserve,
+                on=each.day or workout.day,
+            ),
+            each.load_kind,
+            each.recorded_at,
+        )
+        for each in workout.sets
+    ]
