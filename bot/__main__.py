@@ -72,6 +72,27 @@ def load(roster: Annotated[Path, typer.Argument(help="Coaches, sheets and client
     raise typer.Exit(load_command(roster))
 
 
+@app.command(name="import")
+def import_journal(
+    file: Annotated[Path, typer.Argument(help="An old journal: CSV, or JSON as this bot sends it.")],
+    *,
+    client: Annotated[str, typer.Option(help="Whose journal it is.")],
+    dry_run: Annotated[bool, typer.Option(help="Only show what would be taken.")] = False,
+    keep_names: Annotated[bool, typer.Option(help="Take exercises that are not known as they are.")] = False,
+    month_first: Annotated[
+        bool | None, typer.Option("--month-first/--day-first", help="What 03/04/2026 means in it.")
+    ] = None,
+    report: Annotated[
+        Path | None, typer.Option(help="Where to write what is made of each row, as CSV.")
+    ] = None,
+) -> None:
+    """Take an old journal in, or show what would be taken."""
+    from bot.commands.bring_journal import Wanted, import_command
+
+    wanted = Wanted(client, dry_run, keep_names, month_first, report)
+    raise typer.Exit(import_command(file, wanted))
+
+
 @app.command()
 def chat(
     name: Annotated[str | None, typer.Option("--as", help="Who you are; a client where missing.")] = None,

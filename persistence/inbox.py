@@ -3,8 +3,19 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from uuid import uuid4
 
-from sqlalchemy import Connection, Integer, bindparam, or_, select, type_coerce, update
+from sqlalchemy import (
+    Connection,
+    CursorResult,
+    Integer,
+    bindparam,
+    insert,
+    or_,
+    select,
+    type_coerce,
+    update,
+)
 from sqlalchemy import Text as TextColumn
 
 from domain.incoming import (
@@ -167,6 +178,47 @@ def file_sent(connection: Connection, message: int, person: int) -> str | None:
     """Return what the file in inbox message `message` of that person says; None where it is gone."""
     row = connection.execute(_FILE, {"message": message, "person": person}).first()
     return row.incoming.text if row is not None and isinstance(row.incoming, Document) else None
+
+
+def claim(connection: Connection, person: int, now: datetime, lease_seconds: float) -> Lease | None:
+    """Lease this very person, whatever there is to do; None while somebody else has the lease."""
+    lease = Lease(person, fresh_token(), lease_seconds)
+    values = {"lease_token": lease.token, "lease_until": now + timedelta(seconds=lease_seconds)}
+    free = update(PersonRow).where(PersonRow.number == person, _FREE)
+    result: CursorResult[object] = connection.execute(free.values(**values), {"now": now})
+    return lease if result.rowcount == 1 else None
+
+
+def bring_journal(
+    connection: Connection, client: int, file: Document, order: JournalSent, now: datetime
+) -> int:
+    """Put an old journal into the inbox of its coach, as done, and the order to take it into the client's.
+
+    Returns the number of the file, by which all of it can be undone.
+    """
+    row = {
+        "source": "desk",
+        "key": f"journal:{uuid4().hex}",
+        "person": order.coach,
+        "incoming": file,
+        "received_at": now,
+        "done_at": now,
+    }
+    number = int(connection.execute(insert(InboxRow).returning(InboxRow.number), row).scalar_one())
+    ordered = order.model_copy(update={"file": number, "change": number})
+    _STORE(
+        connection,
+        [
+            {
+                "source": "desk",
+                "key": f"journal:{number}",
+                "person": client,
+                "incoming": ordered,
+                "received_at": now,
+            }
+        ],
+    )
+    return number
 
 
 def done(connection: Connection, message: int, now: datetime, fault: str | None = None) -> None:

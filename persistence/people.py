@@ -7,6 +7,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection, Row, bindparam, select
 
+from domain.brought_in import BroughtIn
 from domain.units import Unit
 from persistence.statements import InsertOr, or_nothing
 from persistence.tables import PersonRow
@@ -54,6 +55,12 @@ def person(connection: Connection, number: int) -> Person | None:
     """Return the person of that number."""
     row = connection.execute(select(*_PERSON).where(PersonRow.number == number)).first()
     return row and _person(row)
+
+
+def brought_in(connection: Connection, client: int, change: int) -> BroughtIn | None:
+    """Return how far the old journal of that change is taken into a client's; None where it is not begun."""
+    memory = connection.execute(select(PersonRow.client_memory).where(PersonRow.number == client)).scalar()
+    return next((each for each in memory.brought_in if each.change == change), None) if memory else None
 
 
 def person_of_chat(connection: Connection, chat: str) -> Person | None:

@@ -12,6 +12,8 @@ from sqlalchemy import Engine
 from sqlalchemy.exc import IntegrityError
 
 from domain.authority import may_read_everything
+from domain.brought_in import BroughtIn
+from domain.incoming import Document, JournalSent
 from domain.journal_data import JournalData
 from domain.parts import Part
 from domain.state import ClientState
@@ -164,6 +166,11 @@ class Store:
             for lease in inbox.claim_people(connection, now, lease_seconds, 1):
                 return lease, work.work(connection, lease, now, decide, self._programmes)
         return None
+
+    def claim(self, person: int, now: datetime, lease_seconds: float) -> Lease | None:
+        """Lease this very person; None while somebody else has the lease."""
+        with writing(self._engine) as connection:
+            return inbox.claim(connection, person, now, lease_seconds)
 
     def work(self, lease: Lease, now: datetime, decide: Decide) -> bool:
         """Do what is next for a person, whole or not at all; return whether there is more, on the same lease.
@@ -320,6 +327,16 @@ class Store:
         """Return a client's journal as data, for `reader`; None where that is not for them to see."""
         with reading(self._engine) as connection:
             return whole.whole_journal(connection, client, reader, self._programmes)
+
+    def bring_journal(self, client: int, file: Document, order: JournalSent, now: datetime) -> int:
+        """Order that an old journal is taken, as its coach would; return what it can be undone by."""
+        with writing(self._engine) as connection:
+            return inbox.bring_journal(connection, client, file, order, now)
+
+    def brought_in(self, client: int, change: int) -> BroughtIn | None:
+        """Return how far an old journal is taken; None where it is not begun."""
+        with reading(self._engine) as connection:
+            return people.brought_in(connection, client, change)
 
     def file_sent(self, message: int, person: int) -> str | None:
         """Return what the file in that message of the person's says; None where it is gone."""

@@ -19,6 +19,21 @@ from persistence.faults import (
 )
 
 
+def journal_fault_words(of: str, fault: str, names: tuple[str, ...] = ()) -> str:
+    """Return one line that says why an old journal is not taken."""
+    match fault:
+        case "too large":
+            return f"{of} is too large"
+        case "not text":
+            return f"{of} is not plain text: save it as CSV"
+        case "no client":
+            return f"there is no client «{of}»; there are: {', '.join(names) or 'none'}"
+        case "which date":
+            return f"is «{of}» day first or month first? Say --day-first or --month-first"
+        case _:
+            return f"it could not be taken ({of}); nothing of the last portion is kept"
+
+
 def store_fault_words(fault: StoreFault) -> str:
     """Return one line that says what is wrong with the database and what would mend it."""
     match fault:

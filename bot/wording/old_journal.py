@@ -1,5 +1,6 @@
 """Words for an old journal that a coach sends: what is understood of it, asked, taken, and taken out."""
 
+from collections.abc import Iterable
 from typing import Any
 
 from bot.markup import bold, escape, italic
@@ -7,6 +8,7 @@ from bot.wording.notice_forms import Facts, Words, filled
 from bot.wording.reader import Reader, listed, quoted
 from domain.actions import BringIn
 from domain.old_journal import MOST_SETS, FaultKind, HeadFault, RowFault
+from domain.old_journal.names import Meaning
 from domain.topics import Topic
 
 COLUMNS = ("row", "taken", "exercise", "date", "set", "why")
@@ -74,10 +76,10 @@ def counted(many: int, what: str) -> str:
     return f"{many:,} {what}{'' if many == 1 else 's'}"
 
 
-def looked_words(facts: Facts, _reader: Reader) -> str:
-    """Say what would be taken of a journal, and what is not understood."""
+def looked_words(facts: Facts, _reader: Reader, *, asks: bool = True) -> str:
+    """Say what would be taken of a journal, and what is not understood; where it `asks`, ask to take it."""
     client = bold(str(facts["client"]))
-    lines = [f"I have read {quoted(str(facts['name']))} for {client}; nothing is taken yet."]
+    lines = [f"I have read {quoted(str(facts['name']))} for {client}; nothing is taken yet."] if asks else []
     sets = int(facts["sets"])
     if facts["takes"]:
         span = (
@@ -94,7 +96,7 @@ def looked_words(facts: Facts, _reader: Reader) -> str:
         lines.append("There is nothing in it to take.")
     lines += _details(facts)
     lines += _faults(facts)
-    if facts["takes"]:
+    if facts["takes"] and asks:
         lines.append(f"Shall I take it in? It can be undone later, as a whole. {client} is told nothing.")
     return "\n".join(lines)
 
@@ -155,6 +157,16 @@ def name_words(facts: Facts, _reader: Reader) -> str:
         f"Which exercise is {quoted(str(facts['shown']))} ({counted(int(facts['many']), 'set')}) in "
         f"{quoted(str(facts['name']))}?{more}"
     )
+
+
+def names_words(asked: Iterable[Meaning]) -> tuple[str, ...]:
+    """Say to an operator which names are not known, a line each, and what can be done about it."""
+    lines = [
+        f"«{each.name}» ({counted(each.many, 'set')})"
+        + (f": {listed(each.near, 'or')}?" if each.near else "")
+        for each in asked
+    ]
+    return ("exercises that are not known; rename them in the file, or keep them with --keep-names:", *lines)
 
 
 def days_words(facts: Facts, _reader: Reader) -> str:

@@ -18,24 +18,21 @@ from domain.client.rotation import BESIDE, catch_up
 from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.workouts import best_fit
 from domain.entry_order import within
-from domain.exercises import lookup
 from domain.incoming import JournalSent
 from domain.journal import Entry, WorkoutRecord
 from domain.names import name_key
 from domain.old_journal import Found, FoundSet, FoundWorkout, read_journal
 from domain.old_journal.looking import Looked, exercises_of, look_through, without
 from domain.old_journal.names import LEFT_OUT, Meaning, resolved
+from domain.old_journal.showing import shown_of
 from domain.outcome import JournalTaken, JournalTakenOut
 from domain.parts import File, Notice, Part
 from domain.topics import Topic
-from domain.values import facts_of
 
 PORTION = 250
 """How many sets are taken at once, so that nobody waits long behind them. The house's own choice."""
 
 PORTION_OF_WORKOUTS = 250
-SHOWN = 8
-"""How many rows and names are said in the chat; all are in the file. The house's own choice."""
 
 
 def take_journal_sent(draft: Draft, order: JournalSent) -> None:
@@ -76,7 +73,7 @@ def look(draft: Draft, order: JournalSent, found: Found) -> None:
         on=draft.today,
     )
     buttons = (bring_in(draft, order, "take"), bring_in(draft, order, "leave"))
-    facts = shown_of(draft, found, looked) | {"takes": takes}
+    facts = shown_of(draft.state, found, looked) | {"takes": takes}
     report(draft, "journal looked at", order, facts, buttons=buttons if takes else (), files=(reading,))
 
 
@@ -88,44 +85,6 @@ def has_new_without_sets(draft: Draft, looked: Looked) -> bool:
 def stands(draft: Draft, workout: FoundWorkout) -> bool:
     """Return whether there is a workout of that name on that day."""
     return any((each.on, each.name) == (workout.day, workout.name) for each in draft.state.workouts)
-
-
-def shown_of(draft: Draft, found: Found, looked: Looked) -> dict[str, object]:
-    """Return what is said of a journal before it is taken, as plain JSON."""
-    days = [workout.day for _, workout in without(looked.workouts, looked.there, 0)]
-    known = {name_key(each) for each in exercises_of(draft.state)}
-    taken = [each for each in looked.meanings if looked.exercises[each.name] != LEFT_OUT]
-    renamed = [
-        [each.name, looked.exercises[each.name]]
-        for each in taken
-        if name_key(each.name) != name_key(looked.exercises[each.name])
-    ]
-    new = [
-        looked.exercises[each.name]
-        for each in taken
-        if lookup(looked.exercises[each.name]) is None and name_key(looked.exercises[each.name]) not in known
-    ]
-    kinds: dict[str, int] = {}
-    for fault in looked.faults:
-        kinds[fault.what] = kinds.get(fault.what, 0) + 1
-    return {
-        "sets": looked.to_take,
-        "workouts": len(days),
-        "first": min(days).isoformat() if days else None,
-        "last": max(days).isoformat() if days else None,
-        "exercises": len({looked.exercises[each.name] for each in taken}),
-        "there": sum(last - first + 1 for first, last in looked.there),
-        "left_out": looked.left_out,
-        "faults": [facts_of(each) for each in looked.faults[:SHOWN]],
-        "fault_count": len(looked.faults),
-        "fault_kinds": kinds,
-        "renamed": renamed[:SHOWN],
-        "renamed_count": len(renamed),
-        "new": list(dict.fromkeys(new))[:SHOWN],
-        "new_count": len(set(new)),
-        "unit": found.unit_assumed,
-        "passed_over": list(found.passed_over[:SHOWN]),
-    }
 
 
 def ask_name(draft: Draft, order: JournalSent, asked: Sequence[Meaning]) -> None:
