@@ -14,6 +14,7 @@ from domain.actions import BringIn, TakeBack
 from domain.brought_in import BroughtIn
 from domain.client.draft import Draft
 from domain.client.exposures import last_day_of
+from domain.client.lines import is_of
 from domain.client.rotation import BESIDE, catch_up
 from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.workouts import best_fit
@@ -186,10 +187,10 @@ def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is
         if each.state in {"open", "done"} and not (is_ours and within(each.number, made.workouts))
     }
     zone = ZoneInfo(draft.client.zone)
-    for workout in portion:
+    for workout in (part for whole in portion for part in as_ours(draft, whole, is_ours=is_ours)):
         if not workout.sets and stands(draft, workout):
             continue
-        name = workout.name if is_ours and workout.name is not None else workout_named(draft, workout)
+        name = workout.name or BESIDE
         there = standing.get((workout.day, name))
         if there is None or (there.round != workout.round and is_ours) or not workout.sets:
             last += 1
@@ -230,18 +231,27 @@ def noon(each: FoundSet, workout: FoundWorkout, zone: ZoneInfo) -> datetime:
     return datetime.combine(each.done.on or workout.day, time(12), tzinfo=zone).astimezone(UTC)
 
 
-def workout_named(draft: Draft, workout: FoundWorkout) -> str:
-    """Return the name of the workout as which another's is taken, so that the next one compares with it.
+def as_ours(draft: Draft, workout: FoundWorkout, *, is_ours: bool) -> Iterable[FoundWorkout]:
+    """Give a workout of an old journal as those that it is taken as, so that the next ones compare with it.
 
-    It is the programme's workout of the same name, else the one with most of the exercises, else as it was.
+    It is the programme's workout of the same name, else the one with most of the exercises, else what it was
+    called. What another workout of the programme has is taken as of that: exercises are compared within one.
     """
     stored = draft.client.programme
     names = {name_key(each.name): each.name for each in (stored.programme.workouts if stored else ())}
-    if workout.name is not None and name_key(workout.name) in names:
-        return names[name_key(workout.name)]
-    exercises = tuple(dict.fromkeys(each.done.exercise for each in workout.sets))
-    fitting = best_fit(draft, exercises)
-    return fitting if fitting != BESIDE or workout.name is None else workout.name
+    if is_ours or not workout.sets:
+        yield workout
+        return
+    known = names.get(name_key(workout.name or ""))
+    exercises = dict.fromkeys(each.done.exercise for each in workout.sets)
+    best = known or best_fit(draft, tuple(exercises))
+    own = {each: best_fit(draft, (each,)) for each in exercises if not is_of(draft.state, best, each)}
+    sets: dict[str, list[FoundSet]] = {}
+    for one in workout.sets:
+        taken_as = own.get(one.done.exercise, best) or best or workout.name or BESIDE
+        sets.setdefault(taken_as, []).append(one)
+    for name, some in sets.items():
+        yield replace(workout, name=name, sets=tuple(some))
 
 
 def let_be(draft: Draft, workouts: Iterable[FoundWorkout]) -> None:

@@ -12,6 +12,7 @@ import pytest
 from domain import actions, incoming
 from domain.actions import (
     Action,
+    BringIn,
     ChangeTo,
     ForgetNote,
     Keep,
@@ -36,6 +37,7 @@ from domain.incoming import (
     FromChat,
     FromCoach,
     Heard,
+    JournalSent,
     OfferAnswered,
     OfferMade,
     OfferWithdrawn,
@@ -87,6 +89,7 @@ BUTTONS: dict[type[Any], Any] = {
     Show: lambda who, _: Show(client=who),
     TakeOn: lambda who, name: TakeOn(client=who, name=name, takes=True),
     Keep: lambda who, name: Keep(client=who, name=name),
+    BringIn: lambda who, _: BringIn(client=who, file=3, name="old.csv", says="take"),
     ForgetNote: lambda who, _: ForgetNote(client=who, note=1 if who == 2 else 2, place=1),
 }
 """Of each button that names a client by number, one for that client."""
@@ -103,6 +106,7 @@ ORDERS: dict[type[Any], FromCoach] = {
     Changed: Changed(coach=1, change=3, wish=LEFT_OUT),
     Undone: Undone(coach=1, change=3),
     Released: Released(coach=1),
+    JournalSent: JournalSent(coach=1, file=3, name="old.csv"),
     OfferMade: OfferMade(coach=1, to=9, to_name="Ines"),
     OfferWithdrawn: OfferWithdrawn(coach=1),
     OfferAnswered: OfferAnswered(coach=1, takes=True),

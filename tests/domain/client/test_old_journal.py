@@ -139,6 +139,18 @@ def test_the_next_plan_compares_with_what_was_taken_and_the_rotation_goes_on_fro
     assert [(each.result, each.before.reps if each.before else None) for each in verdicts] == [("beat", 12)]
 
 
+def test_an_exercise_is_compared_in_the_workout_that_has_it_whatever_it_was_done_beside() -> None:
+    text = HEAD + "2026-02-20,RDL,70,8,\n2026-02-20,Goblet squat,24,12,\n2026-02-20,Leg press,100,8,\n"
+    life = Desk(bare())
+    life.brings(text, at(1, 12))
+    names = {each.number: each.name for each in life.state.workouts}
+    assert {each.set.exercise: names[each.workout] for each in life.state.entries} == {
+        "Romanian deadlift": "Pull",
+        "Goblet squat": "Legs",
+        "Leg press": "Pull",
+    }
+
+
 def test_nothing_is_raised_or_told_because_of_old_days() -> None:
     flat = HEAD + "".join(
         f"{date(2025, 12, 1) + timedelta(days=3 * n)},Goblet squat,24,10,\n" for n in range(25)
