@@ -48,10 +48,9 @@ Slot = Literal[
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
 questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, whether
-clients are to be put on another programme, what to tell a client, whether
-words are to go to many, which client is meant, whether a client is
-to be offered to another coach, in which of two roles something was said, whose journal a
-file has."""
+clients are to be put on another programme, what to tell a client, whether words are to go to many, which
+client is meant, whether a client is to be offered to another coach, in which of two roles something was said,
+whose journal a file has."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -333,8 +332,7 @@ class File(Frozen):
     of: int
     client: str
     source: int = 0
-    """The coach's message with an old journal, where it is about one; with it go the meanings of names told
-    so far, how its days are written, and the client's day."""
+    """The coach's message with an old journal, where it is about one; what is told of it, and the day."""
     exercises: dict[str, str] = Field(default_factory=dict)
     month_first: bool | None = None
     on: date | None = None

@@ -4,9 +4,10 @@ Nothing of it is told to the client, nothing of it raises an alert, and its exer
 only once some more was done. Everything else sees it in the order of its days.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, time
+from functools import cache
 from types import MappingProxyType
 from zoneinfo import ZoneInfo
 
@@ -187,7 +188,12 @@ def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is
         if each.state in {"open", "done"} and not (is_ours and within(each.number, made.workouts))
     }
     zone = ZoneInfo(draft.client.zone)
-    for workout in (part for whole in portion for part in as_ours(draft, whole, is_ours=is_ours)):
+
+    @cache
+    def fit(*exercises: str) -> str:
+        return best_fit(draft, exercises)
+
+    for workout in (part for whole in portion for part in as_ours(draft, whole, fit, is_ours=is_ours)):
         if not workout.sets and stands(draft, workout):
             continue
         name = workout.name or BESIDE
@@ -231,11 +237,14 @@ def noon(each: FoundSet, workout: FoundWorkout, zone: ZoneInfo) -> datetime:
     return datetime.combine(each.done.on or workout.day, time(12), tzinfo=zone).astimezone(UTC)
 
 
-def as_ours(draft: Draft, workout: FoundWorkout, *, is_ours: bool) -> Iterable[FoundWorkout]:
+def as_ours(
+    draft: Draft, workout: FoundWorkout, fit: Callable[..., str], *, is_ours: bool
+) -> Iterable[FoundWorkout]:
     """Give a workout of an old journal as those that it is taken as, so that the next ones compare with it.
 
     It is the programme's workout of the same name, else the one with most of the exercises, else what it was
     called. What another workout of the programme has is taken as of that: exercises are compared within one.
+    `fit` returns the workout with most of some exercises.
     """
     stored = draft.client.programme
     names = {name_key(each.name): each.name for each in (stored.programme.workouts if stored else ())}
@@ -244,8 +253,8 @@ def as_ours(draft: Draft, workout: FoundWorkout, *, is_ours: bool) -> Iterable[F
         return
     known = names.get(name_key(workout.name or ""))
     exercises = dict.fromkeys(each.done.exercise for each in workout.sets)
-    best = known or best_fit(draft, tuple(exercises))
-    own = {each: best_fit(draft, (each,)) for each in exercises if not is_of(draft.state, best, each)}
+    best = known or fit(*exercises)
+    own = {each: fit(each) for each in exercises if not is_of(draft.state, best, each)}
     sets: dict[str, list[FoundSet]] = {}
     for one in workout.sets:
         taken_as = own.get(one.done.exercise, best) or best or workout.name or BESIDE
