@@ -1,10 +1,14 @@
 """Reminders, nudges, missed workouts and the end of a workout."""
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
+from domain.calendar import at_local
 from domain.client import hear
 from domain.incoming import Heard, Text
 from domain.memory import ClientMemory
@@ -172,3 +176,30 @@ def test_the_hour_is_the_clients_own_across_summer_time(day: int, hour: time, ut
     life.wake_at = at(2, 1, 30)
     life.passes_to(at(2, 1, 30))
     assert life.wake_at == utc
+
+
+ZONES = st.sampled_from(
+    [
+        *("Africa/Casablanca", "America/Santiago", "America/St_Johns", "Antarctica/Troll", "Asia/Beirut"),
+        *("Australia/Lord_Howe", "Europe/Dublin", "Pacific/Chatham", "Pacific/Kiritimati"),
+    ]
+)
+DAILY = "Daily\nTrain every day in turn: A\n\nA\n1. Leg press, 8-12 reps\n"
+
+
+@settings(max_examples=10, deadline=None)
+@given(ZONES, st.times().map(lambda hour: hour.replace(second=0, microsecond=0)), st.integers(0, 360))
+def test_each_training_day_has_one_reminder_at_its_hour_whatever_the_clocks_do(
+    zone: str, hour: time, ahead: int
+) -> None:
+    """Two weeks from any day of a year on: at the hour, or the first moment after a leap over it."""
+    first = date(2026, 3, 2) + timedelta(days=ahead)
+    state = noor(DAILY, remind_at=hour)
+    life = Life(replace(state, client=replace(state.client, zone=zone, starts=first)))
+    for day in (first + timedelta(days=each) for each in range(14)):
+        moment = at_local(day, hour, ZoneInfo(zone))
+        life.wake_at = life.wake_at if day > first else moment
+        assert "reminder" not in kinds(life.passes_to(moment - timedelta(seconds=1)))
+        said = [part for part in life.passes_to(moment) if isinstance(part, Reminder)]
+        assert said == [Reminder(workout="A", on=day)]
+        life.says("100x10", moment + timedelta(minutes=1))

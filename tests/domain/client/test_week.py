@@ -8,11 +8,11 @@ from hypothesis import strategies as st
 
 from domain.client.rotation import Due, due
 from domain.parts import Reminder
-from tests.domain.client.people import ZONE, Life, at, noor
-from tests.domain.client.test_days import BY_DAY, journal
+from tests.domain.client.people import SHEET, ZONE, Life, at, noor
+from tests.domain.client.test_days import BY_DAY, LEGS, PULL, journal
+from tests.domain.client.test_waking import FIXED
 
 DONE = {"Push": "chest press 50x10", "Pull": "row 60x9", "Legs": "leg press 100x10"}
-ORDER = ("Push", "Pull", "Legs")
 
 
 def coming(life: Life, today: int) -> tuple[str, int]:
@@ -97,22 +97,30 @@ def test_a_pause_begins_the_week_anew() -> None:
     assert coming(life, 5) == ("Push", 16)
 
 
+MOVED = {
+    BY_DAY: (("Push", "Pull", "Legs"), DONE),
+    FIXED: (("A", "B"), {"A": "leg press 100x10", "B": "chest press 50x10"}),
+    SHEET: (("Pull", "Legs"), {"Pull": PULL, "Legs": LEGS}),
+}
+
+
 @settings(max_examples=80, deadline=None)
-@given(st.lists(st.none() | st.integers(1, 6), max_size=25))
-def test_moving_never_loses_a_workout_nor_changes_the_order(moves: list[int | None]) -> None:
+@given(st.sampled_from(sorted(MOVED)), st.lists(st.none() | st.integers(1, 6), max_size=25))
+def test_moving_never_loses_a_workout_nor_changes_the_order(sheet: str, moves: list[int | None]) -> None:
     """On the morning of each workout it is moved by some days, or else done that evening."""
-    life, day = Life(noor(BY_DAY)), date(2026, 3, 2)
+    order, done_by = MOVED[sheet]
+    life, day = Life(noor(sheet)), date(2026, 3, 2)
     for ahead in moves:
         there = due(life.state, day)
         assert there is not None
         day = there.on
         morning = datetime.combine(day, time(7), ZONE).astimezone(UTC)
         if ahead is None:
-            life.says(DONE[there.workout], morning + timedelta(hours=11))
+            life.says(done_by[there.workout], morning + timedelta(hours=11))
         else:
             life.says(f"move it to {day + timedelta(days=ahead):%-d %B}", morning)
             assert due(life.state, day) == Due(there.workout, day + timedelta(days=ahead))
     assert [record.state for record in life.state.workouts] == ["done"] * moves.count(None)
     done = life.state.workouts
-    assert [record.name for record in done] == [ORDER[turn % 3] for turn in range(len(done))]
+    assert [record.name for record in done] == [order[turn % len(order)] for turn in range(len(done))]
     assert all(before.on < after.on for before, after in pairwise(done))
