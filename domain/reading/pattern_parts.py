@@ -52,9 +52,9 @@ class Part(NamedTuple):
 
 
 class Compiled(NamedTuple):
-    """A pattern ready to be looked for at the beginning of a token."""
+    """A pattern as an expression to be looked for at the beginning of a token."""
 
-    regex: re.Pattern[str]
+    regex: str
     firsts: frozenset[str] | None
     needs: frozenset[str] | None
 
@@ -67,7 +67,7 @@ def compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> Compiled:
     part = _Reader(text, lists).whole()
     if part.empty:
         raise ValueError(f"a pattern must not be able to be nothing: {text!r}")
-    return Compiled(re.compile(part.regex), part.firsts, part.needs)
+    return Compiled(part.regex, part.firsts, part.needs)
 
 
 class _Reader:

@@ -27,6 +27,8 @@ from typing import NamedTuple, Protocol
 from domain.reading.message import Message
 from domain.reading.pattern_parts import compiled
 
+_NAMES = re.compile(r"\(\?P<(\w+)>")
+
 
 class Found(NamedTuple):
     """Where a pattern was found: the first token, the token after the last, and those of its named parts."""
@@ -42,14 +44,15 @@ class Pattern:
     `needs` are words of which one must be said, None where it can be said with any.
     """
 
-    __slots__ = ("_begins", "_firsts", "_is_unsaid", "_parts", "needs", "text")
+    __slots__ = ("_compiled", "_firsts", "_is_unsaid", "_parts", "_regex", "needs", "text")
 
     def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
         made = compiled(text, lists)
-        self._begins = made.regex
+        self._regex = made.regex
+        self._compiled: re.Pattern[str] | None = None
         self._firsts = made.firsts
-        self._parts = tuple((name, name.partition("__")[0]) for name in made.regex.groupindex)
+        self._parts = tuple((name, name.partition("__")[0]) for name in _NAMES.findall(made.regex))
         self.needs = made.needs
         self._is_unsaid = _never if made.needs is None else made.needs.isdisjoint
 
@@ -75,15 +78,21 @@ class Pattern:
         if self._is_unsaid(message.words) or not 0 <= start < len(message.tokens):
             return None
         stop = len(message.line) if end is None else message.place(end)
-        match = self._begins.match(message.line, message.starts[start], stop)
+        match = self._begins().match(message.line, message.starts[start], stop)
         return None if match is None else self._found(message, start, match)
+
+    def _begins(self) -> re.Pattern[str]:
+        """Return the expression, compiled when first wanted: most are not, in a short run."""
+        if self._compiled is None:
+            self._compiled = re.compile(self._regex)
+        return self._compiled
 
     def _find(self, message: Message, start: int, end: int) -> Iterator[Found]:
         places = self._places(message)
         return self._in_turn(message, places, start, end) if places else _NOWHERE
 
     def _in_turn(self, message: Message, places: Sequence[int], start: int, end: int) -> Iterator[Found]:
-        match_at, line, starts = self._begins.match, message.line, message.starts
+        match_at, line, starts = self._begins().match, message.line, message.starts
         stop = message.place(end)
         for at in places:
             if at < start:
