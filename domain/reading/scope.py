@@ -71,7 +71,7 @@ def mark_what_is_no_record(
     return questions
 
 
-def mark_ages(message: Message) -> None:
+def mark_people_and_times(message: Message) -> None:
     """Mark the numbers of a correction that are of people and of the day, and of no set."""
     _mark_other_numbers(message, set(), _OF_PEOPLE)
 

@@ -92,7 +92,7 @@ def _read(request: Request, message: Message) -> Reading:
     if correcting:
         questions: list[tuple[int, int]] = []
         mark_old_numbers(message, request, named)
-        scope.mark_ages(message)
+        scope.mark_people_and_times(message)
         named = [n for n in named if not n.weak or _is_meant(message, n)]
     else:
         questions = scope.mark_what_is_no_record(message, named, _marked(marks))

@@ -258,7 +258,7 @@ def test_loading_a_roster_twice_is_as_loading_it_once(store: Store, engine: Engi
     def counted() -> dict[str, int]:
         with reading(engine) as connection:
             return {
-                table: connection.execute(text(f"SELECT count(*) FROM {table}")).scalar_one()  # noqa: S608
+                table: connection.execute(text(f"SELECT count(*) FROM {table}")).scalar_one()  # noqa: S608 the names are those of our own tables
                 for table in Base.metadata.tables
             }
 
