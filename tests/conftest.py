@@ -1,4 +1,7 @@
-"""What every test stands on: a local time zone that is nobody's, the pinned time zone data, a PostgreSQL."""
+"""What every test stands on: a local time zone that is nobody's, the pinned time zone data, a PostgreSQL.
+
+And what is said at the end of tests that this machine cannot run.
+"""
 
 import os
 import time
@@ -9,9 +12,11 @@ from uuid import uuid4
 import pytest
 from hypothesis import settings
 
+from tests.browser import find_browser
 from tests.postgres import Server, find_programs, running
 
 NO_POSTGRES = "no PostgreSQL can be had here, so its tests are left out"
+NO_BROWSER = "no Chromium can be had here, so the tests of the page are left out; .setup/browser brings it"
 IN_CI = "CI" in os.environ
 
 # Whatever reads this machine's zone instead of the client's gives itself away: this is +12:45 or +13:45.
@@ -46,6 +51,7 @@ def postgres_url(postgres_server: Server) -> Iterator[str]:
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
-    """Say in one line that tests were left out."""
-    if find_programs() is None and not IN_CI:
-        terminalreporter.write_line(NO_POSTGRES, yellow=True)
+    """Say in a line each which tests were left out."""
+    lacking = {NO_POSTGRES: find_programs() is None, NO_BROWSER: find_browser() is None}
+    for line in (line for line, lacks in lacking.items() if lacks and not IN_CI):
+        terminalreporter.write_line(line, yellow=True)
