@@ -107,6 +107,21 @@ def chat(
 
 
 @app.command()
+def page(
+    *,
+    scene: Annotated[
+        Path | None, typer.Option(help="A roster or a script, in place of the people of the database.")
+    ] = None,
+    port: Annotated[int, typer.Option(min=0, max=65535, help="Where to listen; 0 is any that is free.")] = 0,
+    browser: Annotated[bool, typer.Option(help="Open it in a browser, if there is one.")] = True,
+) -> None:
+    """Show the chat in a browser on this machine: two phones on one desk, and a clock to move."""
+    from bot.commands.page import page_command
+
+    raise typer.Exit(page_command(scene, port, browser=browser))
+
+
+@app.command()
 def serve() -> None:
     """Run the bot on Telegram, with the settings from the environment."""
     from bot.commands.serve import serve_command

@@ -27,7 +27,7 @@ log = logging.getLogger(__name__)
 
 def encloses(parts: tuple[Part, ...]) -> bool:
     """Return whether a message of these parts has more than words."""
-    return _file_in(parts) is not None or drawable(parts) is not None
+    return file_in(parts) is not None or drawable(parts) is not None
 
 
 def made(store: Store) -> Enclose:
@@ -41,7 +41,7 @@ def made(store: Store) -> Enclose:
 
 def named(outgoing: Outgoing, rendered: Rendered) -> Rendered:
     """Name what would be made, for whoever only reads the words."""
-    shown, part = drawable(outgoing.say.parts), _file_in(outgoing.say.parts)
+    shown, part = drawable(outgoing.say.parts), file_in(outgoing.say.parts)
     if shown is not None:
         rendered = replace(rendered, photo=Attachment(picture_name(shown), b""))
     return rendered if part is None else replace(rendered, document=Attachment(name_of(part), b""))
@@ -59,7 +59,7 @@ def _with_picture(outgoing: Outgoing, rendered: Rendered) -> Rendered:
 
 
 def _with_file(store: Store, outgoing: Outgoing, rendered: Rendered) -> Rendered:
-    part = _file_in(outgoing.say.parts)
+    part = file_in(outgoing.say.parts)
     if part is None:
         return rendered
     try:
@@ -74,5 +74,6 @@ def _with_file(store: Store, outgoing: Outgoing, rendered: Rendered) -> Rendered
     return replace(rendered, document=Attachment(name_of(part), content))
 
 
-def _file_in(parts: tuple[Part, ...]) -> File | None:
+def file_in(parts: tuple[Part, ...]) -> File | None:
+    """Return the part that asks for a file; None where none does."""
     return next((part for part in parts if isinstance(part, File)), None)

@@ -7,7 +7,7 @@ sheet that it is about. Paths are relative to the roster's own folder.
 import json
 from collections import Counter
 from collections.abc import Iterable, Iterator
-from datetime import date, time
+from datetime import date, datetime, time
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -18,6 +18,7 @@ from pydantic import Field, ValidationError, field_validator, model_validator
 from bot.faults import OperatorFault
 from bot.markup import plain
 from bot.wording.sheet import fault_words
+from domain.calendar import at_local
 from domain.equipment import Equipment
 from domain.equipment_words import equipment_of
 from domain.frozen import Frozen
@@ -134,6 +135,12 @@ def read_roster(source: Path | dict[str, Any], folder: Path | None = None) -> Ro
         for each in roster.clients
     )
     return Roster(coaches, sheets, clients)
+
+
+def first_reminder(roster: Roster) -> datetime | None:
+    """Return the moment of the first reminder that anybody in the roster gets; None where nobody does."""
+    moments = (at_local(each.starts, each.remind_at, ZoneInfo(each.zone)) for each in roster.clients)
+    return min(moments, default=None)
 
 
 def _read_json(path: Path) -> Any:

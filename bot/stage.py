@@ -111,14 +111,21 @@ class Stage:
 
     async def say(self, who: str, text: str, replies_to: str | None = None) -> None:
         """Somebody types something, as a reply to the message of that key if there is one."""
+        chat = self.chat_of(who)
+        key = await self.say_in(chat, text, replies_to)
+        if key is not None:
+            self._last_said[who] = key
+
+    async def say_in(self, chat: str, text: str, replies_to: str | None = None) -> str | None:
+        """Something is typed in that chat; return its key, None where it opened the chat."""
         words = text.strip().split(maxsplit=1)
         if words and words[0] == "/start":
-            await self.bring(who, Started(code=words[1].strip() if len(words) > 1 else ""))
-            return
+            await self.bring_in(chat, Started(code=words[1].strip() if len(words) > 1 else ""))
+            return None
         key = uuid.uuid4().hex
-        self._last_said[who] = key
-        self._chats[self.chat_of(who)].append(InChat(key, text))
-        await self.bring(who, Text(text=text, key=key, replies_to=replies_to))
+        self._chats[chat].append(InChat(key, text))
+        await self.bring_in(chat, Text(text=text, key=key, replies_to=replies_to))
+        return key
 
     def message(self, who: str, words: str) -> InChat:
         """Return the latest message in somebody's chat with these words, whatever the case and the spaces.
@@ -143,7 +150,11 @@ class Stage:
 
     async def bring(self, who: str, incoming: FromChat) -> None:
         """Something comes in from somebody's chat, now."""
-        received = Received(PLATFORM, uuid.uuid4().hex, self.chat_of(who), self.now, incoming)
+        await self.bring_in(self.chat_of(who), incoming)
+
+    async def bring_in(self, chat: str, incoming: FromChat) -> None:
+        """Something comes in from that chat, now."""
+        received = Received(PLATFORM, uuid.uuid4().hex, chat, self.now, incoming)
         self._store.receive([received])
         await self.settle()
 

@@ -34,6 +34,7 @@ from persistence import (
     work,
 )
 from persistence.archive import KeptArchive
+from persistence.chats import Chats
 from persistence.engine import first_line, open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
@@ -63,6 +64,8 @@ class Store:
         """Use an engine of `persistence.engine.open_engine` whose database has been migrated."""
         self._engine = engine
         self._programmes = Programmes()
+        self.chats = Chats(engine)
+        """What stands in people's chats, to be shown."""
 
     @property
     def is_shared(self) -> bool:

@@ -3,7 +3,6 @@
 import asyncio
 from datetime import UTC, datetime
 from pathlib import Path
-from zoneinfo import ZoneInfo
 
 from rich.console import Console
 
@@ -11,10 +10,8 @@ from bot.commands.database import opened, passing
 from bot.faults import OperatorFault
 from bot.files.folder import Folder
 from bot.local import LocalChat
-from bot.roster import read_roster
+from bot.roster import first_reminder, read_roster
 from bot.settings import load_settings
-from domain.calendar import at_local
-from persistence.prepared import Roster
 from persistence.store import Store
 
 NOBODY = "there is nobody yet: bring people in with «load ROSTER», or try some with «chat --roster FILE»"
@@ -33,12 +30,6 @@ def chat_command(me: str | None, roster: Path | None, files: Path | None = None)
             store.load_roster(people, now)
         converse(store, me, now, Folder(files))
     return 0
-
-
-def first_reminder(roster: Roster) -> datetime | None:
-    """Return the moment of the first reminder that anybody in the roster gets; None where nobody does."""
-    moments = (at_local(each.starts, each.remind_at, ZoneInfo(each.zone)) for each in roster.clients)
-    return min(moments, default=None)
 
 
 def converse(store: Store, me: str | None, now: datetime, folder: Folder) -> None:

@@ -12,7 +12,7 @@ from contextlib import asynccontextmanager, contextmanager
 from dataclasses import dataclass
 
 import uvicorn
-from starlette.applications import Starlette
+from starlette.types import ASGIApp
 
 from bot.faults import OperatorFault
 
@@ -33,7 +33,7 @@ class Address:
 
 
 @asynccontextmanager
-async def listening(application: Starlette, address: Address) -> AsyncIterator[Address]:
+async def listening(application: ASGIApp, address: Address) -> AsyncIterator[Address]:
     """Serve `application` until the block ends; the address is the one with the port as it is.
 
     Raises OperatorFault where nothing can listen there.
