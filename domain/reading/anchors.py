@@ -8,8 +8,8 @@ from domain.reading.elements import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
-from domain.reading.quantities import Quantity
-from domain.reading.tokens import LINE, NUMBER, WORD
+from domain.reading.standing_alone import alone, is_of_a_hold, is_range
+from domain.reading.tokens import LINE, NUMBER
 from domain.reading.words import (
     AT_WORDS,
     BETWEEN,
@@ -123,7 +123,8 @@ def _is_in_name(things: list[Named | Element | Mark], at: int) -> bool:
 
 
 _RIGHT_BESIDE = words_of(
-    ": - was were at = for with w / my x today on the of | thing things one ones drop dropset set sets"
+    """: - was were at = for with w / my x today on the of | thing things one ones drop dropset set sets left
+    right"""
 )
 
 
@@ -215,8 +216,8 @@ def _is_anchored(
         ):
             return element.next_to_name
         if joints & {"x", "for", "@", "at", ":"} or any(q.role is not None for q in quantities):
-            return not (joints == {"-"} and _is_range(quantities))
-        if joints == {"-"} and _is_range(quantities):
+            return not (joints == {"-"} and is_range(quantities))
+        if joints == {"-"} and is_range(quantities):
             return False
     elif first.role == "reps" and not (first.times and message.text(first.end - 1) == "times"):
         return True
@@ -268,10 +269,10 @@ def _is_told(
             and message.text(first.end - 1) == "times"
             and not _is_told_here(message, element, things, blank)
         ):
-            return _alone(message, element, blank)
+            return alone(message, element, blank) or _goes_on_from_load(element, kept)
         return (
             named
-            or _alone(message, element, blank)
+            or alone(message, element, blank)
             or any(isinstance(t, Element) and t.quantities[0].role == "load" for t in beside)
         )
     if first.role == "load" and (first.kind is not None or first.each):
@@ -286,7 +287,7 @@ def _is_told(
     if first.role == "seconds" and not first.minutes:
         return True
     if first.role == "seconds":
-        return _is_of_a_hold(message, element.start, things) or _alone(message, element, blank)
+        return is_of_a_hold(message, element.start, things) or alone(message, element, blank)
     before = kept[-1] if kept else None
     if isinstance(before, Element) and element.joints[0] in {",", "/", "and", "then", "-", "x"}:
         if (
@@ -328,13 +329,21 @@ def _is_told(
         element.result = True
         element.after_at = element.after_at and not stopped
         return True
-    return _alone(message, element, blank)
+    return alone(message, element, blank)
 
 
 def _amount_follows(things: Sequence[Named | Element | Mark], i: int) -> bool:
     """Return whether the next thing is a number that can be the reps of a load."""
     following = things[i + 1] if i + 1 < len(things) else None
     return isinstance(following, Element) and following.quantities[0].role in {None, "reps"}
+
+
+def _goes_on_from_load(element: Element, kept: Sequence[Named | Element | Mark]) -> bool:
+    """Return whether a number of times stands right behind a load, or such a number: "26 kg, 10 times"."""
+    before = kept[-1] if kept else None
+    if not isinstance(before, Element) or element.joints[0] not in {",", "then", "and"}:
+        return False
+    return before.quantities[-1].role in {"load", "pair"} or before.quantities[-1].times
 
 
 def _is_told_here(
@@ -364,36 +373,4 @@ def _is_aside(
     before = kept[-1] if kept else None
     whole = isinstance(before, Element) and len(before.quantities) >= 2
     same = whole and before is not None and message.sentence[before.start] == message.sentence[element.start]
-    return same and not _alone(message, element, blank)
-
-
-def _is_of_a_hold(message: Message, at: int, things: Sequence[Named | Element | Mark]) -> bool:
-    """Return whether the clause of a number of minutes has the exercise too, or a word of holding on."""
-    start, end = message.clause_span(at)
-    return any(isinstance(t, Named) and start <= t.start < end for t in things) or not (
-        (RESULT_VERBS | _HOLD_VERBS).isdisjoint(message.texts(start, end))
-    )
-
-
-_HOLD_VERBS = words_of("hung held hold hanging holding lasted survived stayed kept endured")
-
-
-def _is_range(quantities: list[Quantity]) -> bool:
-    """Return whether numbers joined by dashes are a range, 8-10, rather than a list, 8-7-6."""
-    values = [q.value for q in quantities]
-    return len(values) == 2 and values[0] < values[1]
-
-
-def _alone(message: Message, element: Element, blank: set[int]) -> bool:
-    """Return whether only small words stand around an element in its clause."""
-    start, end = message.clause_span(element.start)
-    stop = max(end, element.end)
-    return all(
-        at in blank
-        or element.start <= at < element.end
-        or message.tokens[at].kind != WORD
-        or message.text(at) in FILLERS
-        or message.text(at) in BETWEEN
-        or bool(message.taken[at] and message.taken[at] not in {"a question"})
-        for at in range(start, stop)
-    )
+    return same and not alone(message, element, blank)

@@ -217,9 +217,11 @@ AWAY = Pattern(
     unit_off=words_of("week fortnight month couple"),
     no_training="""
         no (gym|training|workout|workouts|equipment|session|sessions|lifting|access to [a|the] gym)
-        cant (train|lift|make it)|cannot train|not training|wont [be able to] train|wont be (training|lifting)
+        cant (train|lift|make it {there})|cannot train|not training|wont [be able to] train
+        wont (make it|get|come) {there}|wont be (training|lifting)
         (gym|studio) [is|will be] (closed|shut|closing)
     """,
+    there="[back|in|to (the gym|training)|there]*",
     weeks_without="for [the next] (#|a|two|three|the)|(this|next) (week|month)|all week|the next",
     coming="be|shall be|im|ill be|i am|will be|get|come|coming|return|returning|am|and|,|.",
     back="back|brb|bbl|home|return|returning|resume|resuming|start again|restart|train again|training again",

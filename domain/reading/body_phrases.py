@@ -91,6 +91,7 @@ FIGURES = Pattern(
     (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
     (pain|headache) to {task}|headache (to _|for me)
     ({thing}) ....3 (gave|gives|giving|given) me [a|an|such|the|real|proper|total|biggest]* (headache|pain)
+    (was|were|been|being) [just|such]* (a|one) ..2 headache
     (headache|pain) [,|-]* (figuratively|metaphorically|figure of speech)
     [this|the|that|my] ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
     no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au

@@ -94,21 +94,24 @@ _LEAST_STEP = 3
 _A_SIDE = words_of("left right side arm leg hand")
 """Words after which "same" tells of one side what was told of the other."""
 _TARGET = words_of("target plan goal")
+_AMOUNT = words_of("rep reps second seconds sec secs s")
 _OVER_TARGET = Pattern(
     """
-    n:# [rep|reps] more? (over|above|better than|past|more than|beyond) [the|my] {target}
+    n:# [{amount}] more? (over|above|better than|past|more than|beyond) [the|my] {target}
     (target|plan) (plus|+) n:#
     (beat|exceeded|over|above) the? {target} by n:#
     """,
     target=_TARGET,
+    amount=_AMOUNT,
 )
 _UNDER_TARGET = Pattern(
     """
-    n:# [rep|reps] [less|fewer] (below|under|short of|off|less than|fewer than|shy of) [the|my] {target}
+    n:# [{amount}] [less|fewer] (below|under|short of|off|less than|fewer than|shy of) [the|my] {target}
     (target|plan) (minus|-) n:#
     missed the? {target} by n:#
     """,
     target=_TARGET,
+    amount=_AMOUNT,
 )
 _ON_TARGET = Pattern(
     """
@@ -158,7 +161,8 @@ _FEWER_REPS = Pattern(
     {last} minus n:# [{reps}] {not_of_load}
     (minus|down|lost|dropped) n:# [{reps}] (than|on|from|since|compared to) {last}
     (minus|down) n:# {reps} {not_of_load}
-    n:# (short of|below|under) {last} {not_of_load}
+    n:# [second|seconds|sec|secs|s] (short of|below|under) {last} {not_of_load}
+    n:# (second|seconds|sec|secs|s) (fewer|less|shorter) (than|from|as) {last}
     [{same_but}] (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
     not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
@@ -172,6 +176,7 @@ _SAME_LOAD = Pattern(
     [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
     weight was? the? same [as last time]
     [{at}]* (last|previous) [{when}] (weight|weights|load) !(was|is|were|should|:|=|of)
+    (at|with|on|using) (the|my) usual [weight|load|one|kilos|kg|lbs]* (>(.|,|!|;|-|and|but|this)|$)
     (weight|load) unchanged|no change in weight|unchanged weight
     same >([for|,|but|only|just|got|did]* # !(more|fewer|less|{reps} (more|fewer|less)))
     """,

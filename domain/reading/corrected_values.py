@@ -40,7 +40,9 @@ def with_values(
     candidates: list[TrainingSet] = []
     for element in elements:
         outcome = _one_value(one, element, old, known, about)
-        if len(outcome) == 1:
+        if len(outcome) == 1 and _is_far_off(one, element, old):
+            candidates = outcome
+        elif len(outcome) == 1:
             one = outcome[0]
         elif outcome:
             candidates = outcome
@@ -101,7 +103,7 @@ def _one_value(
     if not q:
         return []
     only = q[0]
-    if only.value % 1 == _HALF and only.role is None and not _could_be_load(one, only.value):
+    if only.value % 1 == _HALF and only.role is None and _is_half_a_rep_more(one, only.value):
         # "That was 7 and a half" is 7 full reps.
         only = only._replace(value=only.value // 1, role="reps")
     if holds and only.role == "pair" and one.load_kind != "each" and only.unit is None:
@@ -121,7 +123,20 @@ def _one_value(
             return [as_load, as_amount]
 
 
+def _is_far_off(one: TrainingSet, element: Element, old: set[Decimal]) -> bool:
+    """Return whether just one bare number is said, and is of the size of nothing recorded: "make it 67.5" of
+    chin-ups with 5 kg."""
+    only = element.quantities[0]
+    if old or len(element.quantities) > 1 or only.role is not None or only.kind is not None:
+        return False
+    return only.value > MOST_REPS and one.seconds is None and not _could_be_load(one, only.value)
+
+
 _HALF = Decimal("0.5")
+
+
+def _is_half_a_rep_more(one: TrainingSet, value: Decimal) -> bool:
+    return value <= MOST_REPS and not _could_be_load(one, value)
 
 
 def _could_be_load(one: TrainingSet, value: Decimal) -> bool:

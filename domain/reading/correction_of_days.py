@@ -13,12 +13,16 @@ from domain.reading.words import words_of
 
 _MOST_TOKENS = 18
 _SENT_BEFORE = Pattern(
-    "[that|which|what] (i|ive|we) [just|only|already]* {sent} [you|to you|in|it|just]* [{then}]* >({was})",
+    """
+    [that|which|what] (i|ive|we) [just|only|already]* {sent} [{you}]* [{then}]* {now_was}
+    """,
     sent="""
         sent|send|logged|posted|wrote|typed|entered|reported|put|texted|recorded|submitted|gave you|messaged
+        told
     """,
     then="earlier|before|now|today|tonight|this morning|this afternoon|a minute ago|just now|there",
-    was="was|were|is|are|should|s",
+    you="you|to you|in|it|just|about|of",
+    now_was=">(was|were|is|are|should|s)",
 )
 """What is said of a record between its name and the verb: "the bench that I just sent was Thursday"."""
 _WAS = Pattern(

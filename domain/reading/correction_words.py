@@ -59,12 +59,14 @@ SIGN = Pattern(
     put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)
     make:(^ {never_mind} [,|it|that]* was [only|just|actually|more like]* >(# [{counted}] {asked_for}))
     values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
-    slip:(^ * (#|_)|# [_] *|<(,|.|!|coach|hi|hey|but|ugh|'\n') * #)
+    slip:(^ * (#|_)|# [_] * !(#)|<(,|.|!|coach|hi|hey|but|ugh|'\n') * #)
     actually:(actually [{it_was}] >(#))
     named:(^ [{opening}]* actually [the|my|that]* !(i|it|that|we) _ [_] [was|were|only|just]* >(# [{counted}]
         {asked_for}))
     change:((log|count|record|put|mark|file) {it_as})
     values:(save {it_as})
+    sent:((instead of|rather than|not) {what} (i|you) [just|had|have|first]* {wrote} !(#))
+    sent:(<(and) (put|write|enter|record|log|note) >(# (x|for|*|@) #))
     instead:((instead of|rather than) (#|_))
     not:(not _ [_] ,? (but|it was))
     slip:((wasnt|werent) _ [_] ,? (but|it was))
@@ -100,6 +102,8 @@ SIGN = Pattern(
     be=_BE,
     unit=_UNIT,
     nth=_NTH,
+    what="(what|the (one|set|number|numbers|weight|reps)) [ever]",
+    wrote="(wrote|said|sent|put|typed|told|have|logged|entered|recorded|noted)",
     never_mind="no|nah|nope|naw|wait|actually|sorry|hmm|well|oh",
     asked_for="""
         [please|pls|plz|thanks|coach|then|tbh|sorry|instead|not _]* >(.|!|,|$|'\n'|-|'('|i|cos|because|lol|as)
@@ -138,7 +142,7 @@ STRONG = Pattern("""
     make (that|it|those|them)|should (be|say|read|have been|have said)|shouldve been|supposed to be
     meant|i mean|correction|typo|mistyped|misread|miscounted|typed|wrote|wrong|fat finger~|my mistake|mixed
     autocorrect|oops|whoops|oopsie|woops|my bad
-    change|correct|fix|edit|update|amend|adjust|replace|actually|*
+    change|correct|fix|edit|update|amend|adjust|replace|actually|* !(#)|^ *
 """)
 """Signs that are no remark about a new set."""
 

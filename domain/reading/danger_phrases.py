@@ -186,7 +186,8 @@ _NO_CONTROL = Pattern(
     """
     (lost|losing|lose|loss of|no|dont have|do not have|havent got) ..1 control (of|over|in) {my} {limb}
     {cannot} ..1 (move|control|lift|raise) (my|the|one|his) ..1 {whole_limb}
-    {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|hanging)
+    {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|just hanging)
+    {limb} ....4 (hanging (limp|there|loose|useless~|down)|(is|was) hanging)
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
     {limb} ....4 ({will_not}|wouldnt|would not) move !({what_is_moved})
     {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying|listen)

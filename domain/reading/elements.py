@@ -100,7 +100,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, "x")
         elif text in FOR_WORDS:
             seen = "for" if seen in {None, "for", ","} else seen
-        elif text in AT_WORDS:
+        elif text in AT_WORDS or (text == "on" and message.text(at - 1) == "all" and at + 1 == end):
             seen = _stronger(seen, "@" if text == "@" else "at")
         elif text == "-" and not token.glued:
             seen = _stronger(seen, ":") if at == start and at + 1 == end else _stronger(seen, ",")
@@ -114,7 +114,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, "and")
         elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:
             seen = _stronger(seen, ",")
-        elif text in THEN_WORDS or text == ">":
+        elif text in THEN_WORDS or text == ">" or (text == "after" and message.text(at - 1) in AND_WORDS):
             seen = "then"
         elif text in _LOAD_MOVES:
             moved = True

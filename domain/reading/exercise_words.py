@@ -172,7 +172,9 @@ ALONE = {"bench": "press", "overhead": "press", "military": "press"}
 """Words that alone mean one exercise to everybody, and the word that an exercise must have to be meant by
 them."""
 
-NEVER_IN_A_NAME = words_of("rep reps set sets kg kgs lb lbs kilo kilos time times second seconds sec secs")
+NEVER_IN_A_NAME = words_of(
+    "rep reps set sets kg kgs lb lbs kilo kilos time times second seconds sec secs lifted lifting"
+)
 """Words of a report that are no part of an exercise's name, though one may hold them."""
 
 NO_INITIALS = words_of(

@@ -6,7 +6,7 @@ bare number counts only where it is anchored: beside a name, after a verb of doi
 """
 
 from bisect import bisect_left
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Container, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
@@ -24,9 +24,11 @@ from domain.reading.no_names import (
     is_a_streak,
     is_compared_to,
     is_no_name,
+    is_not_done,
     tells_the_order,
 )
 from domain.reading.other_loads import speaks_of_another_load
+from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
@@ -118,7 +120,7 @@ def gather(
         and not is_a_moment(message, n)
         and not is_a_chin(message, n)
     ]
-    named = [n for n in named if not is_compared_to(message, n)]
+    named = [n for n in named if not (is_compared_to(message, n) or is_not_done(message, n))]
     named = [n for k, n in enumerate(named) if k == 0 or not tells_the_order(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
     named = [n for n in named if n.start not in counted]
@@ -238,7 +240,31 @@ def _grouped(
             continue
         items.sort(key=lambda t: t.start)
         groups.extend(_by_pointer(message, name, items, pointers))
+    _give_to_all(message, groups)
     return groups
+
+
+_OF_ALL = Pattern(
+    "(on|for|in|with|at|of) (all|both|each|every) [#|of|them|those|the|these|exercise|exercises]*"
+)
+
+
+def _give_to_all(message: Message, groups: Sequence[Group]) -> None:
+    """Give each of several exercises with a load the reps of all: "80 on the press, 90 on the row, 12 reps on
+    both"."""
+    if len(groups) < 2 or not groups[-1].items or any(group.named is None for group in groups):
+        return
+    last = groups[-1].items[-1]
+    if not _is_lone(last, {"reps", "seconds"}) or _OF_ALL.at(message, last.end) is None:
+        return
+    if all(len(group.items) == 1 and _is_lone(group.items[0], {"load", None}) for group in groups[:-1]):
+        for group in groups[:-1]:
+            group.items.append(last)
+
+
+def _is_lone(item: Item, roles: Container[str | None]) -> bool:
+    """Return whether an item is just one number, of one of some roles."""
+    return isinstance(item, Element) and len(item.quantities) == 1 and item.quantities[0].role in roles
 
 
 def _is_beside_the_tale(name: Named | None, item: Element | Mark, items: Sequence[Element | Mark]) -> bool:

@@ -69,6 +69,30 @@ _MACHINES = (
         always=True,
     ),
     Other(
+        "reps at which it went",
+        Pattern(
+            """
+            ({went}) ..2 (on|at|by|from|around|after) [the|rep|reps|number|numbers|like]* # (and|&|to|-|or) #
+            """,
+            went="""
+                rounded|rounding|shook|shaking|wobbled|wobbly|slowed|cheated|swung|grinded|ground|bounced|ugly
+                (form|technique|back|knees|hips|elbows|grip|tempo|speed|depth) (broke|went|got|was|slipped)
+                (broke|breaking|fell|falling) (down|apart)|slipped|slipping|caved|struggled|struggling|tough
+                shaky|messy|sloppy|burned|burning
+            """,
+        ),
+        always=True,
+    ),
+    Other(
+        "steps of the load",
+        Pattern(
+            "# (more|extra|fewer|less) {step} !(x|for)",
+            step=words_of(
+                "plate plates pin pins hole holes notch notches disc discs click clicks stack stacks"
+            ),
+        ),
+    ),
+    Other(
         "what there is",
         Pattern(
             "{got} [some|finally|just]* new ..2 {things} {more} # {more} {more}",

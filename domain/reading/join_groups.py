@@ -14,9 +14,20 @@ def joined_groups(groups: Sequence[Group]) -> list[Group]:
     for group in groups:
         if kept and group.named is None and group.items and _goes_on(kept[-1], group):
             kept[-1].items.extend(group.items)
+        elif kept and _puts_right(kept[-1], group):
+            group.items[:0] = kept.pop().items
+            kept.append(group)
         else:
             kept.append(group)
     return kept
+
+
+def _puts_right(before: Group, group: Group) -> bool:
+    """Return whether a group takes back the lone number before it, whose exercise it names: "22.5 kg... no,
+    20 kg for 14 on the crunch"."""
+    first = group.items[0] if group.items else None
+    changes = isinstance(first, Mark) and first.kind == "change"
+    return changes and before.named is None and (_only_load(before) or _only_bare(before))
 
 
 def _goes_on(before: Group, group: Group) -> bool:
@@ -63,7 +74,9 @@ def _completes(before: Group, group: Group) -> bool:
         return _only_amount(before)
     if not _only_bare(group):
         return False
-    waits = _only_unknown_load(before) or _is_heavy(before) or _only_load(before)
+    waits = (
+        _only_unknown_load(before) or _is_heavy(before) or _only_load(before) or _is_heavier(before, group)
+    )
     return waits and not _is_heavy(group)
 
 
@@ -105,6 +118,20 @@ def _is_heavy(group: Group) -> bool:
         and not isinstance(group.items[0], Mark)
         and group.items[0].quantities[0].value > MOST_REPS
     )
+
+
+_FAR_ABOVE = 3
+"""A number so many times the next one is rather its load than reps of a set before."""
+
+
+def _is_heavier(before: Group, group: Group) -> bool:
+    """Return whether a lone bare number of a named exercise may be the load of the next: "50 on bench. 6"."""
+    if before.named is None or not _only_bare(before):
+        return False
+    load, reps = before.items[0], group.items[0]
+    if isinstance(load, Mark) or isinstance(reps, Mark):
+        return False
+    return load.quantities[0].value >= _FAR_ABOVE * reps.quantities[0].value
 
 
 def _only_bare(group: Group) -> bool:

@@ -27,6 +27,7 @@ MOVE = Pattern(
     {slide} [the|my|our|this|todays|tonights]* ({workout}) [session|workout|training|gym|class]* [over|
         back|on|off|along]* (to|until|till|til|for|into) [the|next|this|coming]* >(tomorrow|
         {short_weekday}|week|weekend)
+    {put_off} me [over|back]* (to|until|till|for) [the|next|this|coming]* >(tomorrow|{short_weekday})
     (rain check|raincheck|rainchecking) [on|for|the|todays|today|tonight|training|gym|this|one|it]* [till|
         until|til|to|for]*
     ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)

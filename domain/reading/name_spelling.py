@@ -78,6 +78,7 @@ class Spelling:
         known = self._slips.get(word)
         if known is None:
             near = {} if len(word) < _SHORT or word in _NO_SLIPS else self._near(word)
+            near = near or self._without_vowels(word)
             if len(self._slips) > _MOST_SLIPS:
                 self._slips.clear()
             known = self._slips[word] = tuple(near) if len(near) == 1 else ()
@@ -90,6 +91,12 @@ class Spelling:
             for short in self._short
             if any(OSA.distance(word, form, score_cutoff=1) == 1 for form in (short, short + "s"))
         }
+
+    def _without_vowels(self, word: str) -> dict[str, None]:
+        """Return the words of the plan that are written without their vowels: "sqts 100x5", "rws 65x9"."""
+        if len(word) < _SHORTEST_WITHOUT or not _VOWELS.isdisjoint(word) or word in _NO_SLIPS | NO_INITIALS:
+            return {}
+        return {known: None for known in self.words if word in {_consonants(known), _consonants(known + "s")}}
 
     def _mended(self, word: str) -> Stems:
         if word in NEVER_IN_A_NAME:
@@ -128,6 +135,14 @@ class Spelling:
                 if mended:
                     return (first, *mended)
         return ()
+
+
+_VOWELS = frozenset("aeiou")
+_SHORTEST_WITHOUT = 3
+
+
+def _consonants(word: str) -> str:
+    return word[:1] + "".join(letter for letter in word[1:] if letter not in _VOWELS)
 
 
 def _initials_of(plan: Iterable[str]) -> dict[str, Stems]:

@@ -107,9 +107,8 @@ class Names:
                 run.extend((stem, end) for stem in more)
                 end += 1
             hits = self._in_run(run)
-            if end == at + 1 and not any(n.names for n in hits) and _stands_for_a_name(message, at):
-                told = self._told_by_a_part(run[0][0])
-                hits = [Named(at, end, told, weak=True)] if told or not hits else hits
+            if (end == at + 1 or message.text(at + 1) in _ANY_THING) and not any(n.names for n in hits):
+                hits = self._by_a_part(message, at, run[0][0]) or hits
             describes = self._only_describes(message, at, hits) or _is_flat(message, at, found)
             if not (end == at + 1 and describes):
                 found.extend(hits)
@@ -186,6 +185,17 @@ class Names:
         planned = {k.name for k in self._meanings.known}
         beside_a_set = message.value(at - 1) is not None or message.text(at - 1) in _DESCRIBED_BY
         return beside_a_set and not any(name in planned for n in hits for name in n.names)
+
+    def _by_a_part(self, message: Message, at: int, stem: str) -> list[Named]:
+        """Return what a word stands for that names no exercise by itself, where a name would stand: ", band 6
+        for 18", "the assisted ones"."""
+        is_thing = message.text(at + 1) in _ANY_THING
+        if not (is_thing or _stands_for_a_name(message, at)):
+            return []
+        told = self._told_by_a_part(stem)
+        if is_thing and told:
+            return [Named(at, at + 2, told)]
+        return [] if is_thing else [Named(at, at + 1, told, weak=True)]
 
     def _told_by_a_part(self, stem: str) -> tuple[str, ...]:
         """Return the one exercise of the plan that an implement, or the beginning of a word, tells; none
@@ -304,6 +314,8 @@ def _is_part_of_a_thing(message: Message, name: Named) -> bool:
 
 
 _PARTS_OF_THINGS = words_of("side sides hole corner seat pad handle edge rail arm arms leg legs pin sticker")
+_ANY_THING = words_of("thing things thingy one ones version")
+"""Words for an exercise that the word before them tells."""
 _NAMELESS = LABELS | LOAD_WORDS | FUNCTION_WORDS | ((COMMON | FILLERS) - GENERIC)
 
 

@@ -73,6 +73,16 @@ def tells_the_order(message: Message, before: Named, name: Named) -> bool:
     return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
 
 
+def is_not_done(message: Message, name: Named) -> bool:
+    """Return whether a name only tells what was not done: "pulldowns instead of the chin-ups, 50x9"."""
+    start = name.start - (message.text(name.start - 1) in {"the", "my"})
+    return message.texts(start - 2, start) in _INSTEAD or message.texts(start - 1, start + 1) in _INSTEAD_THE
+
+
+_INSTEAD = (["instead", "of"], ["rather", "than"])
+_INSTEAD_THE = (["replaced", "the"], ["instead", "the"])
+
+
 def is_compared_to(message: Message, name: Named) -> bool:
     """Return whether a name only tells what something was like: "more of a shrug than a rep"."""
     return (

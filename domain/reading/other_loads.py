@@ -13,11 +13,13 @@ _OTHER_LOAD = Pattern(
     {moved} [it|that|the (weight|load|pin|stack|bar)|things]* [{slightly}|a|one|two|#]* {way} !(to|the|by)
     (a|one|two|another|#) ({step}) {way}
     (up|down) (a|one|two|another|#) ({step})
+    # (more|extra|fewer|less) ({step})
     {took} [{slightly}|a|much|the|some|next|way|too|#]* (heavier|lighter) !(than expected)
     a? ({slightly}) (heavier|lighter) [weight|load|today|this time] (>(,|.|!|-|:|for|#)|$)
     (more|less|extra|added|reduced|increased|lowered|upped|changed) [the|my] (weight|load|plates)
     (next|smaller|bigger|lighter|heavier) ({thing})
     (empty|naked|bare|bar) (bar|barbell)|(just|only) the (bar|barbell)|(bar|barbell) only
+    <!(#|kg|kgs|lb|lbs|kilo|kilos|s|pounds|trap|ez|hex|curl|chin|dip|pull|on) bar x >(#)
     """,
     moved="""
         went|go|going|gone|bumped|moved|took|put|stepped|notched|cranked|nudged|turned|set|pushed|upped

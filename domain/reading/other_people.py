@@ -116,7 +116,7 @@ _SAYS_OF_ME = Pattern(
     ),
 )
 """What somebody says of the client, and no number of the next clause: "my wife says I look strong"."""
-_TURNS = words_of("but :")
+_TURNS = words_of("but so :")
 _WITH = words_of("with by to from and told tell beat as")
 """Words between the client and somebody else in one sentence: "I trained with my brother, got …"."""
 

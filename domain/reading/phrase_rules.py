@@ -22,7 +22,9 @@ _LOWERING = Pattern("""
 """)
 _BODY = Pattern("""
     [just|only] [with] [my|the] (body weight|bodyweight) only?
-    bw|b w|own (weight|body weight|bodyweight)|just me
+    bw|b w|own (weight|body weight|bodyweight)
+    just me [and (the|a|my) (step|box|floor|mat|wall|chair|ground|stairs|stair)]
+    [just|only] (with|using) (my|me) body !(weight)
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)
     unweighted|weightless|zero added|no load|with nothing [on|added|extra]

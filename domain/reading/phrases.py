@@ -52,6 +52,8 @@ _MAY_BE_PHRASES = frozenset(
 _BEFORE_NUMBER_OF_SET = words_of("x for @ * / times at")
 _MOST_BESIDE_NUMBER = 4
 """After another number, a greater one is a number of the set itself."""
+_MOST_STEP = 20
+"""A broken number beyond it is a load that was moved "up", and no step by which one grew."""
 _COUNTED_BACK = words_of("last previous")
 
 
@@ -133,7 +135,9 @@ def _can_be(rule: Rule, value: Decimal | None, told: Found) -> bool:
     if value is None:
         return True
     is_whole = value % 1 == 0
-    if (rule.whole and not is_whole) or ("fraction" in told.parts and is_whole):
+    if rule.whole and not is_whole:
+        return False
+    if "fraction" in told.parts and (is_whole or value > _MOST_STEP):
         return False
     return rule.within is None or rule.within[0] <= value <= rule.within[1]
 

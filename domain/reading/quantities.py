@@ -1,5 +1,6 @@
 """Numbers with the words that tell what they are numbers of: a load, reps, sets, seconds, plates, a pair."""
 
+from collections.abc import Sequence
 from decimal import Decimal
 from typing import Literal, NamedTuple
 
@@ -52,7 +53,23 @@ def find_quantities(message: Message, marked: set[int]) -> list[Quantity]:
             quantity = _quantity(message, at)
             found.append(quantity)
             beyond = quantity.end
-    return found
+    return [_as_count(message, one, found[place + 1 :]) for place, one in enumerate(found)]
+
+
+def _as_count(message: Message, one: Quantity, later: Sequence[Quantity]) -> Quantity:
+    """Take "twice" for a number of sets where as many amounts follow: "the row twice at 40 kg, ten reps and
+    then nine"."""
+    if not (one.times and message.text(one.end - 1) == "times" and one.value <= _MOST_TOLD):
+        return one
+    sentence = message.sentence[one.start]
+    beside = [q for q in later if message.sentence[q.start] == sentence]
+    amounts = [q for q in beside if q.role in {"reps", None} and not q.plus]
+    counts = len(amounts) == one.value and amounts[0].role == "reps" and not amounts[0].times
+    return one._replace(role="sets", times=False) if counts else one
+
+
+_MOST_TOLD = 4
+"""No more sets than that are told one by one after their number."""
 
 
 def _quantity(message: Message, at: int) -> Quantity:
@@ -130,7 +147,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, lowering, end = "reps", message.text(end_of_reps - 1) in NEGATIVE_WORDS, end_of_reps
     elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
         role, end = "reps", end + 2
-    elif after == "plate" and value > 1 and message.text(at - 1) in {"a", "the", "my", "one"}:
+    elif after == "plate" and (value > _MOST_PLATES or (value > 1 and message.text(at - 1) in _ONE)):
         role, end = "load", end + 1
     elif after in {"plate", "plates"}:
         role, end = "plates", end + 1
@@ -271,6 +288,9 @@ _ABOUT = words_of(
 )
 _ABOUT_SO_MANY = Pattern("{about} [{about}|a]* # !({unit})", about=_ABOUT, unit=KG_WORDS | LB_WORDS)
 """The reps after "80 x", with words before them that tell how sure or how hard they were."""
+_MOST_PLATES = 4
+"""More than so many plates a side nobody counts: "with a 20 plate" has one that weighs so much."""
+_ONE = frozenset({"a", "the", "my", "one"})
 _ON_THE_BAR = Pattern("on (the|my) (bar|barbell|stack|belt|sled|pin)")
 
 

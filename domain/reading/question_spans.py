@@ -8,6 +8,7 @@ _OPENS = Pattern(
     """
     (^|<({before})) !({verb} #) {opening} >({about})
     ^ [yo|hey|hi|ok|so]* {called} ,? opens:({opening}) >({about})
+    <(#|rep|reps|each) opens:({asks_me}) >(_)
     (^|<({before})) {by_itself}
     (^|<({before})) (tell|ask|let) [the|my] coach
 """,
@@ -16,6 +17,11 @@ _OPENS = Pattern(
         also"""
     )
     | {"\n"},
+    asks_me="""
+        (do|should|shall|can|could|may|must) i !({doing})|(how|why|when) (should|do|does|can|long|come|is|are)
+        what (should|do|does|is|are|if)|(is|are) (that|this|it|my|the) !(was)
+    """,
+    doing=words_of("have just also only not"),
     called=words_of("boss mate bro man dude chief bruv sir miss champ buddy bruh fam"),
     verb=words_of("did do does have has will would could can may might"),
     opening="""

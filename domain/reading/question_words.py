@@ -26,8 +26,8 @@ HELP = Pattern(
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
-    (what|wtf) [else] (can|do|should|could|must|am i supposed to|shall) (i|we|you) [even|actually|have to|
-        need to]* {type}
+    (what|wtf) [else] (can|do|should|could|must|am|shall) (i|we|you) [even|actually|have to|need to|
+        supposed to|meant to]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
@@ -76,7 +76,7 @@ HISTORY = Pattern(
     (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
-    (show|tell|see) me? (what|how much|how many) (i|we) {did}
+    (show|tell|see) me? (what|how much|how many) all? (i|we) {did}
     (show|tell|see) me? how (the|my) ..3 (has|have|is|are) [been] (going|doing|coming|getting|looking)
     [i|id|should|would|like|love|want|to|please]* see (what|how much) (i|we|ive|i have) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)

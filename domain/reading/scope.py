@@ -4,6 +4,7 @@ Each rule marks the numbers it speaks of in the message, so that no set is made 
 """
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from decimal import Decimal
 
 from domain.reading.day_words import FULL_SET
@@ -30,27 +31,41 @@ from domain.reading.scope_words import (
     TO_COME,
     WARM,
     WARM_ENDS,
+    WARMED,
     WHICH_SET,
 )
 from domain.reading.tokens import JOKE
-from domain.reading.words import FILLERS, LOAD_NOUNS, ORDINALS, REP_WORDS, SECOND_WORDS, SET_WORDS
+from domain.reading.words import (
+    FILLERS,
+    FOR_WORDS,
+    LOAD_NOUNS,
+    ORDINALS,
+    REP_WORDS,
+    SECOND_WORDS,
+    SET_WORDS,
+    TIMES_SIGNS,
+)
 
 _OF_PEOPLE = Table((other.pattern, other) for other in OF_PEOPLE)
 _OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_GYM))
 
 
 def mark_what_is_no_record(
-    message: Message, named: Sequence[Named], known: set[int]
+    message: Message, named: Sequence[Named], known: set[int], aims: AbstractSet[Decimal]
 ) -> list[tuple[int, int]]:
     """Mark the numbers that are no record. Return the questions and requests, as spans of tokens.
 
-    `known` are the tokens of phrases that tell of a set, like "as planned" or "than last time".
+    `known` are the tokens of phrases that tell of a set, like "as planned" or "than last time"; `aims` are
+    the loads of today's targets and sets to beat.
     """
     for found in ON_THE_CHEST.find(message):
         message.take(found.start, found.end, THE_BODY)
     for found in FIGURE.find(message):
         if "pain" not in message.taken[found.start : found.end]:
             message.take(found.start, found.end, THE_BODY)
+    for found in WARMED.find(message):
+        if not message.numbers(found.start, found.end):
+            message.take(found.start, found.end, "after a warm-up")
     for found in TO_COME.find(message):
         message.take(found.start, found.end, "a plan")
     for found in WHICH_SET.find(message):
@@ -64,7 +79,7 @@ def mark_what_is_no_record(
         later = {at for found in LATER.find(message) for at in range(found.start, found.end)}
         asked = {at for start, end in questions for at in range(start, end)}
         _mark_plans(message, named, known | later | asked)
-        _mark_warm_ups(message, named)
+        _mark_warm_ups(message, named, aims)
         _mark_history(message, known)
         _mark_odd_decimals(message)
         _mark_counts_of_things(message, named)
@@ -153,7 +168,7 @@ def _end_of_plan(message: Message, named: Sequence[Named], plan: int, start: int
     return end_without_name(message, named, plan, start, stop)
 
 
-def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
+def _mark_warm_ups(message: Message, named: Sequence[Named], aims: AbstractSet[Decimal]) -> None:
     for found in WARM.find(message):
         start, end = found.start, found.end
         first, last = message.sentence_span(start)
@@ -166,6 +181,8 @@ def _mark_warm_ups(message: Message, named: Sequence[Named]) -> None:
             # "60x5 (warm up)" speaks of what stands before the bracket.
             clause_first = max(first, message.clause_span(start - 1)[0])
         ahead = _end_of_warm_up(message, end, last, named)
+        if not message.numbers(0, start) and not message.numbers(ahead, len(message.tokens)):
+            ahead = _end_of_warm_up(message, end, ahead, named, aims)
         before = any(not message.taken[at] for at in message.numbers(clause_first, start))
         within = bool(message.numbers(end, min(ahead, clause_last)))
         near = bool(message.numbers(end, min(ahead, clause_last + 6)))
@@ -200,14 +217,18 @@ def _load_of(message: Message, start: int, end: int) -> Decimal | None:
     return message.value(numbers[0]) if len(numbers) == 2 else None
 
 
+_BEFORE_REPS = TIMES_SIGNS | FOR_WORDS
 _ALL_BEFORE = frozenset({"all", "both", "were"})
 """Words that make all that stands before them in a sentence a warm-up: "50x8, 65x4 all warm up"."""
 _THEN = frozenset({"and", "then", "&"})
 _JOINTS = _THEN | {","}
 
 
-def _end_of_warm_up(message: Message, start: int, last: int, named: Sequence[Named]) -> int:
-    """Return where a warm-up ends: at a word for what counts, at a second exercise, or with the sentence."""
+def _end_of_warm_up(
+    message: Message, start: int, last: int, named: Sequence[Named], aims: AbstractSet[Decimal] = frozenset()
+) -> int:
+    """Return where a warm-up ends: at a word for what counts, at one of the loads aimed for, at a second
+    exercise, or with the sentence."""
     names = 0
     seen_number = False
     starts = {name.start for name in named}
@@ -216,7 +237,10 @@ def _end_of_warm_up(message: Message, start: int, last: int, named: Sequence[Nam
         ends = text in WARM_ENDS or (text == "and" and message.text(at + 1) in WARM_ENDS)
         if ends and (seen_number or text not in FIRST):
             return at
-        seen_number = seen_number or message.value(at) is not None
+        value = message.value(at)
+        if seen_number and value in aims and message.text(at - 1) not in _BEFORE_REPS:
+            return at
+        seen_number = seen_number or value is not None
         if at in starts:
             names += 1
             if names > 1 or seen_number:

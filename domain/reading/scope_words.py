@@ -78,13 +78,21 @@ RESUME = Pattern("""
 part of it."""
 
 WARM = Pattern(
-    "<!(after|no|without) {warm} !(done|was !(#)|felt|and)",
+    """
+    <!(after|no|without) {warm} !(done|was !(#)|felt|and)
+    <!(still|too|so|very|was|is|nice|felt|feel|feeling|got|get|and) warm (>(')')|>([:|-]* #)|only)
+    """,
     warm="""
         (warm|warmed|warming) (up|ups)|warmup|warmups|wu|feeler|(ramp|ramped|ramping) up|primer
         (to|just|and) get warm
     """,
 )
 """A warm-up, unless it is only said to be over."""
+
+WARMED = Pattern(
+    "(after|done|finished) [my|the|a|all|some|two|three|few|of]* (warm (up|ups)|warmup|warmups|warming up)"
+)
+"""A warm-up that is over, and tells of no number."""
 
 WARM_ENDS = words_of(
     """then working work worked proper real top main actual heavy but afterwards actually after before first
@@ -118,8 +126,11 @@ ON_THE_CHEST = Pattern(
     (on|to|off|from|across|touch~) (the|my) chest !(press|supported|fly|flies|machine|row)
     chest (felt|feels|up|was|is)
     (on|across|over|round|around) (my|the) (lap|waist)
-    (on|across|over|round|around) (my|the) (hips|hip|back|shoulders|thighs|legs|knees|belly) !({exercise})
+    <({weight}) (on|across) (my|the) ({part})
+    (on|across|over|round|around) (my|the) ({part}) !({exercise})
 """,
+    weight="kg|kgs|kilo|kilos|lb|lbs|pounds|plate|disc|dumbbell|bar",
+    part="hips|hip|back|shoulders|thighs|legs|knees|belly",
     exercise="thrust~|press~|raise~|extension~|abduct~|adduct~|squat~|curl~|machine|flexor|bridge~|:|x|#",
 )
 """The chest as the place where a bar comes to, or how it feels, and other places where a load lies."""

@@ -25,8 +25,6 @@ _AFTER_THAT = (["after", "that"], ["after", "this"], ["after", "which"])
 _TIES = words_of("on of in at for during doing with w")
 """Words that tie a name to the numbers before it."""
 _ARTICLES = words_of("the my those that these some a an")
-_INSTEAD = (["instead", "of"], ["rather", "than"], ["replaced", "the"], ["instead", "the"])
-"""Words before what was not done."""
 
 _OWN_TALE = 2
 """So many words behind a comma before "on the bench" are about something else."""
@@ -124,8 +122,6 @@ def _cost(
         if items and any(at in pointers for at in range(max(0, items[0].start - _POINTS), items[0].start)):
             return 0.0
         return (HALF_A_SET if gives else ACROSS) * bool(items) + HALF_A_SET * _is_half(items)
-    if message.texts(name.start - 2, name.start) in _INSTEAD:
-        return ACROSS if gives else 0.0
     if not gives:
         return 0.5 if name.weak else NOTHING_OWNED
     cost = LAGS * sum(not _gives(item) for item in lead)

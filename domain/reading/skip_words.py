@@ -65,7 +65,7 @@ SKIP = Pattern(
         i not (did|made|do)|(did|do|have|could|can) i? not [even] ({get_to}|made|did)
         (didnt|did not|dont|havent|hadnt|had not|have not) have? [got] {enough} for
         (wasnt|was not|isnt|is not|not) {enough} for|(neither|no) _ (nor|or) {enough} for
-        (not|wont be|shant be) (doing|touching|gonna do|going to do|getting to)
+        (not|wont be|shant be|not be) (doing|touching|gonna do|going to do|getting to)
         (no|out of) {enough} for|never got (to|round to|around to)
     """,
     not_up_to="""

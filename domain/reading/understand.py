@@ -5,6 +5,7 @@ Text → tokens → names, pain and warning signs, days → what is no record �
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from domain.reading import scope, wants
 from domain.reading.body import find_pain
@@ -95,7 +96,7 @@ def _read(request: Request, message: Message) -> Reading:
         scope.mark_people_and_times(message)
         named = [n for n in named if not n.weak or _is_meant(message, n)]
     else:
-        questions = scope.mark_what_is_no_record(message, named, _marked(marks))
+        questions = scope.mark_what_is_no_record(message, named, _marked(marks), _aimed_for(request))
     marks = [
         m for m in marks if _DEAD.isdisjoint(message.taken[m.start : m.end]) and not _is_weighed(message, m)
     ]
@@ -243,6 +244,16 @@ def _reading(
     )
 
 
+_LIGHTEST_AIM = 20
+"""A lighter load could be the reps of a warm-up set."""
+
+
+def _aimed_for(request: Request) -> frozenset[Decimal]:
+    """Return the loads of the sets that are aimed for or to be beaten."""
+    sets = (*request.target.values(), *request.last.values())
+    return frozenset(one.load for one in sets if one.load >= _LIGHTEST_AIM)
+
+
 def _marked(marks: Iterable[Mark]) -> set[int]:
     return {at for m in marks for at in range(m.start, m.end)}
 
@@ -292,7 +303,13 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:
     """Leave out the names inside questions, and those in what is no record."""
     inside = {at for s, e in questions for at in range(s, e)}
-    return [n for n in named if n.start not in inside and message.taken[n.start] not in _NO_RECORD]
+    return [
+        n
+        for n in named
+        if n.start not in inside
+        and message.taken[n.start] not in _NO_RECORD
+        and (n.names or message.taken[n.end : n.end + 1] != ["another's"])
+    ]
 
 
 _NO_RECORD = frozenset({"another's", "a plan", THE_BODY})

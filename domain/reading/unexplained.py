@@ -35,7 +35,9 @@ _EXPLAINED = Pattern(
     {weekday} >(# (or bust|next))
     (called|call|dial|dialled|ring|rang|phoned) >(#)
     (seat|back|pad|pin|hole|notch) ..2 >(#)
+    (coach|you|sheet|plan|target|programme|program|app|goal) {set_down} [me|to|do|for|at|about|at least]* >(#)
     """,
+    set_down="said|says|say|wrote|writes|wanted|wants|asked|gave|told|had|was|is|expected|planned|thought",
     may_be="""
         could !(be #)|couldve|coulda|would|wouldve|woulda|should|shouldve|shoulda|id|wish|hope|hoping|want
         love|dream~|need|needs|needed|chasing|someday

@@ -58,6 +58,8 @@ def name_before(message: Message, element: Item) -> str | None:
     while message.text(opens) in IMPLEMENTS or message.text(opens) in _SHORT_IMPLEMENTS:
         opens -= 1
     with_implement = opens < at - 1
+    if at - 1 == opens and opens > 0 and _is_unknown(message, opens):
+        opens -= 1
     is_open = message.text(opens) in (_NAME_COMES_AFTER if with_implement else _OPENS)
     if not (at > 0 and is_open and _is_unknown(message, at)) or message.text(at) in _SORTS_OF_SETS:
         return None

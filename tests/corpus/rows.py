@@ -30,6 +30,7 @@ MEASURED = (
     "other_writers_nine",
     "other_writers_ten",
     "other_writers_eleven",
+    "other_writers_twelve",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
