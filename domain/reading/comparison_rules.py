@@ -109,6 +109,7 @@ _UNDER_TARGET = Pattern(
     n:# [{amount}] [less|fewer] (below|under|short of|off|less than|fewer than|shy of) [the|my] {target}
     (target|plan) (minus|-) n:#
     missed the? {target} by n:#
+    the? {target} missed by n:#
     """,
     target=_TARGET,
     amount=_AMOUNT,

@@ -134,7 +134,8 @@ TO_COME = Pattern(
     from (next|now|monday|tomorrow|this week)|next (week|block|month|time|session|workout|cycle|phase)
     (something|anything|sth) (else|different|easier|lighter|harder|new)|(another|other|
         different) (exercise|lift|one|movement)
-    in the? future|going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
+    (my|the|our|all) ..1 (day|days|workout|workouts|session|sessions|training) (to|from|into|for|on)
+    permanently|every week|always|for good|in the? future|going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
     """
 )
 """What makes a change one of what is to be done, and not of what is recorded."""

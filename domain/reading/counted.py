@@ -112,7 +112,7 @@ _MOVED_TO = Pattern(
     {moved} {what} to [a|the|just|only]* >(#)
     (settled|opted|stuck|settling) (for|with|at) [a|the|just|only]* >(#)
     """,
-    moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed",
+    moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed|bumped|raised|upped|increased",
     what="[it|the weight|the load|weight|back|down|up|over|again]*",
 )
 _LED = Pattern("(with|w|using|at|@|for|on|holding) ['/'] [the|my|a|two|pair|of|some|both]* >(#)")

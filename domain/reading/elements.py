@@ -1,7 +1,7 @@
 """Numbers that are tightly joined, and how: by times signs, "for", "at", slashes, or nothing."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from domain.reading.counted import is_counted
 from domain.reading.message import Message
@@ -232,7 +232,26 @@ def elements_of(
         before = quantity
     for element in elements:
         element.joints = _of_a_list(element.joints)
-    return elements
+    return [part for element in elements for part in _in_pairs(element)]
+
+
+_LEAST_PAIRS = 2
+
+
+def _in_pairs(element: Element) -> list[Element]:
+    """Part numbers that a stroke joins two by two into as many sets: "80/8 47.5/7"."""
+    pairs = len(element.joints) // 2
+    if pairs < _LEAST_PAIRS or element.joints[1:] != (["/", ""] * pairs)[:-1]:
+        return [element]
+    return [
+        replace(
+            element,
+            quantities=element.quantities[at : at + 2],
+            joints=[element.joints[0] if at == 0 else ",", "x"],
+            after_at=element.after_at and at == 0,
+        )
+        for at in range(0, 2 * pairs, 2)
+    ]
 
 
 def _is_so_often(message: Message, number: Quantity, name_tokens: set[int]) -> bool:

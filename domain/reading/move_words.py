@@ -40,6 +40,7 @@ MOVE = Pattern(
     the? rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
     the? remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets|two|three|four|#) {then}
     (everything else|the others|[the] other half|[the] second half) {then}
+    (finish|finishing|continue|continuing) [it|this|up|off|the|my|workout|session|training]* {then}
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
     """,
     move="""

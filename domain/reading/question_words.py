@@ -262,7 +262,7 @@ HOW_IT_IS_DONE = Pattern(
 """A question about how an exercise is done, which is for the coach."""
 
 WHAT_NOW = Pattern("what ((do|should|can|shall|must) i|to) do|{now_what}", now_what="what now|now what")
-NOW_WHAT = Pattern("what now|now what")
+NOW_WHAT = Pattern("what now|now what|what (should|shall|can|could|must) i do >('?'|.|,|!|$|about|with)")
 
 OPENS_A_REQUEST = words_of(
     """what whats show send tell give how list remind help explain define which when see meaning progress
