@@ -157,8 +157,8 @@ _CLOSE = (
         """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
         machine
     total also there says -> > | * weight weighed using loaded today be been as well warm topped out
-    set sets round top best main working work back off heavy drop dropset dropsets drops strip super giant
-    cluster amrap"""
+    set sets st nd rd th round top best main working work back off heavy drop dropset dropsets drops strip
+    super giant cluster amrap"""
     )
 )
 

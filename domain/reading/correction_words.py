@@ -135,7 +135,8 @@ TO_COME = Pattern(
     (something|anything|sth) (else|different|easier|lighter|harder|new)|(another|other|
         different) (exercise|lift|one|movement)
     (my|the|our|all) ..1 (day|days|workout|workouts|session|sessions|training) (to|from|into|for|on)
-    permanently|every week|always|for good|in the? future|going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
+    permanently|every week|always|for good|in the? future
+    going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
     """
 )
 """What makes a change one of what is to be done, and not of what is recorded."""

@@ -59,6 +59,7 @@ Item = Element | Mark
 
 _TRYING = words_of("went going go gone tried trying aimed aiming settled settling opted")
 """Words before "for" and a load: "went for 20 and got 7"."""
+_ENDINGS = frozenset({"st", "nd", "rd", "th"})
 _LOAD_MOVES = words_of(
     """went moved flew felt came up off down well fast slowly smoothly easily quickly better fine heavy"""
 )
@@ -81,7 +82,9 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         if message.taken[at] == "a day":
             seen = _stronger(seen, ",")
             continue
-        if message.taken[at] == "a set's number":
+        if message.taken[at] == "a set's number" or (
+            text in _ENDINGS and message.taken[at - 1] == "a set's number"
+        ):
             seen = _stronger(seen, ",")
             continue
         if text == "on" and message.taken[at + 1] == "a day":
@@ -112,7 +115,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             seen = _stronger(seen, ",")
         elif text in AND_WORDS or text in {"+", "or"}:
             seen = _stronger(seen, "and")
-        elif text in {"first", "second", "third", "fourth", "fifth", "last", "final", "1st", "2nd"}:
+        elif text in {"first", "second", "third", "fourth", "fifth", "last", "final"}:
             seen = _stronger(seen, ",")
         elif text in THEN_WORDS or text == ">" or (text == "after" and message.text(at - 1) in AND_WORDS):
             seen = "then"

@@ -152,10 +152,14 @@ _PACE = (
         Pattern(
             """
             tempo [of|was|:] # [(-|/) #]*
+            {slow} [,|-|at|with|for|and]* # {seconds} (each|every|per|down)
             # (-|/) # (-|/) # tempo
             x # (with a?|,) n:# {seconds} (hold|holds|pause|pauses)
             """,
             seconds=_SECONDS,
+            slow=words_of(
+                "slow slowly lowering lowered negatives negative negs controlled eccentrics eccentric"
+            ),
         ),
     ),
     Other(
@@ -296,7 +300,7 @@ _WHICH_SETS = (
         Pattern(
             """
             <!(#|{nth}|next|back|last|final|other|nd|rd|th|st|{sort}) (set|sets|round|rounds) # >({goes_on})
-            <!(first|{sort}) set # >(#)
+            <!(first|st|nd|rd|th|{sort}) set # >(#)
             <!(#|{sort}) sets # >(#)
             # (nd|rd|th)
             set n:# >((:|-) # [{mass}] (x|for|*|@))

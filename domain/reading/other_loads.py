@@ -14,6 +14,8 @@ _OTHER_LOAD = Pattern(
     (a|one|two|another|#) ({step}) {way}
     (up|down) (a|one|two|another|#) ({step})
     # (more|extra|fewer|less) ({step})
+    # ({step}) (more|extra|fewer|less)
+    next ({step}) [up|down]
     {took} [{slightly}|a|much|the|some|next|way|too|#]* (heavier|lighter) !(than expected)
     a? ({slightly}) (heavier|lighter) [weight|load|today|this time] (>(,|.|!|-|:|for|#)|$)
     (more|less|extra|added|reduced|increased|lowered|upped|changed) [the|my] (weight|load|plates)

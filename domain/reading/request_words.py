@@ -14,7 +14,7 @@ REQUEST = Pattern(
     (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|from now on|in the? future)
     (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
     (any|some|need|want|give me|looking for|after|love|like) {advice}
-    (need|want|wants|looking for|like|have) (a|an|some|any) (different|other|new|easier|alternative) {exercise}
+    (need|want|looking for|like|have) (a|an|some|any) (different|other|new|easier|alternative) {exercise}
     (id|i would|i|we) [_] {like} [you] [to|a|an|us to] {another}
     (call|ring|phone|text|contact) me
     (do|dont|would|did) (you|u) {think}
