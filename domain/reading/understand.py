@@ -17,6 +17,7 @@ from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
 from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
+from domain.reading.everything import of_everything
 from domain.reading.failing_things import mark_failing_things
 from domain.reading.gather import Group, gather
 from domain.reading.greetings import is_greeting
@@ -163,7 +164,7 @@ def _read(request: Request, message: Message) -> Reading:
         lambda n: " ".join(message.texts(n.start, n.end)),
         unexplained(message, groups, marks),
     )
-    placed = resolver.run(groups)
+    placed = resolver.run(of_everything(message, groups, all_named, exercises))
     if not placed and not all_wants and not pain and not found_signs:
         placed = done_without_numbers(message, request, resolver, named, questions)
     if (

@@ -1,0 +1,83 @@
+"""What is told of the whole workout in one breath: "everything as planned", "hit every target but the curls".
+
+Each exercise that is left of today's plan is then told of as if it had been named; those that are named beside
+it have a tale of their own.
+"""
+
+from collections.abc import Sequence
+
+from domain.reading.gather import Group
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
+from domain.reading.phrase_kinds import MarkKind
+from domain.reading.phrases import Mark
+from domain.reading.which_exercise import Exercises
+from domain.reading.words import words_of
+
+_AS_PLANNED = Pattern(
+    """
+    (everything [else]|the (rest|others)|(all|every) ..2 {exercises}|{workout}) {was} [exactly|just|all|precisely]* {planned}
+    ^ [ok|well|so|hi|hey|coach|and|,]* all {was} [exactly|just|precisely]* {planned}
+    {hit} (all|every|everyone|each) [of|the|my|todays|single|one]* {target}
+    (all|every|everyone|each) [of|the|my|todays|single|one]* {target} {was} {reached}
+    """,
+    exercises="(exercise|exercises|lift|lifts|set|sets)",
+    workout="[the|my|this|todays]* (whole|entire|full) (workout|session|training|thing|lot)",
+    was="[was|were|went|is|done|today|tonight|got|have been|has been|did|,]*",
+    planned="(as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
+    plan="(plan|planned|prescribed|written|programmed|wrote|scheduled|asked|targeted)",
+    hit="(hit|made|met|got|reached|nailed|managed|did|smashed)",
+    target="(target|targets|goal|goals)",
+    reached="(hit|met|made|reached|done|nailed|achieved)",
+)
+_AS_LAST_TIME = Pattern(
+    """
+    (everything|all of (it|them)|all (exercises|lifts|sets)) {was} [exactly|just|the]* {like_last}
+    [exactly|just|the]* {like_last} (on|for|with|in|across) (everything|all (of (it|them)|exercises|lifts|sets))
+    """,
+    was="[was|were|went|is|done|today|tonight|did|,]*",
+    like_last="same [weights|reps|numbers|and]* (as|like) last (time|week|session|workout)",
+)
+
+
+_SAID: tuple[tuple[Pattern, MarkKind], ...] = ((_AS_PLANNED, "target"), (_AS_LAST_TIME, "same all"))
+
+
+def of_everything(
+    message: Message, groups: Sequence[Group], named: Sequence[Named], exercises: Exercises
+) -> list[Group]:
+    """Return the groups, with one for each exercise that is told of as a part of the whole workout."""
+    for pattern, kind in _SAID:
+        found = pattern.first(message)
+        if found is None or _is_of_one(message, found.end, named):
+            continue
+        if any(became not in {"", "a day"} for became in message.taken[found.start : found.end]):
+            continue
+        own = {name for n in named for name in n.names}
+        day = exercises.day(exercises.request.sent.date())
+        mark = Mark(kind, found.start, found.end, from_last=kind == "same all")
+        told = [
+            Group(Named(found.start, found.start, (one.name,)), [mark], sentence=message.sentence[found.start])
+            for one in exercises.request.plan
+            if one.name not in own
+            for _ in range(one.sets - day.counts.get(one.name, 0))
+        ]
+        kept = [group for group in groups if group.named is not None or not _says_only(group, kind)]
+        return sorted([*told, *kept], key=lambda group: group.start)
+    return list(groups)
+
+
+def _is_of_one(message: Message, end: int, named: Sequence[Named]) -> bool:
+    """Return whether all that is spoken of is one exercise's: "everything as planned on the rows"."""
+    at = end
+    while message.text(at) in _TIES:
+        at += 1
+    return at > end and any(n.start == at for n in named)
+
+
+_TIES = words_of("on for with in at the my")
+
+
+def _says_only(group: Group, kind: MarkKind) -> bool:
+    return all(isinstance(item, Mark) and item.kind == kind for item in group.items)
