@@ -7,6 +7,7 @@ knows what day it is now, and reminders, pauses and missed workouts are decided 
 from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
 from datetime import UTC, date, datetime, time, timedelta
+from functools import lru_cache
 from itertools import count as counting
 from itertools import islice
 from typing import assert_never, get_args
@@ -79,6 +80,11 @@ def workout_in_turn(
     `from_start`, the first of those done is taken for the one that was in turn. The first round begins with
     the workout `begins`, where that is given.
     """
+    return _in_turn(tuple(order), tuple(done), from_start, begins)
+
+
+@lru_cache(maxsize=256)
+def _in_turn(order: tuple[str, ...], done: tuple[str, ...], from_start: bool, begins: str | None) -> str:  # noqa: FBT001 only ever called just above
     places: set[int] = set(range(order.index(begins))) if begins in order else set()
     last: str | None = None
     for name in done:

@@ -197,7 +197,10 @@ def strength_shown(one: TrainingSet, body: Body) -> float:
 
 def best_of(sets: Iterable[TrainingSet], body: Body) -> TrainingSet:
     """Return the set that shows the most strength; of equals the one with more reps, then the first."""
-    return max(sets, key=lambda one: (strength_shown(one, body), one.amount))
+    several = sets if isinstance(sets, tuple) else tuple(sets)
+    if len(several) == 1:
+        return several[0]
+    return max(several, key=lambda one: (strength_shown(one, body), one.amount))
 
 
 def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 from typing import NamedTuple
 
 from domain.sets import TrainingSet
@@ -16,9 +17,12 @@ class Kind(NamedTuple):
     is_hold: bool
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Exposure:
-    """The sets of one exercise in one workout, in the order done. Raises ValueError where there is none."""
+    """The sets of one exercise in one workout, in the order done. Raises ValueError where there is none.
+
+    What follows from the sets is asked for again and again, and reckoned once.
+    """
 
     workout: str
     exercise: str
@@ -30,22 +34,22 @@ class Exposure:
         if not self.sets:
             raise ValueError(f"an exposure of {self.exercise!r} on {self.on} without a set")
 
-    @property
+    @cached_property
     def lowering_only(self) -> bool:
         """Whether only lowering-only reps were done: one set of full reps is enough for False."""
         return all(each.lowering_only for each in self.sets)
 
-    @property
+    @cached_property
     def is_hold(self) -> bool:
         """Whether it is a static hold, measured in seconds."""
         return any(each.seconds is not None for each in self.sets)
 
-    @property
+    @cached_property
     def kind(self) -> Kind:
         """What another exposure must share to be compared with this one."""
         return Kind(self.workout, self.exercise, self.lowering_only, self.is_hold)
 
-    @property
+    @cached_property
     def counting(self) -> tuple[TrainingSet, ...]:
         """The sets that count: lowering-only reps after full reps finish a set off and are not compared."""
         if len(self.sets) == 1:

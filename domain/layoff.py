@@ -11,6 +11,7 @@ greater than any other raise, up to what was done before; ten weeks away are reg
 (Halonen 2024, quoted).
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
@@ -31,6 +32,9 @@ FIRST_LOAD: tuple[tuple[int, Decimal], ...] = (
 )
 """From so many days away on, the share of the last load to begin with; the longest break first."""
 
+SHORTEST = FIRST_LOAD[-1][0]
+"""How many days away are a break at all."""
+
 AFTER_ILLNESS = Decimal("0.90")
 """The share of the last load to begin with after an illness, however short: the project's own rule too."""
 
@@ -40,7 +44,7 @@ def share_after(days_away: int) -> Decimal | None:
 
     Days that the schedule leaves between two workouts of a kind anyway are not days away.
     """
-    if days_away < FIRST_LOAD[-1][0]:
+    if days_away < SHORTEST:
         return None
     return next((share for days, share in FIRST_LOAD if days_away >= days), None)
 
@@ -51,7 +55,8 @@ def longest_break(trained: Sequence[date], since: date, until: date) -> int:
     `trained` are the days of training in order. What was done last before a break is begun lighter after it,
     be it some workouts later.
     """
-    days = [since, *(day for day in trained if since < day < until), max(since, until)]
+    between = trained[bisect_right(trained, since) : bisect_left(trained, until)]
+    days = [since, *between, max(since, until)]
     return max((later - day).days for day, later in pairwise(days))
 
 
@@ -66,9 +71,10 @@ def built_back_to(past: Sequence[Exposure], lightened: Sequence[bool]) -> Traini
         if is_lightened:
             best = _heaviest(before)
             wanted = best if wanted is None or extra_kg(best) > extra_kg(wanted) else wanted
-        done = _heaviest(now)
-        if wanted is not None and (extra_kg(done), done.amount) >= (extra_kg(wanted), wanted.amount):
-            wanted = None
+        if wanted is not None:
+            done = _heaviest(now)
+            if (extra_kg(done), done.amount) >= (extra_kg(wanted), wanted.amount):
+                wanted = None
     return wanted
 
 

@@ -1,12 +1,20 @@
-"""The journal seen as exposures: one exercise in one workout, with its sets in order."""
+"""The journal seen as exposures: one exercise in one workout, with its sets in order.
+
+A decision looks at the same journal many times; each exposure is made once.
+"""
 
 from collections import defaultdict
+from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
 
 from domain.exposure import Exposure
-from domain.journal import WorkoutRecord
+from domain.journal import Entry, WorkoutRecord
+from domain.same import once
 from domain.sets import TrainingSet
 from domain.state import ClientState
+
+Dated = tuple[WorkoutRecord, Exposure]
 
 
 def history(
@@ -22,18 +30,47 @@ def history(
     Where `until` is given, that workout's exposure is the last one; where `before` is, those from that
     workout on are left out.
     """
-    sets: dict[int, list[TrainingSet]] = defaultdict(list)
-    for entry in state.entries:
-        if entry.set.exercise == exercise:
-            sets[entry.workout].append(entry.set)
     return tuple(
-        Exposure(workout=record.name, exercise=exercise, on=record.on, sets=tuple(sets[record.number]))
-        for record in state.workouts
+        exposure
+        for record, exposure in exposures_by_exercise(state).get(exercise, ())
         if record.name == workout
-        and record.number in sets
         and (until is None or moment(record) <= moment(until))
         and (before is None or moment(record) < moment(before))
     )
+
+
+def exposures_by_exercise(state: ClientState) -> Mapping[str, tuple[Dated, ...]]:
+    """Return all exposures by exercise, oldest first, each with its workout."""
+    return _by_exercise(state.entries, state.workouts)
+
+
+@once
+def _by_exercise(
+    entries: tuple[Entry, ...], workouts: tuple[WorkoutRecord, ...]
+) -> Mapping[str, tuple[Dated, ...]]:
+    sets: defaultdict[tuple[int, str], list[TrainingSet]] = defaultdict(list)
+    for entry in entries:
+        sets[entry.workout, entry.set.exercise].append(entry.set)
+    records = {record.number: record for record in workouts}
+    done: defaultdict[str, list[Dated]] = defaultdict(list)
+    for (number, exercise), own in sets.items():
+        record = records.get(number)
+        if record is not None:
+            done[exercise].append((record, Exposure(record.name, exercise, record.on, tuple(own))))
+    by_moment = {
+        exercise: tuple(sorted(own, key=lambda dated: moment(dated[0]))) for exercise, own in done.items()
+    }
+    return MappingProxyType(by_moment)
+
+
+def days_trained(state: ClientState) -> tuple[date, ...]:
+    """Return the days of workouts that are open or done, oldest first."""
+    return _days_trained(state.workouts)
+
+
+@once
+def _days_trained(workouts: tuple[WorkoutRecord, ...]) -> tuple[date, ...]:
+    return tuple(each.on for each in workouts if each.state in {"open", "done"})
 
 
 def moment(record: WorkoutRecord) -> tuple[date, int]:

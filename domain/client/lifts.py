@@ -7,12 +7,12 @@ pain, for a deload, after an illness) nothing until strength is back: all of tha
 from collections import defaultdict
 from datetime import date
 
+from domain.client.exposures import exposures_by_exercise
 from domain.client.lines import is_of
 from domain.client.plan import body_mass_kg
 from domain.comparison import Body
 from domain.exercises import describe
 from domain.exposure import Exposure
-from domain.sets import TrainingSet
 from domain.stall import Lift
 from domain.state import ClientState
 from domain.strength_series import begun_anew, series_of
@@ -23,15 +23,10 @@ Key = tuple[str, str]
 
 def lifts_of(state: ClientState) -> dict[Key, Lift]:
     """Return what has been done of the present programme, by workout and exercise, alternatives too."""
-    records = {record.number: record for record in state.workouts}
-    sets: defaultdict[tuple[int, str], list[TrainingSet]] = defaultdict(list)
-    for entry in state.entries:
-        sets[entry.workout, entry.set.exercise].append(entry.set)
     done: defaultdict[Key, list[Exposure]] = defaultdict(list)
-    for (number, exercise), recorded in sets.items():
-        record = records.get(number)
-        if record is not None:
-            done[record.name, exercise].append(Exposure(record.name, exercise, record.on, tuple(recorded)))
+    for exercise, dated in exposures_by_exercise(state).items():
+        for record, exposure in dated:
+            done[record.name, exercise].append(exposure)
     lifts = {key: lift_of(state, exposures) for key, exposures in sorted(done.items()) if is_of(state, *key)}
     return {key: lift for key, lift in lifts.items() if lift.exposures}
 

@@ -4,16 +4,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from itertools import pairwise
 from typing import Literal
 
-from domain.client.exposures import history, last_set_of, set_to_beat
+from domain.client.exposures import days_trained, history, last_set_of, set_to_beat
 from domain.client.lines import Line, caution_for, is_left_out, lines_of, not_to_do, sets_left
 from domain.comparison import extra_kg
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
-from domain.layoff import built_back_to, longest_break, share_after
+from domain.layoff import SHORTEST, built_back_to, longest_break, share_after
 from domain.parts import Plan, PlanChange, PlanLine
 from domain.programme import Rotation
 from domain.sets import TrainingSet
@@ -107,10 +108,12 @@ def days_away(state: ClientState, past: Sequence[Exposure], on: date) -> int:
 
     Days that the schedule leaves between two workouts anyway are none.
     """
-    if not past:
-        return 0
-    trained = [each.on for each in state.workouts if each.state in {"open", "done"}]
-    days = longest_break(trained, past[-1].on, on)
+    return days_between(state, past[-1].on, on) if past else 0
+
+
+def days_between(state: ClientState, since: date, until: date) -> int:
+    """Return for how many days in a row there was no training between two days, as `days_away` counts."""
+    days = longest_break(days_trained(state), since, until)
     stored = state.client.programme
     schedule = stored.programme.schedule if stored else None
     return 0 if isinstance(schedule, Rotation) and days <= schedule.every_days else days
@@ -123,12 +126,13 @@ def was_ill(state: ClientState, past: Sequence[Exposure]) -> bool:
 
 def back_to(state: ClientState, past: Sequence[Exposure]) -> TrainingSet | None:
     """Return what was done before time away or an illness, as long as it is being built back to."""
+    ill = [state.memory.ill_since(each.on) is not None for each in past]
     lightened = [
-        (was_ill(state, past[:at]) and not was_ill(state, past[: at + 1]))
-        or share_after(days_away(state, past[:at], each.on)) is not None
-        for at, each in enumerate(past)
+        (ill[at] and not ill[at + 1])
+        or ((each.on - before.on).days >= SHORTEST and share_after(days_between(state, before.on, each.on)))
+        for at, (before, each) in enumerate(pairwise(past))
     ]
-    return built_back_to(past, lightened)
+    return built_back_to(past, (False, *map(bool, lightened)))
 
 
 def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | None = None) -> Plan:

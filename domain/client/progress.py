@@ -1,19 +1,16 @@
 """What a picture of a client's progress shows, from the state as it is."""
 
-from collections import defaultdict
 from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from domain.calendar import local_day
-from domain.client.exposures import moment
+from domain.client.exposures import Dated, exposures_by_exercise, moment
 from domain.client.lines import line_named, lines_of
 from domain.client.plan import body_mass_kg, target_for
 from domain.comparison import Body, extra_kg
 from domain.exercises import describe
-from domain.exposure import Exposure
-from domain.journal import WorkoutRecord
 from domain.layoff import share_after
 from domain.pictures import Away, Mark, ProgrammeProgress, Progress
 from domain.progress import Course, Spot, course_of, fits, value_on
@@ -25,8 +22,6 @@ MOST_SHOWN = 60
 """How many of the last exposures a picture shows. The house's own choice."""
 MOST_SMALL = 24
 """The same of one exercise among others."""
-
-Dated = tuple[WorkoutRecord, Exposure]
 
 
 def progress_of(state: ClientState, exercise: str, today: date, *, small: bool = False) -> Progress | None:
@@ -93,22 +88,6 @@ def programme_progress_of(
         exercises=shown,
         waiting=tuple(name for name in names if name not in done),
     )
-
-
-def exposures_by_exercise(state: ClientState) -> dict[str, list[Dated]]:
-    """Return all exposures by exercise, oldest first, each with its workout."""
-    sets: dict[tuple[int, str], list[TrainingSet]] = defaultdict(list)
-    for entry in state.entries:
-        sets[entry.workout, entry.set.exercise].append(entry.set)
-    records = {record.number: record for record in state.workouts}
-    done: dict[str, list[Dated]] = defaultdict(list)
-    for (number, exercise), own in sets.items():
-        record = records.get(number)
-        if record is not None:
-            done[exercise].append((record, Exposure(record.name, exercise, record.on, tuple(own))))
-    for each in done.values():
-        each.sort(key=lambda dated: moment(dated[0]))
-    return dict(done)
 
 
 def _aims(

@@ -1,14 +1,15 @@
 """Which workout is in turn, and when; and which one is under way."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from domain.calendar import Schedule, next_day, rested, workout_in_turn, workout_of_day
 from domain.client.draft import Draft
 from domain.client.lines import lines_of, sets_left
-from domain.journal import WorkoutRecord
+from domain.journal import Entry, WorkoutRecord
 from domain.programme import FixedDays
+from domain.same import once
 from domain.state import ClientState
 
 BESIDE = ""
@@ -39,7 +40,7 @@ def in_turn(state: ClientState, today: date) -> Due | None:
         return None
     schedule = stored.programme.schedule
     counting = [record for record in state.workouts if record.name != BESIDE]
-    happened = days_of(state, counting)
+    happened = list(days_of(state.workouts, state.entries))
     if memory.stands_for is not None:
         happened.append(memory.stands_for)
     computed = next_day(
@@ -62,13 +63,13 @@ def in_turn(state: ClientState, today: date) -> Due | None:
     return Due(workout=name, on=day)
 
 
-def days_of(state: ClientState, records: Iterable[WorkoutRecord]) -> list[date]:
-    """Return the days of workouts, and with them those on which the rest of one was done."""
-    records = tuple(records)
+@once
+def days_of(workouts: tuple[WorkoutRecord, ...], entries: tuple[Entry, ...]) -> tuple[date, ...]:
+    """Return the days of the programme's workouts, and with them those on which the rest of one was done."""
+    records = [record for record in workouts if record.name != BESIDE]
     numbers = {record.number for record in records}
-    return [record.on for record in records] + [
-        entry.set.on for entry in state.entries if entry.workout in numbers and entry.set.on is not None
-    ]
+    rest = (entry.set.on for entry in entries if entry.workout in numbers)
+    return tuple(on for on in (*(record.on for record in records), *rest) if on is not None)
 
 
 def catch_up(draft: Draft) -> Due | None:

@@ -8,8 +8,8 @@ import math
 from datetime import timedelta
 
 from domain.client.draft import Draft
+from domain.client.exposures import exposures_by_exercise
 from domain.client.plan import body_mass_kg
-from domain.client.progress import exposures_by_exercise
 from domain.comparison import Body
 from domain.exercises import describe
 from domain.pictures import Points

@@ -7,9 +7,9 @@ from decimal import Decimal
 from functools import lru_cache
 
 from domain.client.draft import Draft
+from domain.client.exposures import exposures_by_exercise
 from domain.client.lines import hold_on, lines_of
 from domain.client.plan import body_mass_kg
-from domain.client.progress import exposures_by_exercise
 from domain.client.rotation import BESIDE
 from domain.exercises import describe
 from domain.exposure import Exposure
