@@ -1,7 +1,7 @@
 """What is told of the whole workout in one breath: "everything as planned", "hit every target but the curls".
 
-Each exercise that is left of today's plan is then told of as if it had been named; those that are named beside
-it have a tale of their own.
+Each exercise that is left of today's plan is then told of as if it had been named; those that are named
+beside it have a tale of their own.
 """
 
 from collections.abc import Sequence
@@ -17,15 +17,15 @@ from domain.reading.words import words_of
 
 _AS_PLANNED = Pattern(
     """
-    (everything [else]|the (rest|others)|(all|every) ..2 {exercises}|{workout}) {was} [exactly|just|all|precisely]* {planned}
-    ^ [ok|well|so|hi|hey|coach|and|,]* all {was} [exactly|just|precisely]* {planned}
+    (everything [else]|the (rest|others)|(all|every) ..2 {exercises}|{workout}) {was} {planned}
+    ^ [ok|well|so|hi|hey|coach|and|,]* all {was} {planned}
     {hit} (all|every|everyone|each) [of|the|my|todays|single|one]* {target}
     (all|every|everyone|each) [of|the|my|todays|single|one]* {target} {was} {reached}
     """,
     exercises="(exercise|exercises|lift|lifts|set|sets)",
     workout="[the|my|this|todays]* (whole|entire|full) (workout|session|training|thing|lot)",
     was="[was|were|went|is|done|today|tonight|got|have been|has been|did|,]*",
-    planned="(as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
+    planned="[exactly|just|all|precisely]* (as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
     plan="(plan|planned|prescribed|written|programmed|wrote|scheduled|asked|targeted)",
     hit="(hit|made|met|got|reached|nailed|managed|did|smashed)",
     target="(target|targets|goal|goals)",
@@ -33,9 +33,10 @@ _AS_PLANNED = Pattern(
 )
 _AS_LAST_TIME = Pattern(
     """
-    (everything|all of (it|them)|all (exercises|lifts|sets)) {was} [exactly|just|the]* {like_last}
-    [exactly|just|the]* {like_last} (on|for|with|in|across) (everything|all (of (it|them)|exercises|lifts|sets))
+    {everything} {was} [exactly|just|the]* {like_last}
+    [exactly|just|the]* {like_last} (on|for|with|in|across) {everything}
     """,
+    everything="(everything|all (of (it|them)|exercises|lifts|sets))",
     was="[was|were|went|is|done|today|tonight|did|,]*",
     like_last="same [weights|reps|numbers|and]* (as|like) last (time|week|session|workout)",
 )
@@ -57,8 +58,9 @@ def of_everything(
         own = {name for n in named for name in n.names}
         day = exercises.day(exercises.request.sent.date())
         mark = Mark(kind, found.start, found.end, from_last=kind == "same all")
+        at, sentence = found.start, message.sentence[found.start]
         told = [
-            Group(Named(found.start, found.start, (one.name,)), [mark], sentence=message.sentence[found.start])
+            Group(Named(at, at, (one.name,)), [mark], sentence=sentence)
             for one in exercises.request.plan
             if one.name not in own
             for _ in range(one.sets - day.counts.get(one.name, 0))
