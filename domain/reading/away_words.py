@@ -178,7 +178,7 @@ AWAY = Pattern(
         break)
     <!({one}) pause (me|my|the|everything|training|it|this|things|all|for|until|till)
     put (me|my (training|programme|program)|everything|it|things|training) on (hold|pause)
-    <!(s|sec|secs|second|seconds|minute|minutes|min|mins|a|with) please? pause please? $
+    <!(s|sec|secs|second|seconds|minute|minutes|min|mins|a|with|rest) please? pause please? $
     freeze my _
     ^ [{greeting}]* (im|i am|we are|were) away? on [a|my|our] {holiday} [{at_present}] >(.|!|,|so|$)
     (holiday|holidays) [!|:|,] (till|til|until|from|for)

@@ -31,6 +31,11 @@ _MACHINES = (
         always=True,
     ),
     Other(
+        "which one of the gym's",
+        Pattern("(on|at|by) [the] (bench|rack|machine|platform|station) # (:|,|-|by|near|next|was|is)"),
+        most=20,
+    ),
+    Other(
         "a number of something else",
         Pattern(
             """

@@ -57,6 +57,10 @@ _HE_OR_SHE = Pattern(
 """,
     does=_DOES,
 )
+_HIM_OR_HER = Pattern(
+    "<!(told|tell|with|to|for|beat|by) (him|her|them|he|she) [:|-|with|got]* >(# [{unit}] (x|for|*) #)",
+    unit=words_of("kg lb"),
+)
 _WHOEVER = Pattern(
     """
     <!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)
@@ -137,7 +141,7 @@ def mark_other_people(message: Message, named: Sequence[Named]) -> None:
     for found in (*_WHOEVER.find(message), *_UNKNOWN.find(message)):
         if _may_be_somebody(message, found.parts["who"][0]):
             _mark(message, named, found.start, _BACK_TO_ME)
-    for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message)):
+    for found in (*_HE_OR_SHE.find(message), *_A_CHILD.find(message), *_HIM_OR_HER.find(message)):
         if message.text(found.start - 1) == '"':
             # "'Only five exercises', they said" has what was said before it.
             continue
