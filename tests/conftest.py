@@ -13,6 +13,7 @@ import pytest
 from hypothesis import settings
 
 from tests.browser import find_browser
+from tests.gathering import gathered, tried
 from tests.postgres import Server, find_programs, running
 
 NO_POSTGRES = "no PostgreSQL can be had here, so its tests are left out"
@@ -50,8 +51,25 @@ def postgres_url(postgres_server: Server) -> Iterator[str]:
         yield url
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Let a row be chosen by its name."""
+    told = "let each row of a table be a test of its own, so that -k can choose it"
+    parser.addoption("--apart", action="store_true", help=told)
+
+
+def pytest_pycollect_makeitem(
+    collector: pytest.Module | pytest.Class, name: str, obj: object
+) -> pytest.Function | None:
+    """Make one test of a table."""
+    if isinstance(collector, pytest.Class) or collector.config.getoption("--apart"):
+        return None
+    return gathered(collector, name, obj)
+
+
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
-    """Say in a line each which tests were left out."""
+    """Say in a line how many cases were tried, and in one each which tests were left out."""
+    reports = [report for several in terminalreporter.stats.values() for report in several]
+    terminalreporter.write_line(f"{sum(tried(reports))} cases: a table of several is one test")
     lacking = {NO_POSTGRES: find_programs() is None, NO_BROWSER: find_browser() is None}
     for line in (line for line, lacks in lacking.items() if lacks and not IN_CI):
         terminalreporter.write_line(line, yellow=True)

@@ -7,6 +7,7 @@ import pytest
 from tests.play.golden import chat_of, scripts
 
 
+@pytest.mark.apart
 @pytest.mark.parametrize("path", scripts(), ids=lambda path: path.stem)
 def test_a_conversation_goes_as_written(path: Path) -> None:
     """The chat is the one that stands beside the script; `python -m tests.play.golden` writes it anew."""
