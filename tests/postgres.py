@@ -49,10 +49,14 @@ class Server:
     folder: Path
 
     @contextmanager
-    def database(self, name: str) -> Iterator[str]:
-        """Make a fresh database, yield its SQLAlchemy URL, and drop it, whoever is still connected."""
+    def database(self, name: str, template: str = "template1") -> Iterator[str]:
+        """Make a fresh database, yield its SQLAlchemy URL, and drop it, whoever is still connected.
+
+        It is empty, or a copy of the database `template`, to which nobody may be connected.
+        """
+        create = sql.SQL("CREATE DATABASE {} TEMPLATE {}")
         with self._connect() as connection:
-            connection.execute(sql.SQL("CREATE DATABASE {}").format(sql.Identifier(name)))
+            connection.execute(create.format(sql.Identifier(name), sql.Identifier(template)))
         try:
             yield f"postgresql+psycopg://{USER}@/{name}?host={self.folder}"
         finally:

@@ -1,10 +1,14 @@
 """Somebody who is erased is in no table any more: the whole bot, on both databases."""
 
 import asyncio
+import shutil
 import zipfile
 from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from io import BytesIO
+from pathlib import Path
+from uuid import uuid4
 
 import pytest
 from sqlalchemy import func, select
@@ -36,6 +40,7 @@ from persistence.tables import (
     WorkoutRow,
 )
 from tests.play.golden import SCRIPTS
+from tests.postgres import Server
 
 BEGIN = datetime(2026, 3, 1, 10, tzinfo=UTC)
 ROSTER = {
@@ -53,15 +58,28 @@ WORDS = ("noor", "quokka", "lisbon is lovely", "marimba", "sousaphone", "theremi
 """What Noor is called and has written, and what others have written about her."""
 
 
+@dataclass(frozen=True)
+class Past:
+    """A village in which everybody has lived for some weeks: where its database is, to be copied, and what
+    else a village knows."""
+
+    kept: Path | str
+    now: datetime
+    heard: tuple[tuple[str, Rendered], ...]
+    code: str
+
+
 class Village:
     """Mara, her client Piet, and Noor, who joins by an invitation."""
 
-    def __init__(self, store: Store) -> None:
+    def __init__(self, store: Store, past: Past | None = None) -> None:
+        """Begin anew, or where the `past` has led to, which must be that of this store's database."""
         self.store = store
-        self.heard: list[tuple[str, Rendered]] = []
-        self.code = ""
-        self.stage = Stage(store, BEGIN, self._watch, made(store))
-        store.load_roster(read_roster(ROSTER, SCRIPTS), BEGIN)
+        self.heard = [*past.heard] if past else []
+        self.code = past.code if past else ""
+        self.stage = Stage(store, past.now if past else BEGIN, self._watch, made(store))
+        if past is None:
+            store.load_roster(read_roster(ROSTER, SCRIPTS), BEGIN)
 
     def _watch(self, _at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
         self.heard.append((outgoing.name or outgoing.chat, rendered))
@@ -135,8 +153,8 @@ class Village:
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
-def village(request: pytest.FixtureRequest) -> Iterator[Village]:
-    """A village in which everybody has lived for some weeks."""
+def new_village(request: pytest.FixtureRequest) -> Iterator[Village]:
+    """A village in which nothing has happened yet."""
     if request.param == "sqlite":
         with passing() as store:
             yield Village(store)
@@ -145,8 +163,40 @@ def village(request: pytest.FixtureRequest) -> Iterator[Village]:
             yield Village(store)
 
 
+def lived(url: str, kept: Path | str) -> Past:
+    """Let everybody live in an empty database; whoever copies it finds it closed."""
+    with opened(url, durable=False) as store:
+        village = Village(store)
+        village.lives()
+        return Past(kept, village.stage.now, tuple(village.heard), village.code)
+
+
+@pytest.fixture(scope="module")
+def lived_in_sqlite(tmp_path_factory: pytest.TempPathFactory) -> Past:
+    path = tmp_path_factory.mktemp("lived") / "kilopost.sqlite3"
+    return lived(f"sqlite:///{path}", path)
+
+
+@pytest.fixture(scope="module")
+def lived_in_postgresql(postgres_server: Server) -> Iterator[Past]:
+    with postgres_server.database("lived") as url:
+        yield lived(url, "lived")
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def village(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Village]:
+    """A village in which everybody has lived for some weeks: living takes long, so each is a copy of one."""
+    past: Past = request.getfixturevalue(f"lived_in_{request.param}")
+    if request.param == "sqlite":
+        with opened(f"sqlite:///{shutil.copy(past.kept, tmp_path)}", durable=False) as store:
+            yield Village(store, past)
+        return
+    server: Server = request.getfixturevalue("postgres_server")
+    with server.database(f"test_{uuid4().hex}", template=str(past.kept)) as url, opened(url) as store:
+        yield Village(store, past)
+
+
 def test_nothing_of_who_is_erased_is_left_in_any_table(village: Village) -> None:
-    village.lives()
     noor, piet = village.number("Noor"), village.number("Piet")
     assert {word for word in WORDS if village.found(word)} == set(WORDS)
     piets, of_noor = village.counts(piet), village.counts(noor)
@@ -171,7 +221,6 @@ def test_nothing_of_who_is_erased_is_left_in_any_table(village: Village) -> None
 
 
 def test_the_coach_goes_on_with_the_others(village: Village) -> None:
-    village.lives()
     village.say("Noor", "erase my data", "yes")
     assert "Noor" not in village.say("Mara", "who needs me?")
     assert "I know no client called noor" in village.say("Mara", "tell noor: hello")
@@ -181,7 +230,6 @@ def test_the_coach_goes_on_with_the_others(village: Village) -> None:
 
 
 def test_an_old_invitation_lets_nobody_in_again_and_a_new_one_does(village: Village) -> None:
-    village.lives()
     old = village.code
     village.say("Noor", "erase my data", "yes")
     assert "Nothing is kept about you" in village.say("Noor", f"/start {old}")
@@ -193,7 +241,6 @@ def test_an_old_invitation_lets_nobody_in_again_and_a_new_one_does(village: Vill
 
 
 def test_the_chat_is_remembered_until_the_last_words_have_arrived(village: Village) -> None:
-    village.lives()
     noor = village.number("Noor")
     village.say("Noor", "erase my data", "yes")
     village.passes(timedelta(minutes=30))
@@ -205,7 +252,6 @@ def test_the_chat_is_remembered_until_the_last_words_have_arrived(village: Villa
 
 
 def test_everything_can_be_had_as_a_file(village: Village) -> None:
-    village.lives()
     village.say("Noor", "send me my data")
     document = village.heard[-1][1].document
     assert document is not None
@@ -229,13 +275,11 @@ def test_everything_can_be_had_as_a_file(village: Village) -> None:
 
 
 def test_the_file_is_for_nobody_else(village: Village) -> None:
-    village.lives()
     assert village.store.archive(village.number("Noor"), village.number("Mara")) is None
     assert village.store.archive(village.number("Noor"), village.number("Piet")) is None
 
 
 def test_notes_are_told_of_in_the_file_and_not_told(village: Village) -> None:
-    village.lives()
     village.say("Noor", "send me my data")
     document = village.heard[-1][1].document
     assert document is not None
@@ -247,30 +291,29 @@ def test_notes_are_told_of_in_the_file_and_not_told(village: Village) -> None:
     assert "2 notes" in texts["read me.txt"]
 
 
-def test_a_code_is_not_kept_once_it_was_told(village: Village) -> None:
-    village.say("Mara", "invite Noor to Harbour Base")
-    assert len(village.code) >= 22
-    assert village.found(village.code.casefold()) == []
-    village.say("Noor", village.code)
-    assert village.number("Noor")
-    assert village.found(village.code.casefold()) == []
+def test_a_code_is_not_kept_once_it_was_told(new_village: Village) -> None:
+    new_village.say("Mara", "invite Noor to Harbour Base")
+    assert len(new_village.code) >= 22
+    assert new_village.found(new_village.code.casefold()) == []
+    new_village.say("Noor", new_village.code)
+    assert new_village.number("Noor")
+    assert new_village.found(new_village.code.casefold()) == []
 
 
-def test_a_coach_lets_in_another_who_sees_nobody_else_s_clients(village: Village) -> None:
-    village.say("Mara", "invite Zoe as a coach")
-    village.say("Mara", "revoke that invitation")
-    assert "invited people only" in village.say("Zoe", f"/start {village.code}")
-    village.say("Mara", "invite Zoe as a coach")
-    village.say("Zoe", f"/start {village.code}")
-    told = [(who, plain(each.text_html)) for who, each in village.heard[-2:]]
+def test_a_coach_lets_in_another_who_sees_nobody_else_s_clients(new_village: Village) -> None:
+    new_village.say("Mara", "invite Zoe as a coach")
+    new_village.say("Mara", "revoke that invitation")
+    assert "invited people only" in new_village.say("Zoe", f"/start {new_village.code}")
+    new_village.say("Mara", "invite Zoe as a coach")
+    new_village.say("Zoe", f"/start {new_village.code}")
+    told = [(who, plain(each.text_html)) for who, each in new_village.heard[-2:]]
     assert [who for who, text in told if "is a coach here now" in text] == ["Mara"]
-    assert village.found(village.code.casefold()) == []
-    assert "No clients yet" in village.say("Zoe", "who needs me?")
-    assert "no clients yet" in village.say("Zoe", "how is Piet?")
+    assert new_village.found(new_village.code.casefold()) == []
+    assert "No clients yet" in new_village.say("Zoe", "who needs me?")
+    assert "no clients yet" in new_village.say("Zoe", "how is Piet?")
 
 
 def test_an_erasure_reaches_the_coach_now_and_the_one_before(village: Village) -> None:
-    village.lives()
     village.say("Mara", "hand Noor over to Ines", "without my notes")
     village.say("Ines", "take Noor")
     assert village.found("ocarina") == []
