@@ -15,6 +15,7 @@ from sqlalchemy import make_url
 from persistence.engine import open_engine, writing
 from tests.botapi.errors import Broken, Cut, Failure, Nonsense, Odd, Slow, TooMany
 from tests.botapi.server import BotApi
+from tests.faults.skewed import BUSY_SECONDS
 from tests.kill.process import Process, process, until
 from tests.kill.traffic import Counted, counted, secrets_in, settled
 
@@ -31,7 +32,7 @@ PLATFORM: tuple[Failure, ...] = (
 TIME_OUT = Slow(22)
 """Longer than the bot waits for an answer."""
 
-LOCKED_SECONDS = 11.5
+LOCKED_SECONDS = BUSY_SECONDS + 1.5
 """Longer than the bot waits for a lock."""
 AWAY_SECONDS = 3.0
 JUMPS = (3600.0, -1800.0, 0.0)

@@ -1,12 +1,17 @@
-"""The bot as a process whose clock is off by as many seconds as the file `skew` says, looked at each time."""
+"""The bot as a process whose clock is off by as many seconds as the file `skew` says, looked at each time.
+
+It waits for a lock of the database for a shorter time than it otherwise would.
+"""
 
 from datetime import datetime, timedelta
 from pathlib import Path
 
 import bot.clock
+import persistence.engine
 from bot.__main__ import main
 
 SKEW = Path("skew")
+BUSY_SECONDS = 2
 
 
 def skewed() -> datetime:
@@ -18,4 +23,5 @@ true_time = bot.clock.machine_time
 
 if __name__ == "__main__":
     bot.clock.machine_time = skewed
+    persistence.engine.BUSY_SECONDS = BUSY_SECONDS
     main()

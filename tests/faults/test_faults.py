@@ -4,18 +4,19 @@ from pathlib import Path
 
 import pytest
 
-from tests.faults.proof import prove
+from tests.faults.proof import Proof, prove
+from tests.kill.both import on_both
 
 
-@pytest.mark.parametrize("database", ["sqlite", "postgresql"])
 def test_nothing_is_lost_doubled_or_out_of_order_whatever_fails(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str], request: pytest.FixtureRequest, database: str
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], request: pytest.FixtureRequest
 ) -> None:
-    is_sqlite = database == "sqlite"
-    url = f"sqlite:///{tmp_path / 'k.sqlite3'}" if is_sqlite else request.getfixturevalue("postgres_url")
-    proof = prove(rounds=1, seed=1, folder=tmp_path, url=url, long=False)
-    with capsys.disabled():
-        print(f"\n{proof}")
-    assert proof.found.faults == ()
-    assert proof.found.recorded == proof.found.reports > 0
-    assert proof.found.delivered == proof.found.alerts > 0
+    def proof(folder: Path, url: str) -> Proof:
+        return prove(rounds=1, seed=1, folder=folder, url=url, long=False)
+
+    for name, found in on_both(proof, tmp_path, request).items():
+        with capsys.disabled():
+            print(f"\n{name}: {found}")
+        assert found.found.faults == (), name
+        assert found.found.recorded == found.found.reports > 0, name
+        assert found.found.delivered == found.found.alerts > 0, name
