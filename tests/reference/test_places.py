@@ -17,6 +17,7 @@ from domain.clock_words import clock_of
 from domain.places import offset_at, zone_at, zones_of
 
 TZDATA = files("tzdata").joinpath("zoneinfo")
+KNOWN = available_timezones()
 PLACES = tomllib.loads(files("domain").joinpath("places.toml").read_text(encoding="utf-8"))
 
 OTHERWISE_NAMED = re.compile(
@@ -53,7 +54,7 @@ def test_a_country_has_the_zones_of_the_tz_database(code: str, name: str) -> Non
 def test_every_zone_of_the_table_is_one_of_the_tz_database() -> None:
     assert len(COUNTRIES) > 220
     named = {zone for zones in PLACES["countries"].values() for zone in zones} | set(PLACES["places"])
-    assert named <= available_timezones()
+    assert named <= KNOWN
 
 
 def test_no_place_is_in_two_zones() -> None:
@@ -63,7 +64,7 @@ def test_no_place_is_in_two_zones() -> None:
 
 
 OLD_NAMES = ("Etc/", "posix/", "right/", "SystemV/", "US/")
-TOWNS = sorted(zone for zone in available_timezones() if "/" in zone and not zone.startswith(OLD_NAMES))
+TOWNS = sorted(zone for zone in KNOWN if "/" in zone and not zone.startswith(OLD_NAMES))
 
 
 @pytest.mark.parametrize("zone", TOWNS)
@@ -72,7 +73,7 @@ def test_a_town_that_has_a_zone_is_known_by_its_name(zone: str) -> None:
 
 
 BEGIN = datetime(2020, 1, 1, tzinfo=UTC)
-CITIES = sorted(zone for zones in ZONES.values() for zone in zones if zone in available_timezones())
+CITIES = sorted(zone for zones in ZONES.values() for zone in zones if zone in KNOWN)
 MOMENTS = st.integers(0, 17 * 365 * 24 * 60).map(lambda minute: BEGIN + timedelta(minutes=minute))
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import UTC, date, datetime, time
+from functools import cache
 from zoneinfo import ZoneInfo
 
 from domain.actions import Action
@@ -38,6 +39,7 @@ Legs
 """
 
 
+@cache  # many lives begin with the same sheet, and reading it takes longer than what most of them try
 def stored(sheet: str = SHEET, number: int = 7) -> StoredProgramme:
     """Return a sheet as a stored programme."""
     programme = read_sheet(sheet).programme
