@@ -18,6 +18,7 @@ def test_the_corpus_is_large_and_has_no_row_twice() -> None:
     assert len({row.id for row in OWN}) == len(OWN)
 
 
+@pytest.mark.apart
 @pytest.mark.parametrize(
     ("folder", "exactly", "wrongly"),
     [

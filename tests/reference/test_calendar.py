@@ -110,6 +110,7 @@ def first_moment_by_dateutil(wall: datetime, zone: tzinfo) -> datetime:
     return last_before.replace(tzinfo=zone, fold=1).astimezone(UTC) + timedelta(minutes=1)
 
 
+@pytest.mark.apart
 @pytest.mark.parametrize("name", ZONES)
 def test_local_hours_over_thirty_years_are_those_of_dateutil(name: str) -> None:
     ours, theirs = ZoneInfo(name), dateutil_zone(name)
