@@ -91,7 +91,6 @@ _OUT = (
     OutboxRow.labels,
     OutboxRow.message_keys,
     OutboxRow.about_message,
-    OutboxRow.about_wake,
     OutboxRow.edits,
 )
 _SAID = (
@@ -236,10 +235,7 @@ def _in_order(said: Sequence[Any], sent: Sequence[Any]) -> Iterator[tuple[Any, b
 def _comes_first(said: Any, sent: Any) -> bool:
     """Return whether what somebody has said comes before what the bot has."""
     if said.received_at != sent.sent_at or sent.about_message is None:
-        # At one moment people are woken before anything is heard.
-        return bool(
-            said.received_at < sent.sent_at or (said.received_at == sent.sent_at and sent.about_wake is None)
-        )
+        return bool(said.received_at <= sent.sent_at)
     return bool(said.number <= sent.about_message)
 
 

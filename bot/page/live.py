@@ -8,7 +8,7 @@ import asyncio
 from collections import Counter
 from collections.abc import AsyncIterator, Iterable, Sequence
 from contextlib import AbstractContextManager, asynccontextmanager
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 from uuid import uuid4
 
@@ -23,7 +23,8 @@ from bot.play.script import Script, Step
 from bot.stage import PLATFORM, Stage
 from bot.textfile import LIMIT_BYTES, LIMIT_BYTES_OF_JOURNAL, read_document
 from bot.wording.page import ABOUT_COPY, ABOUT_DEMO, STRANGER
-from domain.incoming import Document, Edited, Pressed
+from domain.decide import hear
+from domain.incoming import Document, Edited, Heard, Pressed, Text
 from persistence.chats import NEWEST, Before, OwnMessage
 from persistence.people import Person
 from persistence.store import Store
@@ -49,6 +50,7 @@ class Live:
         self.heard: Counter[str] = Counter()
         """How many messages have come into each chat since the scene began."""
         self._news = news
+        self._beginning: asyncio.Task[None] | None = None
         self._run = ""
         self._opened: AbstractContextManager[Store] | None = None
         self._store: Store | None = None
@@ -77,8 +79,28 @@ class Live:
             raise NotReadyError
         return self._stage
 
-    async def begin(self, scene: Scene) -> None:
-        """Open a scene, in place of the one before, and play what came before it. Raises OperatorFault."""
+    def begin(self, scene: Scene) -> None:
+        """Begin to open a scene, in place of the one before, and to play what came before it.
+
+        Where it cannot be had, that is told as news, too.
+        """
+        before, self._beginning = self._beginning, asyncio.create_task(self._begin(scene, self._beginning))
+        self._beginning.add_done_callback(self._begun)
+        if before is not None:
+            before.cancel()
+
+    async def begun(self) -> None:
+        """Wait until the scene is ready. Raises OperatorFault where it cannot be had."""
+        if self._beginning is not None:
+            await self._beginning
+
+    def _begun(self, beginning: asyncio.Task[None]) -> None:
+        if not beginning.cancelled() and (fault := beginning.exception()) is not None:
+            self._news.tell("fault", words=str(fault))
+
+    async def _begin(self, scene: Scene, before: asyncio.Task[None] | None) -> None:
+        if before is not None:
+            await asyncio.wait({before})
         async with self.one_at_a_time:
             await self._end()
             self.scene, self._run = scene, uuid4().hex
@@ -91,9 +113,13 @@ class Live:
             self._last_said = store.chats.last_said()
             self._people = self._all_people()
             self._news.tell("anew")
+        await asyncio.to_thread(_warm_up, self.store, self.stage.now)
 
     async def close(self) -> None:
         """End the scene, and leave nothing behind."""
+        if self._beginning is not None:
+            self._beginning.cancel()
+            await asyncio.wait({self._beginning})
         async with self.one_at_a_time:
             await self._end()
 
@@ -264,6 +290,14 @@ class Live:
                     {"chat": chat, "name": name, "role": "new", "zone": "UTC", "number": 0, "coach": None}
                 )
         return people
+
+
+def _warm_up(store: Store, now: datetime) -> None:
+    """Decide on a message that nobody has sent, and forget it: so the first that somebody sends is quick."""
+    client = next((each.number for each in store.people() if each.is_client), None)
+    state = None if client is None else store.whole_client(client, client)
+    if state is not None:
+        hear(state, Heard(0, now, Text(text="squat 60x6"), answered=now))
 
 
 def _set_up(store: Store, scene: Scene) -> Script:

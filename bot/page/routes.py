@@ -184,7 +184,7 @@ class Routes:
         if wanted >= len(self._live.scenes):
             raise HTTPException(400, NOT_TAKEN)
         self._clock.go("still")
-        await self._live.begin(self._live.scenes[wanted])
+        self._live.begin(self._live.scenes[wanted])
         return JSONResponse({})
 
     def _known(self, chat: str) -> str:

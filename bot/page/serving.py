@@ -8,7 +8,6 @@ import webbrowser
 from collections.abc import AsyncIterator, Mapping, Sequence
 from contextlib import asynccontextmanager
 
-from bot.faults import OperatorFault
 from bot.page.guard import Guard
 from bot.page.live import Live
 from bot.page.moving import MovingClock
@@ -26,22 +25,20 @@ async def serve_page(scenes: Sequence[Scene], port: int, *, opens: bool) -> None
     stopping = asyncio.Event()
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
-    async with page(scenes, port) as (address, guard, beginning):
+    async with page(scenes, port) as (address, guard, live):
         print(opening_words(f"http://{address}{guard.path}", opens=opens), flush=True)
         if opens:
             await asyncio.to_thread(webbrowser.open, f"http://{address}{guard.path_once}")
-        halt = asyncio.create_task(stopping.wait())
-        await asyncio.wait({halt, beginning}, return_when=asyncio.FIRST_COMPLETED)
-        if beginning.done():
-            beginning.result()
+        begun, halt = asyncio.create_task(live.begun()), asyncio.create_task(stopping.wait())
+        await asyncio.wait({begun, halt}, return_when=asyncio.FIRST_COMPLETED)
+        if begun.done():
+            begun.result()
         await halt
 
 
 @asynccontextmanager
-async def page(
-    scenes: Sequence[Scene], port: int = 0
-) -> AsyncIterator[tuple[Address, Guard, asyncio.Task[None]]]:
-    """Serve the page while the block lasts: where it is, who guards it, and the beginning of its scene."""
+async def page(scenes: Sequence[Scene], port: int = 0) -> AsyncIterator[tuple[Address, Guard, Live]]:
+    """Serve the page while the block lasts: where it is, who guards it, and what is on it."""
     news = News()
     live = Live(scenes, news)
     clock = MovingClock(live)
@@ -49,16 +46,15 @@ async def page(
     try:
         async with listening(guard, Address(LOOPBACK, port)) as address:
             guard.port = address.port
-            beginning = asyncio.create_task(live.begin(live.scene))
+            live.begin(live.scene)
             running = asyncio.create_task(clock.run())
             try:
-                yield address, guard, beginning
+                yield address, guard, live
             finally:
                 news.close()
-                for task in (beginning, running):
-                    task.cancel()
-                    with contextlib.suppress(asyncio.CancelledError, OperatorFault):
-                        await task
+                running.cancel()
+                with contextlib.suppress(asyncio.CancelledError):
+                    await running
     finally:
         await live.close()
 

@@ -20,7 +20,7 @@ ABOUT_COPY: Final = (
 )
 ABOUT_DEMO: Final = "Everybody here is invented, and nothing is kept: try whatever you like."
 
-NOTHING_AHEAD: Final = "Nothing lies ahead for the people on these two phones."
+NOTHING_AHEAD: Final = "There was nothing to say on these two phones for two weeks, or nothing lies ahead."
 TOO_LONG: Final = "That is longer than one message can be. Please send it in parts."
 NOT_TAKEN: Final = "That could not be taken. Reload the page, and try again."
 DATABASE_AWAY: Final = "The database is busy or away just now. Please try again in a moment."

@@ -13,6 +13,7 @@ HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
     [
         ("bot.commands.serve", HEAVY),
         ("bot.commands.chat", HEAVY),
+        ("bot.commands.page", HEAVY),
         ("bot.commands.read", (*HEAVY, "sqlalchemy")),
     ],
 )

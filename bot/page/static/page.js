@@ -4,7 +4,8 @@
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const TAGS = new Set(["b", "i", "u", "s", "code", "pre"]);
-const MOST_SHOWN = 400;
+const MOST_SHOWN = 400; // what is further back is let go as new messages come
+const MOST_READ = 1200; // what is newer is let go as somebody reads back
 
 const state = { people: [], heard: {}, seen: {}, run: "", pace: "still", now: null, ready: false };
 const phones = [];
@@ -20,6 +21,7 @@ function format(zone, kind) {
   if (!formats.has(key)) {
     const how = {
       time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
+      date: { weekday: "short", day: "numeric", month: "short", year: "numeric" },
       day: { weekday: "long", day: "numeric", month: "long", year: "numeric" },
     }[kind];
     formats.set(key, new Intl.DateTimeFormat("en-GB", { ...how, timeZone: zone }));
@@ -28,6 +30,7 @@ function format(zone, kind) {
 }
 const timeIn = (zone, at) => format(zone, "time").format(new Date(at));
 const dayIn = (zone, at) => format(zone, "day").format(new Date(at));
+const dateIn = (zone, at) => format(zone, "date").format(new Date(at));
 const place = (zone) => zone.split("/").pop().replaceAll("_", " ");
 
 function make(tag, facts = {}, ...inside) {
@@ -76,10 +79,11 @@ class Phone {
     this.loading = false;
     this.below = 0;
     this.towards = null;
+    this.sending = Promise.resolve();
     const root = $("#phone").content.cloneNode(true).firstElementChild;
     this.root = root;
     root.dataset.phone = place;
-    for (const name of ["who", "there", "scroller", "older", "journal", "nothing", "below", "writing", "towards", "fault"]) {
+    for (const name of ["who", "there", "scroller", "older", "journal", "cut", "nothing", "below", "writing", "towards", "fault"]) {
       this[`$${name}`] = $(`.${name}`, root);
     }
     this.$text = $("textarea", root);
@@ -87,7 +91,8 @@ class Phone {
     this.$who.addEventListener("change", () => this.choose());
     this.$scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
     $("button", this.$older).addEventListener("click", () => this.loadOlder());
-    this.$below.addEventListener("click", () => this.toEnd());
+    $("button", this.$cut).addEventListener("click", () => this.show(this.chat));
+    this.$below.addEventListener("click", () => (this.isCut ? this.show(this.chat) : this.toEnd()));
     this.$writing.addEventListener("submit", (event) => { event.preventDefault(); this.send(); });
     this.$text.addEventListener("input", () => this.fit());
     this.$text.addEventListener("keydown", (event) => {
@@ -99,6 +104,7 @@ class Phone {
     this.$journal.addEventListener("click", (event) => this.touched(event));
     new ResizeObserver(() => { if (this.atEnd) this.toEnd(); }).observe(this.$journal);
     this.atEnd = true;
+    this.top = 0;
     $(".phones").append(root);
   }
 
@@ -117,13 +123,19 @@ class Phone {
     remember();
   }
 
-  async show(chat) {
-    this.chat = chat;
+  clear() {
     this.entries.clear();
     this.before = null;
     this.$journal.replaceChildren();
     this.$nothing.hidden = true;
+    this.$older.hidden = true;
+    this.$cut.hidden = true;
     this.turnTo(null);
+  }
+
+  async show(chat) {
+    this.chat = chat;
+    this.clear();
     this.named();
     this.atEnd = true;
     await this.load();
@@ -144,7 +156,7 @@ class Phone {
     this.root.setAttribute("aria-label", say("phone of", { name: person.name }));
     this.$scroller.setAttribute("aria-label", say("journal of", { name: person.name }));
     $(".text .hidden", this.root).textContent = say("says", { name: person.name });
-    this.$text.placeholder = say("says", { name: person.name });
+    this.$text.placeholder = say(`such as ${person.role}`, { name: person.name });
   }
 
   async load() {
@@ -172,12 +184,28 @@ class Phone {
     const fromEnd = scroller.scrollHeight - scroller.scrollTop;
     await this.load();
     scroller.scrollTop = scroller.scrollHeight - fromEnd;
+    const items = [...this.$journal.children];
+    if (items.length > MOST_READ) {
+      for (const item of items.slice(MOST_SHOWN)) this.drop(item);
+      this.$cut.hidden = false;
+    }
+    this.top = scroller.scrollTop;
+  }
+
+  get isCut() { return !this.$cut.hidden; }
+
+  drop(item) {
+    this.entries.delete(item.dataset.id);
+    item.remove();
   }
 
   scrolled() {
     const { scrollTop, scrollHeight, clientHeight } = this.$scroller;
-    this.atEnd = scrollHeight - scrollTop - clientHeight < 40;
-    if (this.atEnd) this.tellBelow(0);
+    const isNear = scrollHeight - scrollTop - clientHeight < 40;
+    // What grows below does not move anybody away from the end: only who scrolls up has left it.
+    if (isNear || scrollTop < this.top) this.atEnd = isNear;
+    this.top = scrollTop;
+    if (this.atEnd && !this.isCut) this.tellBelow(0);
     if (scrollTop < 600) this.loadOlder();
   }
 
@@ -189,6 +217,7 @@ class Phone {
 
   toEnd() {
     this.$scroller.scrollTop = this.$scroller.scrollHeight;
+    this.top = this.$scroller.scrollTop;
     this.atEnd = true;
     this.tellBelow(0);
   }
@@ -201,8 +230,12 @@ class Phone {
       old.replaceWith(item);
       if (hadFocus) $(".more", item).focus({ preventScroll: true });
       this.days();
+    } else if (this.isCut) {
+      if (entry.by === "bot") this.tellBelow(this.below + 1);
     } else {
-      this.$journal.append(this.item(entry));
+      const item = this.item(entry);
+      item.classList.add("fresh");
+      this.$journal.append(item);
       this.$nothing.hidden = true;
       this.days();
       if (!this.atEnd && entry.by === "bot") this.tellBelow(this.below + 1);
@@ -221,8 +254,7 @@ class Phone {
     for (const item of gone) {
       const kind = item.dataset.id[0];
       last[kind] = Math.max(last[kind], Number(item.dataset.id.slice(1)) + 1);
-      this.entries.delete(item.dataset.id);
-      item.remove();
+      this.drop(item);
     }
     this.before = [last.i, last.o];
     this.$older.hidden = false;
@@ -298,7 +330,7 @@ class Phone {
     $(".about", item).hidden = true;
   }
 
-  open(item) {
+  async open(item) {
     const about = $(".about", item);
     const { entry } = item;
     $(".more", item).setAttribute("aria-expanded", "true");
@@ -307,7 +339,11 @@ class Phone {
     if (entry.key) deeds.push("reply");
     if (entry.key && entry.by === "me") deeds.push("edit");
     const buttons = deeds.map((deed) => make("button", { type: "button", textContent: say(deed), dataset: { do: deed } }));
-    about.replaceChildren(make("div", { className: "deeds" }, ...buttons));
+    const behind = make("div", { className: "behind" });
+    about.replaceChildren(make("div", { className: "deeds" }, ...buttons), behind);
+    const found = await trying(() => ask(`behind/${entry.id}`), (words) => { behind.textContent = words; });
+    if (found) showBehind(behind, entry, found);
+    if (this.atEnd) this.toEnd();
   }
 
   // What is typed next: something new, a reply or a message typed anew
@@ -332,21 +368,27 @@ class Phone {
     this.$text.style.height = `${Math.min(this.$text.scrollHeight + 2, 160)}px`;
   }
 
-  async send() {
+  // What is sent goes one after the other; what could not be sent is there to be sent again.
+  send() {
     const text = this.$text.value;
-    if (!text.trim() || this.sending) return;
-    this.sending = true;
-    const { deed, entry } = this.towards ?? {};
+    if (!text.trim()) return;
+    const { chat, towards } = this;
+    const { deed, entry } = towards ?? {};
     const [path, body] = deed === "edit"
-      ? ["edit", { chat: this.chat, key: entry.key, text }]
-      : ["say", { chat: this.chat, text, replies_to: deed === "reply" ? entry.key : null }];
-    if (deed !== "edit") this.toEnd();
-    const done = await trying(() => ask(path, body), (words) => this.tell(words));
-    this.sending = false;
-    if (!done) return;
+      ? ["edit", { chat, key: entry.key, text }]
+      : ["say", { chat, text, replies_to: deed === "reply" ? entry.key : null }];
     this.turnTo(null);
-    if (this.$text.value === text) this.$text.value = "";
+    this.$text.value = "";
     this.fit();
+    const back = deed !== "edit" && this.isCut ? this.show(chat) : Promise.resolve();
+    if (deed !== "edit") this.toEnd();
+    this.sending = Promise.all([this.sending, back]).then(async () => {
+      const done = await trying(() => ask(path, body), (words) => this.tell(words));
+      if (done || this.chat !== chat || this.$text.value) return;
+      if (towards) this.turnTo(towards);
+      this.$text.value = text;
+      this.fit();
+    });
   }
 
   async sendFile() {
@@ -369,6 +411,24 @@ function stretch([text, ...tags]) {
   let inside = document.createTextNode(text);
   for (const tag of tags.reverse()) if (TAGS.has(tag)) inside = make(tag, {}, inside);
   return inside;
+}
+
+// What the words of a message became, or the reasons of what it says: as the server tells it, in three parts
+function showBehind(into, entry, { stretches, facts, note: words }) {
+  const inside = [make("h3", { textContent: say(entry.by === "me" ? "understood" : "reasons") })];
+  if (stretches.some(([, became]) => became.length)) {
+    inside.push(make("p", { className: "stretches" }, ...stretches.map(([text, became]) => (became.length
+      ? make("span", { className: "stretch" }, make("span", { textContent: text }), make("small", { textContent: became.join(", ") }))
+      : make("span", { className: "left", textContent: text })))));
+  }
+  if (facts.length) {
+    inside.push(make("dl", {}, ...facts.flatMap(([head, said, from]) => [
+      make("dt", { textContent: head }),
+      make("dd", { textContent: said }, from ? make("small", { textContent: say("from", { words: from }) }) : null),
+    ])));
+  }
+  if (words) inside.push(make("p", { textContent: words }));
+  into.replaceChildren(...inside);
 }
 
 const wordsOf = (entry) => entry.words.map(([text]) => text).join("") || entry.file || "";
@@ -409,7 +469,7 @@ function tick({ now, pace }) {
   const zone = phones[0]?.zone ?? "UTC";
   if (state.now) {
     $("#now").dateTime = state.now;
-    $("#now").textContent = `${dayIn(zone, state.now)}, ${timeIn(zone, state.now)}`;
+    $("#now").textContent = `${dateIn(zone, state.now)}, ${timeIn(zone, state.now)}`;
     $("#zone").textContent = say("where", { place: place(zone) });
   }
   for (const button of document.querySelectorAll("[data-pace]")) button.setAttribute("aria-pressed", button.dataset.pace === state.pace);
@@ -430,7 +490,8 @@ function listen(since) {
   on("message", heard);
   on("people", ({ people }) => { state.people = people; marks(); tick({}); });
   on("clock", tick);
-  on("before", ({ now }) => { note(say("playing")); state.now = now; $("#now").textContent = dayIn("UTC", now); });
+  on("before", ({ now }) => { note(say("playing")); state.now = now; $("#now").textContent = dateIn("UTC", now); });
+  on("fault", ({ words }) => note(words));
   on("anew", () => begin());
   source.onerror = () => { if (source.readyState === EventSource.CLOSED) note(say("lost")); };
 }
@@ -458,7 +519,9 @@ async function begin() {
   Object.assign(state, found);
   $("#scenes").replaceChildren(...state.scenes.map((name, index) => make("option", { value: index, textContent: name, selected: index === state.scene })));
   if (!source) listen(state.news);
+  for (const element of document.querySelectorAll("[data-leap], [data-pace], .writing button, textarea, .who")) element.disabled = !state.ready;
   if (!state.ready) {
+    for (const phone of phones) phone.clear();
     note(say("playing"));
     return;
   }
@@ -495,6 +558,10 @@ document.addEventListener("click", (event) => {
     const person = state.people.find((each) => each.chat === chat);
     phones[person?.role === "coach" ? 1 : 0].show(chat).then(remember);
   }
+});
+$("#fold").addEventListener("click", (event) => {
+  const button = event.currentTarget;
+  button.setAttribute("aria-expanded", button.getAttribute("aria-expanded") !== "true");
 });
 $("#scene").addEventListener("submit", (event) => {
   event.preventDefault();

@@ -4,6 +4,8 @@ import pytest
 
 from tests.bot.page.conftest import Asking
 
+pytestmark = pytest.mark.asyncio(loop_scope="module")
+
 ADAEZE = "local:Adaeze"
 
 
