@@ -38,8 +38,10 @@ def training_days(
     def is_planned(day: Day) -> bool:
         if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
             return True
-        of_a_plan = moved and day.kind in {"weekday", "day of month", "numbers"}
-        return of_a_plan and not has_set(*message.clause_span(day.start))
+        if day.kind not in {"weekday", "day of month", "numbers"}:
+            return False
+        start, end = message.clause_span(day.start)
+        return (moved or message.text(end) == "?" or message.text(end - 1) == "?") and not has_set(start, end)
 
     told_apart = day_of_set_not_today(message, days)
     if told_apart is not None:

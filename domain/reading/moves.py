@@ -119,10 +119,16 @@ def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) ->
 
 
 def _day_after(message: Message, start: int, coming: Sequence[Day]) -> Day | None:
-    """Return the coming day that follows in the sentence, or else the first of the message."""
+    """Return the coming day that follows in the sentence, or else the first of the message: of "move Friday
+    to Saturday" the one that it goes to."""
     sentence = message.sentence[start]
     following = [d for d in coming if message.sentence[d.start] == sentence and d.start >= start]
+    if len(following) > 1 and message.text(following[0].start - 1) not in _TOWARDS:
+        following = [d for d in following if message.text(d.start - 1) in _TOWARDS] or following
     return next(iter([*following, *coming]), None)
+
+
+_TOWARDS = words_of("to until till til for onto")
 
 
 def _days_in(message: Message, shift: Found) -> int:

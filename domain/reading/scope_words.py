@@ -7,7 +7,7 @@ _WEEKDAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 
 PLAN_BEFORE = Pattern(
     """
-    (going|go) for|going to|gonna|will|ill|wanna|wanted|(want|wants) !(of)|about to|soon|saving
+    (going|go) for|going to|gonna|will|<!({being}) ill|wanna|wanted|(want|wants) !(of)|about to|soon|saving
     aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of|looking forward to
     plan|planning|planned|prescribed|scheduled|due to do|ready for|preparing for|(build|building) up? to
     try (for|to|and)|trying (for|to)|let me try
@@ -21,8 +21,10 @@ PLAN_BEFORE = Pattern(
     you (said|wrote|put|told|had|want|wanted|asked|gave)|coach (said|says|wrote)
     (tip|tips|advice|recommendation|suggestion) (from|of|by)
     (physio|doctor|doc|therapist|channel|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
-    tomorrow|one day|someday|next (time|week|session|workout|month)|by (christmas|summer|easter|new year)
+    tomorrow|one day|someday|{next}|by (christmas|summer|easter|new year)
 """,
+    being="was|were|been|being|am|im|feel|feeling|felt|fell|got|still|so|too|very|quite|really",
+    next="next (time|week|session|workout|month) !((im|i am|ill be|we are|well be) _)",
     has="just|also|has|had|even",
     lifting="doing|using|lifting|squatting|benching|deadlifting|pressing|pulling|rowing|curling",
 )
@@ -123,7 +125,7 @@ THE_BODY = "the body"
 """What marks a part of the body where an exercise could be meant."""
 ON_THE_CHEST = Pattern(
     """
-    (on|to|off|from|across|touch~) (the|my) chest !(press|supported|fly|flies|machine|row)
+    (on|to|off|from|across|touch~) [the|my] chest !(press|supported|fly|flies|machine|row)
     chest (felt|feels|up|was|is)
     (on|across|over|round|around) (my|the) (lap|waist)
     <({weight}) (on|across) (my|the) ({part})

@@ -19,7 +19,7 @@ _ENDS_ALONE = (
 
 SKIP = Pattern(
     """
-    plainly:(skip|skipped|skipping)
+    plainly:((skip|skipped|skipping) !([ahead|on|straight]* to))
     ended:((drop|dropped|dropping) {no_load}|cut out?)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
     (kicked|threw|thrown|chucked|booted|shooed|called|dragged) [me|us|everyone] (out|away) before [{i_could}]
@@ -141,7 +141,7 @@ SKIPPED = Pattern(
         ditched)|cancelled|can wait
     (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
-    (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$)
+    (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$|today|tonight)
     skipped|skip|a miss|dropped {no_load}|left out|not done|not today|didnt happen !(by|
         without)|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
