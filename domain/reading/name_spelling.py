@@ -23,8 +23,9 @@ from domain.reading.words import FILLERS, words_of
 
 _TELLS_OF_PAIN = HURT | ACHE
 """Words that are no slip for one of a name, however near: "my shoulder pinches" is no shoulder press."""
-_SHORT = 4
+_SHORT = 5
 """So many letters has a word whose slips are only looked for right before a set."""
+_LEAST_SLIPPED = 4
 _MOST_SLIPS = 4096
 _NO_SLIPS = (
     COMMON
@@ -77,7 +78,7 @@ class Spelling:
         60x9"."""
         known = self._slips.get(word)
         if known is None:
-            near = {} if len(word) < _SHORT or word in _NO_SLIPS else self._near(word)
+            near = {} if len(word) < _LEAST_SLIPPED or word in _NO_SLIPS else self._near(word)
             near = near or self._without_vowels(word)
             if len(self._slips) > _MOST_SLIPS:
                 self._slips.clear()

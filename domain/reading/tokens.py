@@ -37,10 +37,10 @@ class Token(NamedTuple):
 
 _PLAIN = re.compile(r"[\t\n\x20-\x7e]*")
 _TOKEN = re.compile(
-    r"(?P<n>\d{1,9}(?:[.,]\d{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w]|_)", re.ASCII
+    r"(?P<n>\d{1,9}(?:[.,]\d{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w])", re.ASCII
 )
 _TOKEN_WIDE = re.compile(
-    r"(?P<n>[0-9]{1,9}(?:[.,][0-9]{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w]|_)"
+    r"(?P<n>[0-9]{1,9}(?:[.,][0-9]{1,9})*)|(?P<w>[^\W\d_]+(?:'[^\W\d_]+)*)|(?P<l>\n)|(?P<s>[^\s\w])"
 )
 
 _FOLDED = {
