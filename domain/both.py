@@ -91,7 +91,8 @@ def _hear_words(state: BothState, heard: Heard, text: str) -> Outcome:
     kept = state.coach.memory.in_which_role
     chosen = role_chosen(text) if kept is not None else None
     if kept is not None and chosen is not None:
-        return _in_role(state, replace(heard, incoming=Text(text=kept.text)), chosen, spoken=True)
+        meant = replace(heard, incoming=Text(text=kept.text))
+        return replace(_in_role(state, meant, chosen, spoken=True), understood=None)
     role = role_of_words(state, heard)
     return _ask(state, heard, text) if role is None else _in_role(state, heard, role, spoken=True)
 

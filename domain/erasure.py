@@ -13,8 +13,9 @@ from pydantic import BaseModel
 
 from domain.actions import Action
 from domain.incoming import Document, Edited, FromChat, FromCoach, FromDelivery, Text
-from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part, Reach
+from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
+from domain.reach import Reach
 from domain.tally import Numbers
 
 FORGET_AFTER = timedelta(hours=1)

@@ -13,6 +13,7 @@ from domain.notes import Note
 from domain.parts import Say
 from domain.programme import Programme
 from domain.state import Client, Coach, Invitation, Offer
+from domain.understood import Understood
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,8 +234,9 @@ class Order:
 class Outcome:
     """A whole decision; it is saved whole or not at all.
 
-    `memory` None leaves the memory as it is; `other_memory` is a coach's who is a client as well. `wake_at`
-    is aware and UTC; None: nothing to be woken for.
+    `understood` is what a client's message was taken for. `memory` None leaves the memory as it is;
+    `other_memory` is a coach's who is a client as well. `wake_at` is aware and UTC; None: nothing to be woken
+    for.
     """
 
     changes: tuple[Change, ...] = ()
@@ -243,3 +245,4 @@ class Outcome:
     memory: ClientMemory | CoachMemory | None = None
     other_memory: CoachMemory | None = None
     wake_at: datetime | None = None
+    understood: Understood | None = None

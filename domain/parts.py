@@ -16,6 +16,7 @@ from domain.frozen import Frozen
 from domain.journal import AlertReason
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.programme import Range
+from domain.reach import Reach
 from domain.sets import LoadKind, TrainingSet
 from domain.tally import Numbers
 from domain.topics import Topic
@@ -70,6 +71,8 @@ class PlanLine(Frozen):
     target: TrainingSet | None = None
     reason: TargetReason | None = None
     """Why that is the target."""
+    last: TrainingSet | None = None
+    """The set that the target is reckoned from, where there was one."""
     lighter: bool = False
     """Whether its load is less than the last one."""
     to_beat: TrainingSet | None = None
@@ -158,6 +161,10 @@ class TargetPart(Frozen):
     put_right: bool = False
     """Whether it puts right a first load that has just proved wrong, while the workout goes on."""
     reason: TargetReason | None = None
+    range: Range | None = None
+    """The prescription's, which the reason speaks of."""
+    last: TrainingSet | None = None
+    """The set that it is reckoned from, where there was one."""
     back_to: TrainingSet | None = None
     """What was done before a break, as long as it is being built back to."""
 
@@ -297,22 +304,6 @@ class Digest(Frozen):
     since: date | None = None
     numbers: Numbers | None = None
     """The numbers of the days that are looked back on."""
-
-
-class Unreached(Frozen):
-    """A client whom words did not reach, and why."""
-
-    client: str
-    why: str
-
-
-class Reach(Frozen):
-    """Whom a coach's words to `total` clients have reached so far, and whom they cannot reach."""
-
-    kind: Literal["reach"] = "reach"
-    total: int
-    reached: tuple[str, ...] = ()
-    unreached: tuple[Unreached, ...] = ()
 
 
 FileKind = Literal["journal table", "journal pages", "journal data", "journal reading", "everything"]

@@ -30,8 +30,10 @@ from domain.incoming import (
 )
 from domain.memory import ClientMemory
 from domain.sets import LoadKind
+from domain.understood import Understood
 from domain.units import Unit
 from persistence.tables import (
+    UNDERSTOOD,
     AlertRow,
     EntryRow,
     HoldRow,
@@ -104,6 +106,8 @@ class KeptMessage(Frozen):
     by: Literal["you", "bot", "coach"]
     kind: str
     text: str
+    understood: JsonValue = None
+    """What your words were taken for, where that was noted."""
 
 
 class KeptArchive(Frozen):
@@ -195,7 +199,7 @@ def _settings(connection: Connection, row: Row[Any]) -> KeptSettings:
 def _messages(connection: Connection, person: int) -> tuple[KeptMessage, ...]:
     """Return all messages of the chat in the order of time, and what the coach ordered for this client."""
     heard = connection.execute(
-        select(InboxRow.received_at, InboxRow.incoming)
+        select(InboxRow.received_at, InboxRow.incoming, InboxRow.understood)
         .where(InboxRow.person == person)
         .order_by(InboxRow.number)
     )
@@ -204,9 +208,21 @@ def _messages(connection: Connection, person: int) -> tuple[KeptMessage, ...]:
         .where(OutboxRow.person == person, OutboxRow.state == "sent")
         .order_by(OutboxRow.number)
     )
-    messages = [_heard(connection, each.received_at, each.incoming, person) for each in heard]
+    messages = [
+        _heard(connection, each.received_at, each.incoming, person).model_copy(
+            update={"understood": _plain_understood(each.understood)}
+        )
+        for each in heard
+    ]
     messages += [KeptMessage(at=each.sent_at, by="bot", kind="text", text=each.words) for each in said]
     return tuple(sorted(messages, key=lambda each: each.at))
+
+
+def _plain_understood(understood: Understood | None) -> JsonValue:
+    if understood is None:
+        return None
+    plain: JsonValue = UNDERSTOOD.dump_python(understood, mode="json", exclude_defaults=True)
+    return plain
 
 
 def _heard(

@@ -68,14 +68,15 @@ class AsJson(TypeDecorator[T]):
     impl = Text
     cache_ok = True
 
-    def __init__(self, adapter: TypeAdapter[T]) -> None:
-        """Keep values of the adapter's type."""
+    def __init__(self, adapter: TypeAdapter[T], *, lean: bool = False) -> None:
+        """Keep values of the adapter's type; where `lean`, without the fields that are as by default."""
         super().__init__()
         self.adapter = adapter
+        self.lean = lean
 
     def process_bind_param(self, value: T | None, dialect: Dialect) -> str | None:  # noqa: ARG002 - SQLAlchemy's signature
         """Return `value` as JSON text."""
-        return None if value is None else self.adapter.dump_json(value).decode()
+        return None if value is None else self.adapter.dump_json(value, exclude_defaults=self.lean).decode()
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> T | None:  # noqa: ARG002 - SQLAlchemy's signature
         """Return the value that the text stands for. Raises pydantic's ValidationError where it cannot be."""

@@ -30,6 +30,7 @@ from domain.incoming import (
     Reachable,
     Text,
 )
+from domain.understood import Understood
 from persistence.leases import Lease, fresh_token
 from persistence.people import numbers_of_chats
 from persistence.pressing import with_action
@@ -221,9 +222,15 @@ def bring_journal(
     return number
 
 
-def done(connection: Connection, message: int, now: datetime, fault: str | None = None) -> None:
-    """Mark a message as done; with a `fault`, as one of which nothing came."""
-    connection.execute(_DONE, {"message": message, "done_at": now, "fault": fault})
+def done(
+    connection: Connection,
+    message: int,
+    now: datetime,
+    fault: str | None = None,
+    understood: Understood | None = None,
+) -> None:
+    """Mark a message as done, with what it was `understood` as; with a `fault`, as one nothing came of."""
+    connection.execute(_DONE, {"message": message, "done_at": now, "fault": fault, "understood": understood})
 
 
 def order(

@@ -30,6 +30,7 @@ from persistence import (
     queues,
     readers,
     sending,
+    understood,
     whole,
     work,
 )
@@ -47,6 +48,7 @@ from persistence.prepared import Loaded, Roster
 from persistence.programmes import Programmes
 from persistence.queues import Queues
 from persistence.readers import Reader
+from persistence.understood import Told
 from persistence.work import Decide
 
 _RECENT = 200
@@ -345,6 +347,11 @@ class Store:
         """Return what the file in that message of the person's says; None where it is gone."""
         with reading(self._engine) as connection:
             return inbox.file_sent(connection, message, person)
+
+    def told(self, message: int) -> Told | None:
+        """Return what became of that message in the inbox, as first sent; None where it has no words."""
+        with reading(self._engine) as connection:
+            return understood.told(connection, message)
 
     def person_of_chat(self, chat: str) -> Person | None:
         """Return the person who writes in `chat`; None where nobody ever did."""

@@ -71,7 +71,7 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
         columns = _renewed(lease, now) if goes_on else _ENDED
         number = save(connection, person, heard, outcome, columns, now)
         if heard is not None:
-            inbox.done(connection, heard.number, now)
+            inbox.done(connection, heard.number, now, understood=outcome.understood)
     return goes_on and number == lease.person
 
 

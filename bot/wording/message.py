@@ -31,7 +31,6 @@ from domain.parts import (
     Part,
     Plan,
     Question,
-    Reach,
     Reminder,
     Safety,
     TargetPart,
@@ -39,6 +38,7 @@ from domain.parts import (
     VerdictPart,
 )
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
+from domain.reach import Reach
 
 
 def message_words(parts: tuple[Part, ...], reader: Reader) -> str:

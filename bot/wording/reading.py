@@ -1,6 +1,7 @@
 """Words for the `read` command: a reading shown to a person, with the words of the message it came from."""
 
-from typing import assert_never
+from itertools import chain, repeat
+from typing import Literal, NamedTuple, assert_never
 
 from bot.wording.reader import number, set_words
 from domain.reading import OpenSet, Pain, Reading, Slot, Want
@@ -21,21 +22,41 @@ _WANTS: dict[Want, str] = {
 }
 
 
-def reading_lines(text: str, reading: Reading) -> list[str]:
-    """Return what was understood, a line each, and what was left over."""
-    lines = [f"record   {record_words(one)}" for one in reading.sets]
+class Finding(NamedTuple):
+    """One thing that was understood: of which kind, in words, and for a set where in the message it was told.
+
+    `kind` is empty for what belongs to the one before. `told_in` is (0, 0) where that is not known.
+    """
+
+    kind: Literal["record", "ask", "pain", "urgent", "wants", ""]
+    words: str
+    told_in: tuple[int, int] = (0, 0)
+
+
+def findings(reading: Reading) -> list[Finding]:
+    """Return all that was understood, what is to be recorded first."""
+    places = chain(reading.told_in, repeat((0, 0)))
+    found = [
+        Finding("record", record_words(one), place) for one, place in zip(reading.sets, places, strict=False)
+    ]
     for one in reading.open:
-        lines.append(f"ask      {', '.join(map(slot_words, one.asks))}: {open_words(one)}")
-        lines.extend(f"         it could be {record_words(other)}" for other in one.candidates)
+        found.append(Finding("ask", f"{', '.join(map(slot_words, one.asks))}: {open_words(one)}"))
+        found.extend(Finding("", f"it could be {record_words(other)}") for other in one.candidates)
     asked = {slot for one in reading.open for slot in one.asks}
-    lines.extend(f"ask      {slot_words(slot)}" for slot in reading.asks if slot not in asked)
-    lines.extend(f"pain     {pain_words(pain)}" for pain in reading.pain)
+    found.extend(Finding("ask", slot_words(slot)) for slot in reading.asks if slot not in asked)
+    found.extend(Finding("pain", pain_words(pain)) for pain in reading.pain)
     if reading.urgent:
-        lines.append("urgent   a warning sign: stop, and call the local emergency number")
+        found.append(Finding("urgent", "a warning sign: stop, and call the local emergency number"))
     for want in reading.wants:
         about = ", ".join(reading.skips) if want == "skip_exercise" else ""
         until = reading.on.isoformat() if reading.on and want in {"move", "pause"} else ""
-        lines.append(f"wants    {' '.join(filter(None, (_WANTS[want], about, until)))}")
+        found.append(Finding("wants", " ".join(filter(None, (_WANTS[want], about, until)))))
+    return found
+
+
+def reading_lines(text: str, reading: Reading) -> list[str]:
+    """Return what was understood, a line each, and what was left over."""
+    lines = [f"{each.kind:8} {each.words}" for each in findings(reading)]
     if not lines:
         lines.append("nothing to record and nothing to do")
     lines.append("")
@@ -98,6 +119,10 @@ def _spans(reading: Reading) -> list[tuple[int, int, str]]:
     return list(dict.fromkeys((word.start, word.end, word.became) for word in reading.words))
 
 
+_NO_WORDS = frozenset({"", "x", "X", "×", "@"})
+"""What joins two numbers, and is nothing by itself."""
+
+
 def left_over(text: str, reading: Reading) -> str:
     """Return the words of the message that became nothing."""
     kept: list[str] = []
@@ -107,4 +132,4 @@ def left_over(text: str, reading: Reading) -> str:
             kept.append(text[at:start].strip(" ,.:;!\n"))
         at = max(at, end)
     kept.append(text[at:].strip(" ,.:;!\n"))
-    return " … ".join(filter(None, kept))
+    return " … ".join(each for each in kept if each not in _NO_WORDS)

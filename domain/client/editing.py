@@ -12,18 +12,23 @@ from domain.client.weighing import weigh_again
 from domain.client.why import answer_why, why_of
 from domain.incoming import Edited
 from domain.journal import Entry
+from domain.reading import Reading
+from domain.understood import Understood
 from domain.values import facts_of
 
 
-def hear_edit(draft: Draft, edited: Edited) -> None:
+def hear_edit(draft: Draft, edited: Edited) -> Understood | None:
     """Read an edited message again; what it had recorded gives way to what it says now.
 
-    What had been taken back is not taken back twice.
+    What had been taken back is not taken back twice. Returns what the message was taken for, None where its
+    words are the same.
     """
     if edited.original is None or edited.before == edited.text:
-        return
-    if answer_edited(draft, edited) or weigh_again(draft, edited.original, edited.text):
-        return
+        return None
+    if answer_edited(draft, edited):
+        return Understood("an answer", Reading())
+    if weigh_again(draft, edited.original, edited.text):
+        return Understood("a setting", Reading())
     message = draft.message = edited.original
     draft.reply = edited.reply
     replaced = came_of(draft.state, message, edited.places)
@@ -35,7 +40,7 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
     draft.settle(*(alert for alert in draft.state.alerts if alert.evidence.get("message") == message))
     asked = why_of(draft, edited.text)
     if asked is not None and not asked.said_before and not replaced and answer_why(draft, asked):
-        return
+        return Understood("a question after reasons", Reading())
     before = understand(draft, edited.before or "")
     again = tuple(entry for entry in draft.state.entries if entry.number not in kept)
     reading = understand_of(draft, edited.text, (*again, *old, *put_right_since) or answered(draft))
@@ -62,6 +67,8 @@ def hear_edit(draft: Draft, edited: Edited) -> None:
         draft.notice("read again")
     elif draft.is_empty:
         answer_nothing(draft, edited.text)
+        return Understood("nothing known", reading)
+    return Understood("a report", reading)
 
 
 def is_old(draft: Draft, entry: Entry, places: Sequence[int]) -> bool:

@@ -1,6 +1,6 @@
 """What a client's message comes to. One message in, one answer out."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import assert_never
 
@@ -79,6 +79,7 @@ from domain.journal import Entry
 from domain.outcome import Outcome
 from domain.reading import Pain, Reading, days_asked, is_lone_number
 from domain.state import ClientState
+from domain.understood import TakenFor, Understood, in_other_words
 
 COMMANDS = {
     "/plan": "what's the plan today?",
@@ -100,18 +101,19 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     give_up_old_question(draft)
     drop_old_weighing(draft)
     drop_told_since(draft)
+    understood: Understood | None = None
     match heard.incoming:
         case Text(text=text, reply=reply):
             draft.reply = reply
-            hear_words(draft, text)
+            understood = hear_words(draft, text)
             reply_to_coach(draft, text)
         case Edited() as edited if state.memory.joining is not None:
             hear_joining_edit(draft, edited)
         case Edited(original=None, text=text):
-            hear_words(draft, text)
+            understood = hear_words(draft, text)
         case Edited() as edited:
             draft.edits = edited.answered
-            hear_edit(draft, edited)
+            understood = hear_edit(draft, edited)
         case Pressed(action=action, under=under):
             press(draft, action, under)
         case Document():
@@ -154,62 +156,86 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
     keep_tally(draft)
     keep_due(draft)
     note_told(draft)
-    return draft.outcome(next_wake(draft.state, draft.at))
+    return replace(draft.outcome(next_wake(draft.state, draft.at)), understood=understood)
 
 
-def hear_words(draft: Draft, text: str) -> None:
-    """Decide on something typed: an answer awaited or a setting first, unless something hurts."""
-    text = COMMANDS.get(text.strip().casefold(), text)
+def hear_words(draft: Draft, text: str) -> Understood:
+    """Decide on something typed, and return what it was taken for."""
+    command = COMMANDS.get(text.strip().casefold())
+    if command is None:
+        return hear_text(draft, text)
+    return Understood("a command", in_other_words(hear_text(draft, command).reading))
+
+
+def hear_text(draft: Draft, text: str) -> Understood:
+    """Decide on plain words: an answer awaited or a setting first, unless something hurts."""
     reading = understand(draft, text)
     hurts = reading.urgent or bool(reading.pain)
     if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
-        return
+        return Understood("a wish to leave", reading)
     if not hurts and draft.memory.joining is None and take_age_told(draft, text):
-        return
+        return Understood("an age", reading)
     if draft.memory.joining is not None:
-        if not hear_joining(draft, text, reading) and not answer_coach(draft, text):
-            go_on(draft, unread=True)
-        return
+        return Understood(hear_while_joining(draft, text, reading), reading)
     if draft.reply is None:
         reading = put_right_again(draft, text, reading)
         hurts = reading.urgent or bool(reading.pain)
     if not hurts and take_why(draft, text):
-        return
+        return Understood("a question after reasons", reading)
     if not hurts and take_look_up(draft, text):
-        return
+        return Understood("a question", reading)
     if not hurts and take_reply(draft, text, reading.names):
-        return
-    if draft.reply is not None and hear_of_earlier(draft, draft.reply, reading, text):
-        return
+        return Understood("an answer", reading)
+    if draft.reply is not None:
+        of_earlier = hear_of_earlier(draft, draft.reply, reading, text)
+        if of_earlier is not None:
+            return Understood("a report", of_earlier)
     is_of_earlier = draft.reply is not None and bool(
         came_of(draft.state, draft.reply.message, draft.reply.places)
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
-        return
+        return Understood("an answer", reading)
     if not hurts and (rest := take_settings(draft, text, has_sets=bool(reading.sets))) is not None:
         hear_rest(draft, rest)
-        return
-    if not hurts and (take_later(draft, text) or take_asked(draft, text, reading)):
-        return
-    if not hurts and (
-        takes_end(draft, text)
-        or (not reading.sets and take_turn(draft, text))
-        or take_days_asked(draft, text)
-        or take_setting(draft, text)
-        or take_journal(draft, text)
-        or take_picture(draft, reading, text)
-        or take_warm_up(draft, text, reading)
-        or take_plates(draft, text, reading)
-    ):
-        return
+        return Understood("a setting", reading)
+    if not hurts and (asked_for := take_request(draft, text, reading)) is not None:
+        return Understood(asked_for, reading)
     note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)
     if reading.sets:
         end_with(draft, text)
     if draft.is_empty:
-        answer_words(draft, reading, text)
-    elif reading.sets and draft.memory.barred and not reading.urgent:
+        return Understood(answer_words(draft, reading, text), reading)
+    if reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
+    return Understood("a report", reading)
+
+
+def hear_while_joining(draft: Draft, text: str, reading: Reading) -> TakenFor:
+    """Decide on words said before the first questions are over."""
+    if hear_joining(draft, text, reading):
+        return "an answer to the first questions"
+    if answer_coach(draft, text):
+        return "an answer to the coach"
+    go_on(draft, unread=True)
+    return "nothing known"
+
+
+def take_request(draft: Draft, text: str, reading: Reading) -> TakenFor | None:
+    """Do what is asked for in words of its own; return what that was, None where nothing of the kind is."""
+    requests: tuple[tuple[TakenFor, Callable[[], bool]], ...] = (
+        ("a time for the reminder", lambda: take_later(draft, text)),
+        ("a question", lambda: take_asked(draft, text, reading)),
+        ("the end of the workout", lambda: takes_end(draft, text)),
+        ("a change of turn", lambda: not reading.sets and take_turn(draft, text)),
+        ("days asked", lambda: take_days_asked(draft, text)),
+        ("a setting", lambda: take_setting(draft, text)),
+        ("a request for the journal", lambda: take_journal(draft, text)),
+        ("a request for a picture", lambda: take_picture(draft, reading, text)),
+        ("a request for a warm-up", lambda: take_warm_up(draft, text, reading)),
+        ("a request for plates", lambda: take_plates(draft, text, reading)),
+    )
+    return next((what for what, takes in requests if takes()), None)
 
 
 def hear_rest(draft: Draft, rest: str) -> None:
@@ -219,16 +245,16 @@ def hear_rest(draft: Draft, rest: str) -> None:
         hear_words(draft, rest)
 
 
-def answer_words(draft: Draft, reading: Reading, text: str) -> None:
+def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
     """Answer words with nothing to do in them; they may answer the bot's question, or the coach."""
-    took = (
-        end_with(draft, text)
-        or fine_again(draft, reading, text)
-        or take_free_answer(draft, text)
-        or answer_coach(draft, text)
-    )
-    if not took:
-        answer_nothing(draft, text)
+    if end_with(draft, text):
+        return "the end of the workout"
+    if fine_again(draft, reading, text) or take_free_answer(draft, text):
+        return "an answer"
+    if answer_coach(draft, text):
+        return "an answer to the coach"
+    answer_nothing(draft, text)
+    return "nothing known"
 
 
 def take_why(draft: Draft, text: str) -> bool:
@@ -247,8 +273,10 @@ def take_why(draft: Draft, text: str) -> bool:
     return answer_why(draft, asked) or asked.said_before
 
 
-def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -> bool:
-    """Put right or take back what the message answered has recorded; return whether that was wanted.
+def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -> Reading | None:
+    """Put right or take back what the message answered has recorded; return how it was read for that.
+
+    Returns None where that is not wanted.
 
     Of a message that nothing stands of, nothing can be put right: another record is not touched instead. A
     number alone is what the set should have been, unless it can as well be the next one of that exercise.
@@ -257,14 +285,15 @@ def hear_of_earlier(draft: Draft, reply: ReplyTo, reading: Reading, text: str) -
     of_them = understand_of(draft, text, entries)
     if of_them is None and is_lone_number(text) and not awaits_more(draft, entries):
         of_them = understand_of(draft, f"make that {text}", entries)
+        of_them = of_them and in_other_words(of_them)
     if of_them is not None:
         act_on(draft, of_them, text, draft.message)
-    elif reply.message is not None and not entries and "correct" in reading.wants:
+        return of_them
+    if reply.message is not None and not entries and "correct" in reading.wants:
         act_on(draft, replace(reading, sets=(), open=(), wants=(), replaces=()), text, draft.message)
         draft.notice("nothing to put right")
-    else:
-        return False
-    return True
+        return reading
+    return None
 
 
 def awaits_more(draft: Draft, entries: Sequence[Entry]) -> bool:

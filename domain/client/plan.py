@@ -9,7 +9,7 @@ from typing import Literal
 
 from domain.client.exposures import days_trained, history, last_set_of, set_to_beat
 from domain.client.lines import Line, caution_for, is_left_out, lines_of, not_to_do, sets_left
-from domain.comparison import extra_kg
+from domain.comparison import Body, best_of, extra_kg
 from domain.equipment import plates_per_side
 from domain.exercises import describe
 from domain.exposure import Exposure
@@ -74,6 +74,13 @@ def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...], on: d
         ill=was_ill(state, past),
         back_to=back_to(state, past),
     )
+
+
+def reckoned_from(state: ClientState, exercise: str, past: Sequence[Exposure]) -> TrainingSet | None:
+    """Return what a target after the exposures `past` is reckoned from: the best set of the last of them."""
+    if not past:
+        return None
+    return best_of(past[-1].counting, Body(body_mass_kg(state), describe(exercise).body_share))
 
 
 def corrected_at_once(state: ClientState, line: Line, past: tuple[Exposure, ...], on: date) -> Target | None:
@@ -223,6 +230,7 @@ def plan_line(
         straight_into_next=paired,
         target=aim,
         reason=is_ahead.aim.reason if isinstance(is_ahead.aim, Target) else None,
+        last=reckoned_from(state, line.exercise, is_ahead.past) if aim is not None else None,
         lighter=aim is not None and is_lighter(aim, is_ahead.past),
         to_beat=is_ahead.to_beat,
         plates_per_side=plates_for(state, aim),

@@ -12,7 +12,14 @@ from domain.client.eager import watch_eagerness
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
-from domain.client.plan import back_to, corrected_at_once, is_lighter, plates_for, target_for
+from domain.client.plan import (
+    back_to,
+    corrected_at_once,
+    is_lighter,
+    plates_for,
+    reckoned_from,
+    target_for,
+)
 from domain.client.rotation import BESIDE, is_complete
 from domain.client.stalls import Done, look_again, look_for_stalls
 from domain.client.trouble import ask_about_stalls
@@ -234,7 +241,7 @@ def answer(
     elif is_of_now and earlier:
         aim_for(draft, line, earlier, in_workout=workout, just_done=recorded[-1])
     elif is_of_now and (target := corrected_at_once(draft.state, line, past, draft.today)) is not None:
-        say_aim(draft, target, past, "next set", put_right=True)
+        say_aim(draft, line, target, past, "next set", put_right=True)
 
 
 def watch_for_stalls(draft: Draft, touched: Iterable[tuple[int, str]]) -> None:
@@ -276,11 +283,12 @@ def aim_for(
     aim = target.as_set()
     if just_done is not None and (just_done.load_kind, just_done.kg) != (aim.load_kind, aim.kg):
         return
-    say_aim(draft, target, past, "next set" if in_workout else "next time")
+    say_aim(draft, line, target, past, "next set" if in_workout else "next time")
 
 
 def say_aim(
     draft: Draft,
+    line: Line,
     target: Target,
     past: tuple[Exposure, ...],
     when: Literal["next set", "next time"],
@@ -304,6 +312,8 @@ def say_aim(
             lighter=is_lighter(aim, past),
             put_right=put_right,
             reason=target.reason,
+            range=line.prescription.range,
+            last=reckoned_from(draft.state, line.exercise, past),
             back_to=back_to(draft.state, past),
         )
     )

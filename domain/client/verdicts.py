@@ -3,8 +3,8 @@
 from datetime import date
 
 from domain.client.lines import Line
-from domain.client.plan import body_mass_kg, easing_of, target_for
-from domain.comparison import Body, best_of, extra_kg
+from domain.client.plan import body_mass_kg, easing_of, reckoned_from, target_for
+from domain.comparison import extra_kg
 from domain.exercises import describe
 from domain.explanation import Aimed, When
 from domain.exposure import Exposure
@@ -69,7 +69,4 @@ def aimed(
     state: ClientState, when: When, line: Line, target: Target | NoTarget, past: tuple[Exposure, ...]
 ) -> Aimed:
     """Return a target with what it was reckoned from: the best set of the last of the exposures `past`."""
-    if not past:
-        return Aimed(when, target, line.prescription.range)
-    body = Body(body_mass_kg(state), describe(line.exercise).body_share)
-    return Aimed(when, target, line.prescription.range, last=best_of(past[-1].counting, body))
+    return Aimed(when, target, line.prescription.range, reckoned_from(state, line.exercise, past))

@@ -4,7 +4,8 @@ from domain.coach.draft import Draft
 from domain.coach_memory import Spread
 from domain.incoming import Arrived, Told
 from domain.memory import Waiting
-from domain.parts import Reach, Say, Unreached
+from domain.parts import Say
+from domain.reach import Reach, Unreached
 
 CONFIRM_ABOVE = 5
 """Words to more clients than this go only after they were confirmed. The house's own choice."""

@@ -173,7 +173,8 @@ class Reading:
     `names` are the exercises spoken of, in order. In a correction, `replaces` has for each of `sets` the
     place
     in `done` of the set that it puts right. `words` shows which words became what, in the order of the
-    message; what lies between was left over.
+    message; what lies between was left over. `told_in` has for each of `sets` the place of its words in the
+    message, (0, 0) where it has none; in a correction there are none.
     `cut` is true where the message was too long to be read whole.
     """
 
@@ -189,3 +190,4 @@ class Reading:
     cut: bool = False
     names: tuple[str, ...] = ()
     replaces: tuple[int, ...] = ()
+    told_in: tuple[tuple[int, int], ...] = ()

@@ -17,6 +17,7 @@ from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
 from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
+from domain.reading.elements import Element
 from domain.reading.everything import of_everything
 from domain.reading.failing_things import mark_failing_things
 from domain.reading.gather import Group, gather
@@ -122,6 +123,7 @@ def _read(request: Request, message: Message) -> Reading:
         all_count=correcting,
     )
     message.heard.extend(_used(groups))
+    message.heard.extend((n.start, n.end, "an exercise to leave out") for n in wanted.used_names)
     for_training = training_days(message, days, quantities, named, wanted)
     all_wants: list[Want] = list(wanted.wants)
     if found_signs and wanted.on is None and "pause" in all_wants:
@@ -173,6 +175,7 @@ def _read(request: Request, message: Message) -> Reading:
         and "rest" not in message.words
     ):
         all_wants.remove("skip_workout")
+    message.heard.extend(_counts(groups, placed))
     sets = tuple(p.one for p in placed if isinstance(p.one, TrainingSet))
     opened = tuple(p.one for p in placed if isinstance(p.one, OpenSet))
     asks = [s for one in opened for s in one.asks]
@@ -204,6 +207,16 @@ def _used(groups: Sequence[Group]) -> Iterator[tuple[int, int, str]]:
                 yield item.start, item.end, "effort"
 
 
+def _counts(groups: Sequence[Group], placed: Sequence[Placed]) -> Iterator[tuple[int, int, str]]:
+    """Return the numbers that became no part of a set, but say how many of them there were."""
+    for element in (item for group in groups for item in group.items if isinstance(item, Element)):
+        within = [place for place in placed if element.start <= place.start < place.end <= element.end]
+        for each in element.quantities:
+            is_beside = all(each.end <= place.start or place.end <= each.start for place in within)
+            if within and is_beside and each.value == len(within):
+                yield each.start, each.end, "how many sets"
+
+
 def _spoken_of(named: Sequence[Named]) -> tuple[str, ...]:
     """Return the exercises named without doubt, each once."""
     return tuple(dict.fromkeys(n.names[0] for n in named if len(n.names) == 1))
@@ -230,6 +243,11 @@ def _reading(
     tokens = message.tokens
     words = [Heard(tokens[s].start, tokens[e - 1].end, what) for s, e, what in heard if e > s]
     words.sort()
+    told_in = tuple(
+        (tokens[place.start].start, tokens[place.end - 1].end) if place.end else (0, 0)
+        for place in placed
+        if isinstance(place.one, TrainingSet)
+    )
     return Reading(
         sets=sets,
         pain=pain,
@@ -242,6 +260,7 @@ def _reading(
         words=tuple(words),
         names=_spoken_of(named),
         replaces=replaces,
+        told_in=told_in,
     )
 
 

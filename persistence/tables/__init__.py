@@ -4,6 +4,7 @@ from persistence.tables.base import Base
 from persistence.tables.journal import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
 from persistence.tables.mail import (
     INCOMING,
+    UNDERSTOOD,
     BudgetRow,
     CursorRow,
     DeliveryRow,
@@ -16,6 +17,7 @@ from persistence.tables.people import ErasureRow, InvitationRow, NoteRow, OfferR
 
 __all__ = [
     "INCOMING",
+    "UNDERSTOOD",
     "AlertRow",
     "Base",
     "BudgetRow",

@@ -14,6 +14,7 @@ from sqlalchemy.orm import Mapped, mapped_column
 from domain.actions import Action
 from domain.incoming import FromChat, FromCoach, FromDelivery, Incoming
 from domain.parts import Part, Weight
+from domain.understood import Understood
 from persistence.columns import AsJson
 from persistence.tables.base import Base, Number, OwnNumber, all_or_none, one_of, only
 
@@ -22,6 +23,7 @@ SendingState = Literal["pending", "sent", "failed"]
 _TEXTS: TypeAdapter[tuple[str, ...]] = TypeAdapter(tuple[str, ...])
 INCOMING: TypeAdapter[FromChat | FromCoach | FromDelivery] = TypeAdapter(Incoming)
 _PARTS: TypeAdapter[tuple[Part, ...]] = TypeAdapter(tuple[Part, ...])
+UNDERSTOOD: TypeAdapter[Understood] = TypeAdapter(Understood)
 _ACTIONS: TypeAdapter[tuple[Action, ...]] = TypeAdapter(tuple[Action, ...])
 
 
@@ -30,6 +32,7 @@ class InboxRow(Base):
 
     `source` is a platform, or `desk` for what another person's decision ordered. `chat` and `message_key`
     name the message on its platform. `fault` says why nothing came of it: the name of an error's class.
+    `understood` is what a client's words were taken for, as it was decided on them.
     """
 
     __tablename__ = "inbox"
@@ -44,6 +47,7 @@ class InboxRow(Base):
     received_at: Mapped[datetime]
     done_at: Mapped[datetime | None]
     fault: Mapped[str | None]
+    understood: Mapped[Understood | None] = mapped_column(AsJson(UNDERSTOOD, lean=True))
 
     __table_args__ = (
         UniqueConstraint("source", "key", name="inbox_key_once"),

@@ -8,7 +8,8 @@ from domain.actions import Answer
 from domain.erasure import Name, parts_left
 from domain.incoming import Arrived, Pressed, Text, Told
 from domain.outcome import Order, Outcome
-from domain.parts import Question, Reach
+from domain.parts import Question
+from domain.reach import Reach
 from domain.state import CoachState
 from tests.domain.coach.test_hearing import STATE, does, noor, remembering, said
 
