@@ -2,7 +2,7 @@
 
 Columns `client,date,exercise,load,unit,reps,seconds` in any order, others are passed over; what comes after
 `date` may be empty, save `exercise`. Commas part the cells, or semicolons or tabs where the first line has
-those.
+those: then a load may have a comma before its decimals.
 """
 
 import csv
@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from functools import cache
 
-from bot.journal_row import COLUMNS, NEEDED, BrokenRowError, set_of
+from bot.journal_row import COLUMNS, NEEDED, BrokenRowError, set_of, with_point
 from domain.exercises import lookup
 from domain.names import name_key
 from domain.sets import TrainingSet
@@ -52,6 +52,8 @@ def read_journal(text: str) -> Journal:
             row = _row(_cells(line, parting), names)
             if row is None:
                 continue
+            if parting != ",":
+                row["load"] = with_point(row["load"])
             exercise = written.setdefault((row["client"], _key(row["exercise"])), row["exercise"])
             done = set_of(row, exercise)
         except BrokenRowError as error:

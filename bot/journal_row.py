@@ -56,6 +56,11 @@ def _counted(exercise: str) -> LoadKind:
     return describe(exercise).counted
 
 
+def with_point(number: str) -> str:
+    """Return a number that has a comma before its decimals with a point there; anything else as it is."""
+    return number.replace(",", ".") if _DECIMAL_COMMA.fullmatch(number) else number
+
+
 def _day(text: str) -> date:
     try:
         if _DAY.fullmatch(text):
@@ -71,7 +76,7 @@ def _number(text: str, what: str) -> Decimal | None:
     if _NUMBER.fullmatch(text):
         return Decimal(text)
     if _DECIMAL_COMMA.fullmatch(text):
-        raise BrokenRowError(f"{what} {_shown(text)}: write {text.replace(',', '.')}, with a point")
+        raise BrokenRowError(f"{what} {_shown(text)}: write {with_point(text)}, with a point")
     raise BrokenRowError(f"{what} {_shown(text)}: a number like 82.5, without a unit")
 
 

@@ -13,9 +13,14 @@ from domain.strength_series import series_of
 
 @dataclass(frozen=True, slots=True)
 class Assessment:
-    """One client: by exercise how it stands; the review, None where no exercise has two exposures."""
+    """One client: by exercise how it stands, and how often it was done; the review of all.
+
+    How it stands is told from the latest exposures that can be held against each other; `exposures` counts
+    all. The review is None where no exercise has two exposures.
+    """
 
     standings: Mapping[str, Standing]
+    exposures: Mapping[str, int]
     review: Review | None
 
 
@@ -29,7 +34,9 @@ def assess(sets: Mapping[str, Sequence[TrainingSet]]) -> Assessment:
     found = standings(list(series.values()))
     indices = tuple(tuple(point.index for point in each.points) for each in series.values())
     return Assessment(
-        dict(zip(series, found, strict=True)), review_of(tuple(each for each in indices if len(each) > 1))
+        dict(zip(series, found, strict=True)),
+        {exercise: len(history) for exercise, history in histories.items()},
+        review_of(tuple(each for each in indices if len(each) > 1)),
     )
 
 

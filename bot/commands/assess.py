@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.journal_file import read_journal
 from bot.textfile import decode
-from bot.wording.assessment import CAUTION, review_lines, standing_lines
+from bot.wording.assessment import CAUTION, NO_ROWS, review_lines, standing_lines
 from domain.assessment import Assessment, assess
 from domain.gaining import Standing
 from domain.reading.wire import line_of
@@ -28,6 +28,8 @@ def assess_command(path: Path, *, as_json: bool = False) -> int:
     journal = read_journal(text)
     for fault in journal.faults:
         print(f"{path}: {fault}", file=sys.stderr)
+    if not (journal.clients or journal.faults):
+        print(f"{path}: {NO_ROWS}", file=sys.stderr)
     for client, sets in journal.clients.items():
         found = assess(sets)
         print("\n".join(json_lines(client, found) if as_json else word_lines(client, found)))
@@ -36,7 +38,10 @@ def assess_command(path: Path, *, as_json: bool = False) -> int:
 
 def json_lines(client: str, found: Assessment) -> list[str]:
     """Return a line for each exercise, and one for the review."""
-    lines = [line_of(_standing(client, exercise, each)) for exercise, each in found.standings.items()]
+    lines = [
+        line_of(_standing(client, exercise, each, found.exposures[exercise]))
+        for exercise, each in found.standings.items()
+    ]
     most = max((each.exposures for each in found.standings.values()), default=0)
     return [*lines, line_of({"client": client, "review": _review(found.review, most)})]
 
@@ -52,13 +57,13 @@ def word_lines(client: str, found: Assessment) -> list[str]:
     return [*lines, ""]
 
 
-def _standing(client: str, exercise: str, found: Standing) -> dict[str, Any]:
+def _standing(client: str, exercise: str, found: Standing, exposures: int) -> dict[str, Any]:
     gain, ended = found.gain, found.ended
     confidence = None if ended is None else ended if found.stalled else 1 - ended
     return {
         "client": client,
         "exercise": exercise,
-        "exposures": found.exposures,
+        "exposures": exposures,
         "gain_per_exposure": None if gain is None else round(gain.estimate, _DIGITS),
         "interval": None if gain is None else [round(gain.low, _DIGITS), round(gain.high, _DIGITS)],
         "stalled": found.stalled,

@@ -12,6 +12,8 @@ CAUTION = (
     "physiotherapist before it is loaded again."
 )
 
+NO_ROWS = "there is nothing but the names of the columns; a line for each set comes under them"
+
 
 def standing_lines(exercise: str, found: Standing) -> tuple[str, str]:
     """Say how an exercise stands and how sure that is."""
@@ -35,9 +37,11 @@ def review_lines(found: Review | None) -> tuple[str, str]:
         return "All exercises together: too early to tell.", "No exercise has been done twice."
     risen = "strength has risen" if found.risen else "strength has not clearly risen"
     low, high = map(percent_words, found.interval)
+    # One change between two rounds says nothing of how far changes lie apart.
+    between = f"Between {low} and {high}; by" if found.interval[0] < found.interval[1] else "By"
     return (
         f"All exercises together: {risen}, {percent_words(found.gain_per_round)} each time.",
-        f"Between {low} and {high}; by chance alone so in {_chance(found.p_value)}.",
+        f"{between} chance alone so in {_chance(found.p_value)}.",
     )
 
 

@@ -114,6 +114,7 @@ def test_a_broken_row_is_named_by_its_line_and_the_others_count(
         b'client,date,exercise,load,unit,reps,seconds\n"Ana","2026-01-01","Squat","80","KG","8",""\n',
         b"client,date,exercise,load,unit,reps,seconds\nAna,2026-01-01,Squat,80.0,kg,8,0",
         b"client\tdate\texercise\tload\tunit\treps\rAna\t2026-01-01\tSquat\t80\t\t8\r",
+        b"Client;Date;Exercise;Load;Unit;Reps;Seconds\nAna;2026-01-01;Squat;82,5;kg;8;\n",
     ],
 )
 def test_one_set_however_the_table_is_written(
@@ -151,6 +152,20 @@ def test_a_table_without_its_columns_is_refused_kindly(
     status, out, faults = assessed(tmp_path, capsys, content)
     assert (status, out) == (1, "")
     assert fault in faults[0]
+
+
+def test_a_table_with_no_row_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    status, out, told = assessed(tmp_path, capsys, HEAD)
+    assert (status, out) == (0, "")
+    assert "nothing but the names of the columns" in told[0]
+
+
+def test_two_rounds_say_nothing_of_between_what_a_gain_lies(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text = HEAD + "Ana,2026-01-01,Squat,80,kg,8,\nAna,2026-01-05,Squat,80,kg,9,\n"
+    _, out, _ = assessed(tmp_path, capsys, text, as_json=False)
+    assert out.splitlines()[4] == "    By chance alone so in 50 of 100 looks."
 
 
 def test_no_such_file_and_no_text(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -195,4 +210,6 @@ def test_a_long_file_is_read_to_the_end(tmp_path: Path, capsys: pytest.CaptureFi
     status, out, _ = assessed(tmp_path, capsys, text)
     assert status == 0
     assert len(out.splitlines()) == 2 * 51
-    assert json.loads(out.splitlines()[0])["stalled"]
+    first = json.loads(out.splitlines()[0])
+    assert first["stalled"]
+    assert first["exposures"] == len(days)
