@@ -46,7 +46,7 @@ SETTLED = {
     "swap": "Settled: {client} does the alternative for {exercises}.",
     "rest more": "Settled: {client} has one rest day more before the next workout.",
     "next programme": "Settled: {client} goes on with the next programme.",
-    "keep on": "Settled: I leave {client}'s {exercises} alone for a while.",
+    "keep on": "Settled: I leave {client}'s {exercises} alone for {while}.",
     "lift hold": "Settled: what was set aside is back in {client}'s plan.",
     "keep held": "Settled: it stays aside for {client}.",
     "let train": "Settled: {client} trains again.",
@@ -66,8 +66,12 @@ def _sheet_faults(facts: Facts, _reader: Reader) -> str:
 
 
 def _settled(facts: Facts, _reader: Reader) -> str:
-    return SETTLED[str(facts["remedy"])].format(
-        client=escape(str(facts["client"])), exercises=escape(listed(facts["exercises"]))
+    return SETTLED[str(facts["remedy"])].format_map(
+        {
+            "client": escape(str(facts["client"])),
+            "exercises": escape(listed(facts["exercises"])),
+            "while": f"{facts['workouts']} workouts" if facts.get("workouts") else "a while",
+        }
     )
 
 

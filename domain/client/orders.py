@@ -127,6 +127,7 @@ def decided(draft: Draft, order: Decided) -> None:
     if alert.reason == "stall":
         leave_all_alone(draft, alert, order.workouts or EXPOSURES_LEFT_ALONE)
     done = True
+    alone_for: dict[str, int] = {}
     match order.remedy:
         case "lighten":
             lighten(draft, alert)
@@ -140,6 +141,7 @@ def decided(draft: Draft, order: Decided) -> None:
             done = number is not None and assign(draft, number)
         case "keep on":
             draft.notice("keep on", coach=draft.client.coach.name, exercises=list(alert.exercises))
+            alone_for = {"workouts": order.workouts or EXPOSURES_LEFT_ALONE}
         case "lift hold":
             lift(draft, alert)
         case "let train":
@@ -160,6 +162,7 @@ def decided(draft: Draft, order: Decided) -> None:
         remedy="seen" if waits_on else order.remedy,
         exercises=list(alert.exercises),
         reason=alert.reason,
+        **alone_for,
     )
     if waits_on and draft.memory.clearance is not None:
         bring_to_release(draft, draft.memory.clearance)
