@@ -13,7 +13,7 @@ from random import Random
 
 from domain.gain_odds import Weighed, odds_of, weigh
 from domain.gaining import LEAST_EXPOSURES
-from domain.needed import Seen, Threshold, seen_in
+from domain.needed import RISE, Seen, Threshold, seen_in
 from tests.bench.detectors import likelihood_ratio
 from tests.bench.lifters import (
     EARLIEST,
@@ -54,7 +54,11 @@ class Client:
         base, difference, gain = by.beside(size - 1)
         return [
             next(
-                (at for at, seen in course if seen[0] >= base + difference * seen[1] + gain * seen[2]),
+                (
+                    at
+                    for at, seen in course
+                    if seen[0] >= base + difference * seen[1] + gain * seen[2] + RISE * seen[3]
+                ),
                 NEVER,
             )
             for course in self.courses[size]
