@@ -29,8 +29,8 @@ MOST_DIFFERENCE = math.log(2)
 which is to be seen soon. Found with the five numbers."""
 _LEAST = 1e-300
 """A weight that came out as 0 because it is so small."""
-LONG = 25
-RISE = 0.1
+LONG = 28
+RISE = 0.15
 """After so many exposures, by how much the logarithm of what is needed rises with each."""
 HALF_TOLD = 2
 """With so many others half of what they can say has been said: the project's own choice."""

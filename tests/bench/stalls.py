@@ -7,7 +7,7 @@ those without one before. Delays are counted in exposures; the median is that of
 exposures as half an exposure either side). What a coach hears of whole clients follows
 (`tests.bench.clients`). The detectors that know the truth have their threshold set in the same run, once for
 false alarms of 1 in 10 and once for as many as ours has within 20. `--lifters N` of each kind; `--short` is
-a small run, `--stops` leaves out declines and bad days. All is seeded.
+a small run, `--stops` leaves out declines and bad days, `--alone` a client's other exercises. All is seeded.
 """
 
 import argparse
@@ -134,14 +134,14 @@ def threshold_for(scores: Sequence[Scores], rate: float) -> float:
     return greatest[min(len(greatest) - 1, math.ceil((1 - rate) * len(greatest)) - 1)]
 
 
-def cell(truth: Truth, after: float, lifters: int, seed: str) -> dict[str, Row]:
+def cell(truth: Truth, after: float, lifters: int, seed: str, others: int = EXERCISES - 1) -> dict[str, Row]:
     """Return how every detector does with lifters of that gain and noise, whose gain turns into `after`."""
     luck = Random(f"{seed} {truth} {after}")
-    steady = [lifter(truth, f"{seed} steady {truth} {each}") for each in range(lifters)]
+    steady = [lifter(truth, f"{seed} steady {truth} {each}", others) for each in range(lifters)]
     turned = []
     for each in range(lifters):
         until = replace(truth, ends=luck.randint(EARLIEST, LATEST), after=after)
-        turned.append(lifter(until, f"{seed} turned {until} {each}"))
+        turned.append(lifter(until, f"{seed} turned {until} {each}", others))
 
     def plain(score: Callable[[Lifter, int], Iterable[float]]) -> Row:
         return row_of(
@@ -164,10 +164,11 @@ def cell(truth: Truth, after: float, lifters: int, seed: str) -> dict[str, Row]:
     def untold(each: Lifter, known: Truth) -> Scores:
         return likelihood_ratio(each.index, known, None)
 
-    ours = plain(Lifter.in_client)
     alone = plain(Lifter.alone)
+    ours = plain(Lifter.in_client) if others else alone
+    of_several = {f"ours, of {others + 1} exercises": ours} if others else {}
     return {
-        "ours, of six exercises": ours,
+        **of_several,
         "ours, alone": alone,
         "no new best in three": plain(lambda each, upto: no_new_best(each.index[:upto])),
         "three not above the last": plain(lambda each, upto: not_above_last(each.index[:upto])),
@@ -219,6 +220,7 @@ def main() -> None:
     parser.add_argument("--lifters", type=int, default=200)
     parser.add_argument("--short", action="store_true")
     parser.add_argument("--stops", action="store_true")
+    parser.add_argument("--alone", action="store_true")
     parser.add_argument("--gain", type=float, choices=GAINS, help="only this one")
     parser.add_argument("--noise", type=float, choices=NOISES, help="only this one")
     parser.add_argument("--seed", default="a")
@@ -232,14 +234,15 @@ def main() -> None:
         for noise in NOISES if asked.noise is None else (asked.noise,):
             for after, bad_days in KINDS[: 1 if asked.stops else None]:
                 truth = Truth(gain, noise, bad_days=bad_days)
-                rows = cell(truth, after, lifters, asked.seed)
+                rows = cell(truth, after, lifters, asked.seed, 0 if asked.alone else EXERCISES - 1)
                 if bad_days:
                     print("with 1 day of 20 bad by 10%:")
                     rows = {
                         name: row for name, row in rows.items() if name.startswith(("ours", "no", "three"))
                     }
                 print_cell(truth, after, rows)
-    print_clients(lifters // 2, asked.seed)
+    if not asked.alone:
+        print_clients(lifters // 2, asked.seed)
     found, reviewed = client_time()
     print(
         f"a full client (8 exercises of 40 exposures): {found * 1e3:.1f} ms, review {reviewed * 1e3:.1f} ms"
