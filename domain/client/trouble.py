@@ -17,7 +17,7 @@ from domain.client.pain import hold_for_pain, may_load
 from domain.courtesies import is_courtesy
 from domain.memory import StallAnswers, Waiting
 from domain.parts import Safety
-from domain.reading import Pain, Reading, speaks_of_illness, speaks_of_late
+from domain.reading import Pain, Reading, denies_trouble, speaks_of_illness, speaks_of_late
 
 NO_TROUBLE = "No trouble"
 IT_HURTS = "It hurts"
@@ -172,11 +172,12 @@ def take_early(draft: Draft, question: Waiting, text: str) -> None:
     Whether anything hurts is asked once more, unless the same words say that nothing does.
     """
     exercises = asked_about(question)
-    if NO.match(text):
+    nothing_hurts = NO.match(text) or denies_trouble(text)
+    if nothing_hurts:
         note(draft, question, text)
     keep(draft, exercises, "lately", text)
     draft.notice("lately noted", coach=draft.client.coach.name)
-    if not NO.match(text):
+    if not nothing_hurts:
         draft.drop_question(question)
         ask_about_stalls(draft, exercises)
 

@@ -3,7 +3,7 @@
 from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
 from domain.reading.days_asked import days_asked
-from domain.reading.of_late import speaks_of_late
+from domain.reading.of_late import denies_trouble, speaks_of_late
 from domain.reading.picture_words import shows, wants_picture, without_picture
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
 from domain.reading.understand import read
@@ -25,6 +25,7 @@ __all__ = [
     "days_asked",
     "days_meant",
     "days_to_come",
+    "denies_trouble",
     "exercises_asked_of",
     "exercises_named",
     "is_lone_number",

@@ -99,15 +99,31 @@ def test_sleep_told_where_pain_was_asked_for_is_kept_as_what_it_is_and_pain_aske
     assert [facts["answers"] for facts in told(life)] == answers(life)
 
 
-def test_one_answer_to_both_is_kept_as_both() -> None:
+@pytest.mark.parametrize(
+    "text",
+    [
+        "no, but I slept badly",
+        "all fine, no pain. but I slept terribly all week",
+        "nothing hurts, I am just tired from work",
+        "slept badly, but there is no trouble with it",
+    ],
+)
+def test_one_answer_to_both_is_kept_as_both(text: str) -> None:
     life = stalled("bench 80x5, rows 60x10")
-    text = "no, but I slept badly"
     assert kinds(life.says(text, at(4, 18, 5))) == ["lately noted"]
     assert answers(life) == [{"lately": text, "trouble": text}]
     assert not [each for each in life.state.memory.questions if each.slot in {"trouble", "lately"}]
 
 
-@pytest.mark.parametrize("text", ["my elbow is tired", "it feels odd somehow", "a bit stiff after sleep"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my elbow is tired",
+        "it feels odd somehow",
+        "a bit stiff after sleep",
+        "no pain, but odd when I am tired",
+    ],
+)
 def test_a_joint_is_the_answer_to_whether_one_gives_trouble(text: str) -> None:
     life = stalled("bench 80x5, rows 60x10")
     life.says(text, at(4, 18, 5))
