@@ -8,7 +8,6 @@ import argparse
 import resource
 import sqlite3
 import statistics
-import subprocess
 import sys
 import tempfile
 import time
@@ -28,8 +27,8 @@ from persistence.engine import open_engine, writing
 from persistence.inbox import Received
 from persistence.migrate import migrate
 from persistence.store import Store
+from tests.bench.workers import two_workers
 from tests.bot.telegram.village import roster
-from tests.postgres import find_programs, running
 
 ROUNDS = 40
 KEYS = count(1)
@@ -77,7 +76,7 @@ def main() -> int:
                 most=False,
             )
             told("memory grown meanwhile", "MB", grown, 20, most=True)
-    ratio = two_workers()
+    ratio = two_workers(said_just_now)
     if ratio is not None:
         told("two workers against one on PostgreSQL", "times", ratio, 1.6, most=False)
     return 0 if all(line[-1] for line in lines) else 1
@@ -114,7 +113,7 @@ def add_sets(engine: Engine, sets: int) -> None:
     """Give other clients so many recorded sets, 2,000 each, and one of them as many as a few years bring."""
     Desk(Store(engine), lambda: datetime.now(UTC)).clear()
     store = Store(engine)
-    store.receive([said("telegram:10", "romanian deadlift 60 kg x 6")])
+    store.receive([said_just_now("telegram:10", "romanian deadlift 60 kg x 6")])
     Desk(store, lambda: datetime.now(UTC)).clear()
     with writing(engine) as connection:
         like = connection.execute(text("SELECT * FROM people WHERE name = 'Chidi'")).mappings().one()
@@ -148,7 +147,7 @@ def insert(engine: Engine, table: str, rows: list[dict[str, object]]) -> None:
         raw.close()
 
 
-def said(chat: str, words: str) -> Received:
+def said_just_now(chat: str, words: str) -> Received:
     """Return something typed just now."""
     key = str(next(KEYS))
     return Received("telegram", f"{chat}:{key}:bench", chat, datetime.now(UTC), Text(text=words, key=key))
@@ -162,11 +161,11 @@ def report(store: Store, rounds: int = ROUNDS) -> float:
         # A message a set: a client sends a handful in a workout.
         words = f"romanian deadlift {60 + number % 5} kg x 6"
         began = time.perf_counter()
-        store.receive([said("telegram:10", words)])
+        store.receive([said_just_now("telegram:10", words)])
         desk.clear()
         times.append(time.perf_counter() - began)
         if number % 6 == 5:
-            store.receive([said("telegram:10", "undo")] * 1)
+            store.receive([said_just_now("telegram:10", "undo")] * 1)
             desk.clear()
     return statistics.median(times)
 
@@ -217,61 +216,6 @@ def wakes(engine: Engine, store: Store, most: int = 3_000) -> tuple[float, float
                 store.sent(chat, outgoing.number, "words", [str(outgoing.number)], [], due)
         taken = time.perf_counter() - began
     return most / taken, (resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before) / 1024
-
-
-WORKER = """
-import sys
-from datetime import UTC, datetime
-from bot.desk import Desk
-from persistence.store import open_store
-store = open_store(sys.argv[1])
-desk = Desk(store, lambda: datetime.now(UTC))
-print("ready", flush=True)
-sys.stdin.readline()
-print(desk.clear(), flush=True)
-"""
-
-
-def two_workers(messages: int = 20, clients: int = 60) -> float | None:
-    """Return how many times as fast two workers on PostgreSQL are as one; None where there is none."""
-    programs = find_programs()
-    if programs is None:
-        return None
-    rates = []
-    with running(programs) as server:
-        for workers in (1, 2):
-            with server.database(f"bench{workers}") as url:
-                engine = open_engine(url)
-                migrate(engine)
-                store = Store(engine)
-                chats = {f"Client {n}": f"telegram:{n + 100}" for n in range(clients)}
-                store.load_roster(read_roster(roster(chats=chats)), datetime.now(UTC))
-                Desk(store, lambda: datetime.now(UTC)).clear()
-                for chat in chats.values():
-                    store.receive([said(chat, f"romanian deadlift {60 + n} kg x 6") for n in range(messages)])
-                rates.append(_raced(url, workers))
-                store.close()
-    print(f"PostgreSQL: {rates[0]:.0f} reports a second by one worker, {rates[1]:.0f} by two")
-    return rates[1] / rates[0]
-
-
-def _raced(url: str, workers: int) -> float:
-    started = [
-        subprocess.Popen(
-            [sys.executable, "-c", WORKER, url], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
-        )
-        for _ in range(workers)
-    ]
-    for each in started:
-        assert each.stdout is not None
-        each.stdout.readline()
-    began = time.perf_counter()
-    for each in started:
-        assert each.stdin is not None
-        each.stdin.write("\n")
-        each.stdin.flush()
-    steps = sum(int(each.communicate()[0]) for each in started)
-    return steps / (time.perf_counter() - began)
 
 
 if __name__ == "__main__":
