@@ -10,6 +10,7 @@ import logging
 import signal
 from collections.abc import Awaitable, Callable
 from contextlib import AsyncExitStack
+from datetime import timedelta
 
 from bot.clock import clock_of
 from bot.delivery import Delivery
@@ -36,15 +37,23 @@ SENDERS = 4
 HEARS_FIRST_SECONDS = 10.0
 """How long at most nobody is woken after a start, so that what was written meanwhile is heard first."""
 
+FORGET_SECONDS = 20.0
+"""How often a portion of old messages is let go, where they are not kept for ever."""
+
 log = logging.getLogger(__name__)
 
 
 async def serve(
-    store: Store, bot: Connection, posting: Posting | None = None, monitor: Address | None = None
+    store: Store,
+    bot: Connection,
+    posting: Posting | None = None,
+    monitor: Address | None = None,
+    keep_days: int | None = None,
 ) -> None:
     """Run on Telegram until SIGTERM or SIGINT.
 
     Updates are polled, or posted to us where `posting` says how. Health and figures are served on `monitor`.
+    Messages are kept for `keep_days`, where that is given.
     Raises TokenRefusedError, OperatorFault where nothing can listen, and DatabaseTrouble at the start.
     """
     deciding, sending = asyncio.Event(), tuple(asyncio.Event() for _ in range(SENDERS))
@@ -101,6 +110,10 @@ async def serve(
             log.warning("the clock was set back: nothing waits for the time that it was")
             await asyncio.to_thread(store.clock_was_set_back, clock())
 
+    async def forget() -> None:
+        if keep_days is not None:
+            await asyncio.to_thread(store.forget_words, clock() - timedelta(days=keep_days))
+
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
     log.info("serving")
@@ -119,6 +132,7 @@ async def serve(
                 *(_whenever(each, send, stopping) for each in sending),
                 _every(TICK_SECONDS, look_at_ticks, stopping),
                 _every(clock.look_seconds, look_at_clock, stopping),
+                _every(FORGET_SECONDS, forget, stopping),
             )
         )
         halt = asyncio.create_task(_all(stopping.wait()))

@@ -46,6 +46,8 @@ class Settings(BaseSettings):
     """Where the bot listens for that, behind whatever stands in front of it."""
     webhook_secret: SecretStr | None = None
     """What the platform shows with each post; where missing, it is made of the token."""
+    keep_days: int | None = Field(default=None, ge=30)
+    """For how many days messages are kept, people's and the bot's; where missing, for ever."""
     monitor: str | None = None
     """Where health and figures are served, such as 127.0.0.1:9464; nowhere where missing."""
 

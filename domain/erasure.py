@@ -12,7 +12,18 @@ from typing import Any
 from pydantic import BaseModel
 
 from domain.actions import Action
-from domain.incoming import Document, Edited, FromChat, FromCoach, FromDelivery, Text
+from domain.incoming import (
+    Document,
+    Edited,
+    FromChat,
+    FromCoach,
+    FromDelivery,
+    PictureWanted,
+    SetsWanted,
+    Text,
+    Told,
+    WhyWanted,
+)
 from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.reach import Reach
@@ -111,9 +122,20 @@ def words_left(
     """Return what a coach has sent, without its words where they have the name."""
     if not isinstance(incoming, Text | Edited | Document) or not name.is_in(incoming):
         return incoming
-    if isinstance(incoming, Document):
-        return incoming.model_copy(update={"text": None, "name": "", "caption": ""})
-    return incoming.model_copy(update={"text": ""})
+    return wordless(incoming)
+
+
+def wordless(
+    incoming: FromChat | FromCoach | FromDelivery,
+) -> FromChat | FromCoach | FromDelivery:
+    """Return what came in without the words that somebody wrote in it."""
+    match incoming:
+        case Document():
+            return incoming.model_copy(update={"text": None, "name": "", "caption": ""})
+        case Text() | Edited() | Told() | SetsWanted() | PictureWanted() | WhyWanted():
+            return incoming.model_copy(update={"text": ""})
+        case _:
+            return incoming
 
 
 def _texts(value: Any) -> Iterator[str]:

@@ -122,8 +122,12 @@ def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str
         ]
         _STORE(connection, rows)
     if cursor is not None:
-        name, value = cursor
-        _KEEP_CURSOR(connection, [{"name": name, "value": value}])
+        keep_cursor(connection, *cursor)
+
+
+def keep_cursor(connection: Connection, name: str, value: str) -> None:
+    """Note how far `name` has been read."""
+    _KEEP_CURSOR(connection, [{"name": name, "value": value}])
 
 
 def cursor(connection: Connection, name: str) -> str | None:

@@ -29,6 +29,7 @@ from persistence import (
     prepared,
     queues,
     readers,
+    retention,
     sending,
     understood,
     whole,
@@ -279,6 +280,11 @@ class Store:
         """End the lease of a chat before its time."""
         with writing(self._engine) as connection:
             sending.leave(connection, lease, now)
+
+    def forget_words(self, before: datetime) -> None:
+        """Let the words go of a portion of the messages from before that moment."""
+        with writing(self._engine) as connection:
+            retention.forget_words(connection, before)
 
     # Preparing people
 

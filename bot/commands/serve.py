@@ -31,7 +31,9 @@ def serve_command() -> int:
         with hidden_in_logs(token), opened(settings.database) as store:
             store.check_whole()
             bot = make_bot(token, settings.api_url)
-            asyncio.run(serve(store, bot, _posting(settings, token), _address(settings.monitor)))
+            asyncio.run(
+                serve(store, bot, _posting(settings, token), _address(settings.monitor), settings.keep_days)
+            )
     except TokenRefusedError:
         raise OperatorFault(("Telegram does not know KILOPOST_TOKEN: is it whole?",)) from None
     return 0

@@ -90,6 +90,8 @@ def test_a_data_folder_that_cannot_be_made_is_one_fault(
         ("MONITOR", "[::1]:0", None),
         ("MONITOR", "9464", "HOST:PORT"),
         ("MONITOR", "localhost:66000", "HOST:PORT"),
+        ("KEEP_DAYS", "365", None),
+        ("KEEP_DAYS", "3", "greater than or equal to 30"),
         ("MONITORS", "localhost:9464", "is no setting"),
         ("PYTHON", "python3.12", None),
     ],

@@ -5,17 +5,21 @@ from datetime import timedelta
 from decimal import Decimal
 
 import pytest
-from sqlalchemy import Engine, text
+from sqlalchemy import Engine, select, text
 
 from domain.incoming import Edited, Heard, ReplyTo, Text
 from domain.journal import Entry, WorkoutRecord
 from domain.outcome import Outcome, Recorded, WorkoutKept
 from domain.parts import Notice, Question, Say
+from domain.reading import Reading
 from domain.sets import TrainingSet
 from domain.state import ClientState, State
+from domain.understood import Understood
+from persistence import retention
 from persistence.engine import reading, writing
 from persistence.migrate import migrate
 from persistence.store import Store
+from persistence.tables import InboxRow, OutboxRow
 from tests.persistence.people import LEASE_SECONDS, NOON, after, received, settled, work_all
 
 CHAT = "telegram:Noor"
@@ -37,7 +41,8 @@ def decide(state: State, heard: Heard | None) -> Outcome:
     says = (Say(to=state.client.number, parts=(part,)),)
     match word:
         case "set":
-            return Outcome(changes=(workout, Recorded(entry)), says=says, memory=memory)
+            known = Understood("a report", Reading())
+            return Outcome(changes=(workout, Recorded(entry)), says=says, memory=memory, understood=known)
         case "right":
             place = next(each.order[0] for each in state.entries if each.number == last)
             return Outcome(
@@ -152,3 +157,24 @@ def test_what_was_sent_before_there_were_keys_is_found(bare_engine: Engine) -> N
     with writing(bare_engine) as connection:
         connection.execute(text("DELETE FROM sent_keys"))
     assert chat.answered("101 a") is None
+
+
+def test_old_words_are_let_go_and_a_reply_still_finds_its_sets(
+    chat: Chat, engine: Engine, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(retention, "PORTION", 1)
+    chat.says("set 1")
+    before = chat.at + timedelta(seconds=1)
+    known = chat.answered("101")
+    assert known is not None
+    assert known.places
+    for _ in range(5):
+        chat.store.forget_words(before)
+    with reading(engine) as connection:
+        came_in = select(InboxRow.incoming, InboxRow.understood).order_by(InboxRow.number)
+        typed = connection.execute(came_in).all()
+        said = connection.execute(select(OutboxRow).order_by(OutboxRow.number)).all()
+    assert [each.incoming.text for each in typed if isinstance(each.incoming, Text)] == ["", "hello"]
+    assert all(each.understood is None for each in typed)
+    assert [(each.words, bool(each.parts)) for each in said] == [("", False), ("words", True)]
+    assert chat.answered("101") == known == chat.answered("101 a")
