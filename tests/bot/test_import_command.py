@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.__main__ import app
+from bot.command_line import app
 from bot.commands.bring_journal import Wanted, import_command
 from bot.commands.database import opened
 from bot.faults import OperatorFault

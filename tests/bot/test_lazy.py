@@ -14,10 +14,18 @@ HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
         ("bot.commands.serve", HEAVY),
         ("bot.commands.chat", HEAVY),
         ("bot.commands.page", HEAVY),
-        ("bot.commands.read", (*HEAVY, "sqlalchemy")),
+        ("bot.commands.read", (*HEAVY, "sqlalchemy", "pydantic", "typer")),
     ],
 )
 def test_a_command_starts_without_what_is_heavy(module: str, heavy: tuple[str, ...]) -> None:
     code = f"import sys, {module}; print(*[name for name in {heavy!r} if name in sys.modules])"
     ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert ran.stdout.split() == []
+
+
+def test_one_message_is_read_without_what_takes_options_apart() -> None:
+    code = "import sys; sys.argv[1:] = ['read', '80x8']\nfrom bot.__main__ import main\ntry:\n    main()\n"
+    code += "finally:\n    print(*{'typer', 'pydantic'} & sys.modules.keys(), file=sys.stderr)"
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ran.stderr.split() == []
+    assert "× 8" in ran.stdout

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.__main__ import app
+from bot.command_line import app
 from bot.commands.database import passing
 from bot.roster import read_roster
 from bot.settings import PREFIX, Settings

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.__main__ import app
+from bot.command_line import app
 from bot.serve import DRAIN_SECONDS
 from bot.settings import Settings
 from tests.test_project import ROOT
