@@ -6,37 +6,49 @@ it is no record.
 """
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, field
 from decimal import Decimal
+from itertools import accumulate
 
 from domain.reading.numbers import with_number_words
+from domain.reading.pattern_ways import Way, that_can_be
 from domain.reading.spelling import with_safety_words
 from domain.reading.tokens import NUMBER, WORD, Token, tokenise
 
 _STOPS = frozenset(".!?;\n")
 _PAUSES = frozenset(",:()[]")
 _JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "although", "though", "however"})
+_PARTING = _STOPS | _PAUSES | _JOINTS | {"-"}
+"""What parts a message into sentences and clauses."""
 
 
 @dataclass(slots=True)
 class Message:
     """The tokens of a message and where its sentences and clauses begin.
 
-    `said` are the texts of the tokens. `line` is the plain line; `starts` the place in it of each token,
-    `places` the tokens at which each of its words, signs and `#` stands. `sentence` and `clause` number each
-    token's sentence and clause. `taken` has for each token what it became, "" where nothing did.
+    `said` are the texts of the tokens, `pieces` the same with `#` for each number. `text` gives the text of a
+    token, "" outside the message, `value` its number, None where it is none. `line` is the plain line;
+    `starts` the place in it of each token, `places` the tokens at which each of its words, signs and `#`
+    stands. `sentence` and `clause` number each token's sentence and clause. `possible` are the patterns that
+    can be said with these words, `ways_of` gives how each of them can. `taken` has for each token what it
+    became, "" where nothing did.
     """
 
     tokens: list[Token]
     said: list[str]
+    pieces: list[str]
     line: str
     starts: list[int]
     places: dict[str, list[int]]
     words: frozenset[str]
     sentence: list[int]
     clause: list[int]
+    text: Callable[[int], str]
+    value: Callable[[int], Decimal | None]
+    possible: AbstractSet[object]
+    ways_of: Callable[[object], list[Way] | None]
     taken: list[str] = field(default_factory=list)
     heard: list[tuple[int, int, str]] = field(default_factory=list)
 
@@ -51,14 +63,6 @@ class Message:
     def at(self, place: int) -> int:
         """Return the index of the token at a place in the plain line."""
         return bisect_right(self.starts, place) - 1
-
-    def text(self, at: int) -> str:
-        """Return the text of a token, "" outside the message."""
-        return self.said[at] if 0 <= at < len(self.said) else ""
-
-    def value(self, at: int) -> Decimal | None:
-        """Return the number at a token, None where it is none."""
-        return self.tokens[at].value if 0 <= at < len(self.tokens) else None
 
     def take(self, start: int, end: int, became: str, *, over: bool = False) -> None:
         """Mark tokens as having become something; what is taken already stays, unless `over`."""
@@ -112,39 +116,66 @@ def message_of(text: str) -> Message:
 
 def message_of_tokens(tokens: list[Token], apart: AbstractSet[int] = frozenset()) -> Message:
     """Return a message of these tokens; each of those at the places `apart` begins a clause."""
-    pieces = ["#" if token.kind == NUMBER else token.text for token in tokens]
+    said = [token.text for token in tokens]
+    values = {at: token.value for at, token in enumerate(tokens) if token.kind == NUMBER}
+    pieces = said
+    if values:
+        pieces = said.copy()
+        for at in values:
+            pieces[at] = "#"
     places: dict[str, list[int]] = {}
-    starts: list[int] = []
+    for at, piece in enumerate(pieces):
+        if piece in places:
+            places[piece].append(at)
+        else:
+            places[piece] = [at]
+    words = frozenset(places)
+    if apart or not _PARTING.isdisjoint(words):
+        sentence, clause = _parts_of(tokens, pieces, apart)
+    else:
+        sentence, clause = [0] * len(tokens), [0] * len(tokens)
+    possible = that_can_be(words)
+    return Message(
+        tokens=tokens,
+        said=said,
+        pieces=pieces,
+        line=" ".join([*pieces, ""]),
+        starts=list(accumulate([len(piece) + 1 for piece in pieces], initial=0))[:-1],
+        places=places,
+        words=words,
+        sentence=sentence,
+        clause=clause,
+        text=_Texts([*enumerate(said), (-1, ""), (len(said), "")]).__getitem__,
+        value=values.get,
+        possible=possible.keys(),
+        ways_of=possible.get,
+        taken=[""] * len(tokens),
+    )
+
+
+class _Texts(dict[int, str]):
+    """The texts of tokens by their places."""
+
+    def __missing__(self, at: int) -> str:
+        return ""
+
+
+def _parts_of(tokens: list[Token], pieces: list[str], apart: AbstractSet[int]) -> tuple[list[int], list[int]]:
+    """Return the number of the sentence and of the clause that each token is of."""
     sentence: list[int] = []
     clause: list[int] = []
-    length = sentence_now = clause_now = 0
+    sentence_now = clause_now = 0
     for at, piece in enumerate(pieces):
         if piece in _JOINTS or at in apart:
             clause_now += 1
         sentence.append(sentence_now)
         clause.append(clause_now)
-        starts.append(length)
-        length += len(piece) + 1
-        if piece in places:
-            places[piece].append(at)
-        else:
-            places[piece] = [at]
         if piece in _PAUSES or (piece == "-" and _stands_free(tokens, at)):
             clause_now += 1
         elif piece in _STOPS and not _is_abbreviation(tokens, at):
             sentence_now += 1
             clause_now += 1
-    return Message(
-        tokens=tokens,
-        said=[token.text for token in tokens],
-        line=" ".join([*pieces, ""]),
-        starts=starts,
-        places=places,
-        words=frozenset(places),
-        sentence=sentence,
-        clause=clause,
-        taken=[""] * len(tokens),
-    )
+    return sentence, clause
 
 
 def _after_a_picture(text: str, tokens: list[Token]) -> frozenset[int]:

@@ -30,6 +30,8 @@ from domain.reading.words import FILLERS, REP_ADJECTIVES, words_of
 LABELS = words_of("weight weights load loads reps sets")
 """Words that say what the number after them is a number of."""
 _LONGEST = 6
+_MOST_NAMELESS = 8192
+"""So many words are remembered of which it is known whether a name can begin with them."""
 _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
 _DONE_ON = frozenset({"on", "with", "at", "using", "in", "by"})
@@ -70,16 +72,23 @@ class Names:
         self._spelling = Spelling(
             plan, (s for known in self._meanings.known for stems in known.stems for s in stems)
         )
+        self._own_firsts = {words[0] for words in self._own if words}
+        self._nameless: dict[str, bool] = {}
 
     def find(self, message: Message) -> list[Named]:
         """Return the exercises named in the message, in order."""
         found: list[Named] = []
         tokens = message.tokens
+        nameless = self._nameless
         count = len(tokens)
         at = 0
         while at < count:
             token = tokens[at]
-            if token.kind != WORD or (message.taken[at] and message.taken[at] != "exercise"):
+            word = token.text
+            if (nameless[word] if word in nameless else self._is_nameless(word)) or token.kind != WORD:
+                at += 1
+                continue
+            if message.taken[at] and message.taken[at] != "exercise":
                 at += 1
                 continue
             if token.text in _SIDES and _is_of_a_number(message, at):
@@ -118,9 +127,23 @@ class Names:
         found = [one for one in found if not _is_part_of_a_thing(message, one)]
         return self._not_told_already(found) if len(found) > 1 else found
 
+    def _is_nameless(self, word: str) -> bool:
+        """Return whether no name begins with a word, wherever it stands."""
+        if len(self._nameless) > _MOST_NAMELESS:
+            self._nameless.clear()
+        nameless = self._nameless[word] = not (
+            word in _SIDES
+            or len(word) == 1
+            or self._spelling.stems(word)
+            or self._spelling.slip(word)
+            or (self._own_firsts and stem_of(word) in self._own_firsts)
+        )
+        return nameless
+
     def _slip(self, message: Message, at: int) -> Stems:
         """Return the short word of the plan for a misspelt one right before a set."""
-        return self._spelling.slip(message.text(at)) if _SET_FOLLOWS.at(message, at + 1) is not None else ()
+        slip = self._spelling.slip(message.text(at))
+        return slip if slip and _SET_FOLLOWS.at(message, at + 1) is not None else ()
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
         """Return what is named by the letter at a token: a bar ("T-bar") as one word of a name, or the letter

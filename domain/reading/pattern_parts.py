@@ -5,8 +5,9 @@ parts can be set one after the other.
 """
 
 import re
-from collections.abc import Iterator, Mapping
-from itertools import count
+from collections.abc import Iterable, Iterator, Mapping
+from functools import cache
+from itertools import count, groupby
 from typing import NamedTuple
 
 MOST_TIMES = 4
@@ -34,40 +35,44 @@ _SELDOM = 1
 """In how many of a thousand messages a word is said, as counted in the corpus, and any other word."""
 
 _PIECE = re.compile(
-    r"(?P<blank>[ \t]+)|(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)"
-    r"|(?P<or>\|)|\.{4}(?P<all>\d+)|\.{3}(?P<tokens>\d+)|\.\.(?P<words>\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+):|'(?P<quoted>[^']+)'"
-    r"|(?P<edge>[$^])|(?P<one>_)|(?P<word>[^\s()\[\]|'{}<>?~]+|[?](?=\s))(?P<more>~?)(?P<maybe>\??)"
-    r"|~(?P<end>[^\s()\[\]|'{}<>?~]+)(?P<maybe_end>\??)"
+    r"[ \t]*(?:"
+    r"(?P<line>\n\s*)|(?P<look><!\(|<\(|>\(|!\()|(?P<open>[(\[])|(?P<close>\)|\]\*?)"
+    r"|(?P<or>\|)|(?P<span>\.{2,4}\d+)|(?P<list>\{\w+\})|(?P<name>[a-z]+:)|(?P<quoted>'[^']+')"
+    r"|(?P<edge>[$^])|(?P<one>_)|(?P<word>[^\s()\[\]|'{}<>?~]+~?\??|[?](?=\s))"
+    r"|(?P<end>~[^\s()\[\]|'{}<>?~]+\??))"
 )
+_SPANS = {"....": r"\S+ ", "...": r"[^ .!?;\n]+ ", "..": r"\w+ "}
 
 
 class Part(NamedTuple):
-    """A part of a pattern. `firsts` are the words it can begin with, `needs` words of which one must be said;
-    None where that can be anything. `empty` tells that it can be nothing at all."""
+    """A part of a pattern. `firsts` are the words it can begin with, None where that can be any. Of each of
+    the sets of `needs` a word must be said. `empty` tells that it can be nothing at all, `is_word` that it is
+    just one of its `firsts`."""
 
     regex: str
     firsts: frozenset[str] | None
-    needs: frozenset[str] | None
+    needs: tuple[frozenset[str], ...]
     empty: bool
+    is_word: bool = False
 
 
-class Compiled(NamedTuple):
-    """A pattern as an expression to be looked for at the beginning of a token."""
-
-    regex: str
-    firsts: frozenset[str] | None
-    needs: frozenset[str] | None
+_NOTHING = Part("", frozenset(), (), empty=True)
+_ANY_WORD = Part(r"\w+ ", None, (), empty=False)
 
 
-_NOTHING = Part("", frozenset(), None, empty=True)
+def compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> tuple[Part, ...]:
+    """Return the ways to say the pattern that `text` describes; the first of them that fits, counts.
 
-
-def compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> Compiled:
-    """Return the pattern that `text` describes. Raises ValueError where it describes none."""
-    part = _Reader(text, lists).whole()
-    if part.empty:
+    Of `needs`, what is said most seldom comes first. Raises ValueError where `text` describes none.
+    """
+    ways = _Reader(text, lists).whole()
+    if any(way.empty for way in ways):
         raise ValueError(f"a pattern must not be able to be nothing: {text!r}")
-    return Compiled(part.regex, part.firsts, part.needs)
+    together = [
+        [_words(_all_words(same))] if is_word else list(same)
+        for is_word, same in groupby(ways, key=lambda way: way.is_word)
+    ]
+    return tuple(way for ways in together for way in ways)
 
 
 class _Reader:
@@ -82,135 +87,160 @@ class _Reader:
         self._at = 0
         self._names = count(1) if names is None else names
 
-    def whole(self) -> Part:
-        part = self._ways(top=True)
+    def whole(self) -> list[Part]:
+        ways = self._ways(top=True)
         if self._at < len(self._pieces):
             raise ValueError(f"a bracket closes that was never opened: {self._text!r}")
-        return part
+        return ways
 
-    def _cut(self) -> Iterator[re.Match[str]]:
+    def _cut(self) -> Iterator[tuple[str, str]]:
+        """Return the kinds and the texts of the pieces."""
         place = 0
-        while place < len(self._text):
-            match = _PIECE.match(self._text, place)
-            if match is None:
-                raise ValueError(f"cannot be read from {self._text[place : place + 20]!r} on")
+        for match in _PIECE.finditer(self._text):
+            if match.start() > place:
+                break
             place = match.end()
-            if match.lastgroup != "blank":
-                yield match
+            kind = match.lastgroup
+            if kind is not None:
+                yield kind, match[kind]
+        if place < len(self._text):
+            raise ValueError(f"cannot be read from {self._text[place : place + 20]!r} on")
 
-    def _ways(self, *, top: bool = False) -> Part:
+    def _ways(self, *, top: bool = False) -> list[Part]:
         ways = [self._sequence(top=top)]
         while self._at < len(self._pieces):
-            piece = self._pieces[self._at]
-            if not (piece["or"] or (top and piece["line"])):
+            kind, _ = self._pieces[self._at]
+            if not (kind == "or" or (top and kind == "line")):
                 break
             self._at += 1
             ways.append(self._sequence(top=top))
-        if len(ways) > 1 and any(_says_nothing(way) for way in ways):
+        if len(ways) > 1 and any(way.empty and _says_nothing(way) for way in ways):
             raise ValueError(f"one of several ways to say it leaves all out: {self._text!r}")
-        return _either(ways)
+        return ways
 
     def _sequence(self, *, top: bool) -> Part:
         parts: list[Part] = []
         while self._at < len(self._pieces):
-            piece = self._pieces[self._at]
-            if piece["or"] or piece["close"] or (top and piece["line"]):
+            kind, piece = self._pieces[self._at]
+            if kind in {"or", "close"} or (top and kind == "line"):
                 break
             self._at += 1
-            if not piece["line"]:
-                parts.append(self._part(piece))
+            if kind != "line":
+                parts.append(self._part(kind, piece))
         if not parts:
             raise ValueError(f"a way to say it is empty: {self._text!r}")
-        return _one_after_another(parts)
+        return parts[0] if len(parts) == 1 else _one_after_another(parts)
 
-    def _part(self, piece: re.Match[str]) -> Part:
-        if piece["look"]:
-            return self._looked(piece["look"])
-        if piece["open"]:
-            return self._bracketed(piece["open"])
-        if name := piece["name"]:
-            part = self._part(self._next())
-            return part._replace(regex=f"(?P<{name}__{next(self._names)}>{part.regex})")
-        if number := piece["all"]:
-            return Part(rf"(?:\S+ ){{0,{number}}}?", None, None, empty=True)
-        if number := piece["tokens"]:
-            return Part(rf"(?:[^ .!?;\n]+ ){{0,{number}}}?", None, None, empty=True)
-        if number := piece["words"]:
-            return Part(rf"(?:\w+ ){{0,{number}}}?", None, None, empty=True)
-        if piece["list"]:
-            return self._listed(piece["list"][1:-1])
-        if edge := piece["edge"]:
-            return _NOTHING._replace(regex=r"\A" if edge == "^" else r"\Z")
-        if piece["one"]:
-            return Part(r"\w+ ", None, None, empty=False)
-        if end := piece["end"]:
-            return _maybe(Part(rf"\w*{re.escape(end)} ", None, None, empty=False), piece["maybe_end"])
-        word = piece["quoted"] or piece["word"]
-        if piece["more"]:
-            return _maybe(Part(rf"{re.escape(word)}\w* ", None, None, empty=False), piece["maybe"])
-        return _maybe(_words(frozenset({word})), piece["maybe"])
+    def _part(self, kind: str, piece: str) -> Part:
+        match kind:
+            case "word":
+                return _worded(piece)
+            case "open":
+                return self._bracketed(piece)
+            case "look":
+                return self._looked(piece)
+            case "list":
+                return self._listed(piece[1:-1])
+            case "name":
+                part = self._part(*self._next())
+                regex = f"(?P<{piece[:-1]}__{next(self._names)}>{part.regex})"
+                return Part(regex, part.firsts, part.needs, part.empty)
+            case "span":
+                word, most = _SPANS[piece.rstrip("0123456789")], piece.lstrip(".")
+                return Part(f"(?:{word}){{0,{most}}}?", None, (), empty=True)
+            case "edge":
+                return Part(r"\A" if piece == "^" else r"\Z", frozenset(), (), empty=True)
+            case "quoted":
+                return _words(frozenset({piece[1:-1]}))
+            case "one":
+                return _ANY_WORD
+            case "end":
+                part = Part(rf"\w*{re.escape(piece.strip('~?'))} ", None, (), empty=False)
+                return _maybe(part) if piece[-1] == "?" else part
+            case _:
+                raise ValueError(f"nothing can begin with {piece!r}: {self._text!r}")
 
     def _listed(self, name: str) -> Part:
         if name not in self._lists:
             raise ValueError(f"no list of words is named {name!r}")
         listed = self._lists[name]
-        return (
-            _Reader(listed, self._lists, self._names).whole() if isinstance(listed, str) else _words(listed)
-        )
+        if isinstance(listed, str):
+            return _either(_Reader(listed, self._lists, self._names).whole())
+        return _words(listed)
 
-    def _next(self) -> re.Match[str]:
+    def _next(self) -> tuple[str, str]:
         if self._at >= len(self._pieces):
             raise ValueError(f"a name stands before nothing: {self._text!r}")
         self._at += 1
         return self._pieces[self._at - 1]
 
     def _bracketed(self, bracket: str) -> Part:
-        part = self._ways()
-        close = self._next()["close"]
-        if close is None or (bracket == "(") != (close == ")"):
+        part = _either(self._ways())
+        kind, close = self._next()
+        if kind != "close" or (bracket == "(") != (close == ")"):
             raise ValueError(f"a bracket is not closed: {self._text!r}")
         if close == "]*":
-            return Part(f"(?:{part.regex}){{0,{MOST_TIMES}}}", part.firsts, None, empty=True)
-        return _maybe(part, close == "]")
+            return Part(f"(?:{part.regex}){{0,{MOST_TIMES}}}", part.firsts, (), empty=True)
+        return _maybe(part) if close == "]" else part
 
     def _looked(self, look: str) -> Part:
         part = self._bracketed("(")
         if look in {">(", "!("}:
             return _NOTHING._replace(regex=f"(?{'=' if look == '>(' else '!'}{part.regex})")
-        words = part.firsts
-        if words is None or part.regex != _words(words).regex:
+        if part.firsts is None or not part.is_word:
             raise ValueError(f"only single words can be looked back at: {self._text!r}")
-        behind = [(rf"\b{re.escape(w)} " if w[0].isalnum() else f"{re.escape(w)} ") for w in sorted(words)]
+        words = sorted(part.firsts)
+        behind = [(rf"\b{re.escape(w)} " if w[0].isalnum() else f"{re.escape(w)} ") for w in words]
         if look == "<(":
             return _NOTHING._replace(regex="(?:" + "|".join(f"(?<={b})" for b in behind) + ")")
         return _NOTHING._replace(regex="".join(f"(?<!{b})" for b in behind))
 
 
 def _says_nothing(way: Part) -> bool:
-    """Return whether nothing need be said for one way, not even that a message begins or ends there."""
+    """Return whether nothing need be said for one way that can be nothing, not even that a message begins or
+    ends there."""
     at_an_edge = any(edge in way.regex for edge in (r"\A", r"\Z"))
-    return way.empty and not at_an_edge and re.fullmatch(way.regex, "") is not None
+    return not at_an_edge and re.fullmatch(way.regex, "") is not None
 
 
+@cache
+def _worded(piece: str) -> Part:
+    """Return the part for a word, which may be marked as a beginning, or as left out."""
+    word = piece if piece == "?" else piece.removesuffix("?")
+    if word[-1] == "~":
+        part = Part(rf"{re.escape(word[:-1])}\w* ", None, (), empty=False)
+    else:
+        part = _words(frozenset({word}))
+    return _maybe(part) if len(word) < len(piece) else part
+
+
+_escaped = cache(re.escape)
+
+
+@cache
 def _words(words: frozenset[str]) -> Part:
-    ways = "|".join(re.escape(word) for word in sorted(words))
-    return Part(f"{ways} " if len(words) == 1 else f"(?:{ways}) ", words, words, empty=False)
+    ways = "|".join([_escaped(word) for word in sorted(words)])
+    return Part(f"{ways} " if len(words) == 1 else f"(?:{ways}) ", words, (words,), empty=False, is_word=True)
 
 
-def _maybe(part: Part, left_out: object) -> Part:
-    return Part(f"(?:{part.regex})?", part.firsts, None, empty=True) if left_out else part
+def _maybe(part: Part) -> Part:
+    return Part(f"(?:{part.regex})?", part.firsts, (), empty=True)
+
+
+def _all_words(ways: Iterable[Part]) -> frozenset[str]:
+    return frozenset().union(*[way.firsts for way in ways if way.firsts is not None])
 
 
 def _either(ways: list[Part]) -> Part:
     if len(ways) == 1:
         return ways[0]
-    if all(way.firsts is not None and way.regex == _words(way.firsts).regex for way in ways):
-        return _words(frozenset().union(*(way.firsts or () for way in ways)))
+    if all(way.is_word for way in ways):
+        return _words(_all_words(ways))
     return Part(
-        "(?:" + "|".join(way.regex for way in ways) + ")",
-        _all_of([way.firsts for way in ways]),
-        _all_of([way.needs for way in ways]),
-        empty=any(way.empty for way in ways),
+        "(?:" + "|".join([way.regex for way in ways]) + ")",
+        None if None in [way.firsts for way in ways] else _all_words(ways),
+        (frozenset().union(*[way.needs[0] for way in ways]),) if all(way.needs for way in ways) else (),
+        empty=True in [way.empty for way in ways],
     )
 
 
@@ -220,16 +250,17 @@ def _one_after_another(parts: list[Part]) -> Part:
         firsts = None if firsts is None or part.firsts is None else firsts | part.firsts
         if not part.empty:
             break
-    needs = min((p.needs for p in parts if p.needs is not None), key=_rank, default=None)
-    return Part("".join(p.regex for p in parts), firsts, needs, empty=all(p.empty for p in parts))
+    needs = dict.fromkeys([words for part in parts for words in part.needs])
+    return Part(
+        "".join([part.regex for part in parts]),
+        firsts,
+        tuple(sorted(needs, key=_rank) if len(needs) > 1 else needs),
+        empty=all(part.empty for part in parts),
+    )
 
 
+@cache
 def _rank(words: frozenset[str]) -> int:
     """Return in how many of a thousand messages one of some words is said, about: the fewer, the sooner it
     shows that a pattern is not."""
-    return sum(_SAID.get(word, _SELDOM) for word in words)
-
-
-def _all_of(sets: list[frozenset[str] | None]) -> frozenset[str] | None:
-    known = [s for s in sets if s is not None]
-    return frozenset().union(*known) if len(known) == len(sets) else None
+    return sum([_SAID.get(word, _SELDOM) for word in words])

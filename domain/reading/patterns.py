@@ -21,13 +21,16 @@ nothing is looked for where none of them is said.
 """
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
+from operator import attrgetter
 from typing import NamedTuple, Protocol
 
 from domain.reading.message import Message
 from domain.reading.pattern_parts import compiled
+from domain.reading.pattern_ways import Way, add
 
-_NAMES = re.compile(r"\(\?P<(\w+)>")
+_IN_ORDER = attrgetter("at")
 
 
 class Found(NamedTuple):
@@ -39,88 +42,120 @@ class Found(NamedTuple):
 
 
 class Pattern:
-    """A turn of phrase that can be looked for. Raises ValueError where `text` is no pattern.
+    """A turn of phrase that can be looked for in every message that is made after it. Raises ValueError where
+    `text` is no pattern.
 
     `needs` are words of which one must be said, None where it can be said with any.
     """
 
-    __slots__ = ("_compiled", "_firsts", "_is_unsaid", "_parts", "_regex", "needs", "text")
+    __slots__ = ("needs", "text")
 
     def __init__(self, text: str, **lists: frozenset[str] | str) -> None:
         self.text = text
-        made = compiled(text, lists)
-        self._regex = made.regex
-        self._compiled: re.Pattern[str] | None = None
-        self._firsts = made.firsts
-        self._parts = tuple((name, name.partition("__")[0]) for name in _NAMES.findall(made.regex))
-        self.needs = made.needs
-        self._is_unsaid = _never if made.needs is None else made.needs.isdisjoint
+        ways = [Way(self, at, part) for at, part in enumerate(compiled(text, lists))]
+        self.needs = (
+            frozenset().union(*[way.needs[0] for way in ways]) if all(way.needs for way in ways) else None
+        )
+        add(self, ways)
 
-    def find(self, message: Message, start: int = 0, end: int | None = None) -> Iterator[Found]:
+    def find(self, message: Message, start: int = 0, end: int | None = None) -> Sequence[Found]:
         """Return where the pattern stands among the tokens from `start` to before `end`, none within
         another."""
-        if self._is_unsaid(message.words):
-            return _NOWHERE
-        return self._find(message, start, len(message.tokens) if end is None else end)
+        ways = message.ways_of(self)
+        if ways is None:
+            return ()
+        if len(ways) == 1:
+            return list(_find(message, ways[0], start, end))
+        return list(_find_any(message, ways, start, end))
 
     def first(self, message: Message, start: int = 0, end: int | None = None) -> Found | None:
         """Return the first place of the pattern, None where it is not said."""
-        if self._is_unsaid(message.words):
+        ways = message.ways_of(self)
+        if ways is None:
             return None
-        return next(self._find(message, start, len(message.tokens) if end is None else end), None)
+        if len(ways) == 1:
+            return next(_find(message, ways[0], start, end), None)
+        return next(_find_any(message, ways, start, end), None)
 
     def is_in(self, message: Message, start: int = 0, end: int | None = None) -> bool:
         """Return whether the pattern is said."""
-        return not self._is_unsaid(message.words) and self.first(message, start, end) is not None
+        return message.ways_of(self) is not None and self.first(message, start, end) is not None
 
     def at(self, message: Message, start: int, end: int | None = None) -> Found | None:
         """Return the pattern where it begins right at the token `start`, None where it does not."""
-        if self._is_unsaid(message.words) or not 0 <= start < len(message.tokens):
+        ways = message.ways_of(self)
+        if ways is None or not 0 <= start < len(message.tokens):
             return None
-        stop = len(message.line) if end is None else message.place(end)
-        match = self._begins().match(message.line, message.starts[start], stop)
-        return None if match is None else self._found(message, start, match)
+        for way in ways if len(ways) == 1 else sorted(ways, key=_IN_ORDER):
+            found = _at(message, way, start, end)
+            if found is not None:
+                return found
+        return None
 
-    def _begins(self) -> re.Pattern[str]:
-        """Return the expression, compiled when first wanted: most are not, in a short run."""
-        if self._compiled is None:
-            self._compiled = re.compile(self._regex)
-        return self._compiled
 
-    def _find(self, message: Message, start: int, end: int) -> Iterator[Found]:
-        places = self._places(message)
-        return self._in_turn(message, places, start, end) if places else _NOWHERE
+def _find(message: Message, way: Way, start: int, end: int | None) -> Iterator[Found]:
+    """Yield where a way is said among the tokens from `start` to before `end`, none within another."""
+    places = _places(message, way)
+    if not places:
+        return
+    match_at, line, starts = way.match, message.line, message.starts
+    last, stop = (len(starts), len(line)) if end is None else (end, message.place(end))
+    for at in places:
+        if at < start:
+            continue
+        if at >= last:
+            break
+        match = match_at(line, starts[at], stop)
+        if match is not None:
+            found = _found(message, way, at, match)
+            yield found
+            start = found.end
 
-    def _in_turn(self, message: Message, places: Sequence[int], start: int, end: int) -> Iterator[Found]:
-        match_at, line, starts = self._begins().match, message.line, message.starts
-        stop = message.place(end)
-        for at in places:
-            if at < start:
-                continue
-            if at >= end:
-                break
-            match = match_at(line, starts[at], stop)
-            if match is not None:
-                found = self._found(message, at, match)
-                yield found
-                start = found.end
 
-    def _places(self, message: Message) -> Sequence[int]:
-        """Return the tokens at which the pattern can begin, in order."""
-        if self._firsts is None:
-            return range(len(message.tokens))
-        said = self._firsts & message.words
-        if len(said) == 1:
-            return message.places[next(iter(said))]
-        return sorted([at for word in said for at in message.places[word]])
+def _find_any(message: Message, ways: Sequence[Way], start: int, end: int | None) -> Iterator[Found]:
+    """Yield what is said in any of some ways: at each token, in the first that fits."""
+    last = len(message.tokens) if end is None else end
+    places = {(at, way.at): way for way in ways for at in _places(message, way)}
+    for place in sorted(places):
+        at, _ = place
+        if at < start:
+            continue
+        if at >= last:
+            break
+        found = _at(message, places[place], at, end)
+        if found is not None:
+            yield found
+            start = found.end
 
-    def _found(self, message: Message, at: int, match: re.Match[str]) -> Found:
-        parts = {
-            meaning: message.tokens_of(*match.span(name))
-            for name, meaning in self._parts
-            if match.start(name) >= 0
-        }
-        return Found(at, message.tokens_of(*match.span())[1], parts)
+
+def _places(message: Message, way: Way) -> Sequence[int]:
+    """Return the tokens at which a way can begin, in order."""
+    if way.firsts is None:
+        return range(len(message.tokens))
+    said = way.firsts & message.words
+    if len(said) == 1:
+        return message.places[next(iter(said))]
+    places = message.places
+    return sorted([at for word in said for at in places[word]])
+
+
+def _at(message: Message, way: Way, at: int, end: int | None) -> Found | None:
+    """Return a way where it begins right at the token `at`, and ends before the token `end`."""
+    if way.firsts is not None and message.pieces[at] not in way.firsts:
+        return None
+    line = message.line
+    match = way.match(line, message.starts[at], len(line) if end is None else message.place(end))
+    return None if match is None else _found(message, way, at, match)
+
+
+def _found(message: Message, way: Way, at: int, match: re.Match[str]) -> Found:
+    end = bisect_right(message.starts, match.end() - 1)
+    if not way.names:
+        return Found(at, end, {})
+    parts = {
+        meaning: message.tokens_of(*match.span(name)) for name, meaning in way.names if match.start(name) >= 0
+    }
+    return Found(at, end, parts)
 
 
 class Needing(Protocol):
@@ -137,10 +172,3 @@ def words_needed(*patterns: Needing) -> frozenset[str]:
     if len(needs) < len(patterns):
         raise ValueError("one of the patterns can be said in any words")
     return frozenset().union(*needs)
-
-
-def _never(_words: frozenset[str]) -> bool:
-    return False
-
-
-_NOWHERE: Iterator[Found] = iter(())

@@ -63,13 +63,13 @@ def test_a_pattern_can_be_made_of_others() -> None:
 
 
 def test_a_pattern_can_be_looked_for_in_a_stretch_only() -> None:
+    up, at_the_end = Pattern("up"), Pattern("up $")
     message = message_of("up and up and up")
-    up = Pattern("up")
     assert [f.start for f in up.find(message, 1, 4)] == [2]
     assert up.at(message, 0)
     assert not up.at(message, 1)
     assert not up.at(message, 5)
-    assert Pattern("up $").at(message, 0, 1)
+    assert at_the_end.at(message, 0, 1)
 
 
 @pytest.mark.parametrize(
@@ -80,16 +80,37 @@ def test_what_is_no_pattern_is_refused(text: str) -> None:
         Pattern(text)
 
 
+_UP = Pattern("up [it|the weight]* by? n:#\n[it]* more\nby !(#) ..2 up")
+
+
 @given(st.lists(st.sampled_from(["up", "it", "the", "weight", "by", "5", ",", "more"]), max_size=30))
 def test_looking_from_the_first_words_finds_what_looking_everywhere_does(words: list[str]) -> None:
     message = message_of(" ".join(words))
-    pattern = Pattern("up [it|the weight]* by? n:#\n[it]* more\nby !(#) ..2 up")
-    found = [(f.start, f.end) for f in pattern.find(message)]
+    found = [(f.start, f.end) for f in _UP.find(message)]
     everywhere: list[tuple[int, int]] = []
     at = 0
     while at < len(message.tokens):
-        one = pattern.at(message, at)
+        one = _UP.at(message, at)
         if one is not None:
             everywhere.append((one.start, one.end))
         at = one.end if one is not None else at + 1
     assert found == everywhere
+
+
+def test_a_pattern_that_needs_no_word_is_looked_for_in_every_message() -> None:
+    pattern = Pattern("_ more\n~ing ..2 swell~")
+    assert pattern.needs is None
+    assert said(pattern, "some more, icing and swelling") == ["some more", "icing and swelling"]
+    assert said(pattern, "up") == []
+
+
+@given(st.lists(st.sampled_from(["up", "by", "it", "the", "5", "more", "down", "less"]), max_size=12))
+def test_the_first_way_that_fits_is_taken_whichever_words_are_said_beside_it(words: list[str]) -> None:
+    message = message_of(" ".join(words))
+    found = [(f.start, f.end) for f in _IN_WAYS.find(message)]
+    alone = [(f.start, f.end) for f in _IN_ONE_WAY.find(message)]
+    assert found == alone
+
+
+_IN_WAYS = Pattern("up by #\nup\nby # more|by #\ndown [the|it]* less\nthe\ndown")
+_IN_ONE_WAY = Pattern("(up by #|up|by # more|by #|down [the|it]* less|the|down)")
