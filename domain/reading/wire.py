@@ -4,11 +4,12 @@ A broken line is told in one sentence; it never stops the rest.
 """
 
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import date, datetime
 from decimal import Decimal, InvalidOperation
 from functools import lru_cache
-from typing import Any
+from types import MappingProxyType
+from typing import Any, Protocol, TypeVar
 
 import orjson
 
@@ -25,17 +26,15 @@ _KINDS = frozenset({"total", "each", "added", "assist", "body"})
 
 def request_from_json(line: str) -> Request:
     """Return the request that a line of JSON holds. Raises BrokenLineError where it holds none."""
-    return request_from(_parsed(line))
-
-
-def _parsed(line: str) -> Any:
     try:
-        return orjson.loads(line)
+        return _request(orjson.loads(line), _kept)
     except orjson.JSONDecodeError:
         pass
     try:
         # Half of a pair of surrogates is JSON, but no text that the faster reader takes.
-        return json.loads(line)
+        return request_from(json.loads(line))
+    except BrokenLineError:
+        raise
     except (ValueError, RecursionError) as error:
         raise BrokenLineError("it is not JSON") from error
 
@@ -55,6 +54,10 @@ def line_of(data: dict[str, Any]) -> str:
 
 def request_from(data: Any) -> Request:
     """Return the request that parsed JSON holds. Raises BrokenLineError where it holds none."""
+    return _request(data, _made)
+
+
+def _request(data: Any, part: "_Part") -> Request:
     if not isinstance(data, dict):
         raise BrokenLineError("it is not a JSON object")
     text = data.get("text")
@@ -73,12 +76,60 @@ def request_from(data: Any) -> Request:
         text=text,
         unit=unit,
         sent=sent,
-        plan=tuple(_planned(one) for one in _list(data, "plan")),
-        done=tuple(_set(one) for one in _list(data, "done")),
-        last={name: _set(one, name) for name, one in _object(data, "last").items()},
-        target={name: _set(one, name) for name, one in _object(data, "target").items()},
-        own_names={word: _text(name, "own_names") for word, name in _object(data, "own_names").items()},
+        plan=part(_plan, _list(data, "plan")),
+        done=part(_sets, _list(data, "done")),
+        last=part(_sets_by_name, _object(data, "last")),
+        target=part(_sets_by_name, _object(data, "target")),
+        own_names=part(_own_names, _object(data, "own_names")),
     )
+
+
+Given = TypeVar("Given", list[Any], dict[str, Any])
+Made = TypeVar("Made")
+
+
+class _Part(Protocol):
+    """What makes a part of a request of its JSON."""
+
+    def __call__(self, make: Callable[[Given], Made], given: Given, /) -> Made:
+        """Return what `make` makes of it."""
+
+
+def _made(make: Callable[[Given], Made], given: Given) -> Made:
+    return make(given)
+
+
+def _kept(make: Callable[[Given], Made], given: Given) -> Made:
+    """Return what is made of a part of a request, once for all requests that have the same, as those of one
+    client mostly do. What is given was read by orjson: in writing it is like nothing else."""
+    key = (make, orjson.dumps(given))
+    made: Made | None = _KEPT.get(key)
+    if made is None:
+        if len(_KEPT) >= _MOST_KEPT:
+            _KEPT.clear()
+        made = _KEPT[key] = make(given)
+    return made
+
+
+_KEPT: dict[object, Any] = {}
+"""What was made of parts of requests, by what it was made by and what they were in writing."""
+_MOST_KEPT = 4096
+
+
+def _plan(data: list[Any]) -> tuple[Planned, ...]:
+    return tuple([_planned(one) for one in data])
+
+
+def _sets(data: list[Any]) -> tuple[TrainingSet, ...]:
+    return tuple([_set(one) for one in data])
+
+
+def _sets_by_name(data: dict[str, Any]) -> Mapping[str, TrainingSet]:
+    return MappingProxyType({name: _set(one, name) for name, one in data.items()})
+
+
+def _own_names(data: dict[str, Any]) -> Mapping[str, str]:
+    return MappingProxyType({word: _text(name, "own_names") for word, name in data.items()})
 
 
 def _list(data: Mapping[str, Any], field: str) -> list[Any]:
