@@ -1,11 +1,13 @@
 """`python -m tests.bench.reading`: how long a message takes, beside general-purpose libraries on the same
-messages.
+messages; how the time grows with the length; how many lines a stream has a second; how long a start takes.
 
 dateparser's search is what a programmer would reach for to find the days in a text, quantulum3 to find the
 numbers with their units; each is asked about nothing else. What share each gets right is counted on the same
 messages of the corpus: those that tell of another day, and those that hold just one whole set.
 """
 
+import json
+import resource
 import statistics
 import subprocess
 import sys
@@ -16,13 +18,14 @@ from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
-from domain.reading import read
-from domain.reading.tokens import tokenise
+from domain.reading import Request, read
+from domain.reading.tokens import LONGEST, tokenise
 from domain.reading.wire import request_from
 from tests.corpus.rows import Row, got, own_rows
 
 ROUNDS = 5
 MEGABYTE = 1_000_000
+LINES = 20_000
 MEASURED = 500
 """How many messages the slower libraries are asked about."""
 
@@ -47,6 +50,58 @@ def catalogue_seconds() -> float:
     code += "print(time.perf_counter() - t)"
     ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     return float(ran.stdout)
+
+
+def growth(request: Request) -> float:
+    """Return how much longer a text of 4,000 characters takes than four of 1,000: 1 where that is linear.
+
+    Both are put together of the messages of the corpus.
+    """
+    words = " ".join(row.request["text"] for row in own_rows()).replace("\n", " ")
+    short = [words[at : at + LONGEST // 4] for at in range(0, 40 * LONGEST, LONGEST // 4)]
+    long = [words[at : at + LONGEST] for at in range(0, 40 * LONGEST, LONGEST)]
+    took: list[list[float]] = [[], []]
+    for _ in range(ROUNDS):
+        for texts, times in zip((short, long), took, strict=True):
+            began = time.process_time()
+            for text in texts:
+                read(replace(request, text=text))
+            times.append(time.process_time() - began)
+    return min(took[1]) / min(took[0])
+
+
+def stream(rows: list[Row]) -> tuple[float, float, float]:
+    """Return how many lines of `read --jsonl` are answered in a second of one processor, its start included,
+    and its greatest memory in megabytes after a tenth of the lines and after all."""
+    lines = [json.dumps(row.request) + "\n" for row in rows]
+    took, memory = 0.0, []
+    for count in (LINES // 10, LINES):
+        given = "".join(lines[at % len(lines)] for at in range(count))
+        before = resource.getrusage(resource.RUSAGE_CHILDREN)
+        code = "import resource, sys; from bot.__main__ import main; sys.argv[1:] = ['read', '--jsonl']\n"
+        code += "try:\n    main()\nfinally:\n"
+        code += "    print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, file=sys.stderr)"
+        ran = subprocess.run(
+            [sys.executable, "-c", code], input=given, capture_output=True, text=True, check=True
+        )
+        after = resource.getrusage(resource.RUSAGE_CHILDREN)
+        took = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+        memory.append(int(ran.stderr) / 1000)
+    return LINES / took, memory[0], memory[1]
+
+
+def start() -> float:
+    """Return how many times the processor time of an empty Python process a message read by itself takes."""
+    took: list[float] = []
+    for arguments in (["-c", ""], ["-m", "bot", "read", "bench 80x8"]):
+        each: list[float] = []
+        for _ in range(ROUNDS):
+            before = resource.getrusage(resource.RUSAGE_CHILDREN)
+            subprocess.run([sys.executable, *arguments], capture_output=True, check=True)
+            after = resource.getrusage(resource.RUSAGE_CHILDREN)
+            each.append(after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime)
+        took.append(min(each))
+    return took[1] / took[0]
 
 
 def days_found(row: Row) -> set[date]:
@@ -111,6 +166,11 @@ def main() -> None:
         began = time.perf_counter()
         read(replace(request_from(rows[0].request), text=text))
         print(f"{name}: {(time.perf_counter() - began) * 1e6 / mean:,.1f} times a message")
+    print(f"4,000 characters take {growth(request_from(rows[0].request)):.2f} times as long as four of 1,000")
+    second, early, late = stream(rows)
+    print(f"a stream of {LINES:,} lines: {second:,.0f} a second")
+    print(f"its memory: {early:.0f} MB after a tenth of them, {late:.0f} MB at the end")
+    print(f"one message by itself: {start():.0f} times as long as an empty Python process")
     print(f"reading the catalogue anew: {catalogue_seconds() * 1e6 / mean:,.0f} times a message")
     whole = [row for row in rows if is_one_whole_set(row)][:MEASURED]
     right, each = share(lambda row: numbers_found(row) == numbers_of(row), whole)
