@@ -4,7 +4,7 @@ clause."""
 from collections.abc import Sequence
 
 from domain.reading.counted import ends_here, has_moved_to, has_stopped_at, is_counted, is_led
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark

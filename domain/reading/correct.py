@@ -22,7 +22,7 @@ from domain.reading.correction_words import (
 )
 from domain.reading.days import Day
 from domain.reading.done_on import DoneOn, done_on
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named

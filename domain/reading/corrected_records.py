@@ -17,7 +17,7 @@ from domain.reading.correction_words import (
     LAST_FEW,
     NTH_SET,
 )
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern

@@ -6,7 +6,7 @@ from datetime import date
 from decimal import Decimal
 
 from domain.reading.context import HEAVIEST, LIGHTEST, MOST_REPS, Known, day_of
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request, Slot
@@ -103,7 +103,8 @@ def _one_value(
     if not q:
         return []
     only = q[0]
-    if only.value % 1 == _HALF and only.role is None and _is_half_a_rep_more(one, only.value):
+    told = about or _told_by_old(one, old)
+    if told != "load" and only.value % 1 == _HALF and only.role is None and _is_half_a_rep(one, only.value):
         # "That was 7 and a half" is 7 full reps.
         only = only._replace(value=only.value // 1, role="reps")
     if holds and only.role == "pair" and one.load_kind != "each" and only.unit is None:
@@ -114,7 +115,7 @@ def _one_value(
     if only.role in {"reps", "seconds"}:
         return [_with_amount(one, only, known)]
     as_load, as_amount = _with_load(one, only, known), _with_amount(one, only, known)
-    match about or _told_by_old(one, old) or _told_by_size(one, only.value, known):
+    match told or _told_by_size(one, only.value, known):
         case "load":
             return [as_load]
         case "amount":
@@ -135,7 +136,7 @@ def _is_far_off(one: TrainingSet, element: Element, old: set[Decimal]) -> bool:
 _HALF = Decimal("0.5")
 
 
-def _is_half_a_rep_more(one: TrainingSet, value: Decimal) -> bool:
+def _is_half_a_rep(one: TrainingSet, value: Decimal) -> bool:
     return value <= MOST_REPS and not _could_be_load(one, value)
 
 

@@ -1,9 +1,9 @@
 """Numbers that are tightly joined, and how: by times signs, "for", "at", slashes, or nothing."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 from domain.reading.counted import is_counted
+from domain.reading.element import LOOSE, Element, in_pairs, in_sets, is_whole
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
@@ -24,37 +24,6 @@ from domain.reading.words import (
 
 TIGHT = frozenset({"x", "for", "@", "at", "/", ":", "-", ""})
 """Joints inside one element; the others stand between elements: , and then line stop gap."""
-
-
-@dataclass(slots=True)
-class Element:
-    """Numbers that are tightly joined. `joints[i]` stands before `quantities[i]`; the first one before
-    them all. `since_mark` joins them to a phrase that stands between."""
-
-    quantities: list[Quantity]
-    joints: list[str]
-    after_at: bool = False
-    next_to_name: bool = False
-    result: bool = False
-    after_for: bool = False
-    since_mark: str = "gap"
-    so_often: bool = False
-    """Whether the words around a lone number tell that it is how often: "got 7", "7 hammer curls"."""
-    only_by_name: bool = False
-    """Whether a lone number counts only if it is of the name beside it."""
-
-    @property
-    def start(self) -> int:
-        """The first token."""
-        return self.quantities[0].start
-
-    @property
-    def end(self) -> int:
-        """The token after the last."""
-        return self.quantities[-1].end
-
-
-Item = Element | Mark
 
 
 _TRYING = words_of("went going go gone tried trying aimed aiming settled settling opted")
@@ -208,12 +177,14 @@ def elements_of(
             joint = "x" if begins else "gap"
         if joint == "/" and _is_parted(message, elements, quantity):
             joint = ","
-        if elements and _is_whole(elements[-1]) and _is_of_a_name(message, quantity):
+        if elements and is_whole(elements[-1]) and _is_of_a_name(message, quantity):
             joint = ","
-        if joint == ":" and message.text(quantity.start - 1) == "-" and elements and _is_whole(elements[-1]):
+        if joint == ":" and message.text(quantity.start - 1) == "-" and elements and is_whole(elements[-1]):
             # "80x8 - 3 coffees in" goes on with something else.
             joint = ","
-        whole = joint == "" and elements and _is_whole(elements[-1]) and not quantity.times
+        if joint in LOOSE and _is_told(elements) and _begins_another(message, quantity, name_tokens):
+            joint = ","
+        whole = joint == "" and elements and is_whole(elements[-1]) and not quantity.times
         if whole and is_counted(message, quantity.end):
             # "80 kg 8 reps 3 people watching"
             joint = "gap"
@@ -235,26 +206,32 @@ def elements_of(
         before = quantity
     for element in elements:
         element.joints = _of_a_list(element.joints)
-    return [part for element in elements for part in _in_pairs(element)]
+    return [part for element in elements for pair in in_pairs(element) for part in in_sets(pair)]
 
 
-_LEAST_PAIRS = 2
+def _is_told(elements: Sequence[Element]) -> bool:
+    """Return whether the last numbers are a whole set, around their name or behind it: "9 incline at 30"."""
+    if not elements:
+        return False
+    last = elements[-1]
+    around = (
+        len(elements) > 1 and last.after_at and last.joints == ["name"] and len(elements[-2].quantities) == 1
+    )
+    return around or is_whole(last)
 
 
-def _in_pairs(element: Element) -> list[Element]:
-    """Part numbers that a stroke joins two by two into as many sets: "80/8 47.5/7"."""
-    pairs = len(element.joints) // 2
-    if pairs < _LEAST_PAIRS or element.joints[1:] != (["/", ""] * pairs)[:-1]:
-        return [element]
-    return [
-        replace(
-            element,
-            quantities=element.quantities[at : at + 2],
-            joints=[element.joints[0] if at == 0 else ",", "x"],
-            after_at=element.after_at and at == 0,
-        )
-        for at in range(0, 2 * pairs, 2)
-    ]
+def _begins_another(message: Message, number: Quantity, name_tokens: set[int]) -> bool:
+    """Return whether a number behind a whole set begins the next: "80x8 / 7 overhead press", "80x8 got 7 on
+    rows"."""
+    if number.end in name_tokens or message.text(number.start - 1) in RESULT_VERBS:
+        return True
+    at = number.end
+    while message.text(at) in _TO_A_NAME:
+        at += 1
+    return at > number.end and at in name_tokens
+
+
+_TO_A_NAME = words_of("on of the my in at for")
 
 
 def _is_so_often(message: Message, number: Quantity, name_tokens: set[int]) -> bool:
@@ -306,13 +283,6 @@ def _is_of_a_name(message: Message, sets: Quantity) -> bool:
         return False
     at = sets.end if message.text(sets.end - 1) == "of" else sets.end + 1
     return message.text(at - 1) == "of" and message.value(at) is None
-
-
-def _is_whole(element: Element) -> bool:
-    """Return whether a set is told whole: with its reps, or in two numbers joined by a sign."""
-    return any(q.role in {"reps", "seconds"} for q in element.quantities) or (
-        len(element.quantities) > 1 and element.joints[-1] in {"x", "for", "@"}
-    )
 
 
 def _is_range(message: Message, element: Element, following: Quantity) -> bool:

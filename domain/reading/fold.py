@@ -15,7 +15,7 @@ from typing import NamedTuple
 from domain.reading.context import Known
 from domain.reading.draft_ways import told
 from domain.reading.drafts import Draft, Source
-from domain.reading.elements import Item
+from domain.reading.element import Item
 from domain.reading.fold_beside import with_beside
 from domain.reading.fold_changes import changed_rows
 from domain.reading.fold_counts import counted

@@ -5,7 +5,7 @@ how the load is counted.
 from collections.abc import Sequence
 
 from domain.reading.drafts import Draft
-from domain.reading.elements import Element, Item
+from domain.reading.element import Element, Item
 from domain.reading.lowering import is_lowering, stretch_of
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity

@@ -14,7 +14,8 @@ from domain.reading.anchors import anchored
 from domain.reading.context import Known
 from domain.reading.counted import is_counted
 from domain.reading.doubt import is_doubtful
-from domain.reading.elements import Element, Item, elements_of, join_marks
+from domain.reading.element import Element, Item
+from domain.reading.elements import elements_of, join_marks
 from domain.reading.manner import manner_of
 from domain.reading.message import Message
 from domain.reading.naming import Named

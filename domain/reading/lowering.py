@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from domain.reading.drafts import Draft, is_amount
-from domain.reading.elements import Element, Item
+from domain.reading.element import Element, Item
 from domain.reading.phrases import Mark
 
 

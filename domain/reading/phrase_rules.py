@@ -23,7 +23,8 @@ _LOWERING = Pattern("""
 _BODY = Pattern("""
     [just|only] [with] [my|the] (body weight|bodyweight) only?
     bw|b w|own (weight|body weight|bodyweight)
-    just me [and (the|a|my) (step|box|floor|mat|wall|chair|ground|stairs|stair)]
+    just me !(and|at|in|with|who|i)
+    just me and (the|a|my) (step|box|floor|mat|wall|chair|ground|stairs|stair)
     [just|only] (with|using) (my|me) body !(weight)
     no [added|extra|additional] (weight|weights)
     without [any|added|extra|additional]* (weight|weights)
@@ -99,6 +100,7 @@ REPS_UNKNOWN = Pattern(
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
+    <(x|for|*) (lots|loads|plenty|many|a few|some|several|a (lot|bunch|couple)) >(,|.|!|$|because)
 """,
     spent=words_of(
         "tired fried knackered cooked dead exhausted distracted busy wrecked shattered gone spent sleepy"

@@ -9,7 +9,7 @@ from typing import Literal, NamedTuple
 
 from domain.reading.context import Known
 from domain.reading.drafts import is_amount, pairs_of_dumbbells, same_mass
-from domain.reading.elements import Element, Item
+from domain.reading.element import Element, Item
 from domain.reading.limits import FEW_SETS, MOST_SETS
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity

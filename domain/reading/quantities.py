@@ -156,8 +156,7 @@ def _quantity(message: Message, at: int) -> Quantity:
     elif (
         after in {"x", "times"}
         and (message.value(end + 1) is None or message.text(end + 2) == "times")
-        and message.text(end + 1) not in {"bw", "bodyweight", "body", "a", "an", "fail"}
-        and message.text(end + 1) not in {"per"}
+        and message.text(end + 1) not in _AFTER_TIMES
         and _ABOUT_SO_MANY.at(message, end + 1) is None
     ):
         role, end, times = "reps", end + 1, after == "times"
@@ -288,6 +287,8 @@ _ABOUT = words_of(
 )
 _ABOUT_SO_MANY = Pattern("{about} [{about}|a]* # !({unit})", about=_ABOUT, unit=KG_WORDS | LB_WORDS)
 """The reps after "80 x", with words before them that tell how sure or how hard they were."""
+_AFTER_TIMES = words_of("bw bodyweight body a an fail per lots loads plenty many some several few")
+"""Words after a times sign with which the number before it is no number of reps."""
 _MOST_PLATES = 4
 """More than so many plates a side nobody counts: "with a 20 plate" has one that weighs so much."""
 _ONE = frozenset({"a", "the", "my", "one"})

@@ -235,7 +235,7 @@ SMALL_TALK = Pattern(
     are (they|you|these people) (crazy|mad|serious|nuts|insane|joking|kidding)
     are you (there|ok|alright|awake|well|proud|happy|impressed|kidding|serious|joking)
     did you (see|watch|know|hear|have|catch|sleep)|do you (like|sleep|ever|lift|drink)
-    did i mention|guess (what|who)|(can|could|would) you believe|who would have thought
+    did i mention|guess (what|who)|(can|could|would) you (believe|imagine)|who would have thought
     who (invented|needs|knew|even|does|designed|decided|thought|said|cares|wants|came up)
     why do (i|we) (do >(this|it|that|these)|even|love|keep)
     why (is (leg|it always|everyone|everything|the gym)|oh why|me)

@@ -168,6 +168,10 @@ def _topic_of(message: Message, start: int, end: int) -> Want | None:
     return None if UNDO.is_in(message, start, end) else "ask_coach"
 
 
+_ASKS = words_of("should can could how what why which when is ok normal shall may")
+"""Words of which a question about somebody else has one where the coach is to answer it."""
+
+
 class _Sentence:
     """A sentence without the form of a question, and what it asks for all the same."""
 
@@ -240,4 +244,10 @@ class _Sentence:
             and self._first(NUMBER_ASKED) is None
             and self._first(WONDERED_AT) is None
             and self._first(SMALL_TALK) is None
+            and not self._is_of_another()
         )
+
+    def _is_of_another(self) -> bool:
+        """Return whether the client only wonders at somebody else's set: "she squats 95 already??"."""
+        marked = "another's" in self._message.taken[self._start : self._end]
+        return marked and _ASKS.isdisjoint(self._message.texts(self._start, self._end))

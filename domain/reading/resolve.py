@@ -72,6 +72,8 @@ class Resolver:
             )
             if defaulted and exercise is not None:
                 exercise = self.exercises.pointed_by_kind(group, exercise, day)
+            elif exercise is not None and group.named is None and group.line and group.first_on_line:
+                exercise = self.exercises.counted_otherwise(group, exercise, day)
             self._resolve(group, exercise, ambiguous, day, said=group.unknown_word)
             if len(self.placed) > before:
                 exercise_before = exercise

@@ -27,6 +27,7 @@ from domain.reading.scope_words import (
     PLAN_AFTER,
     PLAN_BEFORE,
     RESUME,
+    SUM,
     THE_BODY,
     TO_COME,
     WARM,
@@ -82,6 +83,7 @@ def mark_what_is_no_record(
         _mark_warm_ups(message, named, aims)
         _mark_history(message, known)
         _mark_odd_decimals(message)
+        _mark_sums(message)
         _mark_counts_of_things(message, named)
     return questions
 
@@ -101,6 +103,14 @@ def _mark_other_numbers(message: Message, known: set[int], others: Table[Other] 
             continue
         if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
             message.take_numbers(start, end, other.what)
+
+
+def _mark_sums(message: Message) -> None:
+    """Mark what is only added up to the number that counts: "a dozen plus two so fourteen"."""
+    for found in SUM.find(message):
+        one, other, total = (message.value(found.parts[name][0]) or Decimal(0) for name in ("a", "b", "c"))
+        if one + other == total:
+            message.take(found.start, found.parts["c"][0], "an explanation")
 
 
 def _mark_odd_decimals(message: Message) -> None:

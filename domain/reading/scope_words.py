@@ -104,6 +104,16 @@ WARM_ENDS = words_of(
 FIRST = words_of("first before after")
 """Those that say it only after a number of the warm-up."""
 
+SUM = Pattern(
+    """
+    a:# (plus|and|+) b:# [{what}]* [,|-]* {makes} [{all}]* c:#
+    """,
+    makes="(so|makes|thats|=|total|altogether|in total|which (is|makes))",
+    what="rep|reps|more|after|a|breath|rest|breather|extra",
+    all="thats|its|it|is|a|total|of|makes|in|all|total|altogether|call|just|say|about",
+)
+"""A number that is said as the sum of two."""
+
 HISTORY = Pattern(
     """
     last (time|week|weeks|month|session|workout|year|{weekday})

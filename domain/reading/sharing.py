@@ -11,7 +11,7 @@ from typing import Literal, NamedTuple
 
 from domain.reading.anchors import PROVIDERS
 from domain.reading.context import Known
-from domain.reading.elements import Element, Item
+from domain.reading.element import Element, Item
 from domain.reading.limits import FEW_SETS
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -101,7 +101,21 @@ def _cut(
     right = run[split].start if split < len(run) else following.start
     if is_parted(message, left, right):
         return 0.0
+    if 0 < split == len(run) - 1 and _tells_a_set(run[:split]) and _is_tied(message, run[split], following):
+        return CLOSE
     return CLOSE if split in {0, len(run)} else ACROSS
+
+
+def _tells_a_set(items: Sequence[Item]) -> bool:
+    """Return whether a whole set is among the items, or a load and what it was lifted for."""
+    return any(_is_whole(i) for i in items) or (
+        len(items) > 1 and _is_lone(items[-1], "amount") and _is_lone(items[-2], "load")
+    )
+
+
+def _is_tied(message: Message, item: Item, name: Named) -> bool:
+    """Return whether nothing but small words ties a number to the name after it: "13 pushdowns"."""
+    return all(word in _TIES or word in _ARTICLES for word in message.texts(item.end, name.start))
 
 
 def _cost(
@@ -216,9 +230,10 @@ def _gives(item: Item) -> bool:
 
 def _is_half(items: Sequence[Item]) -> bool:
     """Return whether a load is among the items and nothing that says how often it was lifted."""
+    loads = [i for i in items if isinstance(i, Element) and _is_said_load(i)]
     return (
-        any(_is_lone(i, "load") for i in items)
-        and not any(_is_lone(i, "amount") or _is_whole(i) for i in items)
+        bool(loads)
+        and not any(i not in loads and (_is_lone(i, "amount") or _is_whole(i)) for i in items)
         and not any(isinstance(i, Mark) and i.kind == "failed on" for i in items)
     )
 

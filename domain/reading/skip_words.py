@@ -129,8 +129,7 @@ SKIPPED = Pattern(
     (aint|isnt|arent|not|is not|are not|wasnt) [gonna|going to]* {happen}
     (couldnt|could not|cant|wont) be done|[i|we|also|was|were|:|-|=]* (forgot|forgotten) {by_then}
     [is|are|was|were] off (today|tonight)
-    machine? [is|was|are|were] {taken} [all|the|whole|entire|time|evening|day|again|today|,]* (so|and|so i|
-        i|,)* [i] skipped {by_then}
+    machine? [is|was|are|were] {taken} [{long}]* [{so}]* (skipped|skip|skipping|left out) {by_then}
     (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
         them]* [all]* {by_now}
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
@@ -151,6 +150,8 @@ SKIPPED = Pattern(
     happen="happen|happened|happening|occur|(get|got) done",
     taken=words_of("taken busy occupied broken used gone free defective dead full"),
     by_then=f">({_ENDS_ALONE})",
+    long="all|the|whole|entire|time|evening|day|again|today|,",
+    so="so|and|i|,|that|this|it|one|had to|have to|will|im|them|those",
     could_not="""
         did not|didnt|couldnt|could not|cant|cannot|can not|have not|havent|never|was not able to
         wasnt able to|dont|do not

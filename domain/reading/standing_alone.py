@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark

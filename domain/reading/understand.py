@@ -308,7 +308,7 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
     for i, one in enumerate(quantities):
         beside = [
             q
-            for q in quantities[max(0, i - 1) : i + 2]
+            for q in quantities[max(0, i - 2) : i + 2]
             if q is not one and q.role in {None, "load"} and q.value >= 20
         ]
         if one.role == "plates" and any(

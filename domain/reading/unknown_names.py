@@ -5,7 +5,7 @@ A set behind one is asked about, rather than given to the exercise before it.
 
 from collections.abc import Sequence
 
-from domain.reading.elements import Element, Item
+from domain.reading.element import Element, Item
 from domain.reading.exercise_words import COMMON, IMPLEMENTS
 from domain.reading.message import Message
 from domain.reading.tokens import WORD

@@ -107,6 +107,27 @@ class Exercises:
             return None
         return exercise
 
+    def counted_otherwise(self, group: Group, exercise: str, day: Day) -> str | None:
+        """Return the exercise of a set on a line of its own, below a name: the one exercise left whose load
+        is counted as this one is, where the named one's is not; None where that must be asked."""
+        known = self.known(exercise, day)
+        q = next(
+            (q for i in group.items if not isinstance(i, Mark) for q in i.quantities if q.role != "reps"),
+            None,
+        )
+        if q is None or known.plan is None:
+            return exercise
+        left = [self.known(p.name, day) for p in self.request.plan if day.counts.get(p.name, 0) < p.sets]
+        if q.plus:
+            fits = [one for one in left if known.kind != "added" and one.kind == "added" and one.load_fits(q)]
+            exact = [one for one in fits if one.is_exact(q)]
+            return exercise if not fits else exact[0].exercise if len(exact) == 1 else None
+        if q.role != "pair" and not q.each and q.kind is None:
+            return exercise
+        kind = known.kind_of(q)
+        fits = [one for one in left if one.kind == kind and kind != known.kind]
+        return exercise if not fits else fits[0].exercise if len(fits) == 1 else None
+
     def next(self, day: Day) -> str | None:
         """Return the exercise of a set without a name: the one under way, else the first that is left."""
         plan = {p.name: p.sets for p in self.request.plan}

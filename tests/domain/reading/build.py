@@ -1,5 +1,6 @@
 """Short ways to a request, for the tests of the reading."""
 
+from collections.abc import Mapping
 from datetime import datetime
 from decimal import Decimal
 
@@ -37,10 +38,15 @@ TARGET = {
 
 
 def request(
-    text: str, *, unit: Unit = "kg", plan: tuple[Planned, ...] = PLAN, done: tuple[TrainingSet, ...] = ()
+    text: str,
+    *,
+    unit: Unit = "kg",
+    plan: tuple[Planned, ...] = PLAN,
+    done: tuple[TrainingSet, ...] = (),
+    target: Mapping[str, TrainingSet] = TARGET,
 ) -> Request:
     """Return a request with a usual plan, its targets and the sets `done`."""
-    return Request(text=text, unit=unit, sent=SENT, plan=plan, done=done, last={}, target=TARGET)
+    return Request(text=text, unit=unit, sent=SENT, plan=plan, done=done, last={}, target=target)
 
 
 def reading(text: str, *, done: tuple[TrainingSet, ...] = ()) -> Reading:
