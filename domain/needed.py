@@ -10,8 +10,9 @@ ended after, whatever is seen.
 
 There is no theory to the five numbers: `python -m tests.bench.calibrate` finds them, with simulated clients
 of one to eight exercises and of every gain and noise. They are the project's own rule, found with 1440 steady
-clients and 480 of whom one exercise stops; what they reach with other seeds stands in DEVELOPERS.md. The
-noise of a day as a third number made nothing better. `LONG` and `RISE` were found beside them: the least that
+clients and 480 of whom one exercise stops; those of an exercise alone then anew with 7200 steady ones and
+5400 that stop, what six need being kept. What they reach with other seeds stands in DEVELOPERS.md. The noise
+of a day as a third number made nothing better. `LONG` and `RISE` were found beside them, as the least that
 keep false alarms in the 20 exposures after the first 20 near or under 10% in clients of six exercises, while
 a stall after 8 to 25 exposures is found hardly later.
 """
