@@ -17,7 +17,7 @@ from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
 from domain.reading.done_only import done_without_numbers
 from domain.reading.draft_sets import DraftSets
-from domain.reading.elements import Element
+from domain.reading.element import Element
 from domain.reading.everything import of_everything
 from domain.reading.failing_things import mark_failing_things
 from domain.reading.gather import Group, gather
