@@ -35,6 +35,8 @@ MOST_RATIO = 1.25
 OTHER_GUESSES = ((0.2, 1.1, 2.85, 0.5, -0.4), (0.0, 1.0, 3.2, 0.3, -0.2))
 STEPS = (0.4, 0.25, 0.15)
 ROUNDS = 160
+FEWEST_CLIENTS = 20
+"""With fewer there may be none whose delay could be told."""
 
 
 @dataclass(frozen=True)
@@ -155,6 +157,8 @@ def main() -> None:
     parser.add_argument("--clients", type=int, default=160)
     parser.add_argument("--seed", default="calibration")
     asked = parser.parse_args()
+    if asked.clients < FEWEST_CLIENTS:
+        parser.error(f"at least {FEWEST_CLIENTS} clients are needed")
     cells = []
     for gain in GAINS:
         for noise in NOISES:
