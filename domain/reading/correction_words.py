@@ -31,6 +31,8 @@ SIGN = Pattern(
     slip:(^ [{opening}]* (wrong|edit|edited|fix|fixed|ups|upps) [:|,|-]* >(#))
     slip:(^ [{opening}]* i? (got|did|made|had) # [{counted}] actually)
     slip:(^ [{opening}]* ({not_so}) [,|.|!|:|-|coach|and]* (i|it|that) [only|just]* ({came_to}) >(#))
+    slip:(^ # [{counted}] actually [,|coach|sorry|.|!]* $)
+    slip:((weight|load|reps|number) [is|was|s]* (wrong|incorrect) [:|,|-|it|was|should|be]* >(#))
     slip:({unit} ,? not in? {unit})
     slip:((sorry|oops|whoops|units|unit|ups) [,|:|in]* {unit} (>(.|!|,|-|not)|$))
     slip:(^ [{opening}]* in {unit} ,? (sorry|oops|not))

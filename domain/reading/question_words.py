@@ -40,6 +40,7 @@ HELP = Pattern(
     can i [just|also|simply]* (write|type|text|speak) (normally|freely|however|like (this|that))
     [list of|show|what] (command|commands|instructions)
     (need|show|get|please|some|more) help !(with (my|the|form))
+    is (this|it) [thing|bot|chat]* (working|on|alive) ['?'] $
     are you a (bot|robot|human|person|machine|real person)|who (are|r) (you|u)
     am i talking to a (bot|person|human|machine|robot)
     do i just? (type|write|text|send) (it|them|that|this|everything|you)
