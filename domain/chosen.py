@@ -4,7 +4,7 @@ Where the press has settled something, the choice is shown under the message and
 that only show something, and those of other matters in the same message.
 """
 
-from domain.actions import Action, Answer, ChangeTo, Release, TakeBack, Treat, Words, Write
+from domain.actions import Action, Answer, ChangeTo, Release, Show, TakeBack, Treat, Words, Write
 from domain.incoming import Under
 from domain.parts import Chosen, Say
 
@@ -21,6 +21,11 @@ def after_press(to: int, action: Action, under: Under | None, *, taken: bool = T
         return None
     parts = (Chosen(action=action),) if taken else ()
     return Say(to=to, parts=parts, buttons=left, weight="nudge", edits=under.number)
+
+
+def only_shows(action: Action) -> bool:
+    """Return whether a press does no more than show something: each new press of it is answered anew."""
+    return isinstance(action, Show) or (isinstance(action, Words) and not action.once)
 
 
 def stays(button: Action, pressed: Action) -> bool:

@@ -10,6 +10,7 @@ from sqlalchemy.orm import aliased
 from domain.parts import Notice, Part, Say
 from domain.units import Unit
 from persistence import deliveries
+from persistence.pressing import data_of
 from persistence.tables import DeliveryRow, OutboxRow
 
 _LATER = aliased(OutboxRow)
@@ -73,7 +74,7 @@ class Outgoing:
     @property
     def button_data(self) -> tuple[str, ...]:
         """What each button sends back when pressed, in the order of the buttons."""
-        return tuple(f"{self.number}:{index}" for index in range(len(self.say.buttons)))
+        return tuple(data_of(self.number, place, action) for place, action in enumerate(self.say.buttons))
 
 
 @dataclass(frozen=True, slots=True)

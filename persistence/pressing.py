@@ -9,16 +9,27 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, select
 
+from domain.actions import Action
+from domain.chosen import only_shows
 from domain.incoming import Pressed, Under
 from persistence.replies import came_of
 from persistence.tables import InboxRow, OutboxRow
 
-_DATA = re.compile(r"(\d{1,18}):(\d{1,3})", re.ASCII)
+SHOWS = ":shows"
+"""What ends the data of a button that only shows something, so that the edge of a platform can tell a new
+press of it from one that comes again: all other buttons do what they do once."""
+
+_DATA = re.compile(rf"(\d{{1,18}}):(\d{{1,3}})(?:{SHOWS})?", re.ASCII)
 _MESSAGE = select(
     OutboxRow.actions, OutboxRow.about_message, OutboxRow.parts, OutboxRow.edits, OutboxRow.message_keys
 ).where(OutboxRow.number == bindparam("number"), OutboxRow.person == bindparam("person"))
 
 _CAME_IN = select(InboxRow.received_at).where(InboxRow.number == bindparam("number"))
+
+
+def data_of(number: int, place: int, action: Action) -> str:
+    """Return what the button at that place under message `number` sends back when pressed."""
+    return f"{number}:{place}{SHOWS if only_shows(action) else ''}"
 
 
 def with_action(connection: Connection, pressed: Pressed, person: int) -> Pressed:

@@ -1,7 +1,8 @@
 """From Telegram's updates to what the inbox holds. Pure: nothing is fetched, stored or answered here.
 
 Only private chats count. A group is left, a channel is ignored. A command counts only in a message as first
-sent, never in an edit. A press that comes again under another update identifier has the same key.
+sent, never in an edit. A press that comes again under another update identifier has the same key; where the
+button only shows something, a new press of it has one of its own.
 """
 
 import re
@@ -16,6 +17,7 @@ from telegram.constants import ChatMemberStatus, ChatType, UpdateType
 from bot.textfile import is_named_as_text, limit_of, storable
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text, Unsupported
 from persistence.inbox import Received
+from persistence.pressing import SHOWS
 
 PLATFORM: Final = "telegram"
 
@@ -150,7 +152,8 @@ def _press(query: CallbackQuery, bot: int, now: datetime) -> Received | None:
     if query.message is None or query.message.chat.type != ChatType.PRIVATE:
         return None
     pressed = Pressed(button=storable(query.data or ""), query=query.id)
-    key = f"{query.message.message_id}:press:{pressed.button}"
+    again = f":{storable(query.id)}" if pressed.button.endswith(SHOWS) else ""
+    key = f"{query.message.message_id}:press:{pressed.button}{again}"
     return _received(query.message.chat, bot, key, now, pressed)
 
 

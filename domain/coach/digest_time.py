@@ -112,7 +112,7 @@ def keep(draft: Draft, chosen: DigestTime, others: tuple[time, ...]) -> None:
     draft.remember(digest=chosen, looked_back_at=draft.memory.looked_back_at or draft.at)
     say_when(draft, chosen)
     day = "every day" if chosen.every == "day" else f"every {_DAYS[chosen.weekday]}"
-    draft.offer(*(Words(text=f"Digest {day} at {other:%H:%M}") for other in others))
+    draft.offer(*(Words(text=f"Digest {day} at {other:%H:%M}", once=True) for other in others))
 
 
 def say_when(draft: Draft, chosen: DigestTime) -> None:

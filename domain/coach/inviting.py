@@ -94,7 +94,7 @@ def invite(draft: Draft, name: str, programme: str | None) -> None:
     if chosen is None:
         names = programme_names(draft)
         draft.notice("which programme", names=names)
-        draft.offer(*(Words(text=f"Invite {name} to {each}") for each in names[:MOST_OFFERED]))
+        draft.offer(*(Words(text=f"Invite {name} to {each}", once=True) for each in names[:MOST_OFFERED]))
         return
     if plain(name) in {plain(line.name) for _, line in draft.state.clients}:
         draft.notice("name is taken", name=name)

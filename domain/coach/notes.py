@@ -34,7 +34,7 @@ def note(draft: Draft, clients: tuple[int, ...], text: str) -> None:
         return
     is_first = any(not notes_on(draft, client) for client in own)
     draft.remember(noted_in=draft.message)
-    draft.offer(Words(text=FORGET))
+    draft.offer(Words(text=FORGET, once=True))
     draft.notice("noted", names=[draft.name_of(client) for client in own], text=text, is_first=is_first)
 
 

@@ -64,7 +64,7 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
                 "sheet stored", programme=programme.name, older=[draft.name_of(each) for each in older]
             )
             if older:
-                draft.offer(Words(text=f"Move all on an older version to {programme.name}"))
+                draft.offer(Words(text=f"Move all on an older version to {programme.name}", once=True))
         return True
     if said in REFUSING:
         draft.remember(waiting=None)

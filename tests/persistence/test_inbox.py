@@ -262,8 +262,10 @@ def test_an_edit_names_the_message_as_first_sent_and_its_text_as_it_last_stood(s
 @pytest.mark.parametrize(
     ("who", "data", "action"),
     [
-        ("Noor", "{}:0", Words(text="yes")),
-        ("Noor", "{}:1", Words(text="no")),
+        ("Noor", "{}:0:shows", Words(text="look")),
+        ("Noor", "{}:0", Words(text="look")),
+        ("Noor", "{}:1", Words(text="no", once=True)),
+        ("Noor", "{}:1:show", None),
         ("Noor", "{}:2", None),
         ("Noor", "{}:-1", None),
         ("Noor", "{}", None),
@@ -280,13 +282,13 @@ def test_a_press_stands_for_what_was_sent_to_this_very_person(
 ) -> None:
     people = settled(store, "Noor", "Piet")
     store.receive([text("telegram:Noor", "hello", "1")])
-    asked = Say(to=people["Noor"], parts=(), buttons=(Words(text="yes"), Words(text="no")))
+    asked = Say(to=people["Noor"], parts=(), buttons=(Words(text="look"), Words(text="no", once=True)))
     work_once(store, NOON, lambda _state, _heard: Outcome(says=(asked,)))
     lease = store.claim_chat(NOON, LEASE_SECONDS)
     assert lease is not None
     outgoing = store.next_message(lease, NOON)
     assert outgoing is not None
-    assert outgoing.button_data == (f"{outgoing.number}:0", f"{outgoing.number}:1")
+    assert outgoing.button_data == (f"{outgoing.number}:0:shows", f"{outgoing.number}:1")
     press = Pressed(button=data.format(outgoing.number))
     store.receive([received(f"telegram:{who}", press, "2")])
     _, heard = work_once(store, NOON, nothing)

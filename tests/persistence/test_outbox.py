@@ -248,7 +248,7 @@ def test_the_newest_message_with_a_button_is_the_one_that_is_pressed(store: Stor
     noor = people["Noor"]
     data: list[tuple[str, ...]] = []
     for labels in (["Yes", "No"], ["Yes"], []):
-        buttons = tuple(Words(text=label) for label in labels)
+        buttons = tuple(Words(text=label, once=True) for label in labels)
         say(store, Say(to=noor, parts=(Urgent(),), buttons=buttons), at=after(minutes=len(data)))
         lease = chat(store, after(minutes=9))
         outgoing = store.next_message(lease, after(minutes=9))

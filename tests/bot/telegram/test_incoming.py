@@ -34,8 +34,14 @@ def whole(found: Received | WithFile | InGroup | None) -> Received:
     return found
 
 
-def pressed(data: str, update_id: int = 5) -> Received:
-    query = {"id": "q1", "from": USER, "chat_instance": "1", "data": data, "message": message(text="Right?")}
+def pressed(data: str, update_id: int = 5, query_id: str = "q1") -> Received:
+    query = {
+        "id": query_id,
+        "from": USER,
+        "chat_instance": "1",
+        "data": data,
+        "message": message(text="Right?"),
+    }
     return whole(understood(update_id, callback_query=query))
 
 
@@ -125,6 +131,12 @@ def test_the_same_press_has_the_same_key_under_another_update() -> None:
     assert first.incoming == Pressed(button="7:0", query="q1")
     assert first.at == NOW
     assert first.key == again.key != other.key
+
+
+def test_a_new_press_of_what_only_shows_something_has_a_key_of_its_own() -> None:
+    first, again, anew = pressed("7:0:shows", 5), pressed("7:0:shows", 6), pressed("7:0:shows", 7, "q2")
+    assert first.key == again.key != anew.key
+    assert pressed("7:0", 5).key == pressed("7:0", 7, "q2").key
 
 
 @pytest.mark.parametrize(("status", "reachable"), [("kicked", False), ("member", True)])

@@ -66,6 +66,20 @@ async def test_a_client_comes_in_reports_and_is_answered(store: Store, engine: E
     assert journal(engine, "Bram") == [Recorded(ROW, "60", 8, "seated cable row 60 kg x 8")]
 
 
+async def test_a_look_at_something_is_answered_each_time_it_is_pressed(store: Store, api: BotApi) -> None:
+    async with village(store, api) as (_, bram, _):
+        bram.says("seated cable row 60 kg x 8")
+        await until(lambda: heard(bram, VERDICT))
+        answer = bram.received[-1]
+        data = dict(button for row in answer.buttons for button in row)["What's next?"]
+        said = len(bram.received)
+        bram.presses_data(answer, data)
+        await until(lambda: len(bram.received) == said + 1)
+        bram.presses_data(answer, data)
+        await until(lambda: len(bram.received) == said + 2)
+    assert bram.received[-1].text == bram.received[-2].text
+
+
 async def test_an_edited_message_is_read_again(store: Store, engine: Engine, api: BotApi) -> None:
     async with village(store, api) as (_, bram, _):
         typed = bram.says("seated cable row 60 kg x 8")

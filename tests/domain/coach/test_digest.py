@@ -92,7 +92,7 @@ def test_what_is_no_time_for_the_digest_changes_nothing(text: str) -> None:
 
 def test_where_the_half_of_the_day_is_not_said_the_other_is_a_button() -> None:
     (say,) = says("digest on sunday at 6", state(line("Noor"))).says
-    assert say.buttons == (Words(text="Digest every sunday at 18:00"),)
+    assert say.buttons == (Words(text="Digest every sunday at 18:00", once=True),)
     assert chosen(says("Digest every sunday at 18:00", state(line("Noor")))) == ("week", 6, time(18))
 
 
