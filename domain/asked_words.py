@@ -83,7 +83,8 @@ _QUESTIONS: dict[Asked, str] = {
     r"(?: ever| so far| of all time)?|"
     r"(?:what|how much|how many)(?: is| was)? the (?:most|heaviest|best)(?: i(?:'ve| have)?(?: ever)? "
     r"(?:lifted|done|did|managed))(?: (?:on|at|in|of|for|with) (?:the |my )?(?P<most>.{1,40}?))?",
-    "stronger": r"(?:am i|have i|did i|will i)(?: really| actually| even)?(?: been)?(?: get(?:ting)?| "
+    "stronger": r"(?:am i|have i|did i|will i|do you think i(?:'m| am|'ve| have))(?: really| actually| even)?"
+    r"(?: been)?(?: get(?:ting)?| "
     r"got(?:ten)?| become|"
     r" becoming| grow(?:ing|n)?)*(?: any| much| a bit)? ?(?:stronger|strong)(?: yet| at all| over all| "
     r"overall)*|"
@@ -109,7 +110,9 @@ _QUESTIONS: dict[Asked, str] = {
     "lost": r"what|huh|eh|pardon|i (?:don't|do not|dont) (?:understand|get it|get this|know what to (?:do|"
     r"say|type))|"
     r"i(?:'m| am) (?:lost|confused)",
-    "dismiss": r"(?:no,? )?(?:forget (?:it|about it)|never ?mind|nvm|don't bother|doesn't matter|don't "
+    "dismiss": r"(?:(?:no|nah|hmm+),? )*(?:leave it(?: then)?|"
+    r"forget (?:it|about it)|"
+    r"never ?mind|nvm|don't bother|doesn't matter|don't "
     r"worry(?: about it)?|"
     r"ignore (?:that|it|me)|no matter)",
 }

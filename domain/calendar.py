@@ -20,13 +20,16 @@ Schedule = Rotation | FixedDays
 DAY = timedelta(days=1)
 WEEK = timedelta(weeks=1)
 
+ONE_DAY_BETWEEN = timedelta(days=2)
+"""From one workout to the next with a whole rest day between them."""
+
 NIGHT_ENDS = time(4)
 """Until then who is still up lives in the day before: evening training and late shifts run over midnight, and
 hardly anybody begins a day earlier. The house's own choice."""
 
 
-def next_day(schedule: Schedule, *, last_done: date | None, starts: date, today: date) -> date:
-    """Return the first day on which the next workout is due, which lies in the past where it is overdue.
+def next_slot(schedule: Schedule, *, last_done: date | None, starts: date, today: date) -> date:
+    """Return the day that the schedule has for the next workout, which lies in the past where it is overdue.
 
     A rotation counts from `last_done`, the day of the last workout, however late that was; fixed days stay
     where they are. Where none was done the first workout is due on `starts`, or on the first of the fixed
@@ -41,6 +44,17 @@ def next_day(schedule: Schedule, *, last_done: date | None, starts: date, today:
             return _first_fixed_day(schedule, max(free, today - WEEK))
         case _:
             assert_never(schedule)
+
+
+def next_day(schedule: Schedule, slot: date, trained: date | None) -> date:
+    """Return the day on which the workout of day `slot` is due, with the rest behind it that the sheet has.
+
+    `trained` is the last day of training: where that was late, the rest puts off the next fixed day. In a
+    rotation the slot has the rest already.
+    """
+    if isinstance(schedule, FixedDays) and trained is not None:
+        return max(slot, rested(schedule, trained))
+    return slot
 
 
 def following_days(schedule: Schedule, from_day: date, count: int) -> tuple[date, ...]:
@@ -58,14 +72,15 @@ def following_days(schedule: Schedule, from_day: date, count: int) -> tuple[date
 def earliest_ok(schedule: Schedule, last_done: date) -> date:
     """Return the first day after `last_done` with all the rest days of the sheet behind it.
 
-    Between fixed weekdays the rest is the shortest that the week has; a fixed weekday itself is always rest
-    enough, even after a workout that was done late.
+    Between fixed weekdays the rest is the shortest that the week has, also after a workout that was done
+    late. Where there is one day a week, that day itself is rest enough, unless the workout was right before.
     """
     match schedule:
         case Rotation():
             return last_done + schedule.every_days * DAY
         case FixedDays():
-            return min(rested(schedule, last_done), _first_fixed_day(schedule, last_done + DAY))
+            week_later = last_done + _shortest_gap(schedule)
+            return min(week_later, next_day(schedule, fixed_day_after(schedule, last_done), last_done))
         case _:
             assert_never(schedule)
 
@@ -130,8 +145,12 @@ def left_behind(schedule: FixedDays, slot: date, on: date, *, keeps_rest: bool) 
 
 
 def rested(schedule: FixedDays, on: date) -> date:
-    """Return the first day after `on` with the shortest rest behind it that the week has."""
-    return on + _shortest_gap(schedule)
+    """Return the first day after `on` with the shortest rest behind it that the week has.
+
+    So a workout that was late puts the next one off where there would be less. Where there is one day a week,
+    a whole day of rest is enough: the house's own choice, like that no week need have more than it has.
+    """
+    return on + (_shortest_gap(schedule) if len(set(schedule.days)) > 1 else ONE_DAY_BETWEEN)
 
 
 def fixed_day_after(schedule: FixedDays, day: date) -> date:

@@ -1,6 +1,7 @@
 """The time of day as it is said: "18:40", "half past six", "7 in the evening", "noon"."""
 
 import re
+from collections.abc import Iterator
 from datetime import time
 from typing import NamedTuple
 
@@ -40,6 +41,7 @@ _IN_WORDS = re.compile(
     rf"(?P<hour>{_WORD})(?:[ -](?P<minutes>thirty|fifteen|forty-five|twenty|forty|ten))?(?: ?{_PART})?"
 )
 _TENS = {"thirty": 30, "fifteen": 15, "forty-five": 45, "twenty": 20, "forty": 40, "ten": 10}
+_NOON = re.compile(r"\b(?:noon|mid ?day)\b")
 _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
 
 
@@ -76,6 +78,28 @@ def clock_of(text: str) -> Clock | None:
     if found := _IN_WORDS.fullmatch(said):
         return _clock(_number(found["hour"]), _TENS.get(found["minutes"] or "", 0), found["half"])
     return None
+
+
+def clock_in(text: str) -> Clock | None:
+    """Return the one time of day that `text` says somewhere; None where it says none, or several."""
+    if whole := clock_of(text):
+        return whole
+    said = " ".join(text.casefold().replace("’", "'").split())
+    found = [
+        _NOON.sub("12:00", each[0]) for pattern in (_NOON, _PAST, _FIGURES) for each in _alone(pattern, said)
+    ]
+    clocks = {clock for each in found if (clock := clock_of(each)) is not None}
+    return clocks.pop() if len(clocks) == 1 else None
+
+
+def _alone(pattern: re.Pattern[str], said: str) -> Iterator[re.Match[str]]:
+    """Give what a pattern finds between words; of plain figures, those that can be nothing but a time."""
+    for each in pattern.finditer(said):
+        start, end = each.span()
+        if said[start - 1 : start].isalnum() or said[end : end + 1].isalnum():
+            continue
+        if pattern is not _FIGURES or each["minute"] or each["half"]:
+            yield each
 
 
 def _number(word: str) -> int:

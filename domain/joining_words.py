@@ -48,6 +48,9 @@ _ABOUT: dict[str, re.Pattern[str]] = {
         r"how does (?:this|it) work|medical|doctor|emergenc\w+)\b"
     ),
 }
+_WHO = re.compile(
+    r"\bwho (?:are|r) (?:you|u)\b|\bare you (?:an? )?(?:real |actual )?(?:robot|bot|human|person|ai)\b"
+)
 _ADULT = re.compile(
     r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
     r"(?:i'm |i am |yes,? )*(?:an? )?(?:adult|grown[- ]?up|of age|old enough|over (?:18|eighteen)|"
@@ -65,13 +68,16 @@ _MINOR = re.compile(
     r"(?:[ ,.!]+(?:i am not|i'm not|sorry|not yet|yet|i'm under 18|i am under 18))*"
 )
 _AGE = re.compile(
-    r"(?:(?:yes|yeah|no|nope|well|sorry|oops|actually|hi|i'm|i am|im|am|my age is|age|aged|i turned|"
-    r"turned|just|already|only|"
+    r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
+    r"hey|hello|i'm|i am|im|am|my age is|age|aged|i just turned|i turned|turned|just|already|only|"
     r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
     r"y)(?: ?old)?| ?y/?o)?"
-    r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|next month|next year|soon|in \w+|actually|"
+    r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
+    r"yesterday|today|next month|next year|soon|in \w+|actually|"
     r"not \d+))*"
 )
+_PICTURES = re.compile(r"[^\w\s'.,!?:+/-]")
+"""Signs beside the words that say nothing, like a cake."""
 _NOT_YET = re.compile(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
 
 _GUARDIAN = re.compile(
@@ -120,15 +126,20 @@ def agrees(text: str) -> bool | None:
 def asked_about(text: str) -> tuple[str, ...]:
     """Return what of the conditions a question is about: `what`, `stored`, `seen`, `leave`; none for no
     question."""
-    said = plainly(text)
+    said = re.sub(r"\br u\b", "are you", plainly(text))
     is_asked = "?" in said or re.match(r"(?:what|who|how|where|why|can|do|does|is|are|will|could)\b", said)
     about = tuple(about for about, words in _ABOUT.items() if words.search(said)) if is_asked else ()
     return about if about == ("what",) else tuple(each for each in about if each != "what")
 
 
+def asks_who(text: str) -> bool:
+    """Return whether `text` asks who, or what, answers here."""
+    return _WHO.search(plainly(text)) is not None
+
+
 def age_of(text: str) -> Literal["adult", "minor"] | None:
     """Return whether `text` says that somebody is of age; None where it does not say."""
-    said = plainly(text)
+    said = " ".join(_PICTURES.sub(" ", plainly(text)).split()).rstrip(" .!")
     found = _AGE.fullmatch(said)
     if found is not None:
         age = int(found["age"])

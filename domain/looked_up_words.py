@@ -16,6 +16,7 @@ from domain.whole_messages import lines, short_message, wholes
 
 LookUp = Literal[
     "cues",
+    "coach said",
     "ever",
     "first time",
     "last of",
@@ -28,10 +29,10 @@ LookUp = Literal[
     "picture",
     "aim",
 ]
-"""How an exercise is to be done, in the coach's words; whether so much was ever done; when for the first
-time; when an exercise, or a workout of that name, was done last; how often; how many workouts were missed;
-what was done on a day, or in a week, month or year; what was beaten last; the course of an exercise; the
-best of it; a picture; what to aim for."""
+"""How an exercise is to be done, in the coach's words; what else the coach has written; whether so much was
+ever done; when for the first time; when an exercise, or a workout of that name, was done last; how often;
+how many workouts were missed; what was done on a day, or in a week, month or year; what was beaten last; the
+course of an exercise; the best of it; a picture; what to aim for."""
 
 _OF = "[the|my|a|an] of:(_ ...4)"
 _LOGGED = "done|lifted|managed|made|moved|hit|reached|got|had|pulled|pushed|pressed|handled|used|logged"
@@ -75,6 +76,19 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         + about|on] [on|in|with|for|during|when doing|at] {_OF}
         what did [the|my] coach say [about|on|of|for] {_OF}
         [the|my] of:(_ [_] [_]) (cue|cues|tips)
+        """,
+    ),
+    (
+        "coach said",
+        """
+        what (did|has|was) [the|my] (coach|trainer) (say|said|write|written|tell me|told me|answer|answered|
+        + think) [about|on|of|for|regarding|to] about:(_ ...5)
+        what (did|has) [the|my] (coach|trainer) (say|said|write|written|tell me|told me|
+        + answer|answered) [to me] [last|again|so far]
+        [the|my] (coach|trainer) [s] (words|notes|messages|message|answer) [about|on|of|for|regarding|to]
+        + about:(_ ...5)
+        did [the|my] (coach|trainer) (say|write|tell me|answer) [anything|something] [(about|on|to|
+        + regarding) about:(_ ...5)]
         """,
     ),
     (

@@ -92,12 +92,10 @@ class Turn(Frozen):
 
 
 class Plans(Frozen):
-    """What a client has wanted of the days to come; `message` is the inbox number of what changed it.
-
-    The fields are those of `ClientMemory` of the same names.
-    """
+    """What a client has wanted of the days to come, as in `ClientMemory`; `message`, at `at`, changed it."""
 
     message: int
+    at: datetime | None = None
     moved_to: date | None = None
     moved_workout: str | None = None
     moved_from: date | None = None
@@ -244,6 +242,8 @@ class Joining(Frozen):
     """Whether the client was reminded of the present question."""
     coach_told: bool = False
     """Whether the coach has heard that the client stopped half-way."""
+    unread: int = 0
+    """How many answers in a row to the present question were none."""
     refused: bool = False
     is_minor: bool = False
     zones: tuple[str, ...] = ()

@@ -77,7 +77,7 @@ _OF: dict[Matter, re.Pattern[str]] = {
         r"\b(?:inactive|sedentary|unfit|out of shape|couch|beginner|never (?:trained|lifted|exercised)|"
         r"long (?:break|time off)|desk job|"
         r"new to (?:this|training|lifting|exercise))\b|"
-        r"\b(?:not|haven't|hasn't|don't|didn't|hardly|barely|never|no|little)\b.{0,30}"
+        r"\b(?:not|haven't|hasn't|don't|didn't|hardly|barely|never|no(?! idea)|little)\b.{0,30}"
         r"\b(?:active|exercis\w+|train\w*|sports?|work(?:ed|ing)? out|lift\w*|gym|moved?|regular\w*)\b"
     ),
 }

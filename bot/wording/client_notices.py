@@ -26,17 +26,13 @@ from bot.wording.days import (
 )
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
-from bot.wording.joining import CAUTIONS, doctor_first_words, joined_words, welcome_words, what_this_is_words
-from bot.wording.looked_up import (
-    beaten_words,
-    count_words,
-    cues_words,
-    days_told_words,
-    done_last_words,
-    ever_words,
-    how_to_words,
-    missed_words,
-    no_cues_words,
+from bot.wording.joining import (
+    CAUTIONS,
+    doctor_first_words,
+    joined_words,
+    left_for_now_words,
+    welcome_words,
+    what_this_is_words,
 )
 from bot.wording.notice_forms import SET, Facts, Words, filled, sets_told
 from bot.wording.pictures import nothing_to_draw
@@ -251,6 +247,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "reminders on": lambda facts, _: "Reminders are on again." + coming_words(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + coming_words(facts, " Next is"),
+    "all recorded stands": "All right. What stands in your journal stays there.",
     "question dropped": lambda facts, _: (
         "All right, I ask no further, and record nothing of it."
         + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
@@ -353,6 +350,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "reminders unwanted": "All right, no reminders. Say «remind me at 7» should you want them.",
     "what this is": what_this_is_words,
     "later with that": "I keep that and take it once the questions are answered, so that nothing is lost.",
+    "left for now": left_for_now_words,
     "joining edit": "I take no edited answers. To change something, say it in a new message.",
     "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
     "joined": joined_words,
@@ -363,16 +361,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "equipment known": equipment_known_words,
     "last workout": last_workout_words,
     "best": best_words,
-    "workouts counted": count_words,
-    "missed counted": missed_words,
-    "days told": days_told_words,
-    "beaten": beaten_words,
-    "done last": done_last_words,
-    "ever": ever_words,
-    "cues": cues_words,
-    "no cues": no_cues_words,
     "no cues at all": lambda facts, _: f"The sheet has no cues for {bold(str(facts['workout']))}.",
-    "how to": how_to_words,
     "strength so far": strength_words,
     "no such unit": "I count loads in kg or lb. Your body weight may be in stone: «I weigh 11 stone 5».",
     "thanked": "You are welcome.",

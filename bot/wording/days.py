@@ -37,7 +37,8 @@ def workout_done_words(facts: Facts, _reader: Reader) -> str:
     if facts.get("next"):
         aims = sets_told(facts.get("aims") or ())
         to_aim = f"\nTo aim for: {aims}." if aims else ""
-        lines.append(f"Next: {bold(str(facts['next']))}, {day_words(str(facts['on']))}.{to_aim}")
+        day = day_words(str(facts["on"]))
+        lines.append(f"Next: {bold(str(facts['next']))}, {day}{_for_rest(facts)}.{to_aim}")
     return ("\n" if untold else " ").join(lines)
 
 
@@ -57,11 +58,23 @@ def _tally(beaten: list[str], as_aimed: list[str], not_beaten: list[str]) -> str
     return ": " + ", ".join(f"{how} {escape(listed(names))}" for how, names in groups if names)
 
 
+def _for_rest(facts: Facts) -> str:
+    """Say behind a day from which fixed day a workout is put off, and for how much rest."""
+    if not facts.get("own_day"):
+        return ""
+    days = int(facts["whole_rest_days"])
+    rest = "rest day" if days == 1 else f"{days} rest days"
+    return f" rather than {date.fromisoformat(str(facts['own_day'])):%A}, for the {rest} in between"
+
+
 def moved_words(facts: Facts, _reader: Reader) -> str:
     """Say on which day a workout is now, and where that is early, what the coach has set."""
     moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
     if not facts.get("rest_until"):
-        return f"{moved} Nothing is lost."
+        if not facts.get("own_day"):
+            return f"{moved} Nothing is lost."
+        next_on = day_words(str(facts["next_on"]))
+        return f"{moved} Nothing is lost; {bold(str(facts['next']))} is then on {next_on}{_for_rest(facts)}."
     days = facts.get("rest_days")
     rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
     return (
@@ -107,7 +120,7 @@ def next_day_words(facts: Facts, _reader: Reader) -> str:
     near = {0: "today", 1: "tomorrow"}.get(days)
     when = near or f"{day_words(str(facts['on']))}, in {days} days"
     begun = f"{bold(str(facts['begun']))} is under way. " if facts.get("begun") else ""
-    return f"{begun}Next: {bold(str(facts['workout']))}, {when}."
+    return f"{begun}Next: {bold(str(facts['workout']))}, {when}{_for_rest(facts)}."
 
 
 def days_ahead_words(facts: Facts, _reader: Reader) -> str:

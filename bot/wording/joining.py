@@ -206,6 +206,17 @@ def to_be_released_words(facts: dict[str, Any], _reader: Reader) -> str:
     )
 
 
+def left_for_now_words(facts: dict[str, Any], _reader: Reader) -> str:
+    """Say how something is left that was not settled, and how it is told later."""
+    if facts["what"] == "hour":
+        return (
+            f"I leave it at {facts['at']} for now; say «remind me at 7», or when it suits you, at any time."
+        )
+    return (
+        "I leave that for now, and take it that you have what there is; say «I have no barbell» at any time."
+    )
+
+
 def joined_words(facts: dict[str, Any], _reader: Reader) -> str:
     """Say that the questions are over, what comes first, and how all of it can be changed."""
     first = (

@@ -3,8 +3,19 @@
 from decimal import Decimal
 
 from bot.markup import bold, escape
-from bot.wording.notice_forms import SET, Facts
-from bot.wording.reader import NO_BREAK, Reader, day_words, listed, number, reps_words, set_words, sets_words
+from bot.wording.notice_forms import SET, Facts, Words
+from bot.wording.reader import (
+    NO_BREAK,
+    Reader,
+    day_words,
+    listed,
+    number,
+    quoted,
+    reps_words,
+    set_words,
+    sets_words,
+)
+from domain.topics import Topic
 
 
 def how_to_words(facts: Facts, _reader: Reader) -> str:
@@ -22,6 +33,15 @@ def no_cues_words(facts: Facts, _reader: Reader) -> str:
     """Say that the sheet has no cue, and that the coach is asked."""
     names = escape(listed(facts["exercises"], "or"))
     return f"The sheet has no cue for {names}. I have asked {escape(str(facts['coach']))}."
+
+
+def coach_said_words(facts: Facts, _reader: Reader) -> str:
+    """Say what the coach has written, or that it was nothing on that."""
+    coach, about = escape(str(facts["coach"])), facts.get("about")
+    if not facts["rows"]:
+        return f"{coach} has written nothing {f'on {quoted(str(about))}' if about else 'to you'} here so far."
+    rows = [f"{day_words(str(row['on']))}: {quoted(str(row.get('text', '')))}" for row in facts["rows"]]
+    return "\n".join([f"{coach} wrote:", *rows])
 
 
 def ever_words(facts: Facts, _reader: Reader) -> str:
@@ -122,3 +142,17 @@ def done_last_words(facts: Facts, _reader: Reader) -> str:
     ago = {0: "today", 1: "yesterday"}.get(days, f"{days} days ago")
     sets = sets_words(tuple(SET.validate_python(each) for each in facts["sets"]))
     return f"{bold(str(facts['exercise']))}: {sets}, {day_words(str(facts['on']))}, {ago}."
+
+
+LOOKED_UP_WORDS: dict[Topic, Words] = {
+    "coach said": coach_said_words,
+    "workouts counted": count_words,
+    "missed counted": missed_words,
+    "days told": days_told_words,
+    "beaten": beaten_words,
+    "done last": done_last_words,
+    "ever": ever_words,
+    "cues": cues_words,
+    "no cues": no_cues_words,
+    "how to": how_to_words,
+}

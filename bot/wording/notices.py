@@ -4,6 +4,7 @@ from bot.wording.client_notices import CLIENT_WORDS
 from bot.wording.coach_notices import COACH_WORDS
 from bot.wording.coach_programmes import COACH_PROGRAMME_WORDS
 from bot.wording.coaching import COACHING_WORDS
+from bot.wording.looked_up import LOOKED_UP_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.old_journal import JOURNAL_WORDS
 from bot.wording.reader import Reader
@@ -12,7 +13,7 @@ from domain.pictures import RosterProgress
 from domain.topics import Topic
 
 WORDS: dict[Topic, Words] = (
-    CLIENT_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS | JOURNAL_WORDS
+    CLIENT_WORDS | LOOKED_UP_WORDS | COACH_WORDS | COACH_PROGRAMME_WORDS | COACHING_WORDS | JOURNAL_WORDS
 )
 
 

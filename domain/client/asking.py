@@ -6,16 +6,14 @@ from datetime import timedelta
 
 from domain.actions import Words
 from domain.asked_words import Asked, asked_in
+from domain.client.dismissing import dismiss
 from domain.client.draft import Draft
-from domain.client.half_understood import unfinished_of
 from domain.client.lifts import body_of, indices_since
 from domain.client.rotation import BESIDE
-from domain.client.unfinished import forget_unfinished
 from domain.client.why import exercises_known
 from domain.comparison import best_of
 from domain.glossary import term_asked
 from domain.journal import Entry
-from domain.parts import Notice
 from domain.reading import Reading, exercises_named
 from domain.review import review_of
 from domain.sets import TrainingSet
@@ -31,9 +29,6 @@ test of trend can hardly tell a gain from chance."""
 
 ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment"})
 """What is answered while the first questions are open."""
-
-WITHDRAWN_WITHIN = timedelta(minutes=30)
-"""For how long a question to the coach can be taken back by a «never mind». The house's own choice."""
 
 
 def take_asked(draft: Draft, text: str, reading: Reading) -> bool:
@@ -178,23 +173,3 @@ def tell_strength(draft: Draft) -> None:
         exercises=len(enough),
         coach=draft.client.coach.name,
     )
-
-
-def dismiss(draft: Draft) -> None:
-    """Let what is open go: a question of the bot's, or one just passed on to the coach. All else stays."""
-    question = draft.question("sets")
-    asked = [each for each in draft.state.alerts if each.reason == "question"]
-    latest = max(asked, key=lambda each: each.at, default=None)
-    if question is not None:
-        forget_unfinished(draft, max(each.message for each in unfinished_of(question)))
-        draft.notice("question dropped")
-    elif latest is not None and draft.at - latest.at <= WITHDRAWN_WITHIN:
-        draft.settle(latest)
-        draft.notice("question withdrawn", coach=draft.client.coach.name)
-        draft.tell_coach(
-            Notice(
-                topic="client withdraws", facts={"client": draft.client.name, "text": latest.evidence["said"]}
-            )
-        )
-    else:
-        draft.notice("heard")

@@ -6,9 +6,12 @@ Whichever it is, the client is told what was beaten and what not, what is next, 
 import re
 from datetime import date
 
+from domain.client.coming import put_off_for_rest
 from domain.client.draft import Draft
 from domain.client.exposures import history, moment
+from domain.client.half_understood import unfinished_of
 from domain.client.lines import hold_on, is_left_out, line_named, lines_of, sets_left
+from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.plan import ahead, target_for
 from domain.client.rotation import BESIDE, due, open_workout
 from domain.client.verdicts import is_on_target, verdict_on, was_eased
@@ -31,6 +34,7 @@ _NOT_THE_REST = (
     r"|(?:i )?(?:am |'m )?(?:skip|skipped|skipping|leave|leaving|left|drop|dropped|dropping)(?: out)?"
     r" the rest(?: out)?"
     r"|(?:the )?rest (?:is |was |got )?(?:skipped|left out|dropped)"
+    r"|(?:i )?(?:can't|cannot|cant) (?:do|manage) (?:any )?more"
     r"|(?:that(?:'s| is| was)|this (?:is|was)) all i (?:managed|could do|could manage|got done|had time for))"
     r"(?: (?:today|yesterday|this time|then))?"
 )
@@ -111,6 +115,7 @@ def sum_up(draft: Draft, workout: WorkoutRecord, *, closed: bool = False, rest_t
         rest_told=rest_told,
         next=coming.workout if coming else None,
         on=coming.on.isoformat() if coming else None,
+        **put_off_for_rest(draft.state, coming),
         aims=aims_of(draft, coming.workout, coming.on) if coming and is_other else [],
     )
 
@@ -137,11 +142,14 @@ def results_in(draft: Draft, workout: WorkoutRecord) -> list[tuple[str, str]]:
 
 
 def untold_in(draft: Draft, workout: WorkoutRecord) -> list[str]:
-    """Return the exercises of that workout of which nothing, or not all, was told."""
+    """Return the exercises of that workout not wholly told of, but for those still asked about."""
+    question = draft.question("sets")
+    is_fresh = question is not None and draft.at - question.asked_at <= ANSWERED_WITHIN
+    asked = {each.open.exercise for each in unfinished_of(question)} if is_fresh else set()
     return [
         line.exercise
         for line in lines_of(draft.state, workout.name)
-        if sets_left(draft.state, workout, line) > 0
+        if sets_left(draft.state, workout, line) > 0 and line.exercise not in asked
     ]
 
 

@@ -1,20 +1,16 @@
 """Answers about the days to come: the next workout and its day, the week, and whether to train early."""
 
-from dataclasses import replace
-from datetime import date, time, timedelta
-from zoneinfo import ZoneInfo
+from datetime import timedelta
 
 from domain.actions import Words
-from domain.calendar import DAY, at_local
+from domain.calendar import DAY
 from domain.client.beyond_sheet import rest_until
+from domain.client.coming import coming_days, put_off_for_rest
 from domain.client.draft import Draft
-from domain.client.plans import keep_plans, note_missed, plans_of, put_off, rest_days
+from domain.client.plans import cannot, keep_plans, next_days, note_missed, plans_of, put_off, rest_days
 from domain.client.rotation import Due, due, under_way
 from domain.client.wants import show_plan
-from domain.client.workouts import begin
-from domain.outcome import WorkoutKept
 from domain.reading import days_asked, days_to_come
-from domain.state import ClientState
 
 WEEK_AHEAD = timedelta(days=7)
 
@@ -23,6 +19,7 @@ MOST_SHOWN = 7
 
 WHATS_NEXT = "What's next?"
 WAITS = "I'll wait"
+CANNOT_TODAY = "can't today"
 
 
 def take_days_asked(draft: Draft, text: str) -> bool:
@@ -36,6 +33,12 @@ def take_days_asked(draft: Draft, text: str) -> bool:
     coming = due(draft.state, draft.today)
     if draft.memory.barred or coming is None:
         show_plan(draft)
+    elif asked == "another day":
+        draft.ask("day", {"want": "move"}, {"want": "move"}, next_days(draft))
+    elif asked == "not today":
+        before = plans_of(draft)
+        cannot(draft, CANNOT_TODAY)
+        keep_plans(draft, before)
     elif asked == "today" and coming.on > draft.today:
         before = plans_of(draft)
         put_off(draft, draft.today)
@@ -61,6 +64,7 @@ def say_when(draft: Draft, coming: Due) -> None:
         on=on.isoformat(),
         days=(on - draft.today).days,
         begun=begun.name if begun is not None else None,
+        **put_off_for_rest(draft.state, coming),
     )
     draft.offer(Words(text=WHATS_NEXT))
 
@@ -78,21 +82,6 @@ def say_week(draft: Draft, text: str) -> None:
         since=first.isoformat(),
         until=last.isoformat(),
     )
-
-
-def coming_days(state: ClientState, today: date, until: date) -> list[Due]:
-    """Return the workouts from `today` until that day, as they come if each is done on its day."""
-    found: list[Due] = []
-    coming = due(state, today)
-    while coming is not None and max(coming.on, today) <= until:
-        on = max(coming.on, today)
-        found.append(Due(coming.workout, on))
-        draft = Draft(state, at_local(on, time(12), ZoneInfo(state.client.zone)))
-        record = begin(draft, coming.workout, on)
-        draft.change(WorkoutKept(replace(record, state="done")))
-        state, today = draft.state, on
-        coming = due(state, today)
-    return found
 
 
 def say_whether(draft: Draft, coming: Due, text: str) -> None:

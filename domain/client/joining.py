@@ -27,7 +27,8 @@ from domain.client.settings import (
 )
 from domain.client.turn import take_turn
 from domain.client.understanding import request_for
-from domain.clock_words import clock_of
+from domain.clock_words import clock_in
+from domain.equipment import Equipment
 from domain.equipment_words import at_hand, told
 from domain.joining_words import SKIP, age_of, agrees, guardian_agrees, plainly
 from domain.memory import Joining, JoiningStep
@@ -171,9 +172,10 @@ def take_hour(draft: Draft, text: str) -> Taken:
         draft.remember(reminders_off=True)
         draft.notice("reminders unwanted")
         return "settled"
-    clock = clock_of(said)
+    clock = clock_in(said)
     if clock is None:
-        return "unread"
+        # A yes is to the local time that was said back with the question.
+        return "open" if agrees(said) else "unread"
     set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
     return "settled"
 
@@ -184,16 +186,25 @@ def take_equipment(draft: Draft, text: str) -> Taken:
     if ALL_AT_HAND.fullmatch(said) or SKIP.fullmatch(said):
         return "settled"
     own = draft.client.equipment
-    equipment = told(text, own, without_of(draft.client)) or at_hand(said, own)
+    equipment = told(text, own, without_of(draft.client)) or at_hand(said, own) or told_in_parts(draft, said)
     if equipment is None:
         return "unread"
     set_equipment(draft, equipment)
     return "settled"
 
 
+def told_in_parts(draft: Draft, said: str) -> Equipment | None:
+    """Return the equipment where a part of an answer tells of it: "all but a bench", "no bench, rest ok"."""
+    found, equipment = False, draft.client.equipment
+    for part in PARTS.split(ALL_BUT.sub("no ", said)):
+        after = told(part, equipment, without_of(draft.client))
+        found, equipment = found or after is not None, after or equipment
+    return equipment if found else None
+
+
 def take_first_day(draft: Draft, text: str) -> Taken:
     """Take the day of the first workout, today or later, or which workout that is, and then ask again."""
-    said = plainly(text)
+    said = CHANGED_MIND.split(plainly(text))[-1]
     if take_turn(draft, text):
         return "open"
     on = draft.today if AT_ONCE.fullmatch(said) else read(request_for(draft, f"move it to {said}")).on
@@ -239,6 +250,16 @@ AT_ONCE = re.compile(
     r"(?:today|now|right now|straight away|right away|as soon as possible|asap|at once|immediately)"
     r"(?: please| if possible| then)?"
 )
+ALL_BUT = re.compile(
+    r"(?:i have |i've got |we have )?(?:all|everything|it all)(?: of it| there is)? "
+    r"(?:but|except|apart from|besides|bar|other than)(?: for)?(?: no)? (?:an? |the )?"
+)
+PARTS = re.compile(r"[,;.!\n]+(?: ?(?:and|but|well|though|only))? |\s(?:but|though)\s")
+"""What parts one thing that is said of the equipment from the next."""
+
+CHANGED_MIND = re.compile(r"\b(?:no,? wait|wait|actually|i mean|sorry|make that)\b[, ]*")
+"""What comes after these takes the place of what came before."""
+
 NO_REMINDERS = frozenset(
     {"no reminders", "no reminder", "none", "never", "don't remind me", "do not remind me", "no thanks"}
     | {"i don't need reminders", "i don't want reminders", "no need", "not at all", "without"}

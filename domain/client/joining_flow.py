@@ -5,6 +5,7 @@ questions are over. The answer to anything that comes in ends with the question 
 """
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from domain.client.acting import act_on
@@ -21,6 +22,7 @@ from domain.client.wants import do
 from domain.incoming import Edited
 from domain.joining_words import ADULT_FROM, BACK, asked_about, plainly
 from domain.memory import ClientMemory, Joining, JoiningStep, KeptWords
+from domain.outcome import SettingsKept
 from domain.parts import Notice, Question, Urgent
 from domain.reading import Reading
 
@@ -45,6 +47,13 @@ _NUMBERS_ALONE = re.compile(r"[\d\s:.,/+-]+")
 
 MOST_KEPT = 20
 """How many messages with sets are kept until the questions are over, the latest. The house's own choice."""
+
+CAN_WAIT: frozenset[JoiningStep] = frozenset({"hour", "equipment", "first day"})
+"""What keeps nobody from being heard who has trained: it begins that day, with all else as it stands."""
+
+LEFT_AFTER = 2
+"""After so many answers in a row that are none the hour and the equipment are left as they stand. The house's
+own choice."""
 
 CANNOT_GO_BACK: frozenset[JoiningStep] = frozenset({"consent", "age", "guardian", "readiness"})
 """What is settled by these stays so until it is told otherwise in so many words."""
@@ -75,7 +84,12 @@ def go_on(draft: Draft, *, unread: bool = False) -> None:
     if draft.says(Urgent) or draft.says(Question):
         return
     step = next_step(draft)
-    if step is not None:
+    note(draft, unread=joining_of(draft).unread + 1 if unread else 0)
+    if step is not None and step.name in CAN_WAIT and step.setting and joining_of(draft).unread >= LEFT_AFTER:
+        draft.notice("left for now", what=step.name, at=f"{draft.client.remind_at:%H:%M}")
+        settle(draft, step.name)
+        go_on(draft)
+    elif step is not None:
         ask(draft, step, unread=unread)
     elif draft.memory.clearance is None:
         finish(draft)
@@ -134,7 +148,8 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         return True
     if (reading.sets or reading.open) and not _NUMBERS_ALONE.fullmatch(text):
         keep(draft, text)
-        draft.notice("later with that")
+        if not (reading.sets and reading.names and begin_at_once(draft)):
+            draft.notice("later with that")
         return True
     wanted = [each for each in reading.wants if each in {"ask_coach", "stop_messages", "help"}]
     for want in wanted:
@@ -142,6 +157,19 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
     if reading.wants and not wanted and next_step(draft) is not None:
         draft.notice("training later")
     return bool(reading.wants)
+
+
+def begin_at_once(draft: Draft) -> bool:
+    """Let somebody who has trained begin that day, where nothing is open that could not wait; return whether
+    nothing is."""
+    settled = joining_of(draft).settled
+    left = [each.name for each in STEPS if each.name not in settled and each.is_asked(draft)]
+    if draft.memory.clearance is not None or not left or not CAN_WAIT.issuperset(left):
+        return False
+    for name in left:
+        settle(draft, name)
+    draft.change(SettingsKept(replace(draft.client, starts=min(draft.client.starts, draft.today))))
+    return True
 
 
 def settle_by_setting(draft: Draft) -> None:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from domain.actions import Answer, Words
 from domain.client.draft import Draft
 from domain.client.later import ANOTHER_DAY
+from domain.client.rotation import open_workout
 from domain.parts import Notice, Nudge, Part, Plan, TargetPart, VerdictPart
 from domain.topics import Topic
 
@@ -36,7 +37,7 @@ def likely_after(part: Part, draft: Draft) -> Iterator[Words]:
             if part.before is not None or draft.says(TargetPart):
                 yield WHY
             yield NEXT
-            if part.on is None and not draft.says_of("workout done"):
+            if part.on is None and open_workout(draft.state) is not None:
                 yield OVER
         case VerdictPart():
             yield UNDO
@@ -52,7 +53,9 @@ def likely_after(part: Part, draft: Draft) -> Iterator[Words]:
             yield Words(text=ANOTHER_DAY, once=True)
         case Notice(topic="taken back"):
             yield NEXT
-        case Notice(topic="passed on" | "no cues"):
+        case Notice(topic="passed on" | "no cues") if any(
+            each.reason == "question" and each.at == draft.at for each in draft.state.alerts
+        ):
             yield FORGET_IT
         case Notice(topic="history", facts=facts):
             yield Words(text=f"Picture of {facts['exercise']}")

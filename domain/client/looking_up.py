@@ -1,5 +1,6 @@
 """What a client wants looked up, answered from the journal and the sheet; nothing of it changes either."""
 
+import re
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from datetime import date
@@ -7,6 +8,7 @@ from datetime import date
 from domain.client.aims import show_aims
 from domain.client.asking import tell_best, tell_count
 from domain.client.closing import has_sets, results_in
+from domain.client.coach_said import tell_coach_said
 from domain.client.cues import tell_cues
 from domain.client.draft import Draft
 from domain.client.ever import tell_ever
@@ -36,7 +38,9 @@ MOST_DAYS = 5
 
 def take_look_up(draft: Draft, text: str) -> bool:
     """Answer what `text` as a whole wants looked up; return whether it was such a wish."""
-    return any(answer(draft, asked, text) for asked in look_ups(text)) or take_how_to(draft, text)
+    by_name = re.compile(rf"\b{re.escape(draft.client.coach.name)}\b", re.IGNORECASE)
+    wishes = look_ups(by_name.sub("my coach", text))
+    return any(answer(draft, asked, text) for asked in wishes) or take_how_to(draft, text)
 
 
 def take_how_to(draft: Draft, text: str) -> bool:
@@ -62,6 +66,8 @@ def answer(draft: Draft, asked: Asked, text: str) -> bool:
     match asked.what:
         case "cues":
             return tell_cues(draft, names, text)
+        case "coach said":
+            tell_coach_said(draft, asked.pieces.get("about", ""))
         case "ever" | "first time":
             tell_ever(draft, names, asked.numbers, asked.pieces, when=asked.what == "first time")
         case "count":

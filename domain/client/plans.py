@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from domain.client.beyond_sheet import rest_until
+from domain.client.coming import once_done, put_off_for_rest
 from domain.client.draft import Draft
 from domain.client.lines import is_left_out, is_of, left_out, lines_of
 from domain.client.missing import count_put_off
@@ -22,7 +23,7 @@ from domain.reading import Reading, days_meant, days_to_come
 _TOLD_AFTERWARDS = re.compile(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
 """What tells of a day gone by rather than of one to come."""
 
-PLANS = tuple(name for name in Plans.model_fields if name != "message")
+PLANS = tuple(name for name in Plans.model_fields if name not in {"message", "at"})
 
 
 def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
@@ -149,6 +150,7 @@ def put_off(draft: Draft, to: date | None, *, next_one: bool = False) -> None:
     else:
         day = to or tomorrow
         early = rest_until(draft.state, coming.workout, day)
+        following = due(once_done(draft.state, coming, day), day)
         move_to(draft, coming, day)
         draft.notice(
             "moved",
@@ -157,6 +159,9 @@ def put_off(draft: Draft, to: date | None, *, next_one: bool = False) -> None:
             rest_until=early.isoformat() if early else None,
             coach=draft.client.coach.name,
             rest_days=rest_days(draft),
+            next=following.workout if following else None,
+            next_on=following.on.isoformat() if following else None,
+            **put_off_for_rest(draft.state, following),
         )
         if day > coming.on or day > draft.today >= coming.on:
             count_put_off(draft)
@@ -235,7 +240,7 @@ def come_back(draft: Draft, *, was_here: bool = False) -> None:
 def plans_of(draft: Draft) -> Plans:
     """Return the plans as they stand, by the message that is being answered."""
     memory = draft.memory
-    return Plans(message=draft.message, **{name: getattr(memory, name) for name in PLANS})
+    return Plans(message=draft.message, at=draft.at, **{name: getattr(memory, name) for name in PLANS})
 
 
 def keep_plans(draft: Draft, before: Plans) -> None:

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import NamedTuple
 
-from domain.calendar import Schedule, next_day, rested, workout_in_turn, workout_of_day
+from domain.calendar import Schedule, next_day, next_slot, rested, workout_in_turn, workout_of_day
 from domain.client.draft import Draft
 from domain.client.lines import lines_of, sets_left
 from domain.journal import Entry, WorkoutRecord
@@ -18,10 +19,14 @@ BESIDE = ""
 
 @dataclass(frozen=True, slots=True)
 class Due:
-    """The next workout in turn and its day, which lies in the past where it is overdue."""
+    """The next workout in turn and its day, which lies in the past where it is overdue.
+
+    `instead_of` is its own fixed day, where the rest after a workout that was late has put it off.
+    """
 
     workout: str
     on: date
+    instead_of: date | None = None
 
 
 def due(state: ClientState, today: date) -> Due | None:
@@ -40,36 +45,51 @@ def in_turn(state: ClientState, today: date) -> Due | None:
         return None
     schedule = stored.programme.schedule
     counting = [record for record in state.workouts if record.name != BESIDE]
-    happened = list(days_of(state.workouts, state.entries))
+    days = days_of(state.workouts, state.entries)
+    happened, trained = list(days.turns), list(days.trained)
+    is_open = open_workout(state) is not None
+    if memory.rest_on is not None and is_open:
+        happened.append(memory.rest_on)
+        trained.append(memory.rest_on)
     if memory.stands_for is not None:
         happened.append(memory.stands_for)
-    computed = next_day(
+    slot = next_slot(
         schedule,
         last_done=max(happened, default=None),
         starts=max(state.client.starts, memory.paused_until or state.client.starts),
         today=today,
     )
-    name = name_on(state, schedule, computed, counting)
+    name, day = name_on(state, schedule, slot, counting), next_day(schedule, slot, max(trained, default=None))
     if memory.owed is not None and happened and isinstance(schedule, FixedDays):
-        computed = rested(schedule, max(happened))
-        name = workout_of_day(schedule, memory.owed)
-    day = computed + timedelta(days=memory.extra_rest_days)
+        slot, day = memory.owed, rested(schedule, max(happened))
+        name = workout_of_day(schedule, slot)
+    instead_of = slot if slot < day else None
+    day += timedelta(days=memory.extra_rest_days)
     if memory.moved_to is not None:
-        day, name = memory.moved_to, memory.moved_workout or name
-    if memory.rest_on is not None and open_workout(state) is not None:
+        day, name, instead_of = memory.moved_to, memory.moved_workout or name, None
+    if memory.rest_on is not None and is_open:
         day = max(day, memory.rest_on + timedelta(days=1))
-    if memory.paused_until is not None:
-        day = max(day, memory.paused_until)
-    return Due(workout=name, on=day)
+    if memory.paused_until is not None and memory.paused_until > day:
+        day, instead_of = memory.paused_until, None
+    return Due(workout=name, on=day, instead_of=instead_of)
+
+
+class Days(NamedTuple):
+    """The days on which workouts of the programme had their turn, and those on which something was done."""
+
+    turns: tuple[date, ...]
+    trained: tuple[date, ...]
 
 
 @once
-def days_of(workouts: tuple[WorkoutRecord, ...], entries: tuple[Entry, ...]) -> tuple[date, ...]:
+def days_of(workouts: tuple[WorkoutRecord, ...], entries: tuple[Entry, ...]) -> Days:
     """Return the days of the programme's workouts, and with them those on which the rest of one was done."""
     records = [record for record in workouts if record.name != BESIDE]
+    trained = {record.number for record in records if record.state in {"open", "done"}}
     numbers = {record.number for record in records}
-    rest = (entry.set.on for entry in entries if entry.workout in numbers)
-    return tuple(on for on in (*(record.on for record in records), *rest) if on is not None)
+    rest = [(entry.workout, entry.set.on) for entry in entries if entry.workout in numbers]
+    days = [(number, on) for number, on in (*((each.number, each.on) for each in records), *rest) if on]
+    return Days(tuple(on for _, on in days), tuple(on for number, on in days if number in trained))
 
 
 def catch_up(draft: Draft) -> Due | None:

@@ -8,9 +8,10 @@ from functools import lru_cache
 
 from domain.client.draft import Draft
 from domain.client.exposures import exposures_by_exercise
-from domain.client.lines import hold_on, lines_of
-from domain.client.plan import body_mass_kg
+from domain.client.lines import hold_on, line_named, lines_of
+from domain.client.plan import body_mass_kg, target_for
 from domain.client.rotation import BESIDE
+from domain.client.verdicts import verdict_on, was_eased
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
@@ -93,14 +94,24 @@ def courses_of(state: ClientState) -> Iterator[Past]:
 
 
 def result_at(state: ClientState, past: Past, place: int) -> str:
-    """Return the verdict on the exposure at that place of a course.
+    """Return the verdict on the exposure at that place of a course; none is drawn where it was to be lighter.
 
     Of what lies before the last one, only lowering-only exposures can decide, so that no others are gone
     through.
     """
     before = [exposure for _, exposure in past[:place]]
     deciding = (*(each for each in before[:-1] if each.lowering_only), *before[-1:], past[place][1])
-    return _result(deciding, body_mass_kg(state))
+    result = _result(deciding, body_mass_kg(state))
+    return "not comparable" if result == "below" and is_eased_at(state, past, place) else result
+
+
+def is_eased_at(state: ClientState, past: Past, place: int) -> bool:
+    """Return whether the exposure at that place was lighter on purpose, as far as the plans still tell."""
+    record, exposure = past[place]
+    until = tuple(each for _, each in past[: place + 1])
+    line = line_named(state, record.name, exposure.exercise)
+    aim = target_for(state, line, until[:-1], record.on) if line is not None else None
+    return was_eased(state, until, verdict_on(state, until), aim)
 
 
 @lru_cache(maxsize=8192)

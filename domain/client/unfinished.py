@@ -166,6 +166,9 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     asked = asked_for(of_message, slot)
     others = tuple(each for each in unfinished if each not in asked)
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".!")
+    plans = draft.memory.plans_before
+    if said in NEVER_MIND and draft.reply is None and plans and plans.at and plans.at > question.asked_at:
+        return False
     if said in NEVER_MIND or (slot == "confirm" and said in NO):
         give_up(draft, asked)
         if said in NEVER_MIND:

@@ -147,7 +147,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     )
     if memory.nudged_on != coming.on and not is_quiet and (nudge := nudge_moment(coming.on, remind_at, zone)):
         yield nudge, "nudge"
-    yield at_local(coming.on + timedelta(days=1), remind_at, zone), "missed"
+    # It may have come nearer since it was reminded of: the day of the reminder is the one to be asked about.
+    yield at_local(max(coming.on, memory.reminded_on) + timedelta(days=1), remind_at, zone), "missed"
 
 
 def nudge_moment(on: date, remind_at: time, zone: ZoneInfo) -> datetime | None:

@@ -31,6 +31,7 @@ from domain.client.weighing import is_told_last, take_weight_back
 from domain.client.why import exercises_known
 from domain.entry_order import told
 from domain.incoming import ReplyTo
+from domain.joining_words import asks_who
 from domain.journal import Entry
 from domain.reading import Reading, Want, exercises_asked_of, exercises_named, speaks_of_illness
 from domain.values import facts_of
@@ -67,6 +68,8 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
                 show_plan(draft)
         case "show_history":
             show_history(draft, text, named)
+        case "help" if draft.memory.joining is not None or asks_who(text):
+            draft.notice("what this is", about=["what"], coach=draft.client.coach.name)
         case "help":
             draft.notice("help", word=None)
             draft.offer(*map(as_words, HELP_LEADS_TO))

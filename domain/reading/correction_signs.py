@@ -36,6 +36,7 @@ from domain.reading.days import Day
 from domain.reading.done_on import done_on
 from domain.reading.element import Element
 from domain.reading.gather import Group
+from domain.reading.last_of import told_of_last
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found, Pattern
@@ -48,7 +49,7 @@ def is_correction(
     message: Message, request: Request, named: Sequence[Named], days: Sequence[Day] = ()
 ) -> bool:
     """Return whether the message puts right something recorded, rather than reporting something new."""
-    if not request.done or _names_another(message, named):
+    if not request.done or _names_another(message, named) or _is_of_an_earlier_day(message, request, named):
         return False
     if is_of_what_is_recorded(message, request, named, days) or done_on(message, request, named) is not None:
         return True
@@ -56,6 +57,13 @@ def is_correction(
     if sign is None or _is_of_a_new_set(message, sign, request, named):
         return False
     return _puts_right(message, sign, request, named)
+
+
+def _is_of_an_earlier_day(message: Message, request: Request, named: Sequence[Named]) -> bool:
+    """Return whether the last time of an exercise is told of which nothing is recorded today."""
+    today = request.sent.date()
+    done = {one.exercise for one in request.done if one.on in {None, today}}
+    return any(done.isdisjoint(each.names) for each in told_of_last(message, named))
 
 
 _TAKES_BACK = Pattern(

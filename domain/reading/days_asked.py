@@ -1,4 +1,5 @@
-"""Questions about the days to come: when the next workout is, what the week has, whether one may train early.
+"""What is asked about the days to come: when the next workout is, what the week has, whether one may train
+early, or not today, or on another day without saying which.
 
 Only a message that is nothing else is taken for one.
 """
@@ -6,7 +7,7 @@ Only a message that is nothing else is taken for one.
 import re
 from typing import Literal
 
-DaysAsked = Literal["when", "week", "early", "today"]
+DaysAsked = Literal["when", "week", "early", "today", "not today", "another day"]
 
 _DAY = (
     r"(?:today|tonight|tomorrow|now|already|this (?:morning|afternoon|evening)|(?:on |this |next )?"
@@ -52,8 +53,28 @@ _TODAY = re.compile(
 )
 
 
+_NOT_TODAY = re.compile(
+    r"(?:ok(?:ay)?,? |then |i'll |i will |let's |better )*skip(?: it| this(?: one)?| today)?|"
+    r"(?:(?:no|nope|nah|sorry|uh|oh),? )?not (?:gonna happen |happening )?(?:today|tonight)"
+    r"(?:,? (?:sorry|i'm afraid|i am afraid|coach|thanks|thank you|maybe tomorrow))?"
+)
+_ASKING = (
+    r"(?:(?:can|could|may|shall|let'?s|i need to|i have to|i want to|i'd like to) ?(?:i |we |you )?)?"
+    r"(?:please )?"
+)
+_WHICH = r"(?:it|that|this|today|(?:the|my|this|today's) (?:workout|session|training|one))"
+_ELSEWHEN = r"(?:another|a different|some other|any other) (?:day|date)"
+_ANOTHER_DAY = re.compile(
+    rf"{_ASKING}(?:move|shift|reschedule|postpone|delay|put off)(?: {_WHICH})?"
+    rf"(?: (?:to|for|till|until) {_ELSEWHEN})?|"
+    rf"{_ASKING}(?:do|train)(?: {_WHICH})? (?:on )?{_ELSEWHEN}(?: instead)?|{_ELSEWHEN}(?: instead)?"
+)
+
+
 def days_asked(text: str) -> DaysAsked | None:
-    """Return what a message asks of the days to come; "today" where the next workout is wanted today.
+    """Return what a message asks of the days to come.
+
+    "today": the next workout is wanted today; "another day": it is to be moved to one that is not said.
 
     None where it is no such thing.
     """
@@ -63,6 +84,10 @@ def days_asked(text: str) -> DaysAsked | None:
         return None
     if _TODAY.fullmatch(said):
         return "today"
+    if _NOT_TODAY.fullmatch(said):
+        return "not today"
+    if _ANOTHER_DAY.fullmatch(said):
+        return "another day"
     if _EARLY.fullmatch(said) and _ASKS_TO.match(said):
         return "early"
     if _WEEK.fullmatch(said):

@@ -9,6 +9,7 @@ from decimal import Decimal
 
 from domain.reading.day_words import FULL_SET
 from domain.reading.gym_numbers import OF_THE_GYM
+from domain.reading.last_of import told_of_last
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.next_clause import end_without_name
@@ -81,7 +82,7 @@ def mark_what_is_no_record(
         asked = {at for start, end in questions for at in range(start, end)}
         _mark_plans(message, named, known | later | asked)
         _mark_warm_ups(message, named, aims)
-        _mark_history(message, known)
+        _mark_history(message, known, named)
         _mark_odd_decimals(message)
         _mark_sums(message)
         _mark_counts_of_things(message, named)
@@ -258,7 +259,9 @@ def _end_of_warm_up(
     return last
 
 
-def _mark_history(message: Message, known: set[int]) -> None:
+def _mark_history(message: Message, known: set[int], named: Sequence[Named]) -> None:
+    for last in told_of_last(message, named):
+        message.take_numbers(last.end, message.clause_span(last.end)[1], "what was before")
     for found in HISTORY.find(message):
         start, end = found.start, found.end
         if start in known or any(message.taken[start:end]):

@@ -67,7 +67,7 @@ _JOKES = frozenset("😂🤣💀☠🙃😜🤪😹😆")
 _NOTHING_CATEGORIES = frozenset({"Cc", "Cf", "Mn", "Me", "Co", "Cn", "Cs"})
 _AFTER_TWO = {
     **dict.fromkeys(("day", "nite", "night"), "today"),
-    **dict.fromkeys(("morrow", "moro", "morro", "mrw"), "tomorrow"),
+    **dict.fromkeys(("morrow", "moro", "morro", "morow", "mrw"), "tomorrow"),
 }
 """What "2day", "2nite" and "2moro" stand for, by what follows the two."""
 _WITH_A_DIGIT = {("b", "4"): "before", ("gr", "8"): "great", ("m", "8"): "mate"}

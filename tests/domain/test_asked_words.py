@@ -17,12 +17,12 @@ QUESTIONS: dict[Asked, str] = {
     "last workout": "last time|what did I do last time?|my last workout|when did I last train?|"
     "what was my last session",
     "stronger": "am I getting stronger?|have I got stronger|am I making progress?|is this working?|"
-    "am I any stronger yet?|have I been getting stronger?",
+    "am I any stronger yet?|have I been getting stronger?|do you think I'm getting stronger?",
     "stones": "I use stones|in stone|use grams",
     "hour": "can you remind me an hour later?|remind me earlier|the reminders come too early",
     "coach": "speak to my coach|can I talk to a human?|I want to talk to my coach|how do I reach my coach?",
     "lost": "what?|huh?|I don't understand|I'm confused",
-    "dismiss": "forget it|never mind|nvm|don't bother|no, never mind",
+    "dismiss": "forget it|never mind|nvm|don't bother|no, never mind|hmm no, leave it",
 }
 BESTS = {
     "best ever": "",

@@ -20,6 +20,7 @@ from domain.calendar import (
     left_behind,
     local_day,
     next_day,
+    next_slot,
     not_before,
     workout_in_turn,
 )
@@ -100,7 +101,7 @@ moments = st.datetimes(datetime(1995, 1, 1), datetime(2060, 12, 31), timezones=s
 def test_the_next_workout_is_due(
     schedule: Schedule, last_done: date | None, starts: date, today: date, expected: date
 ) -> None:
-    assert next_day(schedule, last_done=last_done, starts=starts, today=today) == expected
+    assert next_slot(schedule, last_done=last_done, starts=starts, today=today) == expected
 
 
 @pytest.mark.parametrize(
@@ -126,11 +127,12 @@ def test_a_plan_ahead_names_the_days_to_come(
         (THIRD_DAY, MONDAY, THURSDAY),
         (Rotation(every_days=1, order=("A",)), MONDAY, TUESDAY),
         (MON_WED_FRI, MONDAY, WEDNESDAY),
-        (MON_WED_FRI, TUESDAY, WEDNESDAY),  # late, but Wednesday stays
+        (MON_WED_FRI, TUESDAY, THURSDAY),  # late: Wednesday would be without the week's rest day
         (MON_WED_FRI, FRIDAY, SUNDAY),  # one day of rest is what the week has elsewhere
         (MON_TUE_THU, THURSDAY, FRIDAY),  # Monday and Tuesday have no rest between them either
         (SUNDAYS, SUNDAY, date(2025, 6, 15)),
-        (SUNDAYS, TUESDAY, SUNDAY),
+        (SUNDAYS, TUESDAY, SUNDAY),  # late, but Sunday stays
+        (SUNDAYS, SATURDAY, date(2025, 6, 9)),
     ],
 )
 def test_earlier_than_the_rest_days_allow_is_too_early(
@@ -145,7 +147,7 @@ def test_rest_days_in_a_rotation_are_never_fewer_than_the_sheet_says(
 ) -> None:
     last_done: date | None = None
     for delay in late:
-        due = next_day(schedule, last_done=last_done, starts=starts, today=starts)
+        due = next_slot(schedule, last_done=last_done, starts=starts, today=starts)
         if last_done is not None:
             assert (due - last_done).days - 1 >= schedule.every_days - 1
             assert due == earliest_ok(schedule, last_done)
@@ -156,7 +158,8 @@ def test_rest_days_in_a_rotation_are_never_fewer_than_the_sheet_says(
 def test_a_workout_is_due_neither_before_the_start_nor_within_the_rest_days(
     schedule: Schedule, last_done: date, starts: date, ahead: int
 ) -> None:
-    due = next_day(schedule, last_done=last_done, starts=starts, today=last_done + timedelta(ahead))
+    slot = next_slot(schedule, last_done=last_done, starts=starts, today=last_done + timedelta(ahead))
+    due = next_day(schedule, slot, last_done)
     assert due >= starts
     assert due >= earliest_ok(schedule, last_done) > last_done
 
@@ -165,7 +168,7 @@ def test_a_workout_is_due_neither_before_the_start_nor_within_the_rest_days(
 def test_fixed_days_are_the_only_ones_that_are_due(
     schedule: FixedDays, last_done: date, starts: date, today: date
 ) -> None:
-    due = next_day(schedule, last_done=last_done, starts=starts, today=today)
+    due = next_slot(schedule, last_done=last_done, starts=starts, today=today)
     assert f"{due:%A}".lower() in schedule.days
     assert due >= today - timedelta(days=7)
 
@@ -174,10 +177,10 @@ def test_fixed_days_are_the_only_ones_that_are_due(
 def test_a_client_who_is_never_late_trains_on_the_days_planned_ahead(
     schedule: Schedule, starts: date, count: int
 ) -> None:
-    first = next_day(schedule, last_done=None, starts=starts, today=starts)
+    first = next_slot(schedule, last_done=None, starts=starts, today=starts)
     done = [first]
     for _ in range(count):
-        done.append(next_day(schedule, last_done=done[-1], starts=starts, today=done[-1]))
+        done.append(next_slot(schedule, last_done=done[-1], starts=starts, today=done[-1]))
     assert tuple(done[1:]) == following_days(schedule, first, count)
 
 

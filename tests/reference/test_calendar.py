@@ -14,7 +14,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from dateutil import rrule, tz
 
-from domain.calendar import Schedule, at_local, following_days, local_day, next_day
+from domain.calendar import Schedule, at_local, following_days, local_day, next_slot
 from domain.programme import FixedDays, Rotation, Weekday
 
 FIRST, LAST = date(2006, 1, 1), date(2035, 12, 31)
@@ -59,10 +59,10 @@ def as_rule(schedule: Schedule) -> rrule.rrule:
 )
 def test_training_days_over_thirty_years_are_those_of_a_recurrence_rule(schedule: Schedule) -> None:
     expected = [moment.date() for moment in as_rule(schedule)]
-    first = next_day(schedule, last_done=None, starts=FIRST, today=FIRST)
+    first = next_slot(schedule, last_done=None, starts=FIRST, today=FIRST)
     assert [first, *following_days(schedule, first, len(expected) - 1)] == expected
     for last_done, due in pairwise(expected):
-        assert next_day(schedule, last_done=last_done, starts=FIRST, today=last_done) == due
+        assert next_slot(schedule, last_done=last_done, starts=FIRST, today=last_done) == due
 
 
 ZONES = (

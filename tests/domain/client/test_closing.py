@@ -43,6 +43,17 @@ def test_the_clients_word_closes_a_workout(text: str) -> None:
     assert life.passes_to(at(5, 7)) == []
 
 
+def test_what_is_still_asked_about_is_not_called_untold() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("rdl 80", at(2))  # how many reps?
+    facts = summary(life.says("done for today", at(2, 19))).facts
+    assert facts["untold"] == ["Hammer curl"]
+    said = life.says("7", at(2, 19, 1))
+    assert kinds(said) == ["verdict", "target"]
+    assert "Done for today" not in [getattr(each, "text", "") for each in life.outcome.says[0].buttons]
+
+
 def test_the_word_closes_at_the_end_of_a_message_with_sets() -> None:
     life = Life()
     assert kinds(life.says("row 60x9, that's it for today", at(2))) == ["verdict", "target", "workout done"]

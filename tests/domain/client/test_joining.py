@@ -170,11 +170,12 @@ def test_an_edit_answers_nothing_but_pain_in_it_is_heard() -> None:
 
 
 def test_sets_are_kept_as_typed_and_recorded_once_all_is_answered() -> None:
-    life = joining_at("equipment")
+    life = joining_at("zone")
     parts = life.says("row 60x9", NOW)
     assert notices(parts) == ["later with that"]
     life.edits("row 60x10", "row 60x9", 1, NOW)
-    life.says("skip", at(2))
+    for answer in ("Amsterdam", "7:00", "skip"):
+        life.says(answer, at(2))
     life.says("Thursday", at(3))
     (entry,) = life.state.entries
     assert (entry.set.exercise, entry.set.reps, entry.set.on, entry.message) == (
@@ -183,6 +184,24 @@ def test_sets_are_kept_as_typed_and_recorded_once_all_is_answered() -> None:
         NOW.date(),
         1,
     )
+
+
+@pytest.mark.parametrize("step", ["hour", "equipment", "first day"])
+def test_who_has_trained_begins_that_day_where_nothing_is_open_that_could_not_wait(step: JoiningStep) -> None:
+    life = joining_at(step)
+    parts = life.says("row 60x9", NOW)
+    assert [kind for kind in kinds(parts) if kind in {"verdict", "joined"}] == ["verdict", "joined"]
+    assert life.state.memory.joining is None
+    assert life.state.client.starts <= NOW.date()
+
+
+@pytest.mark.parametrize("step", ["hour", "equipment"])
+def test_after_two_answers_that_are_none_what_can_wait_is_left(step: JoiningStep) -> None:
+    life = joining_at(step)
+    assert asked(life.says("the one with the red door", NOW)) == step
+    parts = life.says("as I said", NOW)
+    assert notices(parts) == ["left for now"]
+    assert step in settled(life)
 
 
 @pytest.mark.parametrize("step", ORDER)

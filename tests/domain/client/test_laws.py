@@ -72,6 +72,7 @@ SAID = st.sampled_from(
         ),
         *("I'm in Tokyo", "I'm in Denver", "I use pounds", "I use kg", "I have no dumbbells", "what's next?"),
         *("history of rows", "can you check my form?", "thanks", "?", "👍", "help", "never mind"),
+        *("not now", "in an hour", "remind me at 19:30 today", "remind me 2 hours later"),
     ]
 )
 HOURS = st.integers(0, 60)
@@ -103,12 +104,16 @@ class Watched(Life):
         return parts
 
     def wakes(self, now: datetime) -> None:
-        """Let all happen that is due until `now`; each waking must lead on."""
+        """Let all happen that is due until `now`; each waking must lead on.
+
+        A reminder that the client has put off to that moment is not unasked.
+        """
         while self.wake_at is not None and self.wake_at <= now:
             moment = self.wake_at
+            was_wanted = self.state.memory.remind_again_at == moment
             parts = self._take(wake(self.state, moment))
             self._goes_on_after(moment)
-            if parts:
+            if parts and not was_wanted:
                 day = local_day(moment, ZoneInfo(self.state.client.zone))
                 self.unasked["any", day] += 1
                 self.unasked["reminder", day] += any(isinstance(part, Reminder) for part in parts)

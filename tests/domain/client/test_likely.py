@@ -37,7 +37,7 @@ def labels(life: Life) -> list[str]:
     [
         ("row 60x9", 8, ["Undo", "Why?", "What's next?", "Done for today"]),
         ("row 60x9, rdl 90x7, curl 14x10", 8, ["Undo", "Why?", "What's next?"]),
-        ("bench press 60x8", 8, ["Undo", "What's next?", "Done for today"]),
+        ("bench press 60x8", 8, ["Undo", "What's next?"]),
         ("yesterday: row 60x9", 8, ["Undo", "Why?", "What's next?"]),
         ("what's next?", 8, ["Can't today", "Not now"]),
         ("what's next?", 6, []),

@@ -7,10 +7,11 @@ from functools import cache
 
 import pytest
 
+from domain.incoming import Told
 from domain.parts import Notice, Part
 from domain.sheet import read_sheet
 from domain.spans import Span, span_of
-from tests.domain.client.people import SHEET, Life, at, kinds, noor
+from tests.domain.client.people import MARA, SHEET, Life, at, kinds, noor
 
 CUED = SHEET.replace(
     "1. Seated cable row, 8-10 reps\n",
@@ -259,3 +260,29 @@ def test_cues_are_those_of_the_programme_of_now() -> None:
     (part,) = life.says("cues for rdl", at(12, 10))
     assert isinstance(part, Notice)
     assert part.facts["rows"] == [{"exercise": "Romanian deadlift", "cues": ["hips back"]}]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("what did my coach say about holidays?", ["Walk a lot on your holiday."]),
+        ("What has Mara written about the holiday?", ["Walk a lot on your holiday."]),
+        ("did my coach say anything about sleep?", ["Sleep eight hours."]),
+        ("what did Mara say?", ["Walk a lot on your holiday.", "Sleep eight hours."]),
+        ("what did my coach say about dips?", []),
+    ],
+)
+def test_the_coachs_words_are_looked_up_by_what_they_are_about(text: str, told: list[str]) -> None:
+    life = Life()
+    life.hears(Told(coach=MARA.number, text="Walk a lot on your holiday."), at(2))
+    life.hears(Told(coach=MARA.number, text="Sleep eight hours."), at(3))
+    (said,) = life.says(text, at(4))
+    assert isinstance(said, Notice)
+    assert (said.topic, [row["text"] for row in said.facts["rows"]]) == ("coach said", told)
+
+
+def test_where_the_coach_has_written_nothing_the_question_is_a_press_away() -> None:
+    life = Life()
+    life.says("what did my coach say about holidays?", at(2))
+    assert kinds(life.presses("Ask my coach about holidays", at(2))) == ["passed on"]
+    assert life.alert_reasons == ["question"]

@@ -1,7 +1,11 @@
 """Questions wait for their answers, whatever comes between, and nothing is recorded twice or lost."""
 
+from datetime import date
 from decimal import Decimal
 
+import pytest
+
+from domain.client.rotation import due
 from tests.domain.client.people import Life, at, kinds
 
 
@@ -63,6 +67,48 @@ def test_never_mind_drops_the_question_and_undo_does_too() -> None:
         life.says("row 9 reps", at(2))
         assert kinds(life.says(text, at(2))) == ["question dropped"]
         assert life.state.memory.questions == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "topics", "due_on"),
+    [
+        (["can't today"], ["plans as before"], 2),
+        (["away till the 20th"], ["plans as before"], 2),
+        (["another day"], ["plans as before"], 2),
+        (["another day", "Wednesday"], ["plans as before"], 2),
+        (["move it to Wednesday", "another day"], ["plans as before"], 4),  # the move stands
+        (["can't today", "row 60x9"], ["all recorded stands"], 5),
+        (["row 60x9"], ["all recorded stands"], 5),
+        (["row 9 reps", "can't today"], ["plans as before"], 2),
+        (["thanks"], ["heard"], 2),
+    ],
+)
+def test_never_mind_takes_back_what_was_last_wanted_and_no_record(
+    said: list[str], topics: list[str], due_on: int
+) -> None:
+    life = Life()
+    for minute, text in enumerate(said):
+        life.says(text, at(2, 9, minute))
+    recorded = life.state.entries
+    assert kinds(life.says("never mind", at(2, 9, 10))) == topics
+    assert life.state.entries == recorded
+    coming = due(life.state, date(2026, 3, 2))
+    assert coming is not None
+    assert coming.on == date(2026, 3, due_on)
+
+
+def test_never_mind_comes_too_late_for_a_change_of_plans() -> None:
+    life = Life()
+    life.says("move it to Wednesday", at(2, 9))
+    assert kinds(life.says("never mind", at(2, 12))) == ["heard"]
+    assert life.state.memory.moved_to == date(2026, 3, 4)
+
+
+def test_what_stands_is_taken_back_at_a_press() -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("never mind", at(2, 18, 1))
+    assert kinds(life.presses("Take back the last set", at(2, 18, 2))) == ["taken back"]
 
 
 def test_an_edited_answer_is_taken_anew() -> None:

@@ -32,6 +32,12 @@ def coming(life: Life, today: int) -> tuple[str, int]:
         ("can't today, tomorrow instead", "moved", 3),
         ("tomorrow morning instead", "moved", 3),
         ("move to Thursday", "moved", 5),
+        ("not today", "moved", 3),
+        ("nope, not today, sorry", "moved", 3),
+        ("move it", "question", 2),
+        ("another day please", "question", 2),
+        ("can we reschedule?", "question", 2),
+        ("could I do it on a different day instead", "question", 2),
     ],
 )
 def test_the_day_said_is_the_day_that_is_put_off(text: str, said: str, then: int) -> None:

@@ -120,3 +120,16 @@ def test_a_workout_that_was_missed_was_due_and_not_done() -> None:
     life.passes_to(at(12, 9))
     told = between(tally_of(life), date(2026, 3, 2), date(2026, 3, 10))
     assert (told.due, told.done) == (3, 2)
+
+
+def test_a_workout_that_was_to_be_lighter_is_not_counted_as_below() -> None:
+    life = Life()
+    for day in (2, 8):
+        life.says("row 60x9\nrdl 80x7\ncurls 14x10", at(day))
+        life.says("goblet squat 20x10\nwall sit 45s", at(day + 3))
+    life.says("away till the 30th", at(12))
+    life.says("row 52.5x9\nrdl 80x6\ncurls 14x10", at(31))  # the row as eased after the break
+    tally = life.state.memory.tally
+    assert tally is not None
+    counts = between(tally, date(2026, 3, 31), date(2026, 3, 31))
+    assert (counts.below, counts.level, counts.not_comparable) == (1, 1, 1)

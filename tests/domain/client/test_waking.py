@@ -141,10 +141,13 @@ def test_rest_days_are_counted_from_the_workout_really_done() -> None:
     assert life.passes_to(at(7, 8))[0] == Reminder(workout="Legs", on=date(2026, 3, 7))
 
 
-def test_fixed_days_stay_where_they_are() -> None:
+def test_after_a_late_workout_a_fixed_day_waits_for_the_rest_that_the_week_has_and_then_stays() -> None:
     life = Life(noor(FIXED))
-    life.says("100 x 10", at(3, 18))
-    assert life.passes_to(at(5, 8))[0] == Reminder(workout="B", on=date(2026, 3, 5))
+    life.says("100 x 10", at(3, 18))  # Monday's on Tuesday: Thursday would leave one rest day of the two
+    assert life.passes_to(at(6, 7, 59)) == []
+    assert life.passes_to(at(6, 8))[0] == Reminder(workout="B", on=date(2026, 3, 6))
+    life.says("chest press 50x10", at(6, 18))
+    assert life.passes_to(at(9, 8))[0] == Reminder(workout="A", on=date(2026, 3, 9))
 
 
 def test_a_workout_left_open_closes_by_itself_at_the_end_of_the_day_after() -> None:

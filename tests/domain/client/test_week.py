@@ -3,16 +3,23 @@
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import pairwise
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from domain.client.rotation import Due, due
-from domain.parts import Reminder
+from domain.parts import Notice, Reminder
 from tests.domain.client.people import SHEET, ZONE, Life, at, noor
 from tests.domain.client.test_days import BY_DAY, LEGS, PULL, journal
 from tests.domain.client.test_waking import FIXED
 
-DONE = {"Push": "chest press 50x10", "Pull": "row 60x9", "Legs": "leg press 100x10"}
+DONE = {
+    "Push": "chest press 50x10",
+    "Pull": "row 60x9",
+    "Legs": "leg press 100x10",
+    "A": "leg press 100x10",
+    "B": "chest press 50x10",
+}
 
 
 def coming(life: Life, today: int) -> tuple[str, int]:
@@ -50,10 +57,63 @@ def test_a_workout_moved_onto_the_next_ones_day_pushes_that_on_until_the_week_is
     ]
 
 
-def test_a_workout_moved_to_a_free_day_leaves_the_week_as_it_is() -> None:
-    life = Life(noor(BY_DAY))
+IN_TURN = BY_DAY.replace(
+    "Monday: Push, Wednesday: Pull, Friday: Legs", "Monday, Wednesday, Friday in turn: Push, Pull, Legs"
+)
+RUNNING = BY_DAY.replace("Wednesday", "Tuesday")  # two days running: the week asks for no rest day in between
+
+
+@pytest.mark.parametrize("sheet", [BY_DAY, IN_TURN])
+@pytest.mark.parametrize(
+    "late",
+    [
+        [("move it to tomorrow", at(2, 7)), (DONE["Push"], at(3, 18))],
+        [(DONE["Push"], at(3, 7))],  # before it was asked about
+        [(DONE["Push"], at(3, 18))],  # after that
+    ],
+    ids=["moved", "told of late", "taken for missed"],
+)
+def test_a_late_workout_puts_the_next_off_until_it_has_the_rest_of_the_week_and_says_so(
+    sheet: str, late: list[tuple[str, datetime]]
+) -> None:
+    life = Life(noor(sheet))
+    for text, when in late:
+        said = life.says(text, when)
+    (done,) = [part for part in said if isinstance(part, Notice) and part.topic == "workout done"]
+    assert (done.facts["on"], done.facts["own_day"], done.facts["whole_rest_days"]) == (
+        "2026-03-05",
+        "2026-03-04",
+        1,
+    )
+    assert lives(life, 16, since=4) == [("Pull", 5), ("Legs", 7), ("Push", 9), *REST_OF_MARCH]
+
+
+REST_OF_MARCH = [("Pull", 11), ("Legs", 13), ("Push", 16)]
+
+
+@pytest.mark.parametrize(
+    ("sheet", "expected"),
+    [
+        (RUNNING, [("Push", 3), ("Pull", 4), ("Legs", 6), ("Push", 9)]),
+        (IN_TURN, [("Push", 3), ("Pull", 5), ("Legs", 7), ("Push", 9)]),
+        (FIXED, [("A", 3), ("B", 6), ("A", 9)]),
+    ],
+    ids=["two days running", "a rest day", "two rest days"],
+)
+def test_a_workout_moved_by_a_day_is_followed_by_no_less_rest_than_the_week_has(
+    sheet: str, expected: list[tuple[str, int]]
+) -> None:
+    life = Life(noor(sheet))
     life.says("move it to tomorrow", at(2, 7))
-    assert lives(life, 9, since=2) == [("Push", 3), ("Pull", 4), ("Legs", 6), ("Push", 9)]
+    assert lives(life, 9, since=2) == expected
+
+
+def test_moving_says_what_it_puts_off() -> None:
+    life = Life(noor(BY_DAY))
+    (moved,) = life.says("move it to tomorrow", at(2, 7))
+    assert isinstance(moved, Notice)
+    assert (moved.facts["next"], moved.facts["next_on"]) == ("Pull", "2026-03-05")
+    assert moved.facts["own_day"] == "2026-03-04"
 
 
 def test_a_workout_done_before_its_day_does_not_come_on_it_again() -> None:
