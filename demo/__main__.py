@@ -39,6 +39,11 @@ kept. Try [bold]how is Farah doing?[/bold], or [bold]:as Mateus[/bold], and tell
 """
 
 
+IN_A_BROWSER = """\
+The same people on two phones in a browser, with a clock to move: [bold].venv/bin/kilopost page[/bold]
+"""
+
+
 def main() -> int:
     """Play the weeks; return the exit status."""
     parser = argparse.ArgumentParser(prog="demo/run", description="Play some weeks of an invented coach.")
@@ -72,6 +77,7 @@ async def run(store: Store, console: Console, *, as_json: bool) -> None:
         teller.tell(story, happenings)
     teller.heading(f"{coach.name}: who needs me?", "A month later she asks just that, on a Saturday morning.")
     teller.chat([each for each in happenings if each.client is None], ZoneInfo(zones[coach.name]))
+    console.print(IN_A_BROWSER)
     if sys.stdin.isatty() and sys.stdout.isatty():
         console.rule(style="dim")
         console.print(GOING_ON)

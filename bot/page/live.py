@@ -15,11 +15,13 @@ from uuid import uuid4
 from bot.channel import Attachment
 from bot.commands.play import set_up
 from bot.delivery import as_kept
+from bot.faults import OperatorFault
 from bot.page.entries import bot_entry, file_of, moment, own_entry, picture_of
 from bot.page.news import News
 from bot.page.scenes import Scene
+from bot.page.understood import behind_bot, behind_own
 from bot.play.engine import Said, play
-from bot.play.script import Script, Step
+from bot.play.script import Script, ScriptFault, Step
 from bot.stage import PLATFORM, Stage
 from bot.textfile import LIMIT_BYTES, LIMIT_BYTES_OF_JOURNAL, read_document
 from bot.wording.page import ABOUT_COPY, ABOUT_DEMO, STRANGER
@@ -109,7 +111,10 @@ class Live:
             store = await asyncio.to_thread(opened.__enter__)
             self._opened, self._store = opened, store
             script = await asyncio.to_thread(_set_up, store, scene)
-            self._stage = await play(script, store, self._follow)
+            try:
+                self._stage = await play(script, store, self._follow)
+            except ScriptFault as fault:
+                raise OperatorFault((f"{scene.name}: {fault}",)) from None
             self._last_said = store.chats.last_said()
             self._people = self._all_people()
             self._news.tell("anew")
@@ -172,6 +177,15 @@ class Live:
             ]
             place = found.before
         return {"messages": entries, "before": None if place is None else [place.inbox, place.outbox]}
+
+    async def behind(self, entry: str) -> dict[str, Any] | None:
+        """Return what lies behind the message of that identifier; None where there is none such."""
+        store, number = self.store, int(entry[1:])
+        if entry.startswith("i"):
+            told = await asyncio.to_thread(store.told, number)
+            return None if told is None else await asyncio.to_thread(behind_own, told)
+        message = await asyncio.to_thread(store.chats.heard, number)
+        return None if message is None else await asyncio.to_thread(behind_bot, message.parts)
 
     async def picture(self, number: int) -> Attachment | None:
         """Return the picture of that message of the bot's; None where it has none."""

@@ -1,5 +1,6 @@
 """What the page's script can ask for: thin, and each a line or two around what `Live` does."""
 
+import re
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Final, TypeVar
@@ -28,6 +29,8 @@ LONGEST_MESSAGE: Final = 4096
 """In characters, as on a phone."""
 LARGEST_BODY: Final = 64 * 1024
 """Of what is not a file, in bytes."""
+
+_ENTRY: Final = re.compile(r"[io]\d{1,18}", re.ASCII)
 
 _TYPES: Final = {
     "png": "image/png",
@@ -95,6 +98,7 @@ class Routes:
                 Route("/state", self._state, methods=look),
                 Route("/chat", self._chat, methods=look),
                 Route("/news", self._listen, methods=look),
+                Route("/understood/{entry}", self._understood, methods=look),
                 Route("/picture/{number:int}", self._picture, methods=look),
                 Route("/file/{number:int}", self._file, methods=look),
                 Route("/say", self._say, methods=do),
@@ -129,6 +133,12 @@ class Routes:
     async def _listen(self, request: Request) -> Response:
         had = request.headers.get("last-event-id") or request.query_params.get("since")
         return StreamingResponse(self._news.since(had), media_type="text/event-stream")
+
+    async def _understood(self, request: Request) -> Response:
+        entry = request.path_params["entry"]
+        if _ENTRY.fullmatch(entry) is None:
+            raise HTTPException(404, NOT_TAKEN)
+        return JSONResponse(await self._live.behind(entry))
 
     async def _picture(self, request: Request) -> Response:
         return _enclosed(await self._live.picture(request.path_params["number"]), inline=True)

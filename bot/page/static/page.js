@@ -341,7 +341,7 @@ class Phone {
     const buttons = deeds.map((deed) => make("button", { type: "button", textContent: say(deed), dataset: { do: deed } }));
     const behind = make("div", { className: "behind" });
     about.replaceChildren(make("div", { className: "deeds" }, ...buttons), behind);
-    const found = await trying(() => ask(`behind/${entry.id}`), (words) => { behind.textContent = words; });
+    const found = await trying(() => ask(`understood/${entry.id}`), (words) => { behind.textContent = words; });
     if (found) showBehind(behind, entry, found);
     if (this.atEnd) this.toEnd();
   }

@@ -93,6 +93,17 @@ async def test_a_picture_and_a_file_are_made_when_they_are_looked_at(asking: Ask
     assert (await asking.client.get(f"{asking.guard.path}picture/99999")).status_code == 404
 
 
+async def test_what_lies_behind_a_message_is_told_of_both_kinds(asking: Asking) -> None:
+    await asking.do("say", chat=ADAEZE, text="squat 61x5")
+    own, answer = (await asking.entries(ADAEZE))[-2:]
+    behind = await asking.look(f"understood/{own['id']}")
+    assert "".join(text for text, _ in behind["stretches"]) == "squat 61x5"
+    assert any(became for _, became in behind["stretches"])
+    assert (await asking.look(f"understood/{answer['id']}"))["facts"]
+    assert await asking.look("understood/i999999") is None
+    assert (await asking.client.get(f"{asking.guard.path}understood/x1")).status_code == 404
+
+
 async def test_somebody_new_joins_by_an_invitation(asking: Asking) -> None:
     chat = (await asking.do("newcomer")).json()["chat"]
     await asking.do("say", chat=MARIT, text="invite Nia to Orchard Light")

@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from bot.commands.database import copied, has_people, opened
+from bot.commands.database import copied, has_people, opened, passing
+from bot.desk import Desk
 from bot.faults import OperatorFault
 from bot.page.scenes import Scene, scenes
 from bot.play.script import Script, Step
@@ -21,10 +22,12 @@ BRAM = "telegram:7"
 
 @pytest.fixture
 def url(tmp_path: Path) -> str:
-    """The database of an operator, with a coach and a client in it who are on Telegram."""
+    """The database of an operator: a client who is on Telegram, and to whom something is to be sent."""
     url = f"sqlite:///{tmp_path / 'kilopost.sqlite3'}"
     with opened(url, durable=False) as store:
-        store.load_roster(read_roster(roster("Bram")), NOON)
+        store.load_roster(read_roster(roster(chats={"Bram": BRAM})), NOON)
+        Desk(store, lambda: NOON).clear()
+        assert waiting(store) > 0
     return url
 
 
@@ -59,6 +62,13 @@ def test_a_database_with_people_is_shown_as_a_copy(url: str) -> None:
     assert scene.script().steps[0].who is None
 
 
+async def test_a_script_that_cannot_be_played_is_one_clear_line() -> None:
+    script = Script((Step(3, NOON, "Bram", "presses", "No such button"),), None, Path())
+    with pytest.raises(OperatorFault, match="line 3: Bram has no button «No such button»"):
+        async with on_page(Scene("broken", passing, lambda: script)):
+            pass
+
+
 @pytest.mark.parametrize("name", ["missing.jsonl", "missing.json"])
 def test_a_scene_that_cannot_be_read_is_one_clear_line(tmp_path: Path, name: str) -> None:
     with pytest.raises(OperatorFault, match=name):
@@ -71,10 +81,12 @@ async def test_on_a_copy_nobody_real_is_written_to_and_nothing_is_lost(url: str)
     async with on_page(copy) as asking:
         state = await asking.look("state")
         assert "copy" in state["about"]
-        bram = next(person["chat"] for person in state["people"] if person["name"] == "Bram")
-        await asking.do("say", chat=bram, text="hello")
-        await asking.do("leap", leap="three days", chats=[bram])
-        assert len(await asking.said(bram)) > 1
+        assert BRAM in [person["chat"] for person in state["people"]]
+        begun = await asking.said(BRAM)
+        assert begun[0].startswith("Welcome, Bram.")
+        await asking.do("say", chat=BRAM, text="hello")
+        await asking.do("leap", leap="three days", chats=[BRAM])
+        assert len(await asking.said(BRAM)) > len(begun) + 1
     assert rows(url) == before
 
 
