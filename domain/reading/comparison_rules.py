@@ -194,6 +194,7 @@ _SAME_LOAD = Pattern(
 _SAME_SET = Pattern(
     """
     [exactly|just|basically|literally|all] the? same [_] [{result}] (as|like|than) on? {last}
+    the? same again (on|for|with|in) [the|my]* _ [_] (as|like) on? {last}
     {same} {last}
     same ({numbers}) [as {last}]
     """,

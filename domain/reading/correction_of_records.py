@@ -21,7 +21,7 @@ from domain.reading.correction_words import (
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.naming import Named
-from domain.reading.patterns import words_needed
+from domain.reading.patterns import Pattern, words_needed
 from domain.reading.request import Request
 from domain.reading.when import past_day
 from domain.reading.words import words_of
@@ -78,8 +78,16 @@ def _is_of_a_full_exercise(message: Message, request: Request, named: Sequence[N
     ]
     if len(numbers) > 1 or (not numbers and not message.has(COUNTING)) or len(message.tokens) > 12:
         return False
-    pointed = not POINTING.isdisjoint(message.texts(max(0, named[0].start - 2), named[0].start))
+    pointed = _DENIES.at(message, 0) is not None or not POINTING.isdisjoint(
+        message.texts(max(0, named[0].start - 2), named[0].start)
+    )
     return all(_is_full(request, name.names[0], pointed=pointed) for name in named)
+
+
+_DENIES = Pattern(
+    "[oh|ah|hang on|um|uh|,]* (no|nope|nah|wait|sorry|oops|whoops) [no|,|wait|hang on|actually|that]*"
+)
+"""What a message begins with that takes back what was told."""
 
 
 def _is_full(request: Request, name: str, *, pointed: bool) -> bool:

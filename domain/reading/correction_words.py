@@ -262,7 +262,7 @@ BOTH_OR_ALL = Pattern("(both|all) !({paired})", paired=_PAIRED)
 ALL_THERE_ARE = Pattern("all (of (them|those|these|it)|[the|my] sets)")
 """All recorded sets."""
 
-NOT_THIS = Pattern("{denied} [the|a|an|for|at|with|my] n:# !(%|percent)", denied=_DENIED)
+NOT_THIS = Pattern('{denied} [the|a|an|for|at|with|my] ["] n:# !(%|percent)', denied=_DENIED)
 """The number that is not right."""
 OLD_NUMBERS = Pattern(
     "{denied} [the|a|an|for|at|with|my|only|just] # [{unit}|rep|reps] [(x|for|/|@) #]",

@@ -71,7 +71,7 @@ def _completes(before: Group, group: Group) -> bool:
     if _only_amount(group):
         return _only_load(before) or _only_bare(before) or _only_unknown_load(before)
     if _only_load(group):
-        return _only_amount(before)
+        return _only_amount(before) or _only_unknown_amount(before)
     if not _only_bare(group):
         return False
     waits = (
@@ -103,6 +103,11 @@ _WHOLE = frozenset(
 def _only_unknown_load(group: Group) -> bool:
     """Return whether a group says only that the load is not known."""
     return all(isinstance(i, Mark) and i.kind == "unknown load" for i in group.items)
+
+
+def _only_unknown_amount(group: Group) -> bool:
+    """Return whether a group says only that the reps are not known."""
+    return all(isinstance(i, Mark) and i.kind == "unknown reps" for i in group.items)
 
 
 def _only_load(group: Group) -> bool:

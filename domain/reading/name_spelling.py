@@ -107,6 +107,8 @@ class Spelling:
         stem = stem_of(word)
         if stem in SHORT_FORMS:
             return SHORT_FORMS[stem]
+        if len(word) > _SHORTEST_WITHOUT and (once := _single(word)) != word and once in SHORT_FORMS:
+            return SHORT_FORMS[once]
         if stem in self.words or stem in vocabulary():
             return (stem,)
         parts = _PAIRS.get(stem) or self._initials.get(word)

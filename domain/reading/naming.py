@@ -141,9 +141,15 @@ class Names:
         return nameless
 
     def _slip(self, message: Message, at: int) -> Stems:
-        """Return the short word of the plan for a misspelt one right before a set."""
-        slip = self._spelling.slip(message.text(at))
-        return slip if slip and _SET_FOLLOWS.at(message, at + 1) is not None else ()
+        """Return the short word of the plan for a misspelt one right before a set, or before another such."""
+        word = message.text(at)
+        if _SET_FOLLOWS.at(message, at + 1) is not None:
+            return self._spelling.slip(word)
+        if _SET_FOLLOWS.at(message, at + 2) is None:
+            return ()
+        following = message.text(at + 1)
+        known = self._spelling.stems(following) or self._spelling.slip(following)
+        return self._spelling.slip(word) if known else ()
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
         """Return what is named by the letter at a token: a bar ("T-bar") as one word of a name, or the letter

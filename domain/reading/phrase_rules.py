@@ -95,6 +95,7 @@ REPS_UNKNOWN = Pattern(
     """
     lost (count|track) [of the? (reps|repetitions)] !(of)|stopped counting|forgot counting
     (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
+    (forgot|forgotten) how (many|much|often)
     didnt count|forgot to count|too {spent} to (count|keep count)|forgot (the|how many) reps
     how (many|much|often) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot|forgotten)
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)

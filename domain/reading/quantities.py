@@ -122,7 +122,7 @@ def _quantity(message: Message, at: int) -> Quantity:
                 message.text(end + 1) in {"set", "one", "rep", "round"} or message.value(end + 1) is not None
             )
         )
-    ) or (after == '"' and glued):
+    ) or (after == '"' and glued and message.text(at - 1) != '"'):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS or (
         after == "m" and glued and _SECONDS_FOLLOW.at(message, end + 1) is not None

@@ -138,12 +138,13 @@ ON_THE_CHEST = Pattern(
     (on|to|off|from|across|touch~) [the|my] chest !(press|supported|fly|flies|machine|row)
     chest (felt|feels|up|was|is)
     (on|across|over|round|around) (my|the) (lap|waist)
-    <({weight}) (on|across) (my|the) ({part})
+    <({weight}) (on|across) (my|the) ({part}) !({movement})
     (on|across|over|round|around) (my|the) ({part}) !({exercise})
 """,
+    movement="thrust~|press~|raise~|extension~|abduct~|adduct~|squat~|curl~|machine|flexor|bridge~",
     weight="kg|kgs|kilo|kilos|lb|lbs|pounds|plate|disc|dumbbell|bar",
     part="hips|hip|back|shoulders|thighs|legs|knees|belly",
-    exercise="thrust~|press~|raise~|extension~|abduct~|adduct~|squat~|curl~|machine|flexor|bridge~|:|x|#",
+    exercise="{movement}|:|x|#",
 )
 """The chest as the place where a bar comes to, or how it feels, and other places where a load lies."""
 

@@ -60,7 +60,9 @@ def name_before(message: Message, element: Item) -> str | None:
     with_implement = opens < at - 1
     if at - 1 == opens and opens > 0 and _is_unknown(message, opens):
         opens -= 1
-    is_open = message.text(opens) in (_NAME_COMES_AFTER if with_implement else _OPENS)
+    is_open = message.text(opens) in (_NAME_COMES_AFTER if with_implement else _OPENS) or (
+        opens > 0 and message.value(opens) is not None and message.text(opens - 1) in _TIMES
+    )
     if not (at > 0 and is_open and _is_unknown(message, at)) or message.text(at) in _SORTS_OF_SETS:
         return None
     # "80x8, bruh 80x7" goes on with the same load.
@@ -77,6 +79,7 @@ _SORTS_OF_SETS = words_of(
 _A_SET = 2
 _SHORT_IMPLEMENTS = frozenset({"db", "dbs", "bb", "kb"})
 _OPENS = frozenset({",", "\n", ";"})
+_TIMES = frozenset({"x", "for", "*"})
 _THINGS = frozenset({"thing", "things", "thingy", "one", "ones", "stuff"})
 """Words for any exercise at all, which the word before them tells: "the pumpy thing 12x10"."""
 _NAME_COMES_AFTER = frozenset(
