@@ -43,6 +43,9 @@ _ASKED = words_of("does do did will would should could can may might to")
 _ON_IT = words_of(": - on in during doing with at the my")
 
 
+_SIDE_WORDS = frozenset({"left", "right", "both"})
+
+
 def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
     """Return the places that hurt now or hurt in the workout told of, in order, each once."""
     if not _may_hurt(message):
@@ -59,6 +62,8 @@ def find_pain(message: Message, named: Sequence[Named]) -> tuple[Pain, ...]:
                 found[key] = pain
             if part is not None:
                 message.take(part.start, part.end, "pain")
+                if pain.side is not None and message.text(part.start - 1) in _SIDE_WORDS:
+                    message.heard.append((part.start - 1, part.start, "pain"))
                 if part.start in own:
                     take_score(message, own[part.start][0])
             message.take(at, at + 1, "pain")
