@@ -1,0 +1,129 @@
+"""A desk with two phones as somebody has it: a tab of the browser on the page, and ways to use it.
+
+Everything is found as a person finds it, by what it is called or by its words; each step waits for what is to
+be seen and never for time.
+"""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from typing import Any, Literal
+
+from playwright.async_api import Browser, BrowserContext, Locator, Page, expect
+
+from bot.commands.database import passing
+from bot.page.scenes import Scene
+from bot.page.serving import page
+from bot.play.script import read_script
+from tests.test_project import ROOT
+
+WIDE = (1280, 800)
+NARROW = (390, 844)
+
+FIRST_DAY = Scene(
+    "The first day",
+    passing,
+    lambda: read_script('{"setup": "roster.json"}\n{"at": "2026-03-02T16:30:00+01:00"}', ROOT / "demo"),
+)
+"""Adaeze and her coach Marit, on the first day of training, before anything was said back."""
+
+
+# A slow machine is no failure.
+expect.set_options(timeout=60_000)
+
+
+class Phone:
+    """One of the phones on a tab."""
+
+    def __init__(self, tab: Page, place: int) -> None:
+        self.tab = tab
+        self.root = tab.locator(f".phone[data-phone='{place}']")
+        self.entries = self.root.locator(".entry")
+        self.text = self.root.get_by_role("textbox")
+
+    async def say(self, words: str) -> None:
+        """Type something and send it; it stands there when this returns."""
+        before = await self.entries.count()
+        await self.text.fill(words)
+        await self.text.press("Enter")
+        await expect(self.text).to_have_value("")
+        await expect(self.entries.nth(before)).to_be_attached()
+
+    def last(self, by: Literal["me", "bot"] = "bot") -> Locator:
+        return self.root.locator(f".entry.{by}").last
+
+    def with_words(self, words: str) -> Locator:
+        return self.entries.filter(has_text=words).last
+
+    async def press(self, label: str) -> None:
+        """Press a button under the latest message that has it."""
+        await self.root.locator("[data-press]").filter(has_text=label).last.click()
+
+    async def turn_to(self, deed: Literal["Reply", "Edit"], entry: Locator) -> None:
+        """Touch a message's time, and choose what to do with it."""
+        await entry.locator(".more").click()
+        await entry.get_by_role("button", name=deed).click()
+
+    async def become(self, name: str) -> None:
+        """Hold the phone of somebody else."""
+        await self.root.locator(".who").select_option(label=name)
+        await expect(self.root).to_have_attribute("aria-label", f"Phone of {name}")
+
+
+class Desk:
+    """A tab on the page, whose address is `url`; `left` is the client's phone and `right` the coach's."""
+
+    def __init__(self, tab: Page, url: str) -> None:
+        self.tab = tab
+        self.url = url
+        self.left = Phone(tab, 0)
+        self.right = Phone(tab, 1)
+        self.now = tab.locator("#now")
+        self.faults: list[str] = []
+        tab.on("pageerror", lambda error: self.faults.append(str(error)))
+        tab.on("console", self._note)
+
+    def _note(self, message: Any) -> None:
+        if message.type in {"error", "warning"}:
+            self.faults.append(message.text)
+
+    async def open(self) -> None:
+        """Open the page, and wait until the people are there."""
+        await self.tab.goto(self.url)
+        await expect(self.now).to_contain_text("20")
+        await expect(self.right.root.locator(".who")).to_have_value("local:Marit")
+
+    async def leaps(self, name: str) -> None:
+        """Let time pass by one of the clock's buttons, until what it brings is there."""
+        async with self.tab.expect_response(lambda answer: answer.url.endswith("/leap")) as answer:
+            await self.tab.get_by_role("button", name=name, exact=True).click()
+        assert (await answer.value).ok
+
+    async def moment(self) -> str:
+        """Return the moment on the page's clock, as the server tells it."""
+        moment: str = await self.tab.evaluate("state.now")
+        return moment
+
+
+@asynccontextmanager
+async def served(*scenes: Scene) -> AsyncIterator[str]:
+    """Serve the page on a scene while the block lasts; yield its address."""
+    async with page(scenes or (FIRST_DAY,)) as (address, guard, live):
+        await live.begun()
+        yield f"http://{address}{guard.path}"
+
+
+@asynccontextmanager
+async def looked_at(
+    browser: Browser, url: str, size: tuple[int, int] = WIDE, scheme: Literal["light", "dark"] = "light"
+) -> AsyncIterator[Desk]:
+    """Open the page in a window of its own."""
+    width, height = size
+    context: BrowserContext = await browser.new_context(
+        viewport={"width": width, "height": height}, color_scheme=scheme, reduced_motion="reduce"
+    )
+    try:
+        desk = Desk(await context.new_page(), url)
+        await desk.open()
+        yield desk
+    finally:
+        await context.close()
