@@ -165,7 +165,7 @@ def _fact(text: str, finding: Finding) -> Fact:
 def _behind_verdict(part: VerdictPart) -> list[Fact]:
     head = f"Verdict, {part.exercise}"
     facts = [Fact("Heard", sets_words(part.recorded))] if part.recorded else []
-    if part.reason is None:
+    if part.reason is None or part.held:  # where it hurts, nothing is said that would spur on
         return facts
     verdict = Verdict(
         part.result, part.exercise, part.set, part.before, part.reason, part.personal_best, part.in_order

@@ -16,8 +16,9 @@ from bot.page.understood import behind_bot, behind_own
 from bot.roster import read_roster
 from bot.stage import Stage
 from bot.wording.understood import NOT_NOTED, NOTHING_BEHIND, TAKEN_FOR, stretches
+from domain.comparison import SameLoad
 from domain.incoming import Text
-from domain.parts import AlertPart, Notice, Part
+from domain.parts import AlertPart, Notice, Part, VerdictPart
 from domain.reading import Heard, Reading, Request, read
 from domain.sets import TrainingSet
 from domain.understood import TakenFor, Understood
@@ -35,6 +36,8 @@ ROSTER = {
          "starts": "2026-03-02", "remind_at": "08:00"}
     ],
 }  # fmt: skip
+
+DIPS = TrainingSet("Dip", Decimal(0), "kg", "body", reps=6)
 
 
 class Chat:
@@ -141,6 +144,9 @@ def test_a_verdict_and_a_target_show_their_reasons_and_numbers(chat: Chat) -> No
     ("part", "facts"),
     [
         (Notice(topic="nothing recorded"), []),
+        (VerdictPart(exercise="Dip", result="beat", set=DIPS, before=DIPS, recorded=(DIPS,),
+                     reason=SameLoad(1), held=True),
+         [["Heard", "6\u00a0reps", ""]]),
         (AlertPart(reason="missed", client="Piet", evidence={"in_a_row": 2, "workout": "Pull"}),
          [["Alert: missed", "Piet has missed 2 workouts in a row; Pull is next.", ""]]),
     ],
@@ -192,8 +198,7 @@ def test_the_stretches_are_all_of_the_message(
     ],
 )
 def test_what_is_kept_is_what_was_understood(text: str) -> None:
-    done = (TrainingSet("Dip", Decimal(0), "kg", "body", reps=6),)
-    understood = Understood("a report", read(Request(text, "kg", BEGIN.replace(tzinfo=None), done=done)))
+    understood = Understood("a report", read(Request(text, "kg", BEGIN.replace(tzinfo=None), done=(DIPS,))))
     kept = UNDERSTOOD.dump_json(understood, exclude_defaults=True)
     assert UNDERSTOOD.validate_json(kept) == understood
     assert json.loads(kept)["taken_for"] == "a report"

@@ -71,6 +71,7 @@ async def test_a_coach_sends_a_sheet_as_a_file(desk: Desk) -> None:
     await expect(desk.right.last("me")).to_contain_text("quay-base.txt")
     await expect(desk.right.last()).to_contain_text("Quay Base")
     await expect(desk.right.last()).to_contain_text("Seated cable row")
+    assert await desk.right.entries.count() == 2
 
 
 async def test_a_file_that_is_too_large_is_told_of_kindly(desk: Desk) -> None:
