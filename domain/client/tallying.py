@@ -1,4 +1,7 @@
-"""What a coach's digest has of this client's journal: reckoned anew with each decision that touches it."""
+"""What a coach's digest has of this client's journal: reckoned anew with each decision that touches it.
+
+What came with an old journal is what later workouts are held against, and never counted itself.
+"""
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator
@@ -12,6 +15,7 @@ from domain.client.lines import hold_on, line_named, lines_of
 from domain.client.plan import body_mass_kg, target_for
 from domain.client.rotation import BESIDE
 from domain.client.verdicts import verdict_on, was_eased
+from domain.entry_order import within
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
@@ -42,6 +46,7 @@ def keep_tally(draft: Draft) -> None:
         and now.holds is before.holds
         and now.client.programme is before.client.programme
         and now.memory.tried is before.memory.tried
+        and now.memory.brought_in is before.memory.brought_in
     )
     if draft.memory.tally is None or not is_same:
         tally = tally_of(draft.state, draft.today)
@@ -56,12 +61,12 @@ def tally_of(state: ClientState, today: date) -> ClientTally:
     results: defaultdict[int, Counter[str]] = defaultdict(Counter)
     for past in courses:
         for place, (record, _) in enumerate(past):
-            if record.on >= since:
+            if record.on >= since and not is_brought_in(state, record):
                 results[record.number][result_at(state, past, place)] += 1
     counted = (
         WorkoutCounts(on=each.on, counts=counts_of(each, results[each.number]))
         for each in state.workouts
-        if each.on >= since
+        if each.on >= since and not is_brought_in(state, each)
     )
     longest = max(unbeaten(state, courses), key=lambda each: each.workouts, default=None)
     return ClientTally(
@@ -74,6 +79,11 @@ def tally_of(state: ClientState, today: date) -> ClientTally:
             if each.result in {"worked", "did not"} and each.looked_on is not None and each.looked_on >= since
         ),
     )
+
+
+def is_brought_in(state: ClientState, record: WorkoutRecord) -> bool:
+    """Return whether a workout came with an old journal."""
+    return any(within(record.number, each.workouts) for each in state.memory.brought_in)
 
 
 def counts_of(record: WorkoutRecord, results: Counter[str]) -> Counts:
@@ -140,6 +150,8 @@ def unbeaten(state: ClientState, courses: list[Past]) -> Iterator[Unbeaten]:
     for past in courses:
         record, exposure = past[-1]
         if (record.name, exposure.exercise) not in planned or hold_on(state, exposure.exercise) is not None:
+            continue
+        if is_brought_in(state, record):
             continue
         first = len(past)
         while first > max(0, len(past) - LOOKED_BACK) and result_at(state, past, first - 1) in NOT_BEATEN:

@@ -22,6 +22,7 @@ from domain.outcome import JournalTaken
 from domain.parts import File, Notice, Plan, VerdictPart
 from domain.sets import LoadKind, TrainingSet
 from domain.state import ClientState
+from domain.tally import Counts
 from tests.domain.client.people import Life, at, kinds, noor
 
 HEAD = "date,exercise,load,reps,seconds\n"
@@ -161,6 +162,20 @@ def test_nothing_is_raised_or_told_because_of_old_days() -> None:
     life.passes_to(at(1, 23))
     life.says("goblet squat 24x10", at(2, 10))
     assert life.state.alerts == ()
+
+
+def test_old_days_are_no_workouts_done_of_a_digest_and_what_is_done_since_is_held_against_them() -> None:
+    life = Desk(bare())
+    life.brings(OLD, at(1, 12))
+    life.passes_to(at(2, 8))
+    tally = life.state.memory.tally
+    assert tally is not None
+    assert tally.workouts == ()
+    assert tally.longest is None
+    life.says("goblet squat 24x13", at(2, 10))
+    assert life.state.memory.tally is not None
+    (day,) = life.state.memory.tally.workouts
+    assert (day.on, day.counts) == (date(2026, 3, 2), Counts(due=1, done=1, beat=1))
 
 
 def test_undo_takes_all_of_it_out_and_leaves_the_rest() -> None:
