@@ -4,11 +4,13 @@ from datetime import datetime
 
 from sqlalchemy import Connection, delete, insert, select, update
 
+from domain.erasure import Name, actions_left, parts_left
 from domain.incoming import Edited, Text
 from domain.notes import Note
 from domain.outcome import HandedOver
 from domain.state import Offer, OfferedClient, OpenInvitation
-from persistence.tables import AlertRow, InboxRow, InvitationRow, NoteRow, OfferRow, PersonRow
+from persistence import outbox
+from persistence.tables import AlertRow, InboxRow, InvitationRow, NoteRow, OfferRow, OutboxRow, PersonRow
 
 _OTHERS = select(PersonRow.number, PersonRow.name).where(PersonRow.is_coach).order_by(PersonRow.number)
 
@@ -64,8 +66,12 @@ def keep_offer(connection: Connection, client: int, offer: Offer | None) -> None
 
 
 def hand_over(connection: Connection, client: int, before: int, change: HandedOver) -> None:
-    """Let a client and all that is open be another coach's; the notes of the one before go along, or go."""
+    """Let a client and all that is open be another coach's; the notes of the one before go along, or go.
+
+    What the one before has not been sent yet of the client is not sent any more.
+    """
     to = change.to.number
+    withhold(connection, client, before)
     connection.execute(update(PersonRow).where(PersonRow.number == client).values(coach=to))
     connection.execute(
         update(AlertRow).where(AlertRow.client == client, AlertRow.settled_at.is_(None)).values(coach=to)
@@ -76,6 +82,22 @@ def hand_over(connection: Connection, client: int, before: int, change: HandedOv
         connection.execute(update(NoteRow).where(*mine).values(coach=to))
     else:
         forget_notes(connection, *connection.execute(select(NoteRow.number).where(*mine)).scalars())
+
+
+def withhold(connection: Connection, client: int, coach: int) -> None:
+    """Take a client out of what waits to be sent to a coach; what is on its way right now is let go."""
+    name = connection.execute(select(PersonRow.name).where(PersonRow.number == client)).scalar_one()
+    waiting = select(OutboxRow.number, OutboxRow.parts, OutboxRow.actions).where(
+        OutboxRow.person == coach, OutboxRow.state == "pending", OutboxRow.trying_since.is_(None)
+    )
+    for row in connection.execute(waiting.order_by(OutboxRow.number)).all():
+        left = parts_left(row.parts, Name(name), is_sent=False, client=client)
+        if not left:
+            outbox.give_up(connection, row.number, "handed over")
+        elif left != row.parts:
+            actions = tuple(row.actions[at] for at in actions_left(row.actions, client))
+            changed = update(OutboxRow).where(OutboxRow.number == row.number)
+            connection.execute(changed.values(parts=left, actions=actions))
 
 
 def notes(connection: Connection, coach: int, client: int | None = None) -> tuple[Note, ...]:

@@ -176,6 +176,15 @@ def earlier(connection: Connection, person: int, number: int) -> Earlier | None:
     return Earlier(row.parts, "\n".join([row.words, *under]) if row.words else "", row.message_keys)
 
 
+def give_up(connection: Connection, number: int, why: str) -> None:
+    """Give up a message that waits."""
+    connection.execute(
+        update(OutboxRow)
+        .where(OutboxRow.number == number, OutboxRow.state == "pending")
+        .values(state="failed", fault=why, trying_since=None)
+    )
+
+
 def drop_waiting(connection: Connection, person: int, why: str) -> None:
     """Give up all that waits for a person."""
     connection.execute(

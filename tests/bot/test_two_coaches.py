@@ -7,7 +7,7 @@ from typing import get_args
 
 import pytest
 
-from bot.channel import Rendered
+from bot.channel import Rendered, Sent, TryAgain
 from bot.commands.database import opened, passing
 from bot.enclosing import made
 from bot.files.writing import content_of
@@ -22,6 +22,17 @@ from tests.play.golden import SCRIPTS
 BEGIN = datetime(2026, 3, 2, 10, tzinfo=UTC)
 
 
+class Harbour(Stage):
+    """A stage on which nothing reaches the chats that are `away`."""
+
+    away: frozenset[str] = frozenset()
+
+    async def send(self, chat: str, message: Rendered) -> Sent | TryAgain:  # type: ignore[override] # it can fail
+        if chat in self.away:
+            return TryAgain(60.0, surely_not_sent=True)
+        return await super().send(chat, message)
+
+
 class Town:
     """Mara with Noor and Piet, and Ines with Ana, as in the golden scripts of two coaches."""
 
@@ -29,7 +40,7 @@ class Town:
         self.store = store
         self.heard: list[tuple[str, str]] = []
         self.code = ""
-        self.stage = Stage(store, BEGIN, self._watch, made(store))
+        self.stage = Harbour(store, BEGIN, self._watch, made(store))
         store.load_roster(read_roster(SCRIPTS / "two_coaches.json"), BEGIN)
 
     def _watch(self, _at: datetime, outgoing: Outgoing, rendered: Rendered) -> None:
@@ -95,6 +106,21 @@ def test_the_former_coach_hears_nothing_of_the_client_any_more(town: Town) -> No
     asyncio.run(town.stage.wait_until(town.stage.now + timedelta(days=15)))
     assert not [words for who, words in town.heard[before:] if who == "Mara" and "Noor" in words]
     assert [words for who, words in town.heard[before:] if who == "Ines" and "Noor" in words]
+
+
+def test_what_has_not_reached_the_former_coach_yet_is_the_new_coachs_alone(town: Town) -> None:
+    town.say("Mara", "hand Noor over to Ines", "yes")
+    town.stage.away = frozenset({town.stage.chat_of("Mara")})
+    town.say("Noor", "can I use straps?")
+    town.say("Piet", "my left knee hurts")
+    taken_on = town.say("Ines", "take Noor")
+    assert "can I use straps?" in str([words for who, words in taken_on if who == "Ines"])
+    town.stage.away = frozenset()
+    before = len(town.heard)
+    asyncio.run(town.stage.wait_until(town.stage.now + timedelta(minutes=30)))
+    read = [words for who, words in town.heard[before:] if who == "Mara"]
+    assert ["left knee" in read[0], read[1].startswith("Ines has taken Noor on")] == [True, True]
+    assert "straps" not in str(read)
 
 
 def test_a_coach_who_trains_stays_a_coach_when_the_own_journal_is_erased(town: Town) -> None:
