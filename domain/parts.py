@@ -45,13 +45,14 @@ Slot = Literal[
     "handover",
     "role",
     "journal",
+    "which programme",
 ]
 """What a question asks for: something of a set, to which day a workout moves, what became of a missed one,
 whether a joint is in trouble, what was out of the ordinary lately, what the client weighs, one of the first
 questions to a new client, what becomes of the data of one who leaves, whether a sheet is right, whether
 clients are to be put on another programme, what to tell a client, whether words are to go to many, which
 client is meant, whether a client is to be offered to another coach, in which of two roles something was said,
-whose journal a file has."""
+whose journal a file has, which programme is meant."""
 
 VerdictReason = Annotated[comparison.Reason, Field(discriminator="rule")]
 TargetReason = Annotated[target_reasons.TargetReason, Field(discriminator="rule")]
@@ -348,6 +349,13 @@ class Notice(Frozen):
     of: int = 0
 
 
+class CameOf(Frozen):
+    """What a press has come to, shown under the message that the button stood under."""
+
+    kind: Literal["came of"] = "came of"
+    notice: Notice
+
+
 Part = Annotated[
     Plan
     | VerdictPart
@@ -365,6 +373,7 @@ Part = Annotated[
     | ProgrammeProgress
     | RosterProgress
     | Chosen
+    | CameOf
     | Notice,
     Field(discriminator="kind"),
 ]
@@ -385,7 +394,7 @@ class Say(Frozen):
     weight: Weight = "answer"
     edits: int | None = None
     """The number in the outbox of an earlier message to this person that is changed instead of sending one:
-    the parts take its place, or where they are a `Chosen`, that is shown under its words. The buttons are all
-    that it has from now on."""
+    the parts take its place, or where they are a `Chosen` or a `CameOf`, that is shown under its words. The
+    buttons are all that it has from now on."""
     instead_of: int | None = None
     """The inbox number of a message of that person whose first answer this is to stand instead of."""

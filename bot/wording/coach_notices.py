@@ -301,7 +301,7 @@ COACH_WORDS: dict[Topic, Words] = {
         ("" if facts.get("understood") else "I did not understand that. ") + COACH_HELP
     ),
     "which programme": with_names(
-        "Which programme? You have: {names}.",
+        "Which programme? You have: {names}.",  # as it was asked before answers were waited for
         "You have no programme yet. Paste a sheet, or send it as a .txt file.",
     ),
     "name is taken": filled("You already have a client called {name}. Use another name."),

@@ -4,7 +4,7 @@ from datetime import date
 
 from bot.markup import bold, escape
 from bot.wording.notice_forms import Facts, Words
-from bot.wording.reader import Reader, day_words, listed
+from bot.wording.reader import Reader, day_words, listed, quoted
 from domain.topics import Topic
 
 FEW = 8
@@ -24,6 +24,14 @@ def _sheet_stored(facts: Facts, _reader: Reader) -> str:
         who = listed(older) if len(older) <= FEW else f"{len(older)} clients"
         return f"{text} On an older version: {escape(who)}. Before anyone is moved, I show what changes."
     return f"{text} Say «put NAME on {programme}» or «invite NAME to {programme}»."
+
+
+def which_programme_words(facts: Facts) -> str:
+    """Ask which programme is meant, and say which there are."""
+    named, who = facts.get("named"), [str(each) for each in facts.get("who") or []]
+    lead = f"I have no programme called {quoted(str(named))}. " if named else ""
+    whom = f" for {bold(listed(who) if len(who) <= FEW else f'{len(who)} clients')}" if who else ""
+    return f"{lead}Which programme{whom}? You have: {escape(listed([str(each) for each in facts['names']]))}."
 
 
 COACH_PROGRAMME_WORDS: dict[Topic, Words] = {

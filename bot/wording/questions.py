@@ -7,6 +7,7 @@ from pydantic import TypeAdapter
 from bot.markup import bold
 from bot.wording.archive import leaving_words
 from bot.wording.coach_changes import sending_words
+from bot.wording.coach_programmes import which_programme_words
 from bot.wording.coaching import handover_words
 from bot.wording.joining import joining_question_words
 from bot.wording.programme import programme_words
@@ -71,6 +72,8 @@ def question_words(part: Question) -> str:
             return assigning_words(facts)
         case "journal":
             return f"Whose journal is {quoted(str(facts.get('name')))}? Tap or type the client's name."
+        case "which programme":
+            return which_programme_words(facts)
         case "who":
             return "Which client do you mean?"
         case "handover":

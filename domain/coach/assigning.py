@@ -9,7 +9,8 @@ from typing import Any
 from domain.actions import TakeBackAll
 from domain.authority import has_client
 from domain.coach.draft import Draft
-from domain.coach.programmes import programme_named, programme_names
+from domain.coach.programmes import ask_programme, programme_named
+from domain.coach.yes_no import is_no, is_yes
 from domain.incoming import Assigned, Undone
 from domain.memory import Waiting
 from domain.programme_changes import carried_over, changes_between
@@ -18,16 +19,21 @@ from domain.values import facts_of
 
 CHANGE_IT = "Change it"
 REFUSE = "Leave it"
-AGREEING = frozenset({CHANGE_IT.casefold(), "yes", "y", "yep", "ok", "okay", "change", "do it", "go ahead"})
-REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "leave", "don't", "do not", "no leave it"})
 
 
 def assign(draft: Draft, clients: tuple[int, ...], programme: str) -> None:
-    """Show what changes for clients on a programme, and ask; who has none yet is put on it at once."""
+    """Put clients on the programme of that name; ask which one where there is none."""
     chosen = programme_named(draft, programme)
     if chosen is None:
-        draft.notice("which programme", names=programme_names(draft))
+        who = [draft.name_of(each) for each in clients]
+        ask_programme(draft, "assign", {"clients": list(clients), "who": who}, named=programme)
         return
+    assign_to(draft, clients, chosen)
+
+
+def assign_to(draft: Draft, clients: Iterable[int], chosen: StoredProgramme) -> None:
+    """Show what changes for clients on a programme, and ask; who has none yet is put on it at once."""
+    clients = tuple(clients)
     on_it = [number for number in clients if number_of(draft, number) == chosen.number]
     without = [number for number in clients if number_of(draft, number) is None]
     others = [number for number in clients if number not in {*on_it, *without}]
@@ -94,11 +100,11 @@ def groups_of(draft: Draft, clients: Iterable[int], chosen: StoredProgramme) -> 
 
 def answer_assigning(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether clients are to be put on a programme; return False where it is none."""
-    said = text.strip().casefold().replace(",", "").rstrip(".!")
-    if waiting.slot != "programme" or said not in AGREEING | REFUSING:
+    refuses = is_no(text, REFUSE)
+    if waiting.slot != "programme" or not (refuses or is_yes(text, CHANGE_IT, "change")):
         return False
     draft.remember(waiting=None)
-    if said in REFUSING:
+    if refuses:
         draft.notice("programmes left")
         return True
     number = int(waiting.about["programme"])
@@ -155,10 +161,10 @@ def update(draft: Draft, programme: str | None) -> None:
     else:
         candidates = [each for each in draft.state.programmes if on_older(draft, each)]
     if programme is not None and not candidates:
-        draft.notice("which programme", names=programme_names(draft))
+        ask_programme(draft, "update", {}, named=programme)
     elif len(candidates) > 1:
-        draft.notice("which programme", names=[each.programme.name for each in candidates])
+        ask_programme(draft, "update", {}, names=[each.programme.name for each in candidates])
     elif not candidates or not on_older(draft, candidates[0]):
         draft.notice("nobody on older", programme=candidates[0].programme.name if candidates else None)
     else:
-        assign(draft, on_older(draft, candidates[0]), candidates[0].programme.name)
+        assign_to(draft, on_older(draft, candidates[0]), candidates[0])

@@ -13,6 +13,7 @@ from domain.coach.draft import Draft
 from domain.coach.naming import ClientNames, with_names
 from domain.coach.notes import notes_on
 from domain.coach.phrases import DECLINES, TAKES
+from domain.coach.yes_no import bare, is_no, is_yes
 from domain.incoming import OfferAnswered, OfferMade, OfferWithdrawn
 from domain.memory import Waiting
 from domain.reading.message import message_of
@@ -26,18 +27,10 @@ NEVER_MIND = "Never mind"
 ANSWERS_WITHIN = timedelta(hours=1)
 """For how long a bare yes can be the answer to an offer. The house's own choice."""
 
-_YES = frozenset(
-    {"yes", "y", "yep", "ok", "okay", "sure", "do it", "ask", "go ahead", "yes please", "please do"}
-)
-_NO = frozenset(
-    {"no", "n", "nope", "never mind", "nevermind", "cancel", "don't", "do not", "no thanks", "leave it"}
-)
 _WITH = frozenset({"with", "with notes", "with the notes", "with my notes", "yes with my notes", "with them"})
 _WITHOUT = frozenset({"without", "without notes", "without the notes", "without my notes", "without them"})
-_TAKE = (
-    frozenset({"accept", "i accept", "take", "i take", "i do", "with pleasure", "gladly", "of course"}) | _YES
-)
-_DECLINE = frozenset({"decline", "i decline", "refuse", "i can't", "i cannot", "sorry no"}) | _NO
+_TAKING = ("accept", "i accept", "take", "i take", "i do", "with pleasure", "gladly")
+_DECLINING = ("decline", "i decline", "refuse", "i can't", "i cannot", "sorry no")
 
 
 def coach_named(draft: Draft, name: str) -> tuple[int, str] | None:
@@ -69,15 +62,15 @@ def answer_handover(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether a client is to be offered; return False where it is none."""
     if waiting.slot != "handover":
         return False
-    said = plain(text).replace(",", "").rstrip(".!")
+    said = bare(text)
     about = waiting.about
     has_notes = bool(about["notes"])
-    if said in _NO:
+    if is_no(text):
         draft.remember(waiting=None)
         draft.notice("nothing handed over")
         return True
-    is_yes = said in _YES or said == plain(OFFER.format(coach=about["to_name"]))
-    if not (said in _WITH | _WITHOUT if has_notes else is_yes):
+    agrees = is_yes(text, OFFER.format(coach=about["to_name"]), "ask")
+    if not (said in _WITH | _WITHOUT if has_notes else agrees):
         return False
     draft.remember(waiting=None)
     order = OfferMade(
@@ -100,10 +93,10 @@ def take_offer(draft: Draft, text: str) -> bool:
     offers = draft.state.offered
     if not offers:
         return False
-    said = plain(text).replace(",", "").rstrip(".!")
+    takes, declines = is_yes(text, *_TAKING), is_no(text, *_DECLINING)
     recent = [each for each in offers if draft.at - each.at <= ANSWERS_WITHIN]
-    if len(recent) == 1 and said in _TAKE | _DECLINE and draft.memory.waiting is None:
-        answer_offer(draft, recent[0], takes=said in _TAKE)
+    if len(recent) == 1 and (takes or declines) and draft.memory.waiting is None:
+        answer_offer(draft, recent[0], takes=takes and not declines)
         return True
     message = message_of(text)
     names = ClientNames([(each.client, each.name) for each in offers]).find(message)

@@ -30,6 +30,7 @@ from domain.coach.sheets import answer_sheet, looks_like_sheet, take_sheet
 from domain.coach.spreading import answer_spreading, note_arrival
 from domain.coach.training_too import take_up_as_client
 from domain.coach.which_client import take_who
+from domain.coach.which_programme import answer_programme
 from domain.coach.words import is_for_a_client, obey
 from domain.coach.writing import begin_writing, pass_on
 from domain.incoming import (
@@ -68,9 +69,9 @@ def hear(state: CoachState, heard: Heard) -> Outcome:
             if text != before:
                 hear_edit(draft, text)
         case Pressed(action=action, under=under):
-            press(draft, action)
             if action is not None:
                 draft.show_chosen(action, under)
+            press(draft, action)
         case Document() as document:
             hear_document(draft, document)
         case Started():
@@ -100,8 +101,8 @@ def hear_words(draft: Draft, text: str) -> None:
 
 
 def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
-    """Take an answer to whether a sheet is right, clients are put on one, one is handed over, or whose a
-    journal is.
+    """Take an answer to whether a sheet is right, clients are put on one, one is handed over, whose a journal
+    is, or which programme is meant.
 
     Return False where it is none.
     """
@@ -111,6 +112,7 @@ def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
         or answer_handover(draft, waiting, text)
         or answer_spreading(draft, waiting, text)
         or answer_whose(draft, waiting, text)
+        or answer_programme(draft, waiting, text)
     )
 
 

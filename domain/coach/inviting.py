@@ -3,17 +3,13 @@
 import re
 from datetime import timedelta
 
-from domain.actions import Words
 from domain.called import plain, the_one_named
 from domain.coach.draft import Draft
-from domain.coach.programmes import only_programme, programme_named, programme_names
+from domain.coach.programmes import ask_programme, only_programme, programme_named
 from domain.outcome import InvitationRevoked, Invited
 from domain.state import Invitation, OpenInvitation, StoredProgramme
 
 INVITATION_LASTS = timedelta(days=14)
-
-MOST_OFFERED = 6
-"""No more programmes than this are offered as buttons. The house's own choice."""
 
 _PLEASE = (
     r"(?:(?:oh|ah|ok|okay|hm|hey|hi|so|and|right|well|actually|sorry|no|now)[ ,.!]+)*"
@@ -92,10 +88,13 @@ def invite(draft: Draft, name: str, programme: str | None) -> None:
     """Make an invitation for one person, to one of the coach's programmes."""
     chosen = programme_named(draft, programme) if programme else only_programme(draft)
     if chosen is None:
-        names = programme_names(draft)
-        draft.notice("which programme", names=names)
-        draft.offer(*(Words(text=f"Invite {name} to {each}", once=True) for each in names[:MOST_OFFERED]))
+        ask_programme(draft, "invite", {"name": name, "who": [name]}, named=programme)
         return
+    invite_to(draft, name, chosen)
+
+
+def invite_to(draft: Draft, name: str, chosen: StoredProgramme) -> None:
+    """Make an invitation for one person to a programme."""
     if plain(name) in {plain(line.name) for _, line in draft.state.clients}:
         draft.notice("name is taken", name=name)
         return

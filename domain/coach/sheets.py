@@ -2,6 +2,7 @@
 
 from domain.actions import Words
 from domain.coach.draft import Draft
+from domain.coach.yes_no import is_no, is_yes
 from domain.memory import Waiting
 from domain.outcome import SheetStored
 from domain.sheet import read_sheet
@@ -9,10 +10,6 @@ from domain.values import facts_of
 
 AGREE = "Store it"
 REFUSE = "Leave it"
-AGREEING = frozenset(
-    [AGREE.casefold(), "yes", "y", "yep", "ok", "okay", "store", "right", "looks right", "that is right"]
-) | frozenset(["correct", "yes please", "yes store it", "that's right", "looks good"])
-REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "no leave it", "don't", "do not"})
 
 
 def looks_like_sheet(text: str) -> bool:
@@ -52,8 +49,7 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether a sheet is right; return False where it is none."""
     if waiting.slot != "sheet":
         return False
-    said = text.strip().casefold().replace(",", "").rstrip(".!")
-    if said in AGREEING:
+    if is_yes(text, AGREE, "store", "yes store it", "save it"):
         sheet = str(waiting.about["sheet"])
         programme = read_sheet(sheet).programme
         draft.remember(waiting=None)
@@ -66,7 +62,7 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
             if older:
                 draft.offer(Words(text=f"Move all on an older version to {programme.name}", once=True))
         return True
-    if said in REFUSING:
+    if is_no(text, REFUSE):
         draft.remember(waiting=None)
         draft.notice("sheet left")
         return True

@@ -1,6 +1,7 @@
 """A coach's words to several clients: confirmed where they are many, and told whom they have reached."""
 
 from domain.coach.draft import Draft
+from domain.coach.yes_no import is_no, is_yes
 from domain.coach_memory import Spread
 from domain.incoming import Arrived, Told
 from domain.memory import Waiting
@@ -12,8 +13,6 @@ CONFIRM_ABOVE = 5
 
 SEND_IT = "Send it"
 REFUSE = "Do not send it"
-AGREEING = frozenset({SEND_IT.casefold(), "send", "yes", "y", "yep", "ok", "okay", "go", "go ahead"})
-REFUSING = frozenset({REFUSE.casefold(), "no", "n", "nope", "leave it", "don't", "do not"})
 
 STEPS, CLIENTS_A_STEP = 10, 5
 """In how many steps at most it is shown how far the words have come, and for how many clients at least each
@@ -35,13 +34,13 @@ def spread(draft: Draft, clients: tuple[int, ...], words: str) -> None:
 
 def answer_spreading(draft: Draft, waiting: Waiting, text: str) -> bool:
     """Take the answer to whether words are to go to many; return False where it is none."""
-    said = text.strip().casefold().replace(",", "").rstrip(".!")
-    if waiting.slot != "send" or said not in AGREEING | REFUSING:
+    refuses = is_no(text, REFUSE)
+    if waiting.slot != "send" or not (refuses or is_yes(text, SEND_IT, "send", "go")):
         return False
     draft.remember(waiting=None)
     known = dict(draft.names)
     clients = tuple(each for each in waiting.about["clients"] if each in known)
-    if said in REFUSING or not clients:
+    if refuses or not clients:
         draft.notice("not sent")
     else:
         send(draft, clients, str(waiting.about["text"]))

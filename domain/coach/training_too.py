@@ -4,10 +4,10 @@ import re
 
 from domain.coach.draft import Draft
 from domain.coach.inviting import INVITATION_LASTS
-from domain.coach.programmes import only_programme, programme_named, programme_names
+from domain.coach.programmes import ask_programme, only_programme, programme_named
 from domain.outcome import Invited, Joined
 from domain.parts import Notice
-from domain.state import Invitation
+from domain.state import Invitation, StoredProgramme
 
 _WANT = (
     r"(?:(?:please|can you|could you|i want to|i'd like to|i would like to|let me|i'll|i will|i|and|also) )*"
@@ -49,8 +49,14 @@ def take_own_training(draft: Draft, said: str) -> bool:
     if me is None and not (found["own"] or found["too"] or said.startswith(("i ", "i'", "let me "))):
         return False
     if chosen is None:
-        draft.notice("which programme", names=programme_names(draft))
-        return True
+        ask_programme(draft, "train", {}, named=name)
+    else:
+        train(draft, chosen)
+    return True
+
+
+def train(draft: Draft, chosen: StoredProgramme) -> None:
+    """Let a coach train by an own programme."""
     invitation = Invitation(
         code=draft.state.fresh_code,
         name=draft.state.coach.name,
@@ -60,7 +66,6 @@ def take_own_training(draft: Draft, said: str) -> bool:
     )
     draft.change(Invited(invitation))
     begin(draft, invitation)
-    return True
 
 
 def begin(draft: Draft, invitation: Invitation) -> None:

@@ -20,7 +20,7 @@ from domain.coach.inviting import show_invitations, take_invitation
 from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
 from domain.coach.own_settings import take_own_setting
 from domain.coach.people_phrases import PLACES, PeopleKind
-from domain.coach.programmes import programme_named, programme_names
+from domain.coach.programmes import ask_programme, programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
 from domain.coach.spreading import spread
@@ -41,6 +41,7 @@ from domain.incoming import (
 from domain.parts import About, Digest
 from domain.programme import Weekday
 from domain.reading import exercises_named
+from domain.state import StoredProgramme
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
 SPOKEN_OF_FOR = timedelta(hours=1)
@@ -236,11 +237,10 @@ def tell(draft: Draft, request: Asked, text: str) -> None:
     if request.everyone and "programme" in request.pieces:
         chosen = programme_named(draft, request.pieces["programme"])
         if chosen is None:
-            draft.notice("which programme", names=programme_names(draft))
+            about = {"text": request.pieces["text"]}
+            ask_programme(draft, "tell", about, named=request.pieces["programme"])
             return
-        clients = tuple(
-            number for number, line in draft.state.clients if line.programme == chosen.programme.name
-        )
+        clients = clients_on(draft, chosen)
     words = request.pieces["text"]
     if not clients:
         if request.everyone:
@@ -249,6 +249,11 @@ def tell(draft: Draft, request: Asked, text: str) -> None:
         begin_writing_to(draft, clients)
     else:
         pass_words(draft, clients, words)
+
+
+def clients_on(draft: Draft, chosen: StoredProgramme) -> tuple[int, ...]:
+    """Return the clients who are on a programme, in whichever version."""
+    return tuple(number for number, line in draft.state.clients if line.programme == chosen.programme.name)
 
 
 def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:

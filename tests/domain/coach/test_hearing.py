@@ -170,7 +170,7 @@ def test_an_invitation_carries_the_fresh_code_and_ends_in_two_weeks() -> None:
 @pytest.mark.parametrize(
     ("text", "topic"),
     [
-        ("invite Piet to Nowhere", "which programme"),
+        ("invite Piet to Nowhere", "question"),
         ("invite Noor to Harbour Base", "name is taken"),
         ("bananas", "coach help"),
     ],
