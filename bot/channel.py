@@ -19,12 +19,16 @@ class Attachment:
 
 @dataclass(frozen=True, slots=True)
 class Rendered:
-    """One outgoing message, in words. `buttons` are (label, data) pairs; `photo` is a PNG or JPEG."""
+    """One outgoing message, in words. `buttons` are (label, data) pairs; `photo` is a PNG or JPEG.
+
+    `is_caption`: of one that changes an earlier one, that its words stand under a picture or a file there.
+    """
 
     text_html: str
     buttons: tuple[tuple[str, str], ...] = ()
     photo: Attachment | None = None
     document: Attachment | None = None
+    is_caption: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
-from bot.changing import only_adds
+from bot.changing import shows_choice
 from bot.channel import Rendered
 from bot.enclosing import made
 from bot.files.folder import Folder
@@ -207,7 +207,7 @@ class LocalChat:
         is_mine = outgoing.chat == self._my_chat
         if is_mine:
             self._me = named(outgoing)  # I may be called something else from now on
-        if only_adds(outgoing):
+        if shows_choice(outgoing):
             if is_mine and rendered.text_html:
                 self._note(f"(under that message now: {plain(rendered.text_html)})")
             return

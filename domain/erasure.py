@@ -24,7 +24,7 @@ from domain.incoming import (
     Told,
     WhyWanted,
 )
-from domain.parts import AlertPart, Chosen, Digest, File, Notice, Part
+from domain.parts import AlertPart, CameOf, Chosen, Digest, File, Notice, Part
 from domain.pictures import ProgrammeProgress, Progress, RosterProgress
 from domain.reach import Reach
 from domain.tally import Numbers
@@ -57,7 +57,7 @@ class Name:
         match part:
             case AlertPart() | File() | Progress() | ProgrammeProgress():
                 return part.client == self.name
-            case Notice(facts=facts):
+            case Notice(facts=facts) | CameOf(notice=Notice(facts=facts)):
                 return facts.get("client") == self.name
             case _:
                 return False

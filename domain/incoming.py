@@ -132,7 +132,21 @@ class CoachOrder(Frozen):
     coach: int
 
 
-class Decided(CoachOrder):
+class PressedIn(Frozen):
+    """The coach's message in which a button was pressed, by its number in the outbox, with the buttons that
+    it still has."""
+
+    number: int
+    buttons: tuple[Action, ...] = ()
+
+
+class AtAPress(CoachOrder):
+    """A decision that a button can give: then what comes of it is shown under the message it stood in."""
+
+    under: PressedIn | None = None
+
+
+class Decided(AtAPress):
     """A coach's decision on an alert of this client."""
 
     kind: Literal["decided"] = "decided"
@@ -157,7 +171,7 @@ class Told(CoachOrder):
     """The coach's message to several by which they went; the coach hears there whom they reach."""
 
 
-class Assigned(CoachOrder):
+class Assigned(AtAPress):
     """The coach put this client on another programme, by its number."""
 
     kind: Literal["assigned"] = "assigned"
@@ -201,7 +215,7 @@ class WhyWanted(CoachOrder):
     text: str
 
 
-class Changed(CoachOrder):
+class Changed(AtAPress):
     """The coach changes one thing for this client; `change` is the coach's message that it came of."""
 
     kind: Literal["changed"] = "changed"
@@ -209,7 +223,7 @@ class Changed(CoachOrder):
     wish: Wish
 
 
-class Undone(CoachOrder):
+class Undone(AtAPress):
     """The coach takes back what message `change` has changed for this client."""
 
     kind: Literal["undone"] = "undone"
@@ -218,7 +232,7 @@ class Undone(CoachOrder):
     """As in `Assigned`."""
 
 
-class Released(CoachOrder):
+class Released(AtAPress):
     """The coach lets this client train, who was to see a doctor first."""
 
     kind: Literal["released"] = "released"

@@ -4,12 +4,13 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from typing import Any
 
-from domain.parts import Part
+from domain.parts import CameOf, Part
 
 
 def about(part: Part) -> dict[str, Any]:
     """Return a part as JSON, with its `kind` first."""
-    return {key: _plain(value) for key, value in part.model_dump(mode="python").items()}
+    said = part.notice if isinstance(part, CameOf) else part
+    return {key: _plain(value) for key, value in said.model_dump(mode="python").items()}
 
 
 def _plain(value: object) -> Any:

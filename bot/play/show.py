@@ -8,7 +8,7 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
-from bot.changing import only_adds
+from bot.changing import only_adds, shows_choice
 from bot.channel import Attachment, Rendered
 from bot.files.folder import Folder
 from bot.markup import runs
@@ -34,7 +34,7 @@ class JsonLines:
         if isinstance(event, Step):
             return
         outgoing, rendered = event.outgoing, event.rendered
-        if only_adds(outgoing):
+        if shows_choice(outgoing):
             return
         line = {
             "at": event.at.astimezone(ZoneInfo(outgoing.zone)).isoformat(),
@@ -80,7 +80,7 @@ class Chat:
             case Step(at=at, off_until=until) if until is not None:
                 self._head(self._local(at, "UTC"), f"Kilopost is off until {until:%-d %B %H:%M} UTC", "red")
                 self._console.print()
-            case Said(outgoing=outgoing) if only_adds(outgoing):
+            case Said(outgoing=outgoing) if shows_choice(outgoing):
                 pass
             case Said(at=at, outgoing=outgoing, rendered=rendered):
                 self._zones[named(outgoing).casefold()] = outgoing.zone
@@ -122,7 +122,9 @@ def enclosed_lines(rendered: Rendered, folder: Folder | None) -> list[str]:
 
 
 def changes(outgoing: Outgoing) -> str:
-    """Say that a message takes the place of an earlier one; empty where it does not."""
+    """Say where a message is shown that changes an earlier one; empty where it does not."""
+    if only_adds(outgoing):
+        return ", under the message with the button"
     return "" if outgoing.earlier is None else ", in place of its last message"
 
 

@@ -17,7 +17,7 @@ from bot.faults import told
 from bot.markup import escape, plain
 from bot.telegram.errors import SOON_SECONDS, is_as_wanted, meaning, named
 from bot.telegram.incoming import PLATFORM
-from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, length, pieces, rows
+from bot.telegram.pieces import BUTTON_DATA_LIMIT, CAPTION_LIMIT, TEXT_LIMIT, length, pieces, rows
 from persistence.pace import Pace, Rate
 
 PACE = Pace(PLATFORM, everywhere=Rate(27, at_once=3), in_chat=Rate(1, at_once=3))
@@ -70,12 +70,21 @@ class TelegramSender:
 
     async def change(self, chat: str, message_key: str, message: Rendered) -> Delivered:
         """Change a message that was sent; one that is so already is as good as changed."""
-        number, texts = _number(chat), pieces(message.text_html) if message.text_html else []
+        limit = CAPTION_LIMIT if message.is_caption else TEXT_LIMIT
+        number, texts = _number(chat), pieces(message.text_html, limit) if message.text_html else []
         if number is None or not message_key.isdecimal() or len(texts) > 1:
             return Final("refused")
         keyboard = _keyboard(message.buttons)
         try:
-            if texts:
+            if texts and message.is_caption:
+                await self._bot.edit_message_caption(
+                    number,
+                    int(message_key),
+                    caption=texts[0],
+                    parse_mode=ParseMode.HTML,
+                    reply_markup=keyboard,
+                )
+            elif texts:
                 await self._bot.edit_message_text(
                     texts[0],
                     number,

@@ -23,6 +23,7 @@ from bot.wording.training import (
 from bot.wording.verdict import verdict_words
 from domain.parts import (
     AlertPart,
+    CameOf,
     Chosen,
     Digest,
     File,
@@ -87,6 +88,8 @@ def part_words(part: Part, reader: Reader) -> str:
             return roster_progress_words(part)
         case Chosen(action=action):
             return italic(f"→ {label(action)}")
+        case CameOf(notice=notice):
+            return notice_words(notice, reader)
         case Notice():
             return notice_words(part, reader)
         case _:

@@ -8,7 +8,7 @@ from bot.wording.looked_up import LOOKED_UP_WORDS
 from bot.wording.notice_forms import Words
 from bot.wording.old_journal import JOURNAL_WORDS
 from bot.wording.reader import Reader
-from domain.parts import AlertPart, Digest, Notice, Part
+from domain.parts import AlertPart, CameOf, Digest, Notice, Part
 from domain.pictures import RosterProgress
 from domain.topics import Topic
 
@@ -25,6 +25,9 @@ def notice_words(part: Notice, reader: Reader) -> str:
 
 def is_for_coach(part: Part) -> bool:
     """Return whether a part is only ever said to a coach."""
+    if isinstance(part, CameOf):
+        return True
     if isinstance(part, Notice):
-        return part.topic in COACH_WORDS or part.topic in COACHING_WORDS
+        said_to_coaches = COACH_WORDS, COACHING_WORDS, COACH_PROGRAMME_WORDS, JOURNAL_WORDS
+        return any(part.topic in words for words in said_to_coaches)
     return isinstance(part, AlertPart | Digest | RosterProgress)

@@ -17,11 +17,11 @@ from domain.client.apply import apply
 from domain.client.progress import progress_of
 from domain.client.remedies import remedies_for
 from domain.erasure import FORGET_AFTER
-from domain.incoming import FromCoach, ReplyTo, Under
+from domain.incoming import FromCoach, PressedIn, ReplyTo, Under
 from domain.journal import Alert, AlertReason, Entry
 from domain.memory import Brought, ClientMemory, Waiting
 from domain.outcome import AlertNoted, AlertRaised, AlertSettled, Change, Erased, Order, Outcome
-from domain.parts import AlertPart, File, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
+from domain.parts import AlertPart, CameOf, File, Notice, Part, Question, Safety, Say, Slot, Urgent, Weight
 from domain.pictures import ProgrammeProgress, Progress
 from domain.state import Client, ClientState
 from domain.topics import Topic
@@ -68,6 +68,8 @@ class Draft:
         """The entries that a correction is about, and no others, where the client has pointed at them."""
         self.edits: int | None = None
         """The number in the outbox of the earlier message in whose place the answer is said, if it can be."""
+        self.pressed_in: PressedIn | None = None
+        """The coach's message in which the order was given by a button: what comes of it is shown there."""
         self._under: Say | None = None
         self._changes: list[Change] = []
         self._parts: list[Part] = []
@@ -214,14 +216,25 @@ class Draft:
         self._others.append(Say(to=person, parts=parts, buttons=buttons))
 
     def tell_coach(self, *parts: Part, buttons: tuple[Action, ...] = (), weight: Weight = "alert") -> None:
-        """Say something to the coach, as a message of its own; a reply to it is about this client."""
+        """Say something to the coach; a reply to it is about this client.
+
+        It is a message of its own; only the first answer to a press goes under the button's message.
+        """
         about = tuple(
             part.model_copy(update={"of": self.client.number})
             if isinstance(part, Notice | AlertPart)
             else part
             for part in parts
         )
-        self._others.append(Say(to=self.client.coach.number, parts=about, buttons=buttons, weight=weight))
+        edits, pressed_in = None, self.pressed_in
+        if pressed_in is not None and weight == "answer" and all(isinstance(each, Notice) for each in about):
+            about = tuple(CameOf(notice=each) for each in about if isinstance(each, Notice))
+            anew = {each.kind for each in buttons}
+            left = (each for each in pressed_in.buttons if each.kind not in anew)
+            edits, buttons = pressed_in.number, (*left, *buttons)
+            self.pressed_in = None
+        coach = self.client.coach.number
+        self._others.append(Say(to=coach, parts=about, buttons=buttons, weight=weight, edits=edits))
 
     def has_told(self, topic: Topic) -> bool:
         """Return whether somebody else is told of that topic."""

@@ -29,6 +29,7 @@ from domain.client.why import explain_to_coach
 from domain.client.workouts import round_of, shut
 from domain.incoming import (
     Assigned,
+    AtAPress,
     CardWanted,
     Changed,
     Decided,
@@ -71,6 +72,8 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
         is_late = isinstance(order, OfferAnswered)
         draft.tell(order.coach, Notice(topic="offer is over" if is_late else "not your client"))
         return
+    if isinstance(order, AtAPress):
+        draft.pressed_in = order.under
     match order:
         case Decided():
             decided(draft, order)

@@ -12,7 +12,7 @@ from domain.calendar import local_day
 from domain.chosen import after_press
 from domain.coach.waking import next_wake
 from domain.coach_memory import CoachMemory, LastChange, Spoken
-from domain.incoming import Assigned, Changed, FromCoach, JournalSent, Under
+from domain.incoming import Assigned, AtAPress, Changed, FromCoach, JournalSent, PressedIn, Under
 from domain.memory import Waiting
 from domain.outcome import Change, CoachKept, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
@@ -94,7 +94,10 @@ class Draft:
         self._buttons.extend(buttons)
 
     def show_chosen(self, action: Action, under: Under | None) -> None:
-        """Let the message in which `action` was pressed show that it was; see `after_press`."""
+        """Let the message in which `action` was pressed show that it was; see `after_press`.
+
+        What is ordered from then on is reported there.
+        """
         self._under = after_press(self.number, action, under)
 
     def order(self, client: int, incoming: FromCoach) -> None:
@@ -105,6 +108,10 @@ class Draft:
         if not may_order(self.state, client, incoming):
             self.notice("not your client")
             return
+        shown = self._under
+        if shown is not None and shown.edits is not None and isinstance(incoming, AtAPress):
+            under = PressedIn(number=shown.edits, buttons=shown.buttons)
+            incoming = incoming.model_copy(update={"under": under})
         self._orders.append(Order(client, incoming))
         exercise = getattr(incoming.wish, "exercise", "") if isinstance(incoming, Changed) else ""
         self.spoke_of(client, exercise)

@@ -82,7 +82,21 @@ def send_document(world: World, form: Form) -> object:
 
 def edit_message_text(world: World, form: Form) -> object:
     message = _own_message(world, form)
-    text, entities = _formatted(form, "text", TEXT_LIMIT, "MESSAGE_TOO_LONG")
+    if message.photo is not None or message.document is not None:
+        raise RefusedError(400, "Bad Request: there is no text in the message to edit")
+    return _reworded(world, form, message, *_formatted(form, "text", TEXT_LIMIT, "MESSAGE_TOO_LONG"))
+
+
+def edit_message_caption(world: World, form: Form) -> object:
+    message = _own_message(world, form)
+    if message.photo is None and message.document is None:
+        raise RefusedError(400, "Bad Request: there is no caption in the message to edit")
+    return _reworded(
+        world, form, message, *_formatted(form, "caption", CAPTION_LIMIT, "MEDIA_CAPTION_TOO_LONG")
+    )
+
+
+def _reworded(world: World, form: Form, message: Message, text: str, entities: list[Json]) -> object:
     buttons = _buttons(form)
     if (text, entities, buttons) == (message.text, message.entities, message.buttons):
         raise _not_modified()
@@ -148,6 +162,7 @@ METHODS: Final[dict[str, Method]] = {
     "sendPhoto": send_photo,
     "sendDocument": send_document,
     "editMessageText": edit_message_text,
+    "editMessageCaption": edit_message_caption,
     "editMessageReplyMarkup": edit_message_reply_markup,
     "answerCallbackQuery": answer_callback_query,
     "sendChatAction": send_chat_action,

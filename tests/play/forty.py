@@ -125,7 +125,7 @@ class Week:
         self.phone.append(shown)
         self.unread.append(shown)
         day = self.days[at.date()]
-        day.messages += 1
+        day.messages += outgoing.say.edits is None
         day.words += len(plain(rendered.text_html).split())
         for part in outgoing.say.parts:
             day.kinds[kind_of(part)] += 1

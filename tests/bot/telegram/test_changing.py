@@ -72,3 +72,16 @@ async def test_undo_under_a_record_is_said_in_its_place(store: Store, engine: En
         again = next(message for message in bram.received if message.message_id == first.message_id)
         assert again.text.startswith(f"Taken back: {ROW}")
     assert [each.exercise for each in journal(engine, "Bram")] == ["Romanian deadlift"]
+
+
+async def test_what_comes_of_a_press_of_the_coach_stands_under_the_alert(store: Store, api: BotApi) -> None:
+    async with village(store, api) as (ilse, bram, _):
+        bram.says("my lower back hurts on the rows")
+        await until(lambda: heard(ilse, "lower back"))
+        messages = len(ilse.received)
+        ilse.presses("Keep it aside")
+        await until(lambda: heard(ilse, "Settled: "))
+        assert len(ilse.received) == messages
+        shown = ilse.received[-1].text.splitlines()[-2:]
+        assert shown == ["→ Keep it aside", "Settled: it stays aside for Bram."]
+        assert "Keep it aside" not in ilse.received[-1].labels
