@@ -272,7 +272,8 @@ class JournalSent(CoachOrder):
     came of, by which all of it is undone. `exercises` are what names in the file mean, as far as the coach or
     the reading has told; `month_first` how its days are written. What begins with the first portion stays
     so for all of them: `unit` of loads without one, `on` the day on which it is taken, `there` the rows, as
-    (first, last), that stand in the journal already. The store fills in `text`, unless it is gone.
+    (first, last), that stand in the journal already; `shown_in` the order whose answer shows how far it has
+    come, None where it is short. The store fills in `text`, unless it is gone.
     """
 
     kind: Literal["journal sent"] = "journal sent"
@@ -286,6 +287,7 @@ class JournalSent(CoachOrder):
     on: date | None = None
     there: tuple[tuple[int, int], ...] = ()
     start: int = 0
+    shown_in: int | None = None
     text: str | None = Field(default=None, exclude=True)
 
 

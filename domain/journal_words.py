@@ -42,11 +42,21 @@ _BEFORE = rf"(?:(?P<before>{_FORM})(?: of| with| for)? )?"
 _ALL = r"(?:all of |all |everything (?:about|of|on|for|you have (?:about|on|of)|there is (?:about|on)) )"
 _THE = r"(?:the |a |an )?"
 _JOURNAL = (
-    r"(?:(?:whole |full |entire |complete |training |workout |old )*(?:journal|logbook|log|diary|records))"
+    r"(?:(?:whole |full |entire |complete |training |workout |old )*"
+    r"(?:journals?|logbooks?|logs?|diary|diaries|records))"
 )
 _DATA: FileKind = "journal data"
 _TAIL = r"(?:,? please| now| thanks| thank you)*"
 _OWN = r"(?:'s|s'|')"
+
+EVERYONE = frozenset(
+    {"everyone", "everybody", "all", "all of them", "all clients", "all my clients", "all of my clients"}
+) | frozenset({"my clients", "every client", "everything", "the whole roster", "my roster", "them all"})
+"""Names that are nobody's, but mean all clients."""
+
+_OF_ALL = re.compile(
+    rf"{_PLEASE}{_ASKS}?{_BEFORE}(?:all|every)(?: of)?(?: the| my)?(?: clients['’]?)? {_JOURNAL}{_AS}{_TAIL}"
+)
 
 _OF_CLIENT: tuple[tuple[re.Pattern[str], FileKind | None], ...] = tuple(
     (re.compile(f"{_PLEASE}{way}{_TAIL}"), form)
@@ -80,6 +90,8 @@ class JournalAsked:
 
 def of_client(bare: str) -> JournalAsked | None:
     """Return whose journal a coach wants, in small letters without a mark at the end; None for none."""
+    if (all_of_them := _OF_ALL.fullmatch(bare)) is not None:
+        return JournalAsked("everyone", _form(all_of_them))
     for way, meant in _OF_CLIENT:
         found = way.fullmatch(bare)
         if found is not None:

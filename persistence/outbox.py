@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any
 
 from sqlalchemy import Connection, delete, insert, literal, or_, select, update
 from sqlalchemy.orm import aliased
@@ -92,7 +93,14 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
     """Put messages into the outbox, in order."""
     if not says:
         return
-    rows = [
+    later = next((at for at, say in enumerate(says) if at and say.instead_of is not None), len(says))
+    _put(connection, says[:later], about, now)
+    put(connection, says[later:], about, now)
+
+
+def _put(connection: Connection, says: Sequence[Say], about: About, now: datetime) -> None:
+    """Put messages into the outbox of which none but the first can be one that changes another of them."""
+    rows: list[dict[str, Any]] = [
         {
             "person": say.to,
             "weight": say.weight,
@@ -105,6 +113,9 @@ def put(connection: Connection, says: Sequence[Say], about: About, now: datetime
         }
         for say in says
     ]
+    for say, row in zip(says, rows, strict=True):
+        if say.instead_of is not None and row["edits"] is not None:
+            _overtake(connection, say.to, row["edits"], about)
     numbers = connection.execute(_ADD, rows).scalars().all()
     deliveries.note_waiting(connection, list(zip(numbers, says, strict=True)), now)
 
@@ -122,6 +133,22 @@ def _first_answer(connection: Connection, say: Say) -> int | None:
         .limit(1)
     )
     return connection.execute(answers).scalar()
+
+
+def _overtake(connection: Connection, person: int, edits: int, about: About) -> None:
+    """Give up what earlier decisions wait to show in a message in which something newer is to be shown."""
+    connection.execute(
+        update(OutboxRow)
+        .where(
+            OutboxRow.person == person,
+            OutboxRow.edits == edits,
+            OutboxRow.weight == "nudge",
+            OutboxRow.state == "pending",
+            OutboxRow.trying_since.is_(None),
+            or_(OutboxRow.about_message.is_(None), OutboxRow.about_message != about.message),
+        )
+        .values(state="failed", fault="overtaken")
+    )
 
 
 def sent_with_buttons(

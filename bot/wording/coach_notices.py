@@ -30,6 +30,8 @@ COACH_HELP = (
     "«digest every day at 6» for when it comes, «no digest», «digest» for it now,\n"
     "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
     "«which remedies worked?» over all clients, «note on NAME: …» and «notes on NAME» for you alone,\n"
+    "«picture of NAME», «picture of NAME's EXERCISE», «clients at a glance»,\n"
+    "«journal of NAME» as CSV, PDF or JSON, «journals of everyone»; an old journal, as a .csv, I take in,\n"
     "«hand NAME over to COACH», «invite NAME as a coach», «invitations», «put me on PROGRAMME».\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
@@ -231,6 +233,12 @@ COACH_WORDS: dict[Topic, Words] = {
     "too much rest": lambda facts, _: (
         f"Between one and {facts['most']} days, please; for longer the client says «away till …»."
     ),
+    "client's own days": lambda facts, _: (
+        f"The days of {bold(str(facts['client']))} are the client's own to move, in the chat with me: «pause "
+        "until Monday», «move it to Friday», «can't today», «I'm ill», «no reminders». You see it on the "
+        "card. From here you can give a rest day more, set the hour of the reminder, or write."
+    ),
+    "who is on": with_names("On {programme}: {names}.", "Nobody is on that programme."),
     "coach unsure": lambda facts, _: (
         f"I am not sure what to do about {bold(str(facts['client']))}. To pass words on, begin with "
         f"«tell {escape(str(facts['client']))}»."

@@ -5,7 +5,7 @@ from typing import Any
 
 from bot.markup import bold, escape, italic
 from bot.wording.notice_forms import Facts, Words, filled
-from bot.wording.reader import Reader, listed, quoted
+from bot.wording.reader import Reader, bar, listed, quoted
 from domain.actions import BringIn
 from domain.old_journal import MOST_SETS, FaultKind, HeadFault, RowFault
 from domain.old_journal.names import Meaning
@@ -177,10 +177,11 @@ def days_words(facts: Facts, _reader: Reader) -> str:
     )
 
 
-def begun_words(facts: Facts, _reader: Reader) -> str:
-    """Say that it takes a while."""
-    sets = counted(int(facts["sets"]), "set")
-    return f"Taking in {sets} for {bold(str(facts['client']))}. I say when it is done."
+def coming_words(facts: Facts, _reader: Reader) -> str:
+    """Say that it takes a while, and how far it has come."""
+    sets, taken = int(facts["sets"]), int(facts.get("taken", 0))
+    for_whom = f"Taking in {counted(sets, 'set')} for {bold(str(facts['client']))}."
+    return f"{for_whom} This message shows how far it is.\n{bar(taken, sets)}"
 
 
 def taken_words(facts: Facts, _reader: Reader) -> str:
@@ -199,13 +200,23 @@ def taken_out_words(facts: Facts, _reader: Reader) -> str:
     )
 
 
+def journals_words(facts: Facts, _reader: Reader) -> str:
+    """Say how many of several journals have been sent."""
+    sent, total = int(facts["sent"]), int(facts["total"])
+    if sent == total:
+        return f"All {total} journals are sent, a file each."
+    return f"Journals of {total} clients, a file each: {sent} sent so far.\n{bar(sent, total)}"
+
+
 JOURNAL_WORDS: dict[Topic, Words] = {
     "journal gone": filled("«{name}» is no longer here. Please send it once more."),
     "journal unreadable": unreadable_words,
     "journal days": days_words,
     "journal name": name_words,
     "journal looked at": looked_words,
-    "journal begun": begun_words,
+    "journals coming": journals_words,
+    "journal begun": coming_words,
+    "journal coming": coming_words,
     "journal taken": taken_words,
     "journal taken out": taken_out_words,
     "journal left": "Left; nothing was taken.",

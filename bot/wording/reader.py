@@ -118,6 +118,13 @@ def plates_words(plates: tuple[Decimal, ...] | None) -> str:
     return "each side " + " + ".join(number(plate) for plate in plates)
 
 
+def bar(done: int, total: int) -> str:
+    """Return how much of something is done as a bar of ten, with the share beside it."""
+    share = min(max(done / total, 0.0), 1.0) if total else 1.0
+    full = int(share * 10)
+    return f"{'█' * full}{'░' * (10 - full)} {share:.0%}"
+
+
 def day_words(day: date | str, today: date | None = None) -> str:
     """Say a day; `today` makes the near ones plain."""
     on = date.fromisoformat(day) if isinstance(day, str) else day

@@ -215,10 +215,17 @@ class Draft:
         """Say something to somebody who is neither the client nor the coach now."""
         self._others.append(Say(to=person, parts=parts, buttons=buttons))
 
-    def tell_coach(self, *parts: Part, buttons: tuple[Action, ...] = (), weight: Weight = "alert") -> None:
+    def tell_coach(
+        self,
+        *parts: Part,
+        buttons: tuple[Action, ...] = (),
+        weight: Weight = "alert",
+        instead_of: int | None = None,
+    ) -> None:
         """Say something to the coach; a reply to it is about this client.
 
-        It is a message of its own; only the first answer to a press goes under the button's message.
+        It is a message of its own, or stands instead of the answer to the order of the number `instead_of`;
+        only the first answer to a press goes under the button's message.
         """
         about = tuple(
             part.model_copy(update={"of": self.client.number})
@@ -234,7 +241,9 @@ class Draft:
             edits, buttons = pressed_in.number, (*left, *buttons)
             self.pressed_in = None
         coach = self.client.coach.number
-        self._others.append(Say(to=coach, parts=about, buttons=buttons, weight=weight, edits=edits))
+        self._others.append(
+            Say(to=coach, parts=about, buttons=buttons, weight=weight, edits=edits, instead_of=instead_of)
+        )
 
     def has_told(self, topic: Topic) -> bool:
         """Return whether somebody else is told of that topic."""

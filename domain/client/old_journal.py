@@ -28,13 +28,16 @@ from domain.old_journal.looking import Looked, exercises_of, look_through, witho
 from domain.old_journal.names import LEFT_OUT, Meaning, resolved
 from domain.old_journal.showing import shown_of
 from domain.outcome import JournalTaken, JournalTakenOut
-from domain.parts import File, Notice, Part
+from domain.parts import File, Notice, Part, Weight
 from domain.topics import Topic
 
 PORTION = 250
 """How many sets are taken at once, so that nobody waits long behind them. The house's own choice."""
 
 PORTION_OF_WORKOUTS = 250
+
+STEPS = 10
+"""In how many steps at most it is shown how far a journal has come. The house's own choice."""
 
 
 def take_journal_sent(draft: Draft, order: JournalSent) -> None:
@@ -150,6 +153,7 @@ def begin(draft: Draft, order: JournalSent, found: Found) -> None:
     )
     if looked.to_take > PORTION:
         report(draft, "journal begun", order, {"sets": looked.to_take})
+        going = going.model_copy(update={"shown_in": draft.message})
     take_portion(draft, going, found)
 
 
@@ -167,14 +171,23 @@ def take_portion(draft: Draft, order: JournalSent, found: Found) -> None:
             following = at
             break
         portion.append(workout)
-    made = record(draft, made, portion, is_ours=found.is_ours)
+    before, made = made, record(draft, made, portion, is_ours=found.is_ours)
     if following is not None:
+        if step_of(made) != step_of(before):
+            facts = {"sets": made.sets, "taken": made.taken}
+            report(draft, "journal coming", order, facts, instead_of=order.shown_in)
         draft.go_on(order.model_copy(update={"step": "portion", "start": following, "text": None}))
         return
     let_be(draft, workouts)
     catch_up(draft)
     undo = TakeBack(client=draft.client.number, change=made.change)
-    report(draft, "journal taken", order, {"sets": made.taken}, buttons=(undo,))
+    facts = {"sets": made.taken}
+    report(draft, "journal taken", order, facts, buttons=(undo,), instead_of=order.shown_in)
+
+
+def step_of(made: BroughtIn) -> int:
+    """Return in which of the steps it is in which it is shown how far a journal has come."""
+    return made.taken * STEPS // max(1, made.sets)
 
 
 def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is_ours: bool) -> BroughtIn:
@@ -301,10 +314,12 @@ def report(
     *,
     buttons: tuple[BringIn | TakeBack, ...] = (),
     files: tuple[File, ...] = (),
+    instead_of: int | None = None,
 ) -> None:
     """Tell the coach what comes of a journal."""
     parts: tuple[Part, ...] = (
         Notice(topic=topic, facts={"client": draft.client.name, "name": order.name, **facts}),
         *files,
     )
-    draft.tell_coach(*parts, buttons=buttons, weight="answer")
+    weight: Weight = "nudge" if topic == "journal coming" else "answer"
+    draft.tell_coach(*parts, buttons=buttons, weight=weight, instead_of=instead_of)

@@ -109,6 +109,10 @@ def words_of_name(name: str) -> tuple[str, ...]:
     return tuple(message_of(name).said)
 
 
+_WORDS_OF_A_LETTER = frozenset("aix")
+"""Letters that are no initial of a name behind another word: words, and the sign between load and reps."""
+
+
 def _fits(window: Sequence[Token], known: tuple[str, ...]) -> bool:
     """Return whether each word is one of the name's, in its order; the last one can be its possessive.
 
@@ -127,6 +131,8 @@ def _fits(window: Sequence[Token], known: tuple[str, ...]) -> bool:
             )
         else:
             exact += 1
+        if hit is None and exact and len(token.text) == 1 and token.text not in _WORDS_OF_A_LETTER:
+            hit = next((word for word in left if word.startswith(token.text)), None)
         if hit is None:
             return False
         left = left[left.index(hit) + 1 :]

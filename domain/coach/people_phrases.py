@@ -37,6 +37,7 @@ PEOPLE_TURNS: tuple[tuple[PeopleKind, str], ...] = (
         [show|show me|give me|read|read me|see|list|open] [my|the|all|all my|all the|any] (notes|note) (on|
         + about|for|of) who:{all}
         [show|show me|give me|read|read me|see|list|open] [all] who:{who} (notes|note)
+        [my] notes who:{who}
         [show|show me|give me|read|read me|see|list|open] [my|the|all|all my|all the] notes
         what (did i note|have i noted|i noted|i have noted|did i write down|have i written down|notes have i|
         + notes do i have|did i jot down|is noted|do i have noted) [down] (on|about|for|of) who:{all}
@@ -100,6 +101,7 @@ NOTING = """
 + leave a note|put a note|new note|private note|note down|note to self|note to myself|
 + reminder to self|add to my notes) (on|about|for|of|concerning) who:{who} [that] [:|,|-|;]
 note who:{who} (:|,|-)
+(add|make|new|write|put) [a|new] note [to|for|on] who:{who} (:|,|-)
 private note [on|for|about] who:{who} [:|,|-]
 for my notes (on|about) who:{who} [that] [:|,|-]
 who:{who} note (:|-)

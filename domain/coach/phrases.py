@@ -32,6 +32,8 @@ Kind = (
         "programmes",
         "remedies",
         "help",
+        "days",
+        "who is on",
     ]
 )
 """What a coach can want, apart from words to be passed on."""
@@ -67,8 +69,9 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "undo",
         """
-        (undo|revert|scratch|reverse) [that|it|this|the last one|the last change|the last|my last|
+        (undo|undu|revert|scratch|reverse) [that|it|this|the last one|the last change|the last|my last|
         + what i (did|said)]
+        (undo|undu|revert|scratch|reverse) (that|this|the|my) [very] last (thing|one|change|step|bit|move)
         take (that|it|this) back
         no [no] undo [that|it]
         """,
@@ -80,7 +83,35 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (what|which) (programmes|programs|sheets) (do i have|have i|have i got|are there)
         """,
     ),
-    ("remedies", "...4 (remedy|remedies) ...5"),
+    ("remedies", "...4 (remedy|remedies|remidies|remidy|remedys|remedie|remediess) ...5"),
+    (
+        "who is on",
+        """
+        (who|whos|who is|which clients|which of my clients|who all) [is|are|train|trains|training] (on|
+        + with|doing|by) [the] programme:(_ ...4)
+        """,
+    ),
+    (
+        "days",
+        """
+        (pause|freeze|suspend|unpause) who:{who} [training|workouts|plan]
+        (pause|freeze|suspend) who:{who} [training|workouts|plan] (for|until|till|from|this|next) ....6
+        (move|shift|postpone|push|delay|reschedule|bring) who:{who} [next] (workout|training|session|
+        + workouts) ....6
+        (skip|cancel|drop|leave out) who:{who} [next|whole] (workout|training|session|workouts) ....4
+        (let|have) who:{who} (rest|skip|train) (today|tonight|tomorrow|on ..2|this ..2|next ..2|monday|
+        + tuesday|wednesday|thursday|friday|saturday|sunday|instead ....3)
+        who:{who} (is|will be|goes|is going|has gone|went) [off] (on|away|ill|sick|travelling|traveling|
+        + abroad|unwell|injured) [holiday|vacation|a trip|leave|a break] [until|till|for|from|this|next|all|
+        + on] ....6
+        who:{who} (cant|cannot|wont|is not going to|will not) (train|make it|come|be there|work out) ....6
+        who:{who} has [got] [a|the] (flu|cold|fever|covid|day off work) ....4
+        (stop|no more|no) (reminding|reminders for|reminders to|reminder for) who:{who}
+        who:{who} (reminder|reminders) (off|gone|away|should stop)
+        (turn|switch|take) off who:{who} (reminder|reminders)
+        (turn|switch|take) who:{who} (reminder|reminders) off
+        """,
+    ),
     (
         "help",
         "(help|'/' help|'/' start|hello|hi|hey|what can (i|you) (say|do)|how does this work|commands|menu)",
@@ -99,6 +130,8 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (raise|lower|set|move|change|put|push|shift) [the|a] (reminder|reminders) [time|hour] (of|
         + for) who:{all} [to|at] clock:((_|#) ...4)
         [make] who:{all} (reminder|reminders) [to|at|is|is at|for] clock:((_|#) ...4)
+        (raise|lower|set|move|change|put|push|shift|make) [the|a] (reminder|reminders) [to|at|
+        + for] clock:((_|#) ...3) for who:{all}
         (reminder|reminders) (for|of) who:{all} [to|at] clock:((_|#) ...4)
         """,
     ),
@@ -156,6 +189,9 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "leave out",
         """
+        who:{who} (cant|cannot|wont|should not|shouldnt|is not to) (do|use|manage|have) exercise:(_ ...3) [,]
+        + {because}
+        no [more] exercise:(_ ...3) (for|with) who:{who} [,] {because}
         no [more] exercise:(_ ...4) (for|with) who:{who} [{until}]
         no [more] exercise:(_ ...4) ({until}) (for|with) who:{who}
         who:{who} [:|,|-] no [more] exercise:(_ ...4) [{until}]
@@ -246,6 +282,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
 
 _LISTS = {
     "opening": _OPENING,
+    "because": "(because|cause|cos|coz|since|as|he|she|they|his|her|their|until) ....10",
     "closing": _CLOSING,
     "until": _UNTIL,
     "day": _DAY,
@@ -285,7 +322,7 @@ PHRASES = _patterns(_NAMED, f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"), 
 OF_ANYBODY = _patterns(_ANY_NAME, _ANY_NAME, only_of_clients=True)
 """The same where any one to three words stand for a name."""
 
-_TELLING = "(tell|write [to]|message|msg|text|answer|reply to|say to|ask)"
+_TELLING = "(tell|tel|telll|tlel|write [to]|message|mesage|messege|msg|text|txt|answer|reply to|say to|ask)"
 
 
 def _heads(who: str) -> tuple[Pattern, ...]:

@@ -1,6 +1,7 @@
 """A coach's wish to see something: a picture of one client or of all, a journal as a file."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
@@ -10,13 +11,16 @@ from domain.coach.naming import ClientNames
 from domain.coach.understanding import closest_to
 from domain.coach.which_client import ask_who
 from domain.incoming import PictureWanted
-from domain.journal_words import of_client
-from domain.parts import File
+from domain.journal_words import EVERYONE, of_client
+from domain.parts import File, FileKind, Notice, Say, Weight
 from domain.pictures import RosterProgress, RosterRow
 from domain.reading.message import message_of
 
 WEEKS_SHOWN = 12
 """How far the picture of all clients looks back, as `domain.client.strength` does."""
+
+STEPS = 10
+"""In how many steps at most it is shown how far files have come. The house's own choice."""
 
 _PLEASE = (
     r"(?:(?:please|can you|could you|can i|could i|i want to|i'd like to|let me) )?"
@@ -51,6 +55,10 @@ def show(draft: Draft, bare: str) -> bool:
 def show_journal(draft: Draft, bare: str) -> bool:
     """Send a client's journal as a file; where no form was named, with buttons for the others."""
     asked = of_client(bare)
+    several = () if asked is None else several_named(draft, asked.name)
+    if asked is not None and several:
+        send_journals(draft, several, asked.form or "journal table")
+        return True
     of = None if asked is None else one_named(draft, asked.name)
     if asked is None or of is None:
         return False
@@ -63,6 +71,28 @@ def show_journal(draft: Draft, bare: str) -> bool:
     if asked.form is None:
         draft.offer(*(Words(text=f"{name}'s journal as {form}") for form in ("PDF", "JSON")))
     return True
+
+
+def several_named(draft: Draft, name: str) -> tuple[int, ...]:
+    """Return the clients where several are named, each clearly, or all are meant; none where it is one."""
+    if name in EVERYONE:
+        return tuple(number for number, _ in draft.names)
+    fits = [each.fits for each in ClientNames(draft.names).find(message_of(name))]
+    clients = dict.fromkeys(each[0] for each in fits if len(each) == 1)
+    return tuple(clients) if 1 < len(clients) == len(fits) else ()
+
+
+def send_journals(draft: Draft, clients: Sequence[int], form: FileKind) -> None:
+    """Send the journals of several clients, a file each, and show in the answer how far that is."""
+    total = len(clients)
+    draft.notice("journals coming", sent=0, total=total)
+    for sent, client in enumerate(clients, start=1):
+        part = File(what=form, of=client, client=draft.name_of(client))
+        draft.say_again(Say(to=draft.number, parts=(part,)))
+        if sent * STEPS // total > (sent - 1) * STEPS // total:
+            shown = Notice(topic="journals coming", facts={"sent": sent, "total": total})
+            weight: Weight = "answer" if sent == total else "nudge"
+            draft.say_again(Say(to=draft.number, parts=(shown,), weight=weight, instead_of=draft.message))
 
 
 def show_client(draft: Draft, bare: str, what: str, *, is_of_all: bool) -> bool:

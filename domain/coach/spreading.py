@@ -5,7 +5,7 @@ from domain.coach.yes_no import is_no, is_yes
 from domain.coach_memory import Spread
 from domain.incoming import Arrived, Told
 from domain.memory import Waiting
-from domain.parts import Say
+from domain.parts import Say, Weight
 from domain.reach import Reach, Unreached
 
 CONFIRM_ABOVE = 5
@@ -70,7 +70,9 @@ def note_arrival(draft: Draft, arrived: Arrived) -> None:
     )
     if step_of(noted) != step_of(spread):
         reach = reach_of(draft, noted)
-        draft.say_again(Say(to=draft.number, parts=(reach,), instead_of=spread.message))
+        weight: Weight = "answer" if len(noted.known) == len(noted.clients) else "nudge"
+        again = Say(to=draft.number, parts=(reach,), weight=weight, instead_of=spread.message)
+        draft.say_again(again)
 
 
 def step_of(spread: Spread) -> int:

@@ -1,17 +1,44 @@
 """Which client is meant, where a name fits several: asked with a button for each, and then done."""
 
+import re
 from collections.abc import Callable
 
 from domain.coach.draft import Draft
 from domain.coach.understanding import closest_to
 from domain.coach.writing import WAITS_FOR
 
+MOST_OFFERED = 20
+"""How many clients are offered by buttons; any can be named. The house's own choice."""
+
+_WORDS = re.compile(r"[^\s,;:.!?]+")
+_BESIDE_A_NAME = frozenset(
+    {
+        "the",
+        "one",
+        "that",
+        "i",
+        "mean",
+        "meant",
+        "for",
+        "of",
+        "it's",
+        "its",
+        "is",
+        "client",
+        "called",
+        "no",
+        "please",
+    }
+)
+
 
 def ask_who(draft: Draft, text: str, span: tuple[int, int], fits: tuple[int, ...]) -> None:
     """Ask whom the name at that place of the text means."""
     start, end = span
     about = {"text": text, "start": start, "end": end, "fits": list(fits)}
-    draft.ask("who", about, {"name": text[start:end]}, [draft.name_of(number) for number in fits])
+    draft.ask(
+        "who", about, {"name": text[start:end]}, [draft.name_of(number) for number in fits[:MOST_OFFERED]]
+    )
 
 
 def take_who(
@@ -26,8 +53,9 @@ def take_who(
         return False
     if question is None and draft.at - asked.asked_at > WAITS_FOR:
         return False
-    fits = [number for number in closest_to(text, draft.names) if number in asked.about["fits"]]
-    exact = [number for number in fits if draft.name_of(number).casefold() == text.strip().casefold()]
+    answer = " ".join(word for word in _WORDS.findall(text) if word.casefold() not in _BESIDE_A_NAME)
+    fits = [number for number in closest_to(answer, draft.names) if number in asked.about["fits"]]
+    exact = [number for number in fits if draft.name_of(number).casefold() == answer.casefold()]
     if len(exact or fits) != 1:
         return False
     draft.remember(who=None)

@@ -5,9 +5,10 @@ from datetime import timedelta
 from domain.coach.assigning import assign_to, on_older
 from domain.coach.draft import Draft
 from domain.coach.inviting import invite_to
+from domain.coach.overviews import clients_on
 from domain.coach.programmes import NEVER_MIND, Wanted, programme_named
 from domain.coach.training_too import train
-from domain.coach.words import clients_on, pass_words
+from domain.coach.words import pass_words
 from domain.coach.writing import begin_writing_to
 from domain.coach.yes_no import is_no
 from domain.memory import Waiting

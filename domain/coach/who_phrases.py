@@ -39,6 +39,10 @@ WHO_TURNS: tuple[tuple[WhoKind, str], ...] = (
         (what|whats) [is] (open|waiting|new|on|left|to do|urgent|outstanding|pending) [for|with] [me]
         [is there] anything [open|urgent|new|waiting|to do|i should know|i need to know] [for me]
         any (alerts|matters|news|trouble|problems|issues)
+        (list|show|show me|see|name|give me|read me) [all] [of] [my|the|our] [own] clients
+        how many clients (do i have|have i|have i got|are there|are mine)
+        who are [all] my clients
+        who all (needs|need|wants) [my] (me|help)
         (overview|summary|status|alerts|briefing|recap|clients|my clients|list clients|roster)
         [what did] i miss [anything]
         what did i miss

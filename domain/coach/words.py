@@ -5,11 +5,10 @@ What is asked for is read by `understanding.py`; here it is done. Whatever conce
 """
 
 import re
-from collections import Counter
 from datetime import timedelta
 from typing import get_args
 
-from domain.actions import Words
+from domain.actions import Words, Write
 from domain.authority import has_client
 from domain.coach.assigning import assign, undo_for_all, update
 from domain.coach.digest_time import take_digest
@@ -18,6 +17,7 @@ from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_
 from domain.coach.hours import take_hours
 from domain.coach.inviting import show_invitations, take_invitation
 from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
+from domain.coach.overviews import OVERVIEWS, clients_on, overview, which_worked, who_is_on
 from domain.coach.own_settings import take_own_setting
 from domain.coach.people_phrases import PLACES, PeopleKind
 from domain.coach.programmes import ask_programme, programme_named, programme_names
@@ -38,10 +38,7 @@ from domain.incoming import (
     Told,
     WhyWanted,
 )
-from domain.parts import About, Digest
-from domain.programme import Weekday
 from domain.reading import exercises_named
-from domain.state import StoredProgramme
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
 SPOKEN_OF_FOR = timedelta(hours=1)
@@ -51,17 +48,20 @@ THEM = frozenset({"it", "them", "that", "those", "this", "these"})
 
 ARTICLES = frozenset({"the", "her", "his", "their", "any", "more", "doing"})
 
-_OVERVIEWS: dict[str, About] = {
-    "who needs me": "all",
-    "who trains": "trains",
-    "who stalled": "stalled",
-    "who hurts": "hurts",
-    "who missed": "missed",
-    "who asked": "asked",
-    "who is due a review": "review",
-    "who is new": "new",
-    "who is away": "away",
-}
+ASKED_OF_WHOM = frozenset({"swap", "leave out", "back", "rest more", "reminder", "assign", "release"})
+"""What is asked about where it is said without a client."""
+
+PRONOUNS = frozenset({"her", "him", "his", "hers", "them", "their", "me", "my", "she", "he", "they"})
+"""Whoever says one of these has somebody in mind who is not to be guessed, or trains, too."""
+
+LONGEST_WITHOUT_NAME = 10
+"""Longer words without a client's name are no request. The house's own choice."""
+
+HESITATIONS = re.compile(
+    r"(?<![\w'])(?:u+h*m+|u+h+|e+rm+|hm+|er|ah|like i said|you know|rn|asap|lol)(?![\w'])[ ,.…]*",
+    re.IGNORECASE,
+)
+"""What somebody says who thinks aloud or types in haste; it is left out where the rest is understood then."""
 
 _GREETINGS = frozenset({"hello", "hi", "hey", "/start"})
 _WHY = re.compile(r"(?:.{0,12}\b)?(?:why|whys|how come|explain)\b", re.IGNORECASE)
@@ -104,16 +104,20 @@ def obey(draft: Draft, text: str) -> None:
         do(draft, request, text)
     elif pass_on(draft, text):
         pass
-    elif request is not None and request.unknown is not None:
+    elif request is not None and request.unknown is not None and is_a_name(request.unknown, text):
         unknown_client(draft, request.unknown)
-    elif not take_bare(draft, text):
+    elif take_bare(draft, text) or ask_of_whom(draft, said):
+        pass
+    elif (plain_words := " ".join(HESITATIONS.sub(" ", text).split())) not in {"", " ".join(text.split())}:
+        obey(draft, plain_words)
+    else:
         not_understood(draft, text, bare)
 
 
 def do(draft: Draft, request: Asked, text: str) -> None:
     """Do what was asked for and understood."""
-    if request.kind in _OVERVIEWS:
-        overview(draft, _OVERVIEWS[request.kind], request.pieces.get("day", ""))
+    if request.kind in OVERVIEWS:
+        overview(draft, OVERVIEWS[request.kind], request.pieces.get("day", ""))
         return
     match request.kind:
         case "remedies":
@@ -124,6 +128,8 @@ def do(draft: Draft, request: Asked, text: str) -> None:
             draft.notice("coach help", understood=True)
         case "undo":
             undo(draft)
+        case "who is on":
+            who_is_on(draft, request.pieces["programme"])
         case "why":
             why(draft, request, text)
         case "update":
@@ -162,6 +168,8 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
             draft.order_all(clients, CardWanted(coach=coach))
         case "sets":
             draft.order_all(clients, SetsWanted(coach=coach, text=request.rest))
+        case "days":
+            say_whose_days(draft, clients[0])
         case "talk":
             draft.order_all(clients, TalkWanted(coach=coach))
         case "release":
@@ -251,11 +259,6 @@ def tell(draft: Draft, request: Asked, text: str) -> None:
         pass_words(draft, clients, words)
 
 
-def clients_on(draft: Draft, chosen: StoredProgramme) -> tuple[int, ...]:
-    """Return the clients who are on a programme, in whichever version."""
-    return tuple(number for number, line in draft.state.clients if line.programme == chosen.programme.name)
-
-
 def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:
     """Pass words on, to one client or to several."""
     if len(clients) > 1:
@@ -264,37 +267,39 @@ def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:
         draft.order_all(clients, Told(coach=draft.number, text=words))
 
 
-def overview(draft: Draft, about: About = "all", day: str = "") -> None:
-    """Say who needs the coach, then who trains when; or who is concerned by one matter."""
-    lines = tuple(line.model_copy(update={"eager": (), "tried": ()}) for _, line in draft.state.clients)
-    on = draft.today
-    if about == "trains" and day:
-        word = day.rsplit(maxsplit=1)[-1].casefold()
-        days = get_args(Weekday)
-        if word == "tomorrow":
-            on += timedelta(days=1)
-        elif word in days:
-            on += timedelta(days=(days.index(word) - on.weekday()) % 7)
-    draft.say(Digest(today=draft.today, clients=lines, about=about, on=on if about == "trains" else None))
+def say_whose_days(draft: Draft, client: int) -> None:
+    """Say that the days are the client's own to move, and what the coach can do about them."""
+    name = draft.name_of(client)
+    draft.spoke_of(client)
+    draft.notice("client's own days", client=name)
+    draft.offer(Words(text=f"Give {name} one more rest day"), Write(client=client, alert=0, name=name))
 
 
-def which_worked(draft: Draft) -> None:
-    """Say of each remedy how often it was taken over all clients, and what came of it."""
-    counted: dict[str, Counter[str]] = {}
-    for _, line in draft.state.clients:
-        for remedy, result in line.tried:
-            counted.setdefault(remedy, Counter())[result] += 1
-    rows = [
-        {
-            "remedy": remedy,
-            "taken": results.total(),
-            "worked": results["worked"],
-            "did_not": results["did not"],
-            "early": results.total() - results["worked"] - results["did not"],
-        }
-        for remedy, results in sorted(counted.items(), key=lambda each: -each[1].total())
-    ]
-    draft.notice("remedies", rows=rows)
+def is_a_name(unknown: str, text: str) -> bool:
+    """Return whether what stands in a name's place can be one: no thing with its article."""
+    first = unknown.split(maxsplit=1)[0].casefold()
+    return first not in {"the", "a", "an", "any", "some"} and not is_courtesy(text)
+
+
+def ask_of_whom(draft: Draft, said: str) -> bool:
+    """Ask of which client something is wanted that names none; return whether it would be a change then.
+
+    A coach who trains, too, may mean the own training.
+    """
+    words = said.casefold().split()
+    is_own = draft.state.is_client or not PRONOUNS.isdisjoint(words)
+    if is_own or not draft.names or len(words) > LONGEST_WITHOUT_NAME:
+        return False
+    for text in (f"{said} for ", f"{said} "):
+        request = asked(f"{text}{draft.names[0][1]}", draft.names)
+        if request is not None and request.kind in ASKED_OF_WHOM and request.unknown is None and request.of:
+            clients = tuple(number for number, _ in draft.names)
+            if len(clients) == 1:
+                do(draft, request, f"{text}{draft.names[0][1]}")
+            else:
+                ask_who(draft, text, (len(text), len(text)), clients)
+            return True
+    return False
 
 
 def why(draft: Draft, request: Asked, text: str) -> None:

@@ -8,7 +8,8 @@ import pytest
 from bot.changing import deliver
 from bot.channel import Delivered, Final, Rendered, Sent, TryAgain
 from domain.actions import Words
-from domain.parts import CameOf, Chosen, File, Notice, Part, Reach, Say
+from domain.parts import CameOf, Chosen, File, Notice, Part, Say
+from domain.reach import Reach
 from persistence.outbox import Earlier, Outgoing
 from tests.persistence.people import NOON
 

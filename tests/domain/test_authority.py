@@ -131,6 +131,7 @@ PHRASES: dict[str, str] = {
     "leave out": "no rows for {name}",
     "assign": "put {name} on Harbour Base",
     "release": "let {name} train",
+    "days": "pause {name} for a week",
     "picture": "picture of {name}",
     "journal": "journal of {name}",
 }
@@ -139,7 +140,7 @@ PHRASES: dict[str, str] = {
 OF_NO_ONE = {
     "who needs me", "who trains", "who stalled", "who hurts", "who missed", "who asked", "who is new",
     "who is due a review", "who is away", "forget that note", "invitations", "undo", "programmes",
-    "update", "remedies", "help",
+    "update", "remedies", "help", "who is on",
 }  # fmt: skip
 """Requests that name no client; what they show is of own clients alone, as the store loads no others."""
 
@@ -175,7 +176,8 @@ def comes_to_nothing(outcome: Outcome) -> bool:
     """Return whether nothing is decided or shown, nor anything waited for, at all."""
     memory = outcome.memory if isinstance(outcome.memory, CoachMemory) else CoachMemory()
     waits = memory.waiting is not None or memory.who is not None
-    shows = {"digest", "file", "roster progress", "notes", "noted", "progress"} & set(topics(outcome))
+    shown = {"digest", "file", "roster progress", "notes", "noted", "progress", "client's own days"}
+    shows = shown & set(topics(outcome))
     of_others = [say for say in outcome.says if say.to != MARA.number]
     return not (outcome.orders or outcome.changes or waits or shows or of_others)
 

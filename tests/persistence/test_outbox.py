@@ -274,3 +274,33 @@ def test_an_order_reaches_the_other_person_once_with_the_moment_of_the_decision(
     seen = work_all(store, after(minutes=1), decide)
     heards = [heard for state, heard in seen if not isinstance(state, CoachState)]
     assert [(heard.incoming, heard.at) for heard in heards if heard] == [(decided, after(minutes=1))] * 2
+
+
+def test_what_shows_how_far_something_is_goes_in_order_and_what_is_overtaken_is_not_sent(
+    store: Store,
+) -> None:
+    person = settled(store, "Noor")["Noor"]
+    store.receive([text("telegram:Noor", "x", "first", NOON)])
+    lease = store.claim_person(NOON, LEASE_SECONDS)
+    assert lease is not None
+    numbers: list[int] = []
+
+    def begins(_state: object, heard: Heard | None) -> Outcome:
+        assert heard is not None
+        numbers.append(heard.number)
+        steps = [
+            message(person, str(at), "nudge").model_copy(update={"instead_of": heard.number}) for at in (1, 2)
+        ]
+        return Outcome(says=(message(person, "0"), steps[0], message(person, "file"), steps[1]))
+
+    def goes_on(_state: object, _heard: Heard | None) -> Outcome:
+        return Outcome(says=(message(person, "3", "nudge").model_copy(update={"instead_of": numbers[0]}),))
+
+    store.work(lease, NOON, begins)
+    assert sent_in_order(store) == [(person, "0"), (person, "1"), (person, "file"), (person, "2")]
+    for at in ("second", "third"):
+        store.receive([text("telegram:Noor", "x", at, NOON)])
+        lease = store.claim_person(NOON, LEASE_SECONDS)
+        assert lease is not None
+        store.work(lease, NOON, goes_on)
+    assert sent_in_order(store) == [(person, "3")]

@@ -133,6 +133,8 @@ OTHER_FACTS: dict[str, dict[str, Any]] = {
         "fault_kinds": {"date": 4, "no date": 1},
     },
     "journal begun": {"sets": 5000},
+    "journal coming": {"sets": 5000, "taken": 1250},
+    "journals coming": {"sent": 12, "total": 40},
     "journal taken": {"name": "old.csv", "sets": 5000},
     "journal taken out": {"name": "old.csv", "sets": 1},
     "next day": {"days": 3},

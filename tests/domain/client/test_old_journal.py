@@ -285,7 +285,7 @@ def test_a_long_journal_comes_in_portions_and_can_be_undone_half_way() -> None:
     days = [date(2024, 1, 1) + timedelta(days=n) for n in range(300)]
     text = HEAD + "".join(f"{day},RDL,70,{reps},\n" for day in days for reps in (8, 7, 6))
     life = Desk(bare())
-    assert life.brings(text, at(1, 12)) == ["journal begun", "journal taken"]
+    assert life.brings(text, at(1, 12)) == ["journal begun", *["journal coming"] * 3, "journal taken"]
     assert life.portions == 900 // (PORTION // 3 * 3) + 1
     assert [len(life.state.entries), len(life.state.workouts)] == [900, 300]
     assert [each.set.on for each in life.state.entries] == [day for day in days for _ in range(3)]

@@ -8,6 +8,7 @@ import pytest
 from domain.actions import Show
 from domain.incoming import PictureWanted, Pressed, Text
 from domain.outcome import Order
+from domain.parts import File, Notice
 from domain.pictures import RosterProgress
 from tests.domain.coach.test_hearing import MARA, STATE, does, noor, said
 
@@ -55,3 +56,36 @@ def test_a_button_shows_an_own_client_only() -> None:
     assert own.orders == (Order(2, PictureWanted(coach=MARA.number, text="Dip")),)
     other = does(Pressed(button="1:0", action=Show(client=99)))
     assert (other.orders, said(other)) == ((), ["not your client"])
+
+
+@pytest.mark.parametrize(
+    ("text", "form", "clients"),
+    [
+        ("journals of everyone", "journal table", ["Noor", "Ana Maria"]),
+        ("export all my clients' journals as JSON", "journal data", ["Noor", "Ana Maria"]),
+        ("all journals as pdf please", "journal pages", ["Noor", "Ana Maria"]),
+        ("send me everybody's journals as PDF", "journal pages", ["Noor", "Ana Maria"]),
+        ("journals of Ana Maria and Noor", "journal table", ["Ana Maria", "Noor"]),
+    ],
+)
+def test_several_journals_come_a_file_each_and_one_message_shows_how_far(
+    text: str, form: str, clients: list[str]
+) -> None:
+    outcome = does(Text(text=text))
+    files = [part for say in outcome.says for part in say.parts if isinstance(part, File)]
+    assert [(each.client, each.what) for each in files] == [(name, form) for name in clients]
+    shown = [
+        (say.instead_of, part.facts["sent"])
+        for say in outcome.says
+        for part in say.parts
+        if isinstance(part, Notice)
+    ]
+    assert shown == [(None, 0), (1, 1), (1, 2)]
+
+
+def test_of_many_journals_it_is_shown_in_ten_steps_how_far_they_are() -> None:
+    clients = tuple((at, noor(f"Client{at}")) for at in range(2, 43))
+    outcome = does(Text(text="journals of everyone"), replace(STATE, clients=clients))
+    shown = [say for say in outcome.says if say.instead_of is not None]
+    assert len(shown) == 10
+    assert [say.weight for say in shown] == ["nudge"] * 9 + ["answer"]
