@@ -115,12 +115,13 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     if (moment := reminder_moment(memory)) is not None:
         yield moment, "join"
     if (moment := half_way_moment(memory)) is not None:
-        yield in_coach_hours(state, moment), "half-way"
+        yield in_coach_hours(state, max(moment, now)), "half-way"
     if memory.remind_again_at is not None:
         yield memory.remind_again_at, "again"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
-    yield from ((moment, "bring") for moment in bringing(state))
+    # What fell due while nobody was there to say it waits for her next hours as well.
+    yield from ((in_coach_hours(state, max(moment, now)), "bring") for moment in bringing(state))
     if any(ripe(state)):
         yield in_coach_hours(state, now), "bring"
     remind_at = state.client.remind_at

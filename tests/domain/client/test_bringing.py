@@ -150,6 +150,15 @@ def test_what_came_in_the_night_is_brought_up_again_in_her_hours() -> None:
     assert life.told[1:] == [("07 07:00", [BENCH])]
 
 
+def test_what_fell_due_while_the_bot_was_off_and_is_found_in_the_night_waits_for_her_hours() -> None:
+    life = two_days([("bench 80x5", at(4))])
+    assert life.wake_at == at(4, 19)
+    life.note(wake(life.state, at(4, 23)), at(4, 23))
+    assert life.told == []
+    life.passes_to(at(5, 12))
+    assert life.told == [("05 07:00", [BENCH])]
+
+
 def test_what_is_settled_is_not_brought_up_again_and_no_stall_is_told_twice() -> None:
     life = two_days([("bench 80x5, rows 60x10", at(4)), ("bench 80x5, rows 60x11", at(6, 12))])
     assert life.told == [("04 18:00", [BENCH])]
