@@ -30,7 +30,7 @@ from bot.telegram.intake import Intake
 from persistence.engine import open_engine
 from persistence.migrate import migrate
 from persistence.store import Store
-from tests.bot.telegram.village import codes
+from tests.bot.telegram.village import AMSTERDAM, codes
 from tests.botapi.server import TOKEN
 from tests.fuzz.reading import message as reported
 
@@ -181,7 +181,7 @@ async def run(updates: int, seed: int, folder: Path) -> int:
     engine = open_engine(f"sqlite:///{folder / 'fuzz.sqlite3'}", durable=False)
     migrate(engine)
     store = Store(engine)
-    code = codes(store, "Bram", "Chidi")
+    code = codes(store, "Bram", "Chidi", zone=AMSTERDAM)
     bot = make_bot(TOKEN, NOWHERE)
     bot._bot_user = User(4242, "Kilopost", is_bot=True)
     intake = Intake(bot, store, clock, lambda: None)

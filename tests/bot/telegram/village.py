@@ -30,11 +30,23 @@ Push
 """
 
 
-def roster(*clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> dict[str, Any]:
+AMSTERDAM = "Europe/Amsterdam"
+NOON = 12
+
+
+def where_it_is_noon(now: datetime) -> str:
+    """Return a zone whose clocks show about noon: within a coach's hours, whenever the tests run."""
+    behind = now.astimezone(UTC).hour - NOON
+    return f"Etc/GMT{behind:+d}" if behind else "Etc/GMT"
+
+
+def roster(
+    *clients: str, chats: Mapping[str, str] = MappingProxyType({}), zone: str = AMSTERDAM
+) -> dict[str, Any]:
     """Return the coach Ilse and clients of these names, without a chat yet; and others who have `chats`."""
     today = date.today().isoformat()  # noqa: DTZ011 any day near now will do
     return {
-        "coaches": [{"name": "Ilse", "zone": "Europe/Amsterdam", "unit": "kg"}],
+        "coaches": [{"name": "Ilse", "zone": zone, "unit": "kg"}],
         "sheets": [SHEET],
         "clients": [
             {
@@ -42,7 +54,7 @@ def roster(*clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> di
                 "coach": "Ilse",
                 "programme": "Quayside Base",
                 "unit": "kg",
-                "zone": "Europe/Amsterdam",
+                "zone": zone,
                 "starts": today,
                 "remind_at": "00:05",
             }
@@ -52,10 +64,14 @@ def roster(*clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> di
     }
 
 
-def codes(store: Store, *clients: str, chats: Mapping[str, str] = MappingProxyType({})) -> dict[str, str]:
-    """Put the people into the store; return the code with which each opens the chat who has none."""
+def codes(
+    store: Store, *clients: str, chats: Mapping[str, str] = MappingProxyType({}), zone: str | None = None
+) -> dict[str, str]:
+    """Put the people into the store, where it is noon; return the code with which each opens the chat who has
+    none."""
     now = datetime.now(UTC)
-    loaded = store.load_roster(read_roster(roster(*clients, chats=chats)), now)
+    people = roster(*clients, chats=chats, zone=where_it_is_noon(now) if zone is None else zone)
+    loaded = store.load_roster(read_roster(people), now)
     without = [each.person for each in loaded if each.person.name not in chats]
     return {person.name: store.invite(person.number, now) for person in without}
 
