@@ -105,7 +105,7 @@ def test_the_words_of_a_report_are_shown_with_what_they_became_and_what_came_of_
         ("A set", "Seated cable row: 60 kg × 9, on 2026-03-02", "9 @ 60"),
         ("A set", "Seated cable row: 60 kg × 9, on 2026-03-02", "9 @ 60"),
         ("Pain", "left knee, 3 out of 10", ""),
-        ("Left over, or said around it", "felt great, left", ""),
+        ("Left over, or said around it", "felt great", ""),
         ("Recorded", "Seated cable row: 60 kg × 9, Monday 2 March (in the journal)", ""),
         ("Recorded", "Seated cable row: 60 kg × 9, Monday 2 March (in the journal)", ""),
     ]
