@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import Engine, insert, inspect, text
+from sqlalchemy import Engine, insert, inspect, select, text
 
 from bot.commands.play import set_up
 from bot.enclosing import named
@@ -70,11 +70,17 @@ def lived_in(tmp_path_factory: pytest.TempPathFactory) -> str:
     return url
 
 
-def rows(engine: Engine) -> dict[str, list[tuple[Any, ...]]]:
-    """Return all that stands in the tables, as the models read it."""
+def rows(engine: Engine, without: str = "") -> dict[str, list[tuple[Any, ...]]]:
+    """Return all that stands in the tables, as the models read it; `without` columns of a name."""
     with reading(engine) as connection:
         return {
-            table.name: sorted((tuple(row) for row in connection.execute(table.select())), key=repr)
+            table.name: sorted(
+                (
+                    tuple(row)
+                    for row in connection.execute(select(*(each for each in table.c if each.name != without)))
+                ),
+                key=repr,
+            )
             for table in Base.metadata.sorted_tables
         }
 
@@ -164,10 +170,11 @@ def test_each_step_back_and_forwards_keeps_what_people_said_and_did(
     source, target = opener(lived_in), opener(url)
     copy_database(source, target)
     kept = ("entries", "workouts", "alerts", "exercise_holds", "inbox", "programmes")
-    before = rows(target)
+    # What a message was taken for goes with the step that takes it back.
+    before = rows(target, without="understood")
     migrate(target, step)
     migrate(target, HEAD)
-    after = rows(target)
+    after = rows(target, without="understood")
     assert {name: after[name] for name in kept} == {name: before[name] for name in kept}
     assert len(after["people"]) == len(before["people"])
 
