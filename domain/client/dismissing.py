@@ -71,8 +71,10 @@ def drop(draft: Draft, question: Waiting) -> None:
 
 
 def withdraw(draft: Draft, alert: Alert) -> None:
-    """Tell the coach that a question needs no answer."""
+    """Tell the coach that a question needs no answer; a further «never mind» is of no plans before it."""
     draft.settle(alert)
+    if draft.memory.plans_before is not None and (draft.memory.plans_before.at or alert.at) <= alert.at:
+        draft.remember(plans_before=None)
     draft.notice("question withdrawn", coach=draft.client.coach.name)
     facts = {"client": draft.client.name, "text": alert.evidence["said"]}
     draft.tell_coach(Notice(topic="client withdraws", facts=facts))
