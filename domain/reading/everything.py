@@ -55,6 +55,9 @@ def of_everything(
             continue
         if any(became not in {"", "a day"} for became in message.taken[found.start : found.end]):
             continue
+        kept = [group for group in groups if group.named is not None or not _says_only(group, kind)]
+        if _is_not_told(message, found.start):
+            return kept
         own = {name for n in named for name in n.names}
         day = exercises.day(exercises.request.sent.date())
         mark = Mark(kind, found.start, found.end, from_last=kind == "same all")
@@ -65,9 +68,28 @@ def of_everything(
             if one.name not in own
             for _ in range(one.sets - day.counts.get(one.name, 0))
         ]
-        kept = [group for group in groups if group.named is not None or not _says_only(group, kind)]
         return sorted([*told, *kept], key=lambda group: group.start)
     return list(groups)
+
+
+_NOT_TOLD = Pattern(
+    """
+    not|didnt|couldnt|cant|cannot|wont|dont|never|nearly|almost|hardly|barely|failed|'?'
+    will|ill|gonna|going to|go|planning|plan to|want|wanted|wanna|hope|hoping|hopefully|try|trying|tried
+    should|would|could|can|may|might|must|if|when|shall|lets|let|next|later|soon|to come
+    (to|be|doing|get) >([do|doing]* (all|everything|every|the (rest|others|whole)))
+    """
+)
+"""What makes it a plan, a wish, a question or a denial, and no workout that was done."""
+_TODAY = words_of("today todays tonight this morning evening afternoon")
+
+
+def _is_not_told(message: Message, at: int) -> bool:
+    """Return whether a sentence tells of no workout of today that was done as it says."""
+    start, end = message.sentence_span(at)
+    asks = "?" in message.texts(end - 1, end + 1)
+    other_day = any(message.taken[k] == "a day" and message.text(k) not in _TODAY for k in range(start, end))
+    return asks or other_day or _NOT_TOLD.is_in(message, start, end)
 
 
 def _is_of_one(message: Message, end: int, named: Sequence[Named]) -> bool:
