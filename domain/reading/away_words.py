@@ -21,7 +21,10 @@ LENGTH = Pattern(
     """
     <!(since) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !({counted})
     """,
-    counted="ago|old|a week|per|to go|(till|until) (my|the)",
+    counted="""
+        ago|old|a week|per|to go|({until}) (my|the|holiday~|vacation|christmas|easter)|off (and|but) still
+    """,
+    until=_UNTIL,
     one="a|one|another|the next|the whole|this whole|a whole",
     some="a couple of|couple of|couple|a few|few|several|some",
     unit=_UNIT,

@@ -34,7 +34,7 @@ _WAS = Pattern(
 )
 """Words right before the day that something was of."""
 _PUT = Pattern("""
-    (belongs|(needs|has|ought) to go) (under|on|to|for|as|into) [the|for]* $
+    (belongs|belong|(needs|has|ought|have) to go) (under|on|to|for|as|into) [the|for]* $
     goes (under|on|for|as|into) [the|for]* $
     (put|log|count|record|mark|file|book|save|enter) ..6 (under|on|to|for|as|into) [the|for]* $
 """)

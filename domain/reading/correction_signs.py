@@ -190,7 +190,8 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
         if told and not any(recorded.intersection(n.names) for n in told) and is_new:
             # "It was 10 kg for the bridges, 14 of them" tells a new set of them.
             return False
-        return not message.taken[at] and _can_be_of_a_set(message, sign.end)
+        names_it = any(n.start == sign.end for n in named)
+        return not message.taken[at] and (names_it or _can_be_of_a_set(message, sign.end))
     if first in KG_WORDS | LB_WORDS or COUNTED_SO.at(message, at) is not None:
         return True
     if first in _DAYS:

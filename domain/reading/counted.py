@@ -13,6 +13,7 @@ from domain.reading.words import (
     FILLERS,
     FOR_WORDS,
     LOAD_NOUNS,
+    PERSON_WORDS,
     REP_ADJECTIVES,
     RESULT_VERBS,
     THEN_WORDS,
@@ -59,9 +60,15 @@ def is_counted(message: Message, at: int) -> bool:
         token is not None
         and token.kind == WORD
         and token.text not in _NO_THING
+        and not (token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1)
         and not token.text.endswith(("ly", "ing"))
         and not message.taken[at]
     )
+
+
+def _is_one(person: str) -> bool:
+    """Return whether a word is of one person: of "8 roommate filmed it" nobody is counted."""
+    return not person.endswith("s") and person not in {"kid", "people"}
 
 
 _ENDS = (
@@ -86,6 +93,8 @@ def ends_here(message: Message, at: int) -> bool:
     if token.text == "more" and is_counted(message, at):
         return False
     if _OF_SO_MANY.at(message, at) is not None:
+        return True
+    if token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1:
         return True
     says_when = message.taken[at] == "a day"
     return token.kind != WORD or says_when or token.text in _ENDS or token.text.endswith(("ly", "ing"))
@@ -113,7 +122,7 @@ _MOVED_TO = Pattern(
     (settled|opted|stuck|settling) (for|with|at) [a|the|just|only]* >(#)
     """,
     moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed|bumped|raised|upped|increased",
-    what="[it|the weight|the load|weight|back|down|up|over|again]*",
+    what="[it|the weight|the load|weight|the (help|assistance|support|assist)|back|down|up|over|again]*",
 )
 _LED = Pattern("(with|w|using|at|@|for|on|holding) ['/'] [the|my|a|two|pair|of|some|both]* >(#)")
 

@@ -69,6 +69,34 @@ def done_without_numbers(
     )
 
 
+_DONE_BESIDE = Pattern(
+    "[is|was|are|also|,|:|-]* (done|finished|completed) !(with|at|for|by|:|#|x|in|yesterday)"
+)
+
+
+def done_beside(
+    message: Message, resolver: Resolver, named: Sequence[Named], questions: Sequence[tuple[int, int]]
+) -> list[Placed]:
+    """Return an open set of each exercise that is only said to be done, beside sets of others."""
+    if questions or not resolver.placed or not message.has(_SAYS_DONE):
+        return []
+    told = {place.one.exercise for place in resolver.placed}
+    before = len(resolver.placed)
+    for name in named:
+        if name.weak or len(name.names) != 1 or name.names[0] in told:
+            continue
+        found = _DONE_BESIDE.at(message, name.end)
+        first, last = message.clause_span(name.start)
+        if found is None or message.numbers(first, max(last, found.end)):
+            continue
+        mark = Mark("done", found.start, found.end)
+        resolver.run([Group(name, [mark], sentence=message.sentence[name.start])])
+    return resolver.placed[before:]
+
+
+_SAYS_DONE = words_of("done finished completed")
+
+
 def _says_done(message: Message, near: Sequence[Named], at: int, uncounted: Found | None) -> bool:
     inside = {i for n in near for i in range(n.start, n.end)}
     if uncounted is not None:

@@ -13,9 +13,9 @@ _REPS_LEFT = Pattern(
     """
     (rir|r i r) [of|was|:|=|about|around] n:# !(- #)
     n:# (rir|r i r) !([of|was|:|=] #)
-    n:# [{good} {rep}|more] [were|was|are|is|left|still|or so]* in the? (tank|reserve|me|hand|bank)
+    n:# [{good} {rep}|more] [were|was|are|is|left|still|or so|for sure]* in the? (tank|reserve|me|hand|bank)
     n:# [{good} {rep}] (to spare|up my sleeve)
-    n:# _ in the? (tank|reserve)
+    n:# [_] _ in the? (tank|reserve)
     {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
     n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
@@ -78,6 +78,8 @@ _NO_FAILURE = Pattern(
     [well|way|just|a bit|a little|far] (short of|shy of|away from|before|nowhere near|without) {to} {failure}
     (no|not|not to|not quite to|not at|never reached) {to} {failure}
     (didnt|did not|wasnt|havent|dont|never) ..3 {failure}
+    not [taken|pushed|pushing|going|gone|quite|really|actually|even|all the way|close|
+        anywhere near]* to {failure}
     not failed
     (none|neither) [of|them|those|these|sets|was|were|taken|went|actually]* to? {to} {failure}
     stopped [_] short [of [_] (failure|failing)]

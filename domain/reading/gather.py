@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from domain.reading.anchors import anchored
+from domain.reading.beside_a_set import without_others
 from domain.reading.context import Known
 from domain.reading.counted import is_counted
 from domain.reading.doubt import is_doubtful
@@ -135,7 +136,7 @@ def gather(
     things: list[Named | Element | Mark] = [*named, *elements, *told]
     things.sort(key=lambda t: t.start)
     join_marks(message, things, blank)
-    kept = things if all_count else anchored(message, things, blank)
+    kept = things if all_count else without_others(message, anchored(message, things, blank), blank)
     groups: list[Group] = []
     sentence: list[Named | Element | Mark] = []
     number = -1
@@ -201,7 +202,7 @@ def _with_unknown_names(message: Message, group: Group) -> list[Group]:
     parts = [group]
     told = {at for i in group.items if isinstance(i, Mark) for at in range(i.start, i.end)}
     for item in group.items[1:] if group.named is not None else ():
-        word = name_before(message, item)
+        word = None if item.start == _end_of(group.named) else name_before(message, item)
         if word is not None and item.start - 1 not in told:
             at = parts[-1].items.index(item)
             rest = replace(
@@ -242,6 +243,7 @@ def _grouped(
         items.sort(key=lambda t: t.start)
         groups.extend(_by_pointer(message, name, items, pointers))
     _give_to_all(message, groups)
+    _tell_of_all(message, groups)
     return groups
 
 
@@ -261,6 +263,24 @@ def _give_to_all(message: Message, groups: Sequence[Group]) -> None:
     if all(len(group.items) == 1 and _is_lone(group.items[0], {"load", None}) for group in groups[:-1]):
         for group in groups[:-1]:
             group.items.append(last)
+
+
+_OF_BOTH = {"both": 2, "all": None, "each": None}
+_EFFORTS = frozenset({"failure", "no failure", "rir"})
+
+
+def _tell_of_all(message: Message, groups: Sequence[Group]) -> None:
+    """Let what is said of the effort "both" times be of both exercises, where each has one set: "standing
+    calf 85x12, seated calf 40x15, both to failure"."""
+    if len(groups) < 2 or any(group.named is None for group in groups):
+        return
+    marks = [i for i in groups[-1].items if isinstance(i, Mark)]
+    every = next((m for m in marks if m.kind == "every set" and message.text(m.start) in _OF_BOTH), None)
+    if every is None or any(sum(isinstance(i, Element) for i in group.items) != 1 for group in groups):
+        return
+    if _OF_BOTH[message.text(every.start)] in {None, len(groups)}:
+        for group in groups[:-1]:
+            group.items.extend(m for m in marks if m.kind in _EFFORTS)
 
 
 def _is_lone(item: Item, roles: Container[str | None]) -> bool:

@@ -126,6 +126,8 @@ _MACHINES = (
         Pattern(
             """
             {never} ..1 (find|get hold of|have|reach|see|use|had) [the|any|a|my]* # !(rep|reps|x|for)
+            (missing|nicked|stolen|hogging|hogged|took|taken|using) [all|both|the|their]* the # [s|
+                {mass}] >(so|,|.|and|then|today|again|$)
             the # [s|{mass}] [{things}] (were|was|are|is|had) [all|both|always|already|still] {gone}
             """,
             never="couldnt|could not|cant|cannot|didnt|no|dont|nobody|never",
@@ -264,6 +266,17 @@ _EFFORTS = (
             x="(x|for|*|@|,|reps)",
             mass=MASS,
         ),
+    ),
+    Other(
+        "what a load is made of",
+        Pattern(
+            """
+            <!(x|for|*|@|:) # [{mass}] '(' n:({of_it}) ')' >((x|for|*|@|,|:) #|# (rep|reps)|.|$|'\n')
+            """,
+            of_it="....9 (plate|plates|side|hand|bar|collars|discs) ....6",
+            mass=MASS,
+        ),
+        always=True,
     ),
     Other(
         "a sum",

@@ -14,6 +14,7 @@ def joined_groups(groups: Sequence[Group]) -> list[Group]:
     for group in groups:
         if kept and group.named is None and group.items and _goes_on(kept[-1], group):
             kept[-1].items.extend(group.items)
+            kept[-1].doubtful = kept[-1].doubtful or group.doubtful
         elif kept and _puts_right(kept[-1], group):
             group.items[:0] = kept.pop().items
             kept.append(group)

@@ -102,7 +102,7 @@ WILL_TRAIN = Pattern(
     {will} ..1 {train}
     (can|could|shall|lets|may) we? (say|make it) >([on] {short_weekday}|tomorrow)
     lets [just] do >([on] {short_weekday}|tomorrow)
-    (catching up|training|train|going|doing it) >([on] {weekday}|tomorrow)
+    (catching up|training|<!(the|a|by|my) train|going|doing it) >([on] {weekday}|tomorrow)
     {has_to} (be|wait) [until|till|til|for|on]* >({short_weekday}|tomorrow)
     rather >(({short_weekday}|tomorrow) (than|not) (today|tonight))
     (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after

@@ -198,13 +198,19 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
     """Return whether "one" is a number here, and not "that one", "another one", "one arm", "one of
     them"."""
     after = text_at(tokens, at + 1)
-    return text_at(tokens, at - 1) != "another" and (
-        text_at(tokens, at) in _ARTICLES
-        or after.removesuffix("s") in _ONE_COUNTS_BEFORE
-        or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
-        or after in BEGIN
-        or (after in _SORTS_OF_REP and text_at(tokens, at + 2) in {"rep", "more"})
-        or (after == "and" and text_at(tokens, at + 2) == "a" and text_at(tokens, at + 3) == "half")
+    points = text_at(tokens, at - 1) in _POINTS_AT_ONE and text_at(tokens, at + 1) in TEENS
+    return (
+        text_at(tokens, at - 1) != "another"
+        and not points
+        and (
+            text_at(tokens, at) in _ARTICLES
+            or after.removesuffix("s") in _ONE_COUNTS_BEFORE
+            or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
+            or after in BEGIN
+            or (after in {"still", "left"} and text_at(tokens, at + 2) in {"in", "left"})
+            or (after in _SORTS_OF_REP and text_at(tokens, at + 2) in {"rep", "more"})
+            or (after == "and" and text_at(tokens, at + 2) == "a" and text_at(tokens, at + 3) == "half")
+        )
     )
 
 
@@ -347,6 +353,9 @@ def _joined(tokens: list[Token], at: int, hundreds: int) -> tuple[int, int] | No
     rest, after = _below_hundred(tokens, at + 1)
     if rest is None or rest < 10 or hundreds == 0:
         return None
+    if hundreds == 1 and rest < _LEAST_TENS and text_at(tokens, at - 1) in _POINTS_AT_ONE:
+        # In "make the last one ten" one set is pointed at.
+        return None
     value = hundreds * 100 + rest
     if text_at(tokens, at - 1) in _BEFORE_REPS and text_at(tokens, after) in _AFTER_A_LOAD:
         # In "for five eighty for four" five are the reps.
@@ -354,6 +363,10 @@ def _joined(tokens: list[Token], at: int, hundreds: int) -> tuple[int, int] | No
     # "five twelve" is rather two numbers; loads go up in fives, or in halves after a point.
     loadable = value % 5 == 0 or text_at(tokens, after) in {"point", "and"}
     return (value, after) if loadable and (hundreds <= 5) else None
+
+
+_LEAST_TENS = 20
+_POINTS_AT_ONE = words_of("last first second third other that this final middle next top which")
 
 
 def _point(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:

@@ -10,7 +10,8 @@ from domain.reading.words import words_of
 
 _OTHER_LOAD = Pattern(
     """
-    {moved} [it|that|the (weight|load|pin|stack|bar)|things]* [{slightly}|a|one|two|#]* {way} !(to|the|by)
+    {moved} [it|that|the (weight|load|pin|stack|bar)|things]* [{slightly}|a|one|two|#]* {way} !(to|the|by|
+        than|part|phase|half|bit)
     (a|one|two|another|#) ({step}) {way}
     (up|down) (a|one|two|another|#) ({step})
     # (more|extra|fewer|less) ({step})

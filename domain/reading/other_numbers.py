@@ -1,6 +1,6 @@
-"""Numbers that are no loads, reps or seconds, as data: prices, hours, ages, body weight.
+"""Numbers that are no loads, reps or seconds, as data: prices, hours, ages, tests.
 
-Those of the gym, like rests and settings, have their own file.
+Those of the gym, of the body and of talk have files of their own.
 """
 
 from decimal import Decimal
@@ -25,8 +25,8 @@ class Other(NamedTuple):
     it.
 
     One of them is `least` or more, and `most` or less. `always` tells that a phrase about a set changes
-    nothing, `glued` that no blank stands before its second number. No word of `unless` is said
-    anywhere in the message.
+    nothing, `glued` that no blank stands before its second number, `beside` that a whole set is told
+    elsewhere in the message. No word of `unless` is said anywhere in it.
     """
 
     what: str
@@ -36,6 +36,7 @@ class Other(NamedTuple):
     always: bool = False
     unless: frozenset[str] = frozenset()
     glued: bool = False
+    beside: bool = False
 
 
 _TIMES = (
@@ -308,93 +309,6 @@ _KIT = (
         always=True,
     ),
 )
-_HEALTH = (
-    Other(
-        "a measure of health",
-        Pattern(
-            """
-            {measure} [is|was|of|at|now|around|about|came back|today|:|level|levels]* n:({of_it})
-            ({measure}) ....4 (was|from|to|at|down|up) n:# !({lifted})
-            """,
-            measure="""
-                cholesterol|ldl|hdl|glucose|blood (sugar|pressure)|hba1c|ferritin|haemoglobin|hemoglobin
-                vitamin d|testosterone|tsh|resting (heart rate|hr|pulse)|vo2 max|vo2max|hrv|bmi|body fat
-            """,
-            of_it="# [(/|over) #] [, (was|from|down from|up from) #]",
-            lifted=LIFTED,
-        ),
-        always=True,
-    ),
-)
-
-_BODY_WEIGHT = (
-    Other(
-        "body weight",
-        Pattern(
-            """
-            {weighed} {leads} # [{mass}] {when} {then} {moved} {by} {much} !({of_a_set})
-            # [{mass}] [on|in] the? (scale|scales) {when} {then} {moved} {by} {much} !({of_a_set})
-            # [{mass}] (on|said|says|showed) [the|my]* (scale|scales)
-            {weighed} {leads} # [{mass}] {when} {then} # [{mass}] (down|up) !(for)
-            # {mass} (less|more|lighter|heavier) {since}
-            (lost|gained|put on) {about} # [,|.|and|so|now|i]* {weighed} {leads} # [{mass}]
-            {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
-            weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)
-            (lost|gained|lose|gain|put on) {about} # {mass}
-            (lost|gained|lose|gain|put on|dropped|took) {about} # [{mass}|inch|inches|cm] (off|from|round|
-                around|on) [my|the] {waist}
-            # {mass} (off|down|lighter|gone) in {about} (#|a|the|two|three|one) [short]* (day|days|week|
-                weeks|month|months)
-            (im|i am) # {mass}
-            # {mass} ({body}|of me)
-            # {mass} [# [{mass}]] on the? (scale|scales) !({of_a_set})
-            (down|up) {about} # {mass} {since}
-            (down|up|back|under|over) [to|at|about|around]* # (stone|stones) [#] !(x|for|*|@|rep|reps|/|on)
-            """,
-            when="[this|on|the|scale|scales|morning|today|now|am|yesterday|evening|first thing]*",
-            then="[,|.|!|;|'('|-|and|so|that is|thats|its|which is|im|i am]*",
-            by="[about|another|almost|nearly|by|a|nother|only|just]*",
-            moved="down|up|lost|gained",
-            much="(# [{mass}]|half a {mass})",
-            of_a_set="x|for|*|@|rep|reps|/",
-            weighed="""
-                weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
-                weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today|this morning)
-                (bodyweight|body weight) (is|was|of|at|now|today|this morning)
-                bw (is|was|:|=|now|today|this morning)
-                im at|i am at|im down to|im up to
-            """,
-            about="[about|another|almost|nearly]",
-            since="""
-                since|this (week|month|year)|in (a|the|#|two|three)|over|already|so far|overall|on the scale
-            """,
-            body="body weight|bodyweight|bw",
-            waist=words_of("waist belly middle hips bum tummy gut waistline"),
-            leads=LEADS,
-            mass=MASS,
-        ),
-        always=True,
-    ),
-    Other(
-        "a body weight",
-        Pattern(
-            """
-            {body} [is|was|at|:]* # [{mass}] {when} {then} {moved} {by} (# [{mass}]|half a {mass})
-            {body} # [{mass}] (this (morning|am|evening)|today|now|currently|before breakfast|on the scale)
-            {body} # [{mass}] >(.|;|'\n')
-            """,
-            body="body weight|bodyweight|bw",
-            when="[this|morning|today|now|am|yesterday|evening]*",
-            then="[,|.|!|;|'('|-|and|so|thats|its]*",
-            moved="down|up|lost|gained",
-            by="[about|another|almost|nearly|by|only|just]*",
-            mass=MASS,
-        ),
-        least=40,
-        always=True,
-    ),
-)
-
-OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_HEALTH, *_TESTS, *_KIT, *_BODY_WEIGHT)
+OF_THE_WORLD = (*_MEASURES, *_TIMES, *_PEOPLE_AND_THINGS, *_TESTS, *_KIT)
 OF_PEOPLE = (*_TIMES, *_PEOPLE_AND_THINGS)
 """Those of people and of time alone."""

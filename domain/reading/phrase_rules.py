@@ -17,6 +17,8 @@ _EACH_HAND = Pattern("""
 """)
 _LOWERING = Pattern("""
     (lowering|lowered|eccentric) only
+    (only|just) the (going|way|coming|lowering|letting) [myself]* down [part|half|phase|bit]
+    the [way|going]* down (part|half|phase|bit) only|only the down (part|half|phase|bit)
     lowering|only lowering|just the lowering|slow (lower|lowers)
     negative|negatives|neg|negs|eccentric|eccentrics
 """)
@@ -97,7 +99,7 @@ REPS_UNKNOWN = Pattern(
     (no idea|no clue|dunno|dont know|cant say|couldnt say|cant remember) how many (>(,|.|!|'\n')|$)
     (forgot|forgotten) how (many|much|often)
     didnt count|forgot to count|too {spent} to (count|keep count)|forgot (the|how many) reps
-    how (many|much|often) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot|forgotten)
+    how (many|much|often) [reps|repetitions|times] ..4 (dont|not|cant|unsure|forgot|forgotten|no idea)
     (dont|not sure|cant|forgot|no idea) ..4 how (many|much) (reps|repetitions|times|i did|i got)
     (a few|some|several|a couple of|a bunch of|loads of|lots of) reps
     as many as i could
@@ -137,7 +139,7 @@ _PIN = Pattern(
 _EVERY_SET = Pattern(
     """
     {every} [{of_them}|one] [{linked}]* >({effort})
-    [on|for|in|across] (both|all|each|every) (sets|set|time|rounds)
+    [on|for|in|across] (both|all|each|every) (sets|set|time|times|rounds)
     <({left}) (on|for|in|across|with) [all] {every} [{of_them}|one] (>(,|.|!|;|and|'\n')|$)
     <({left}) {every} (>(,|.|!|;|'\n')|$)
     """,

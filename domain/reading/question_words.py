@@ -21,7 +21,8 @@ HELP = Pattern(
     """
     how (does|do|is) (this|it|the|that|you|your|u) ..4 (work|works|function)
     how (this|it|the bot|that|you|u) ..1 (work|works) >('?'|.|!|,|$|please|pls)
-    how {can} [i|we|one] [even|actually|just|properly]* {log}|how do (you|u) ({record}|use (this|the bot|it))
+    how {can} [i|we|one] [even|actually|just|properly]* ({log}|tell {them}|say) !(if i (should|
+        can))|how do (you|u) ({record}|use (this|the bot|it))
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how {can} i {record}
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
@@ -30,7 +31,8 @@ HELP = Pattern(
         supposed to|meant to]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
-    (what|whats|what (is|does|do|are|was|r)) [the|a|an] ["] _ ..3 ["] (mean|means|stand for|stands for)
+    (what|whats|what (is|does|do|are|was|r)) [the|a|an] [{sign}] ["] (_|#|x #) ....4 (mean|means|stand for|
+        stands for)
     (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term}
     (meaning|definition) of _
     (what is|whats) meant (by|with)|how (am|are) (i|we) supposed to {log}
@@ -66,6 +68,8 @@ HELP = Pattern(
         do here|do with you|use you for|say (here|in here|to the bot|in this [bot|chat])
     """,
     term=_TERM,
+    them="you|u|it|the bot",
+    sign="word|words|term|letters|abbreviation|sign|number|symbol",
     written=words_of("kilos kg kgs lb lbs pounds weight weights reps unit units number numbers"),
 )
 
@@ -154,6 +158,8 @@ PLAN = Pattern(
     """
     (whats|what [is|am i|do i|are we|r we|else [is|do i]]) still? ..2 {left}
     (which|what) [#] {exercise} ..4 {due}
+    (which|what) (ones|one|of (them|these|those)) ..3 (have|need|must|should|am|still|are) ..4 (to do|left|
+        to go|do|missing)
     what (should|shall|do|am|must|can|will) still? (i|we) still? [{have_to}|be] {train} [{when} ..8] >('?'|$)
     (whats|what (is|was|are|were)) [the|my|todays|this weeks] {target}
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}

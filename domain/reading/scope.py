@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
 from decimal import Decimal
 
+from domain.reading.body_numbers import OF_THE_BODY
 from domain.reading.day_words import FULL_SET
 from domain.reading.gym_numbers import OF_THE_GYM
 from domain.reading.last_of import told_of_last
@@ -36,6 +37,7 @@ from domain.reading.scope_words import (
     WARMED,
     WHICH_SET,
 )
+from domain.reading.talk_numbers import OF_TALK
 from domain.reading.tokens import JOKE
 from domain.reading.words import (
     FILLERS,
@@ -49,7 +51,7 @@ from domain.reading.words import (
 )
 
 _OF_PEOPLE = Table((other.pattern, other) for other in OF_PEOPLE)
-_OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_GYM))
+_OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_BODY, *OF_THE_GYM, *OF_TALK))
 
 
 def mark_what_is_no_record(
@@ -100,10 +102,17 @@ def _mark_other_numbers(message: Message, known: set[int], others: Table[Other] 
         values = [v for at in range(start, end) if (v := message.value(at)) is not None]
         if not other.unless.isdisjoint(message.words):
             continue
+        if other.beside and not _has_a_set_beside(message, found.start, found.end):
+            continue
         if other.glued and not all(message.tokens[at].glued for at in message.numbers(start, end)[1:]):
             continue
         if (start not in known or other.always) and any(other.least <= v <= other.most for v in values):
             message.take_numbers(start, end, other.what)
+
+
+def _has_a_set_beside(message: Message, start: int, end: int) -> bool:
+    """Return whether a whole set is told before or after some tokens."""
+    return FULL_SET.is_in(message, 0, start) or FULL_SET.is_in(message, end)
 
 
 def _mark_sums(message: Message) -> None:

@@ -20,6 +20,7 @@ _SCORE = Pattern(
     ({scored}) {between} n:# (/|out of|of) most:#
     {scored_so} {between} n:# / most:# >({ends})
     n:# (/|out of) most:# ({scored_before})
+    (a|an|another|strong|proud) [{fair}]* n:# (/|out of) most:#
     n:# (/|out of) most:# (for (the|my|this|effort|trying|style)|would|stars|recommend)
     """,
     scored=_SCORED,
@@ -29,6 +30,7 @@ _SCORE = Pattern(
         intensity|motivation|hard|tough|easy|tired
     """,
     between=_BETWEEN,
+    fair="solid|strong|good|decent|easy|weak|clear|big|comfortable|shaky|firm|straight|definite|proper|full",
     ends=",|.|!|and|but|overall|tbh|'\\n'|;|')'|$",
 )
 _ANOTHER = Pattern("[,|.|and|;|!|but|&|the|my|'\\n']* _ [was|is|gets|got|:]* n:# / most:#")

@@ -5,6 +5,7 @@ What the new number stands in place of is decided when the numbers are folded.
 
 from collections.abc import Iterator
 
+from domain.reading.counted import is_counted
 from domain.reading.message import Message
 from domain.reading.patterns import Found, Pattern
 from domain.reading.phrases import Mark
@@ -16,7 +17,8 @@ _SURE = Pattern(
     """
     (no|wait|sorry|oh|actually) (hang|hold) on
     (hang|hold) on [a (sec|second|moment|minute)] >(,|.|-|!|no|wait|it)
-    {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|wait|sorry|sry|oops|whoops|my bad|typo|correction
+    {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|<!(to|a|the|long|
+        my) wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|[or] rather|edit|edited|recount|recounted|corrected|amended
     (just|i) checked|checked (again|the video)|(watched|looked at) [it|the video]* back|on second count
     make that|make it|scratch that|scrap that|should be|should say
@@ -112,7 +114,8 @@ def with_changes(message: Message, marks: list[Mark]) -> list[Mark]:
     if not added:
         return marks
     spans = {at for m in added for at in range(m.start - 6, m.end)}
-    return sorted([*(m for m in marks if m.start not in spans), *added], key=lambda m: m.start)
+    kept = [m for m in marks if m.start not in spans or m.kind == "unknown reps"]
+    return sorted([*kept, *added], key=lambda m: m.start)
 
 
 def _follows_a_set(message: Message, start: int) -> bool:
@@ -132,13 +135,21 @@ def _is_one_reason(message: Message, found: Found) -> bool:
 def _is_number_of(message: Message, at: int) -> bool:
     """Return whether "no" is short for the number of something: "coffee no 4"."""
     before = message.tokens[at - 1] if at else None
+    number = at + 2 if message.text(at + 1) == "." and message.tokens[at + 1].glued else at + 1
     return (
         before is not None
         and message.text(at) == "no"
-        and message.value(at + 1) is not None
+        and message.value(number) is not None
         and before.kind == WORD
         and before.text not in _BEFORE_NO
     )
+
+
+def _is_none_of_these(message: Message, start: int, end: int) -> bool:
+    """Return whether a bare "no" denies what is counted right after it: "no 7 bus today"."""
+    if message.text(end - 1) != "no" or any(message.text(at) in _NO for at in range(start, end - 1)):
+        return False
+    return is_counted(message, end + 1) and not message.tokens[end + 1].glued
 
 
 _BEFORE_NO = words_of(
@@ -158,6 +169,6 @@ def _changes(message: Message) -> Iterator[tuple[int, int]]:
             if told is None:
                 break
             sure, end = sure or sure_one is not None, told.end
-        if sure and message.value(end) is not None:
+        if sure and message.value(end) is not None and not _is_none_of_these(message, start, end):
             yield start, end
         at = max(end, start + 1)

@@ -20,7 +20,7 @@ _ENDS_ALONE = (
 SKIP = Pattern(
     """
     plainly:((skip|skipped|skipping) !([ahead|on|straight]* to))
-    ended:((drop|dropped|dropping) {no_load}|cut out?)
+    ended:((drop|dropped|dropping) {no_load} !([the|my] ({what_helps}) [down|back]* to)|cut out?)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
     (kicked|threw|thrown|chucked|booted|shooed|called|dragged) [me|us|everyone] (out|away) before [{i_could}]
     (closed|shut|closing|shutting|closes|closed up|locked up|broke|over) before {i_could}
@@ -40,6 +40,7 @@ SKIP = Pattern(
     today:no >(..3 (today|tonight|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
     """,
     no_load="!([by|to|it|the|weight|down]* #)",
+    what_helps="help|assist|assistance|support|weight|load|pin|stack|counterweight|band|bar",
     none_of="no|neither|none of [the|my]",
     not_none="has|have|had|got|theres|is|was|s|with|say|says|said|still|oh|or|a|of",
     named="[the|my|any|sets|of|doing]* _",
@@ -141,11 +142,13 @@ SKIPPED = Pattern(
     (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
     (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$|today|tonight)
-    skipped|skip|a miss|dropped {no_load}|left out|not done|not today|didnt happen !(by|
+    skipped|skip|a miss|dropped {no_load} !([the|
+        my] ({what_helps}))|left out|not done|not today|didnt happen !(by|
         without)|not happening|[will] have to wait
     no time|ran out of time|couldnt do|didnt do|didnt get to (it|them)
     """,
     no_load="!([by|to|it|the|weight|down]* #)",
+    what_helps="help|assist|assistance|support|weight|load|pin|stack|counterweight|band|bar",
     denied=_DENIED,
     happen="happen|happened|happening|occur|(get|got) done",
     taken=words_of("taken busy occupied broken used gone free defective dead full"),
@@ -224,6 +227,8 @@ SKIP_WORKOUT = Pattern(
     never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
     ^ [i|sorry|but|,]* [have] no (time|motivation|energy) (today|tonight)|today i have no time
     {day_off}|{not_today}
+    ^ [sorry|hi|hey|coach|im|i am|,]* out (today|tonight) [coach|sorry]* (>(,|.|!|-|;|because|cos|as|my|the)|
+        $)
     """,
     cannot="""
         cant|cannot|can not|couldnt|could not|not able to|unable to|(wont|cant|didnt|dont) manage to

@@ -122,6 +122,9 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
         and all(message.value(at) is None for at in range(end, n.start))
         and not ("today" in skip.parts and n.weak and message.text(n.end) not in _AFTER_NO)
     ]
+    if ahead and message.text(end) in IT and _ends_with_it(message, end):
+        # "... so I skip that one, leg curl 50x12" leaves out the one before.
+        ahead = []
     if ahead and message.text(end) in _PARTED and _is_right_after_a_name(message, skip, named):
         # "Rows: skipped, bench 80x8" leaves out the rows.
         return []
@@ -142,6 +145,17 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
             and not _followed_by_set(message, n)
         ]
     return []
+
+
+def _ends_with_it(message: Message, at: int) -> bool:
+    """Return whether a clause ends with "it", "that one", "those today"."""
+    at += 1
+    while message.text(at) in _AFTER_IT:
+        at += 1
+    return message.text(at) in _PARTED
+
+
+_AFTER_IT = words_of("one ones today tonight too again")
 
 
 def _is_right_after_a_name(message: Message, skip: Found, named: Sequence[Named]) -> bool:

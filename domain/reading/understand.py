@@ -15,7 +15,7 @@ from domain.reading.correction_words import ASKED_FOR
 from domain.reading.danger import danger_pain, signs
 from domain.reading.days import find_days
 from domain.reading.days_of_sets import day_finder, training_days
-from domain.reading.done_only import done_without_numbers
+from domain.reading.done_only import done_beside, done_without_numbers
 from domain.reading.draft_sets import DraftSets
 from domain.reading.element import Element
 from domain.reading.everything import of_everything
@@ -54,6 +54,8 @@ _DEAD = frozenset(
         "a body weight",
         "long ago",
         "a setting",
+        "a saying",
+        "so many still to do",
     }
 )
 
@@ -169,6 +171,7 @@ def _read(request: Request, message: Message) -> Reading:
     placed = resolver.run(of_everything(message, groups, all_named, exercises))
     if not placed and not all_wants and not pain and not found_signs:
         placed = done_without_numbers(message, request, resolver, named, questions)
+    placed.extend(done_beside(message, resolver, named, questions))
     if (
         "skip_workout" in all_wants
         and any(isinstance(p.one, TrainingSet) for p in placed)

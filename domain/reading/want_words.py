@@ -74,6 +74,7 @@ UNDO = Pattern(
     """
     (oops|whoops|sorry|please|pls) (delete|remove|scrap) >(.|!|$)
     undo !(my {worn}|something|things|stuff|sets|a|an) [that|it|the last [one|set]|last|please]
+    (please|pls|plz|kindly) [to|just|can you|could you]* {delete} [it|that|this|again]* {done_with}
     get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
     {sent} [it|that|this|the last one] (twice|double|by accident|# times $)
     sent [it|that|this]* # [times] $
@@ -118,7 +119,8 @@ UNDO = Pattern(
     """,
     delete=words_of(
         """scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear
-        revert retract withdraw reverse unsend unlog unrecord unpost rescind"""
+        revert retract withdraw reverse unsend unlog unrecord unpost rescind deleting removing erasing
+        undoing cancelling scrubbing"""
     ),
     duplicate="(duplicate|dupe|double (entry|post)) [sorry|.|!|,|please|pls|message|entry]*",
     on_its_own=words_of("disregard revert rollback unsend unlog rescind delete erase undo"),

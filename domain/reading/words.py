@@ -62,7 +62,7 @@ FILLERS = words_of(
 RESULT_VERBS = words_of(
     """got did managed hit made completed finished reached achieved lifted pressed pulled pushed benched
     squatted deadlifted rowed curled held repped banged ground squeezed counted put moved cranked knocked
-    scored took"""
+    scored took make"""
 )
 """Verbs whose object is what was done."""
 

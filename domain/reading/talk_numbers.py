@@ -1,0 +1,186 @@
+"""Numbers of what people tell beside their sets, as data: how long it all took, what is left, marks, sayings.
+
+Of the world in itself: `other_numbers.py`; of the gym: `gym_numbers.py`.
+"""
+
+from domain.reading.other_numbers import LIFTED, Other
+from domain.reading.patterns import Pattern
+from domain.reading.words import words_of
+
+_END = ">(,|.|!|'?'|')'|'('|;|-|'\n'|and|but|so|now|today|tonight|lol|haha|$)"
+"""What ends a remark."""
+_BEGIN = "(^|<(,|.|!|'?'|'('|;|-|:|'\n'|and|but|so|then))"
+"""What stands before a remark."""
+_CARDIO = """
+    (treadmill|bike|exercise bike|rower|rowing machine|cross trainer|crosstrainer|elliptical|stepper|
+        stairmaster
+    |stair climber|erg|ski erg|spin bike)
+"""
+_EXTRAS = words_of(
+    """abs ab core stretching stretches mobility cardio yoga pilates skipping jogging running walking foam
+    intervals sprints conditioning hiit"""
+)
+_THINGS_TO_DO = words_of("exercise exercises workout workouts session sessions lift lifts station stations")
+
+_HOW_LONG = (
+    Other(
+        "a while",
+        Pattern(
+            """
+            {done} [all|it|just|quick|quickly]* (in|within|inside|after|under) ..1 n:(# [(:|h) #]) {end}
+            n:# and (out|home|gone|off|showered)
+            # h [#] !({lifted})
+            ((total|whole|overall|gym|session) time|in total) [was|is|of|:|about|around]* n:(# [(:|
+                h) #]) !({lifted})
+            {covered} ..2 in n:(# : #)
+            {event} ..3 {moved} ..2 (to|till|until|at) #
+            (late|early|here|there) , n:(# : #)
+            (to|a|long|the) wait [of|was|for|about]* #
+            (took|had|needed|takes|with) [a|about|only|just]* n:# {off}
+            # times (better|worse|easier|harder|nicer|stronger|faster|slower|{more} _) !({lifted})
+            """,
+            more="more|less|as",
+            event="meeting|call|appointment|class|lesson|shift|flight|dinner|lunch|session|zoom|interview",
+            moved="moved|pushed|shifted|postponed|brought forward|put back|delayed|rescheduled",
+            done=words_of("done finished wrapped through over sorted home out finito complete completed"),
+            covered=words_of("k km miles run ran parkrun mile rowed row jog jogged walk walked cycled ride"),
+            off="(before (it|that|them|this|starting|the)|between|in between|to (recover|breathe|rest))",
+            end=_END,
+            lifted=LIFTED,
+        ),
+    ),
+)
+
+_BESIDE_TRAINING = (
+    Other(
+        "something else done",
+        Pattern(
+            """
+            {cardio} ..2 [(at|on|level) #] for #
+            # [[easy|quick|more]* on] [the|a|my]* {cardio}
+            # [[good|easy|quick|more]* (of|on)] ({extras}) !(reps|x)
+            ({extras}|rolled|rolling|stretched|jogged|walked|skipped) [it|out|after|,]* for #
+            # (round~|set~) of [the|some|my|a]* ({extras})
+            ({extras}) [circuit|work]* [after|before|then|,|:|-]* # (round~|set~)
+            zone # [for #]
+            """,
+            cardio=_CARDIO,
+            extras=_EXTRAS,
+        ),
+        always=True,
+        beside=True,
+    ),
+    Other(
+        "a length",
+        Pattern("# k >(first|before|after|to|home|warm|easy|yesterday|this|in|there|later|tomorrow)"),
+        most=42,
+        beside=True,
+    ),
+)
+
+_WHAT_IS_LEFT = (
+    Other(
+        "so many still to do",
+        Pattern(
+            """
+            (still|only|just|another|got|have) n:# [more|left]* to (do|go) {end}
+            n:# left to (do|go)
+            # _ down [,|and]* # (to go|left|more)
+            [the] last n:# [exercises|lifts|ones]* (tonight|tomorrow|later|after|to come|still)
+            (next up|up next|next) is (number|no|nr|exercise) n:#
+            """,
+            end=_END,
+        ),
+        most=12,
+    ),
+    Other(
+        "a share of",
+        Pattern(
+            """
+            {things} # (of|/|out of) #
+            # (of|/|out of) # {things}
+            # / # (done|ticked|finished|complete|completed|to go|down)
+            (halfway|half way|half done|half time) [through]* ,? # (of|/|out of) #
+            """,
+            things=_THINGS_TO_DO,
+        ),
+        most=12,
+    ),
+    Other(
+        "a share of",
+        Pattern("{begin} # (of|out of) # {end}", begin=_BEGIN, end=_END),
+        most=12,
+        beside=True,
+    ),
+)
+
+_MARKS = (
+    Other(
+        "a score",
+        Pattern(
+            """
+            {begin} [{fair}]* # out of # [today|for (me|us|now)|would _ again|again]* {end}
+            """,
+            fair="solid|strong|good|decent|easy|weak|proud|poor|low|high|hard|clear|big|comfortable|shaky|fun|firm",
+            begin=_BEGIN,
+            end=_END,
+        ),
+        most=10,
+        always=True,
+        beside=True,
+    ),
+    Other(
+        "a score",
+        Pattern(
+            """
+            (won|lost|beat (him|her|them)|drew) [it|by]* # [to #] [[,] #|(-|:) #]*
+            par # ....3 shot [a|an|#]* #
+            """
+        ),
+        always=True,
+    ),
+)
+
+_SAYINGS = (
+    Other(
+        "a saying",
+        Pattern(
+            """
+            # cheers (for|to)
+            # thumbs up
+            # for # (deal~|offer~|special)
+            n:# (is calling|is next|here (i come|we come|we go)|or bust|calling my name|awaits|next stop)
+            # espresso~
+            # steps (forward|forwards|back|backwards|ahead|closer)
+            cloud #
+            {kit} # (benches|racks|machines|barbells|bars) !(for|x|at)
+            of the # (benches|racks|machines|barbells|bars|of us)
+            (people|persons|guys|lads|kids) ..3 # of them
+            # of them (came|left|looked|watched|stared|laughed|clapped|cheered)
+            (open|access|on call|around) # #
+            (i|we|they|were|was) [was|were|is|am|like|a]* # again
+            # : # (fasting|fast|diet)
+            # in # (chance|odds)
+            # to # (it|that|against|odds)
+            odds ..2 # to #
+            # / # (if|whether|chance)
+            passed (with|at) #
+            missed # {rides}
+            """,
+            kit="(have|has|had|got|are|were|with|left) [only|just|like]*",
+            rides=words_of(
+                """bus buses train trains calls call trams tram flights meals lifts meetings days sessions
+                workouts classes appointments"""
+            ),
+        ),
+        always=True,
+    ),
+    Other(
+        "a temperature",
+        Pattern(
+            "(minus|'-') # (in|inside) (the|my|our|this) _ !(#)\n(minus|'-') # (here|today|tonight|degrees)"
+        ),
+    ),
+)
+
+OF_TALK = (*_HOW_LONG, *_BESIDE_TRAINING, *_WHAT_IS_LEFT, *_MARKS, *_SAYINGS)
