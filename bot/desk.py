@@ -32,6 +32,9 @@ TURN_STEPS = 10
 REST_SECONDS = 5.0
 """How long it then waits, while others have their turn."""
 
+STUCK = "person %s: %r would be due without an end, and is left alone for a while"
+"""What is logged where an event is due however often it is done."""
+
 log = logging.getLogger(__name__)
 
 
@@ -112,6 +115,11 @@ def decider(now: datetime) -> Decide:
     """Return the decision for a step at `now`: on what was heard, or on nothing, which is a wake."""
 
     def decide(state: State, heard: Heard | None) -> Outcome:
-        return wake(state, now) if heard is None else hear(state, replace(heard, answered=now))
+        if heard is not None:
+            return hear(state, replace(heard, answered=now))
+        outcome = wake(state, now)
+        for each in outcome.stuck:
+            log.error(STUCK, each.person, each.event)
+        return outcome
 
     return decide

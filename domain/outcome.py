@@ -231,12 +231,20 @@ class Order:
 
 
 @dataclass(frozen=True, slots=True)
+class Stuck:
+    """An event of a waking that would be due without an end: a fault of the program. It waits for a while."""
+
+    person: int
+    event: str
+
+
+@dataclass(frozen=True, slots=True)
 class Outcome:
     """A whole decision; it is saved whole or not at all.
 
     `understood` is what a client's message was taken for. `memory` None leaves the memory as it is;
     `other_memory` is a coach's who is a client as well. `wake_at` is aware and UTC; None: nothing to be woken
-    for.
+    for. `stuck` are events that were given up.
     """
 
     changes: tuple[Change, ...] = ()
@@ -246,3 +254,4 @@ class Outcome:
     other_memory: CoachMemory | None = None
     wake_at: datetime | None = None
     understood: Understood | None = None
+    stuck: tuple[Stuck, ...] = ()

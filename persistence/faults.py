@@ -128,7 +128,7 @@ class Unreadable(StoreFault):
 
 @dataclass(eq=False)
 class NoProgress(StoreFault):
-    """Somebody woken asks to be woken again for the same moment, or an earlier one."""
+    """Somebody woken asks to be woken again at once, or in the past: that would go on for ever."""
 
     person: int
 

@@ -65,7 +65,7 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
         state = load(connection, person, heard, programmes)
     with _told_as(lambda why: Undecided(lease.person, heard.number if heard else None, why)):
         outcome = decide(state, heard)
-        if heard is None and outcome.wake_at is not None and outcome.wake_at <= person.wake_at:
+        if heard is None and outcome.wake_at is not None and outcome.wake_at <= now:
             raise NoProgress(lease.person)
         goes_on = more or (outcome.wake_at is not None and outcome.wake_at <= now)
         columns = _renewed(lease, now) if goes_on else _ENDED

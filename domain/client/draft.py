@@ -107,6 +107,11 @@ class Draft:
         return self.at.astimezone(self.zone).replace(tzinfo=None)
 
     @property
+    def decided(self) -> tuple[int, ClientMemory]:
+        """What the state depends on: how many changes were decided, and the memory."""
+        return len(self._changes), self.memory
+
+    @property
     def is_empty(self) -> bool:
         """Whether nothing is said to the client yet."""
         return not self._parts

@@ -1,10 +1,13 @@
 """What the passing of time comes to for a client: reminders, a nudge, a missed workout, an end of the day.
 
 Every event that lies ahead follows from the state alone, so there is no list of jobs to fall out of step:
-`next_wake` gives the earliest, and `wake` does all that are due.
+`next_wake` gives the earliest, and `wake` does all that are due. What was done must no longer be due: an
+event that would come again and again is given up for a while, so that no waking can go on for ever.
 """
 
+from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 from zoneinfo import ZoneInfo
@@ -31,7 +34,7 @@ from domain.client.tallying import keep_tally
 from domain.client.week import pass_turn
 from domain.client.workouts import close, sum_up_later
 from domain.journal import WorkoutRecord
-from domain.outcome import Outcome, WorkoutKept
+from domain.outcome import Outcome, Stuck, WorkoutKept
 from domain.parts import Nudge, Reminder, Weight
 from domain.state import ClientState
 
@@ -49,6 +52,12 @@ Event = Literal[
     "bring",
     "again",
 ]
+
+MOST_AT_ONCE = 20
+"""How often one event can be due in one waking. However long the bot was off, it is once or twice."""
+
+STUCK_FOR = timedelta(hours=1)
+"""For how long an event is left alone that would be due without an end."""
 
 NUDGE_AFTER = timedelta(hours=3)
 """How long after the reminder a nudge can come at the earliest. The house's own choice."""
@@ -83,17 +92,21 @@ LAST_HOUR = time(21)
 """No nudge comes later than this, local time. The house's own choice."""
 
 
-def next_wake(state: ClientState, after: datetime) -> datetime | None:
-    """Return the moment of the next event (aware, UTC), or None. Events that are past are due at `after`."""
-    moments = [moment for moment, _ in events(state, after)]
+def next_wake(state: ClientState, after: datetime, stuck: frozenset[Event] = frozenset()) -> datetime | None:
+    """Return the moment of the next event (aware, UTC), or None. Events that are past are due at `after`.
+
+    Those that are `stuck` wait for a while, whenever they are due.
+    """
+    moments = [
+        max(moment, after + STUCK_FOR) if event in stuck else moment for moment, event in events(state, after)
+    ]
     return max(after, min(moments)) if moments else None
 
 
 def wake(state: ClientState, now: datetime) -> Outcome:
     """Do all that is due at `now`."""
     draft = Draft(state, now)
-    while ripe := [each for each in events(draft.state, now) if each[0] <= now]:
-        happen(draft, min(ripe, key=lambda each: each[0])[1])
+    stuck = do_due(draft)
     keep_tally(draft)
     keep_due(draft)
     offer_likely(draft)
@@ -102,7 +115,30 @@ def wake(state: ClientState, now: datetime) -> Outcome:
         draft.remember(unasked_on=draft.today, unasked=before + 1)
     note_told(draft)
     weight: Weight = "nudge" if state.memory.welcomed else "answer"
-    return draft.outcome(next_wake(draft.state, now), weight)
+    outcome = draft.outcome(next_wake(draft.state, now, stuck), weight)
+    return replace(outcome, stuck=tuple(Stuck(draft.client.number, each) for each in sorted(stuck)))
+
+
+def do_due(draft: Draft) -> frozenset[Event]:
+    """Do all that is due, the earliest first; return the events that would be due without an end.
+
+    What is due follows from the state and the moment alone. So an event that has changed nothing is due for
+    ever, and is left alone at once; one that changes something each time, after `MOST_AT_ONCE` times.
+    """
+    done: Counter[Event] = Counter()
+    stuck: frozenset[Event] = frozenset()
+    while ripe := [
+        (moment, event)
+        for moment, event in events(draft.state, draft.at)
+        if moment <= draft.at and event not in stuck
+    ]:
+        _, event = min(ripe, key=lambda each: each[0])
+        before = draft.decided
+        happen(draft, event)
+        done[event] += 1
+        if draft.decided == before or done[event] == MOST_AT_ONCE:
+            stuck |= {event}
+    return stuck
 
 
 def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]]:

@@ -10,6 +10,7 @@ from bot import desk
 from bot.commands.database import passing
 from bot.roster import read_roster
 from domain import decide
+from domain.client import waking
 from domain.incoming import Text
 from domain.parts import Notice
 from persistence.faults import DatabaseTrouble
@@ -110,3 +111,17 @@ def sent(store: Any) -> list[tuple[Any, ...]]:
                 messages.append(outgoing.say.parts)
             store.sent(lease, outgoing.number, "", [], [], NOW)
     return messages
+
+
+def test_an_event_that_would_be_due_without_an_end_is_logged_and_ends(
+    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    """Once, and by its number: the person is woken again an hour later, and for nothing else meanwhile."""
+    monkeypatch.setattr(waking, "welcome", lambda _draft: None)
+    with passing() as store:
+        store.load_roster(read_roster(ROSTER), NOW)
+        desk.Desk(store, lambda: NOW).clear()
+        assert store.next_due(NOW) == NOW + waking.STUCK_FOR
+        client = next(person.number for person in store.people() if person.name == "Noor")
+    told = [record.getMessage() for record in caplog.records if record.levelno == logging.ERROR]
+    assert told == [desk.STUCK % (client, "welcome")]

@@ -78,10 +78,15 @@ def process(folder: Path, database: str, api: BotApi, module: str = "bot") -> It
         running.kill()
 
 
-def until(true: Callable[[], object], seconds: float = HUNG_SECONDS) -> None:
-    """Wait until `true()` holds; unlike the server's own waiting, this may look into the database."""
-    limit = time.monotonic() + seconds
+def until(true: Callable[[], object], going_on: Callable[[], object] = lambda: None) -> None:
+    """Wait until `true()` holds; unlike the server's own waiting, this may look into the database.
+
+    It hangs, and TimeoutError is raised, where what `going_on()` returns has not changed for so long.
+    """
+    before, limit = going_on(), time.monotonic() + HUNG_SECONDS
     while not true():
+        if (now := going_on()) != before:
+            before, limit = now, time.monotonic() + HUNG_SECONDS
         if time.monotonic() > limit:
             raise TimeoutError
         time.sleep(0.05)

@@ -53,7 +53,7 @@ def prove(kills: int, seed: int, folder: Path, url: str, *, at_work: float = 0.0
         until(village.is_in)
         with village.talking(random.Random(kills)):
             _kill(bots, village, kills, chance, at_work)
-        until(village.all_answered)
+        until(village.all_answered, going_on=village.sent)  # each chat at its pace: it takes a while
         for bot in bots:
             until(bot.serves)
         faults = [f"stopped with {status}" for bot in bots if (status := bot.stop()) != 0]

@@ -25,7 +25,7 @@ def test_told_to_stop_under_traffic_it_loses_nothing_and_says_nothing_twice(tmp_
             assert bot.stop() == 0
             village.report(chance)  # while nobody listens
             bot.kill_and_start_again()
-            until(village.all_answered)
+            until(village.all_answered, going_on=village.sent)
             assert bot.stop() == 0
         found = counted(url, village, most_again=0, faults=[])
     assert (found.faults, found.again, found.alerts_again) == ((), 0, 0)

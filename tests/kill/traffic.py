@@ -86,6 +86,11 @@ class Village:
         """Return whether everybody has been welcomed."""
         return all(person.received for person in (*self.reporting.values(), self.coach))
 
+    def sent(self) -> int:
+        """Return how much the bot has said so far."""
+        with self.api.world.changed:
+            return len(self.api.world.sent)
+
     def all_answered(self) -> bool:
         """Return whether all last reports were answered, and the coach has heard of all that hurts."""
         last = {name: FIRST_LOAD + said - 1 for name, said in self.said.items() if said}
@@ -97,13 +102,13 @@ class Village:
 
     @contextmanager
     def talking(self, chance: random.Random) -> Iterator[None]:
-        """Let one report follow the other while this lasts."""
+        """Let one report follow the other while this lasts: hardly faster than a chat can be answered."""
         done = threading.Event()
 
         def talk() -> None:
             while not done.is_set():
                 self.report(chance)
-                done.wait(chance.uniform(0.05, 0.4))
+                done.wait(chance.uniform(0.05, 0.6))
 
         thread = threading.Thread(target=talk)
         thread.start()

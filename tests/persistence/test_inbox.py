@@ -180,19 +180,23 @@ def test_what_raises_leaves_nothing_behind_and_can_be_set_aside(store: Store, en
     assert [(row.incoming.text, row.fault) for row in kept] == [("poison", "LookupError"), ("dip 8", None)]
 
 
-def test_a_wake_that_raises_is_let_be_for_an_hour(store: Store) -> None:
+@pytest.mark.parametrize("again", [0, 1, 2])
+def test_a_wake_that_asks_to_be_woken_at_once_or_in_the_past_is_let_be_for_an_hour(
+    store: Store, again: int
+) -> None:
+    """At the very moment of the wake, later than that moment, and at the present one: none of them ends."""
     people = settled(store, "Noor")
     store.receive([text("telegram:Noor", "wake me", "1")])
-    work_once(store, NOON, lambda _state, _heard: Outcome(wake_at=after(minutes=1)))
-    lease = store.claim_person(after(minutes=1), LEASE_SECONDS)
+    work_once(store, NOON, lambda _state, _heard: Outcome(wake_at=after(minutes=0.5)))
+    lease = store.claim_person(after(minutes=2), LEASE_SECONDS)
     assert lease is not None
     with pytest.raises(Undecided) as fault:
-        store.work(lease, after(minutes=1), lambda _state, _heard: Outcome(wake_at=after(minutes=1)))
+        store.work(lease, after(minutes=2), lambda _state, _heard: Outcome(wake_at=after(minutes=again)))
     assert isinstance(fault.value.__cause__, NoProgress)
     assert (fault.value.person, fault.value.message) == (people["Noor"], None)
-    store.set_aside(lease, None, fault.value.why, after(minutes=1))
-    assert not store.work(lease, after(minutes=1), nothing)
-    assert store.next_due(after(minutes=1)) == after(minutes=61)
+    store.set_aside(lease, None, fault.value.why, after(minutes=2))
+    assert not store.work(lease, after(minutes=2), nothing)
+    assert store.next_due(after(minutes=2)) == after(minutes=62)
 
 
 def test_a_message_that_cannot_be_read_is_like_one_that_raises(store: Store, engine: Engine) -> None:

@@ -138,6 +138,7 @@ class Life:
         assert self.wake_at is None or self.wake_at > moment
 
     def _take(self, outcome: Outcome) -> tuple[Part, ...]:
+        assert outcome.stuck == ()
         for change in outcome.changes:
             self.state = apply(self.state, change)
             if isinstance(change, Recorded):

@@ -1,5 +1,6 @@
 """Reminders, nudges, missed workouts and the end of a workout."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
@@ -9,9 +10,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from domain.calendar import at_local
-from domain.client import hear
+from domain.client import hear, waking
+from domain.client.draft import Draft
 from domain.incoming import Heard, Text
 from domain.memory import ClientMemory
+from domain.outcome import Stuck
 from domain.parts import Notice, Plan, Question, Reminder, VerdictPart
 from tests.domain.client.people import Life, at, kinds, noor
 
@@ -206,3 +209,22 @@ def test_each_training_day_has_one_reminder_at_its_hour_whatever_the_clocks_do(
         said = [part for part in life.passes_to(moment) if isinstance(part, Reminder)]
         assert said == [Reminder(workout="A", on=day)]
         life.says("100x10", moment + timedelta(minutes=1))
+
+
+@pytest.mark.parametrize(
+    "going_on_for_ever",
+    [
+        pytest.param(lambda _draft: None, id="changes nothing"),
+        pytest.param(lambda draft: draft.remember(told_unasked=draft.memory.told_unasked), id="as it was"),
+        pytest.param(lambda draft: draft.number("last_question"), id="changes something each time"),
+    ],
+)
+def test_an_event_that_would_be_due_without_an_end_is_left_alone_for_an_hour_and_holds_nothing_up(
+    going_on_for_ever: Callable[[Draft], None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    state = replace(noor(), memory=ClientMemory())
+    monkeypatch.setattr(waking, "welcome", going_on_for_ever)
+    outcome = waking.wake(state, at(2, 8))
+    assert outcome.stuck == (Stuck(state.client.number, "welcome"),)
+    assert [part.kind for say in outcome.says for part in say.parts] == ["reminder", "plan"]
+    assert outcome.wake_at == at(2, 9)
