@@ -6,6 +6,7 @@ wait for the tick. A step that has begun is always finished: stopping drains.
 
 import asyncio
 import contextlib
+import gc
 import logging
 import signal
 from collections.abc import Awaitable, Callable
@@ -116,6 +117,9 @@ async def serve(
 
     for each in (signal.SIGTERM, signal.SIGINT):
         asyncio.get_running_loop().add_signal_handler(each, stopping.set)
+    # What is loaded by now stays for good; going through it at each collection took a fifth of the time.
+    gc.collect()
+    gc.freeze()
     log.info("serving")
 
     async with AsyncExitStack() as stack:

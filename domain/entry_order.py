@@ -4,6 +4,7 @@ Whatever is said of the last set is about the last one told. What was brought in
 late it was: a correction never reaches it by its place.
 """
 
+from bisect import insort
 from collections.abc import Iterable
 from datetime import date
 
@@ -17,6 +18,13 @@ def in_order(entries: Iterable[Entry], memory: ClientMemory) -> tuple[Entry, ...
     if not memory.brought_in:
         return tuple(sorted(entries, key=lambda each: each.order))
     return tuple(sorted(entries, key=lambda each: _place(each, memory)))
+
+
+def with_entry(entries: tuple[Entry, ...], entry: Entry, memory: ClientMemory) -> tuple[Entry, ...]:
+    """Return entries that stand in their order with one more in its place."""
+    together = list(entries)
+    insort(together, entry, key=lambda each: _place(each, memory))
+    return tuple(together)
 
 
 def told(state: ClientState) -> tuple[Entry, ...]:

@@ -107,7 +107,7 @@ def next_target(
         if each.is_hold == is_hold
         and (prescription.ladder is not None or each.lowering_only == prescription.lowering_only)
     )
-    eased = _easing(easing, days_away, ill=ill)
+    eased = easing_from(easing, days_away, ill=ill)
 
     if prescription.load_from is not None:
         if last_of_other is None:
@@ -178,8 +178,11 @@ def _relative(
     return Aim(load, amount, reason, expected)
 
 
-def _easing(asked: Decimal | None, days_away: int, *, ill: bool) -> Eased | None:
-    """Return the lowest share of the load: of the one asked for, and of those that a break calls for."""
+def easing_from(asked: Decimal | None, days_away: int, *, ill: bool) -> Eased | None:
+    """Return the lowest share of the load: of the one asked for, and of those that a break calls for.
+
+    Where there is none, no target is eased.
+    """
     after = share_after(days_away)
     shares = [
         Eased(asked) if asked is not None and asked < 1 else None,

@@ -3,6 +3,7 @@
 Each is the same Python value on SQLite and on PostgreSQL. Nothing here knows a table.
 """
 
+from collections.abc import Callable
 from datetime import UTC, datetime
 from decimal import Decimal
 from typing import Any, TypeVar
@@ -32,11 +33,17 @@ class Moment(TypeDecorator[datetime]):
         in_utc = value.astimezone(UTC)
         return in_utc.replace(tzinfo=None) if dialect.name == "sqlite" else in_utc
 
-    def process_result_value(self, value: datetime | None, dialect: Dialect) -> datetime | None:
-        """Return the stored moment, aware."""
-        if value is None:
-            return None
-        return value.replace(tzinfo=UTC) if dialect.name == "sqlite" else value.astimezone(UTC)
+    def result_processor(self, dialect: Dialect, coltype: object) -> Callable[[Any], datetime | None]:  # noqa: ARG002 - SQLAlchemy's signature
+        """Return what makes an aware moment of what the driver returns; a journal has a thousand."""
+        return _moment_of_text if dialect.name == "sqlite" else _moment_in_utc
+
+
+def _moment_of_text(value: str | None) -> datetime | None:
+    return None if value is None else datetime.fromisoformat(value + "+00:00")
+
+
+def _moment_in_utc(value: datetime | None) -> datetime | None:
+    return None if value is None else value.astimezone(UTC)
 
 
 class Exact(TypeDecorator[Decimal]):

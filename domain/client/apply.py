@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from domain.entry_order import in_order, within
+from domain.entry_order import in_order, with_entry, within
 from domain.outcome import (
     AlertNoted,
     AlertRaised,
@@ -37,7 +37,7 @@ def apply(state: ClientState, change: Change) -> ClientState:
     match change:
         case Recorded(entry, instead_of):
             kept = tuple(old for old in state.entries if old.number != instead_of)
-            return replace(state, entries=in_order((*kept, entry), state.memory))
+            return replace(state, entries=with_entry(kept, entry, state.memory))
         case TakenBack(number):
             return replace(state, entries=tuple(old for old in state.entries if old.number != number))
         case WorkoutKept(workout):

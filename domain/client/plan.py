@@ -19,7 +19,7 @@ from domain.parts import Plan, PlanChange, PlanLine
 from domain.programme import Rotation
 from domain.sets import TrainingSet
 from domain.state import ClientState
-from domain.target import NoTarget, Target, next_target
+from domain.target import NoTarget, Target, easing_from, next_target
 from domain.target_reasons import LowerLoad, MuchTooLight
 from domain.units import to_kg
 from domain.warm_up import Ramp, ToDo, ramps
@@ -74,6 +74,12 @@ def target_for(state: ClientState, line: Line, past: tuple[Exposure, ...], on: d
         ill=was_ill(state, past),
         back_to=back_to(state, past),
     )
+
+
+def can_be_eased(state: ClientState, exercise: str, past: Sequence[Exposure], on: date) -> bool:
+    """Return whether what is aimed for on the day `on`, after the exposures `past`, may be eased."""
+    asked = easing_of(state, exercise, past)
+    return easing_from(asked, days_away(state, past, on), ill=was_ill(state, past)) is not None
 
 
 def reckoned_from(state: ClientState, exercise: str, past: Sequence[Exposure]) -> TrainingSet | None:

@@ -75,7 +75,8 @@ def in_turn(state: ClientState, today: date) -> Due | None:
 
 
 class Days(NamedTuple):
-    """The days on which workouts of the programme had their turn, and those on which something was done."""
+    """The days on which workouts of the programme had their turn, and those on which something was done: each
+    once, in no order."""
 
     turns: tuple[date, ...]
     trained: tuple[date, ...]
@@ -87,9 +88,9 @@ def days_of(workouts: tuple[WorkoutRecord, ...], entries: tuple[Entry, ...]) -> 
     records = [record for record in workouts if record.name != BESIDE]
     trained = {record.number for record in records if record.state in {"open", "done"}}
     numbers = {record.number for record in records}
-    rest = [(entry.workout, entry.set.on) for entry in entries if entry.workout in numbers]
-    days = [(number, on) for number, on in (*((each.number, each.on) for each in records), *rest) if on]
-    return Days(tuple(on for _, on in days), tuple(on for number, on in days if number in trained))
+    rest = {(entry.workout, entry.set.on) for entry in entries if entry.workout in numbers}
+    days = {(number, on) for number, on in (*((each.number, each.on) for each in records), *rest) if on}
+    return Days(tuple({on for _, on in days}), tuple({on for number, on in days if number in trained}))
 
 
 def catch_up(draft: Draft) -> Due | None:

@@ -12,16 +12,16 @@ from functools import lru_cache
 from domain.client.draft import Draft
 from domain.client.exposures import exposures_by_exercise
 from domain.client.lines import hold_on, line_named, lines_of
-from domain.client.plan import body_mass_kg, target_for
+from domain.client.plan import body_mass_kg, can_be_eased, target_for
 from domain.client.rotation import BESIDE
-from domain.client.verdicts import verdict_on, was_eased
+from domain.client.verdicts import is_lighter, was_eased
 from domain.entry_order import within
 from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.state import ClientState
 from domain.tally import ClientTally, Counts, RemedyResult, Unbeaten, WorkoutCounts
-from domain.verdict import judge
+from domain.verdict import Verdict, judge
 
 DAYS_KEPT = 35
 """How far back the counts go, so that a digest that comes late still has its days. The house's own choice."""
@@ -111,22 +111,33 @@ def result_at(state: ClientState, past: Past, place: int) -> str:
     """
     before = [exposure for _, exposure in past[:place]]
     deciding = (*(each for each in before[:-1] if each.lowering_only), *before[-1:], past[place][1])
-    result = _result(deciding, body_mass_kg(state))
-    return "not comparable" if result == "below" and is_eased_at(state, past, place) else result
+    verdict = _verdict(deciding, body_mass_kg(state))
+    if verdict.result == "below" and is_eased_at(state, past, place, verdict):
+        return "not comparable"
+    return verdict.result
 
 
-def is_eased_at(state: ClientState, past: Past, place: int) -> bool:
-    """Return whether the exposure at that place was lighter on purpose, as far as the plans still tell."""
+def is_eased_at(state: ClientState, past: Past, place: int, verdict: Verdict) -> bool:
+    """Return whether the exposure at that place was lighter on purpose, as far as the plans still tell.
+
+    Most were not, be it that they were not lighter, or that nothing would have eased them: their targets are
+    not reckoned.
+    """
     record, exposure = past[place]
     until = tuple(each for _, each in past[: place + 1])
+    if not is_lighter(verdict) or not can_be_eased(state, exposure.exercise, until[:-1], record.on):
+        return False
     line = line_named(state, record.name, exposure.exercise)
     aim = target_for(state, line, until[:-1], record.on) if line is not None else None
-    return was_eased(state, until, verdict_on(state, until), aim)
+    return was_eased(state, until, verdict, aim)
 
 
 @lru_cache(maxsize=8192)
-def _result(deciding: tuple[Exposure, ...], mass: Decimal | None) -> str:
-    """Return the verdict on the last of these exposures: most are asked for again with each decision."""
+def _verdict(deciding: tuple[Exposure, ...], mass: Decimal | None) -> Verdict:
+    """Return the verdict on the last of these exposures: most are asked for again with each decision.
+
+    It is no word on a personal best, for which all that lies before would have to be there.
+    """
     *earlier, now = deciding
     about = describe(now.exercise)
     return judge(
@@ -136,7 +147,7 @@ def _result(deciding: tuple[Exposure, ...], mass: Decimal | None) -> str:
         body_mass_kg=mass,
         body_share=about.body_share,
         joints=about.joints,
-    ).result
+    )
 
 
 def unbeaten(state: ClientState, courses: list[Past]) -> Iterator[Unbeaten]:

@@ -40,7 +40,7 @@ def was_eased(
     was_to_be = easing_of(state, now.exercise, earlier) is not None or (
         isinstance(aim, Target) and isinstance(aim.reason, Eased)
     )
-    return was_to_be and _is_lighter(verdict.set, verdict.before)
+    return was_to_be and is_lighter(verdict)
 
 
 def is_on_target(done: TrainingSet, aimed: Target | NoTarget | None) -> bool:
@@ -52,8 +52,9 @@ def is_on_target(done: TrainingSet, aimed: Target | NoTarget | None) -> bool:
     return alike and aim.load_kind != "assist" and done.kg >= aim.kg and done.amount >= aim.amount
 
 
-def _is_lighter(done: TrainingSet, before: TrainingSet | None) -> bool:
-    """Return whether less was put on than `before`, or of the body alone fewer reps or seconds were done."""
+def is_lighter(verdict: Verdict) -> bool:
+    """Return whether less was put on than before, or of the body alone fewer reps or seconds were done."""
+    done, before = verdict.set, verdict.before
     if before is None:
         return False
     less = extra_kg(done) - extra_kg(before)
