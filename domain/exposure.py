@@ -41,8 +41,9 @@ class Exposure:
 
     @cached_property
     def is_hold(self) -> bool:
-        """Whether it is a static hold, measured in seconds."""
-        return any(each.seconds is not None for each in self.sets)
+        """Whether it is a static hold, in seconds; beside full reps, lowering-only ones do not tell."""
+        lowering_only = self.lowering_only
+        return any(each.seconds is not None for each in self.sets if each.lowering_only == lowering_only)
 
     @cached_property
     def kind(self) -> Kind:
@@ -51,7 +52,9 @@ class Exposure:
 
     @cached_property
     def counting(self) -> tuple[TrainingSet, ...]:
-        """The sets that count: lowering-only reps after full reps finish a set off and are not compared."""
+        """The sets that count, one at least: lowering-only reps after full reps finish a set off and are not
+        compared.
+        """
         if len(self.sets) == 1:
             return self.sets
         lowering_only, is_hold = self.lowering_only, self.is_hold

@@ -11,7 +11,7 @@ import statistics
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import UTC, datetime, timedelta
 from itertools import count
@@ -32,6 +32,14 @@ from tests.bot.telegram.village import roster
 
 ROUNDS = 40
 KEYS = count(1)
+REPORTING = 200
+"""How many clients report in turn."""
+SETS_EACH = 6
+"""How many sets one of them reports, a message a set: as many as a workout has of an exercise at most."""
+TURNS = count()
+SETS_OF_ONE, SETS_OF_WORKOUT = 2_000, 10
+AT_ONCE = 250
+"""Of how many clients the sets are put in at once."""
 ROWS = 7
 """What one report writes: the message, its end, the set, the workout, the answer, the chat, the person."""
 
@@ -53,15 +61,15 @@ def main() -> int:
 
     with tempfile.TemporaryDirectory(prefix="kilopost-bench-") as name:
         folder = Path(name)
-        with village(folder / "small.sqlite3", 1) as (engine, store):
+        with village(folder / "small.sqlite3", REPORTING) as (engine, store):
             add_sets(engine, 10_000)
             report(store, 5)
             few, bare = in_turn(lambda: report(store, 12), lambda: bare_commit(folder / f"bare-{next(KEYS)}"))
             print(f"a report {few * 1000:.2f} ms, a bare durable commit {bare * 1000:.2f} ms")
             told("a report on SQLite against a bare durable commit", "times", few / bare, 4, most=True)
-        with village(folder / "large.sqlite3", 1) as (engine, store):
+        with village(folder / "large.sqlite3", REPORTING) as (engine, store):
             add_sets(engine, said.sets)
-            with village(folder / "small2.sqlite3", 1) as (small_engine, small):
+            with village(folder / "small2.sqlite3", REPORTING) as (small_engine, small):
                 add_sets(small_engine, 10_000)
                 few, many = in_turn(lambda: report(small, 12), lambda: report(store, 12))
             told(f"a report with {said.sets:,} sets against 10,000", "times", many / few, 1.2, most=True)
@@ -110,39 +118,48 @@ def settle(engine: Engine, store: Store, clients: int) -> None:
 
 
 def add_sets(engine: Engine, sets: int) -> None:
-    """Give other clients so many recorded sets, 2,000 each, and one of them as many as a few years bring."""
+    """Give other clients so many recorded sets, `SETS_OF_ONE` each: the work of the database alone."""
     Desk(Store(engine), lambda: datetime.now(UTC)).clear()
     store = Store(engine)
     store.receive([said_just_now("telegram:10", "romanian deadlift 60 kg x 6")])
     Desk(store, lambda: datetime.now(UTC)).clear()
     with writing(engine) as connection:
         like = connection.execute(text("SELECT * FROM people WHERE name = 'Chidi'")).mappings().one()
-        others = max(1, sets // 2_000)
-    people = [{**like, "number": 10_000 + n, "name": f"Other {n}", "chat": f"o:{n}"} for n in range(others)]
-    insert(engine, "people", people)
+        others = max(1, sets // SETS_OF_ONE)
+    people = {"number": "10000 + n", "name": "'Other ' || n", "chat": "'o:' || n"}
+    multiply(engine, "people", f"number = {like['number']}", others, 1, people)
+    for first in range(0, others, AT_ONCE):
+        clients, moved = min(AT_ONCE, others - first), 10_000 + first
+        workout = {"client": f"{moved} + n", "number": "1 + m"}
+        multiply(engine, "workouts", "client < 10000", clients, SETS_OF_ONE // SETS_OF_WORKOUT, workout)
+        entry = {"client": f"{moved} + n", "number": "1 + m", "workout": f"1 + m / {SETS_OF_WORKOUT}"}
+        multiply(engine, "entries", "client < 10000", clients, SETS_OF_ONE, entry)
+
+
+def multiply(engine: Engine, table: str, like: str, clients: int, each: int, own: Mapping[str, str]) -> None:
+    """Copy the first row of a table that is `like` this, `each` times for each of so many clients.
+
+    What is a copy's own is told by `n`, which client it is, and `m`, which of the copies; both begin at 0.
+    The database does it by itself: ten million rows would take Python a quarter of an hour.
+    """
     with engine.connect() as connection:
-        entry = connection.execute(text("SELECT * FROM entries LIMIT 1")).mappings().one()
-        workout = connection.execute(text("SELECT * FROM workouts LIMIT 1")).mappings().one()
-    for client in range(10_000, 10_000 + others):
-        workouts = [{**workout, "client": client, "number": n} for n in range(1, 201)]
-        entries = [
-            {**entry, "client": client, "number": n, "workout": 1 + (n - 1) // 10} for n in range(1, 2_001)
-        ]
-        insert(engine, "workouts", workouts)
-        insert(engine, "entries", entries)
-
-
-def insert(engine: Engine, table: str, rows: list[dict[str, object]]) -> None:
-    """Put rows in, as they are."""
+        named = [row.name for row in connection.execute(text(f"PRAGMA table_info({table})"))]
+    columns = ", ".join(f'"{name}"' for name in named)
+    values = ", ".join(own.get(name, f'o."{name}"') for name in named)
     raw = engine.raw_connection()
     try:
-        names = list(rows[0])
-        marks = ", ".join("?" * len(names))
-        statement = f"INSERT INTO {table} ({', '.join(names)}) VALUES ({marks})"  # noqa: S608 our own names
-        raw.cursor().execute("PRAGMA synchronous = OFF")
-        raw.cursor().executemany(statement, [tuple(row[name] for name in names) for row in rows])
+        cursor = raw.cursor()
+        cursor.execute("PRAGMA synchronous = OFF")
+        cursor.execute(
+            "WITH RECURSIVE"  # noqa: S608 our own names
+            f" ns(n) AS (VALUES (0) UNION ALL SELECT n + 1 FROM ns WHERE n < {clients - 1}),"
+            f" ms(m) AS (VALUES (0) UNION ALL SELECT m + 1 FROM ms WHERE m < {each - 1}),"
+            f" o AS (SELECT * FROM {table} WHERE {like} LIMIT 1)"
+            f" INSERT INTO {table} ({columns})"
+            f" SELECT {values} FROM ns, ms, o"
+        )
         raw.commit()
-        raw.cursor().execute("PRAGMA synchronous = FULL")
+        cursor.execute("PRAGMA synchronous = FULL")
     finally:
         raw.close()
 
@@ -158,15 +175,12 @@ def report(store: Store, rounds: int = ROUNDS) -> float:
     desk = Desk(store, lambda: datetime.now(UTC))
     times = []
     for number in range(rounds):
-        # A message a set: a client sends a handful in a workout.
         words = f"romanian deadlift {60 + number % 5} kg x 6"
+        chat = f"telegram:{1000 + next(TURNS) // SETS_EACH % (REPORTING - 1)}"
         began = time.perf_counter()
-        store.receive([said_just_now("telegram:10", words)])
+        store.receive([said_just_now(chat, words)])
         desk.clear()
         times.append(time.perf_counter() - began)
-        if number % 6 == 5:
-            store.receive([said_just_now("telegram:10", "undo")] * 1)
-            desk.clear()
     return statistics.median(times)
 
 
