@@ -179,7 +179,7 @@ def _close(
         if token.text in {".", "!", "?", ";"} or (of and token.text == ","):
             return False
         if token.kind == NUMBER:
-            if message.taken[at] == "a set's number":
+            if message.taken[at] in {"a set's number", "how many are held"}:
                 continue
             return False
         if (

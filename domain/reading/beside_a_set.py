@@ -6,6 +6,7 @@
 from collections.abc import Sequence
 
 from domain.reading.anchors import PROVIDERS
+from domain.reading.counted import BEGINS_ANEW
 from domain.reading.element import Element, Item
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -49,7 +50,7 @@ _OF_SETS = (
     )
 )
 """Words that a set is told with."""
-_BEGINS = PERSON_WORDS | words_of("i he she they we")
+_BEGINS = (PERSON_WORDS | BEGINS_ANEW) - {"it"}
 """Words that begin something else: "9, 8 roommate filmed it"."""
 
 

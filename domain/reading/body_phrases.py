@@ -91,7 +91,8 @@ FIGURES = Pattern(
     (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
     (pain|headache) to {task}|headache (to _|for me)
     ({thing}) ....3 (gave|gives|giving|given) me [a|an|such|the|real|proper|total|biggest]* (headache|pain)
-    (was|were|been|being) [just|such]* (a|one) ..2 headache
+    (is|was|were|been|being) [just|such]* one ..2 headache
+    (was|were|been|being) [just|such]* a ..2 headache
     (headache|pain) [,|-]* (figuratively|metaphorically|figure of speech)
     [this|the|that|my] ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
     no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au
@@ -173,6 +174,7 @@ LONG_PAST = Pattern("""
     (year|years|yr|yrs|month|months|mths|decade|decades|ages) ago|(years|yrs|months) back
     back in # !(day|days|hour|hours|min|mins|minutes|sec|secs|week|weeks|month|months)
     back then|in the past|old ..2 injury
+    (was|in) [back|in]* # , (nothing|none|never|no problems|not once) [again] since
 """)
 _NO_MORE = (
     "(no|nope|none|negative|nil|never|nothing|n) >(.|,|;|!|')'|/|'\n'|$|thanks|thank|so far|at all|and)"

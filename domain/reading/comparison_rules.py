@@ -41,6 +41,7 @@ _UP = Pattern(
     n:# u:{unit} (more|heavier|up|extra) [weight|load] {than} {last}
     n:# (heavier [weight|load]|up [weight|load]|extra [weight|load]|more (weight|load)) {than} {last}
     n:# u:{unit} (more|heavier|up) !(rep|reps)
+    n:# [u:{unit}] more [of]* (help|assistance|support|assist) [than {last}]
     fraction:# [u:{unit}] ((more|heavier|up) [{than} {last}]|extra {than} {last}) !({reps})
     """,
     went_up="up|went up|added|add|increased|increase|bumped|heavier by",
@@ -55,6 +56,7 @@ _DOWN = Pattern(
     (took|taking|take|knocked) n:# [u:{unit}] off !(the|my|of)
     n:# u:{unit} less than {last}
     n:# less than {last} >(for #|x #|, #)
+    n:# [u:{unit}] (less|fewer) [of]* (help|assistance|support|assist) [than {last}]
     n:# u:{unit} (less|lighter|down|off) !(rep|reps)
     fraction:# [u:{unit}] (less|lighter|down|off) [than {last}] !({reps})
     """,
@@ -221,6 +223,7 @@ _AGAIN = Pattern("""
     (one|a) [cheeky|more|very]* (bonus|extra|last|final) (one|set|go) !(was|is|left)
     (one|#) more [:] >(# [kg|lb] (x|for))
     another # (for|x)
+    ^ [and|then|got|did]* another >(# [reps|rep] [there|too|today]* (>(.|,|!)|$))
     ^ [and|then|did]* # more # [kg|lb] (for|x)
 """)
 _ONE_MORE = Pattern(

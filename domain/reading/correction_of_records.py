@@ -143,7 +143,8 @@ def _is_of_a_recorded_day(
     """Return whether "yesterday the rdl was 82.5" speaks of an exercise recorded on that day."""
     if len(named) != 1 or len(named[0].names) != 1 or len(days) != 1 or len(message.tokens) > 12:
         return False
-    if not _IS.intersection(message.texts(named[0].end, named[0].end + 2)):
+    end = days[0].end if 0 <= days[0].start - named[0].end <= 1 else named[0].end
+    if not _IS.intersection(message.texts(end, end + 2)):
         return False
     on = past_day(days[0], request.sent)
     numbers = [at for at, token in enumerate(message.tokens) if token.value is not None]
@@ -172,9 +173,15 @@ _ASKS_WHY = words_of("why how when ?")
 
 def _is_no_and_a_number(message: Message) -> bool:
     """Return whether a short message denies the last record and says another number: "no, 3 reps"."""
-    return len(message.tokens) <= _SHORT and NO_FIRST.at(message, 0) is not None
+    found = NO_FIRST.at(message, 0)
+    if found is None:
+        return False
+    _, end = message.sentence_span(0)
+    left = [at for at in message.numbers(end, len(message.tokens)) if message.text(at + 1) not in _NTH]
+    return len(message.tokens) <= _SHORT or (end <= _SHORT and not left and message.text(found.end) == ".")
 
 
+_NTH = words_of("st nd rd th")
 _SHORT = 10
 """Of how many words and signs a message is that has nothing but a denial and what is right."""
 

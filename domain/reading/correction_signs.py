@@ -49,7 +49,11 @@ def is_correction(
     message: Message, request: Request, named: Sequence[Named], days: Sequence[Day] = ()
 ) -> bool:
     """Return whether the message puts right something recorded, rather than reporting something new."""
-    if not request.done or _names_another(message, named) or _is_of_an_earlier_day(message, request, named):
+    if (
+        not request.done
+        or _names_another(message, request, named)
+        or _is_of_an_earlier_day(message, request, named)
+    ):
         return False
     if is_of_what_is_recorded(message, request, named, days) or done_on(message, request, named) is not None:
         return True
@@ -73,11 +77,13 @@ _TAKES_BACK = Pattern(
 _MOST_BETWEEN = 12
 
 
-def _names_another(message: Message, named: Sequence[Named]) -> bool:
+def _names_another(message: Message, request: Request, named: Sequence[Named]) -> bool:
     """Return whether the client begins with an exercise, and takes another before its set is told: "pulldown,
     no, that was the row, 50 for 9"."""
     names = [n for n in named if not n.weak and len(n.names) == 1]
-    if len(names) < 2 or names[0].names == names[1].names or _TAKES_BACK.at(message, names[0].end) is None:
+    if len(names) < 2 or _TAKES_BACK.at(message, names[0].end) is None:
+        return False
+    if names[0].names == names[1].names and any(one.exercise in names[0].names for one in request.done):
         return False
     begins = not message.numbers(0, names[1].start) and names[0].start <= 2
     near = names[1].start - names[0].end <= _MOST_BETWEEN

@@ -33,7 +33,7 @@ SIGN = Pattern(
     slip:(^ [{opening}]* ({not_so}) [,|.|!|:|-|coach|and]* (i|it|that) [only|just]* ({came_to}) >(#))
     slip:(^ # [{counted}] actually [,|coach|sorry|.|!]* $)
     slip:((weight|load|reps|number) [is|was|s]* (wrong|incorrect) [:|,|-|it|was|should|be]* >(#))
-    slip:({unit} ,? not in? {unit})
+    slip:({unit} ....6 ,? not in? {unit})
     slip:((sorry|oops|whoops|units|unit|ups) [,|:|in]* {unit} (>(.|!|,|-|not)|$))
     slip:(^ [{opening}]* in {unit} ,? (sorry|oops|not))
     slip:((correct|right) [one|number|weight|load|reps|value]* (is|was|should be) >(#))
@@ -79,7 +79,8 @@ SIGN = Pattern(
     ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",
     slip="""
         correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
-        wrong (number|exercise|weight|reps|load|name|one|unit|day|date)|got (that|it) wrong
+        wrong (number|exercise|lift|movement|machine|weight|reps|load|name|one|unit|day|date)
+        got (that|it) wrong
         (made|is) an? (error|mistake)|^ (edit|fix|amendment) :|counted [it|that|them|the reps]* wrong
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
@@ -165,7 +166,7 @@ COMPARISON = Pattern("""
 """)
 """Remarks with "not" that set no number against another."""
 NO_FIRST = Pattern("""
-    ^ [hi|hey|coach|sorry|ugh|oh|,|!|ah|but]* (no|nope|nah|wait) ,? [it was|it is|its|i did|
+    ^ [hi|hey|coach|sorry|ugh|oh|,|!|ah|but|er|um|argh|whoops]* (no|nope|nah|wait) ,? [it was|it is|its|i did|
         i got|only|just|actually|wait|no|,]* #
 """)
 INSTEAD = Pattern("instead of [the|a] n:#")
@@ -281,6 +282,7 @@ UNIT_FIXED = Pattern(
     in right:{unit} ,? (sorry|not|oops)
     right:{unit} ,? not {unit}
     ^ right:{unit} (,? not|sorry|instead|i mean|$)
+    ^ right:{unit} ....7 not [in] {unit}
     (sorry|oops|whoops|meant|mean|ups) ,? [in|its]* right:{unit}
 """,
     unit=_UNIT,

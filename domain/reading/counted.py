@@ -71,6 +71,8 @@ def _is_one(person: str) -> bool:
     return not person.endswith("s") and person not in {"kid", "people"}
 
 
+BEGINS_ANEW = words_of("i im ive id ill he she they we it its")
+"""Words that begin to tell something else: "8, 8, 6 im a puddle"."""
 _ENDS = (
     AND_WORDS
     | THEN_WORDS
@@ -94,7 +96,9 @@ def ends_here(message: Message, at: int) -> bool:
         return False
     if _OF_SO_MANY.at(message, at) is not None:
         return True
-    if token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1:
+    if token.text in BEGINS_ANEW or (
+        token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1
+    ):
         return True
     says_when = message.taken[at] == "a day"
     return token.kind != WORD or says_when or token.text in _ENDS or token.text.endswith(("ly", "ing"))

@@ -40,6 +40,12 @@ _SUM = Pattern(
     unit=words_of("kg kgs lb lbs"),
 )
 """A load that is told in parts, which may be what is on one side: "20 + 60 x 8"."""
+_CONFIRMED = Pattern(
+    """
+    {wonders} {wonders} {wonders} (yes|yep|yeah|yup|definitely|exactly) [,|it was|definitely|it s|its|,]* #
+    """,
+    wonders="['?'|!|.|,|i think|i guess|i believe|hmm|maybe|hang on|let me (think|check)]*",
+)
 _ANSWER = Pattern("(no|nope|nah|wait|sorry|actually) [,|no|wait|i mean|it was|actually|the|my|make that]* #")
 
 
@@ -59,8 +65,9 @@ def is_doubtful(message: Message, numbers: Sequence[Quantity], end: int) -> bool
         return False
     while message.text(end) in {"kg", "lb", "reps", "today"} or (message.taken[end : end + 1] == ["a day"]):
         end += 1
-    # "142.5? No, I mean 140": what was asked is answered in the same breath.
-    return message.text(end) == "?" and _ANSWER.at(message, end + 1) is None
+    # "142.5? No, I mean 140", "x 12?? I think. Yes 12": what was asked is answered in the same breath.
+    answered = _ANSWER.at(message, end + 1) is not None or _CONFIRMED.at(message, end) is not None
+    return message.text(end) == "?" and not answered
 
 
 def _is_about(message: Message, number: Quantity) -> bool:

@@ -205,8 +205,9 @@ COMMON = words_of(
     before being best better between both bottom boxes break brunch bring broke broken building built
     bunch can cat change chance cheat cheats cheer chess chick chicken child children chill circle class
     clean clear close closed cold come coming cook cough could couple course crash crazy cross crowd crush
-    curious dance days deal dear delay deli desk dinner dips done down dress drive drop drops during each
-    early easily easy else ended energy enough even every exact exactly exam extensive extra facing fact
+    curious dance days deal dear delay delete deli desk dinner dips done down dress drive drop drops
+    during each early easily easy else ended energy enough even every exact exactly exam extensive
+    extra facing fact
     fall falls fast feel feels feet felt fight final finally find fine finish first floors flies follow
     food foot form forward found four frame free fresh friday friend friends frozen front full gave
     getting girl give given giving goals goes going gone good grab great green grim grip gripping group

@@ -220,6 +220,10 @@ _PACE = (
         ),
     ),
     Other(
+        "another's",
+        Pattern("(swears|swear|lives|sworn) by # [x] #\n(classic|famous|old|good old) # x #"),
+    ),
+    Other(
         "how often",
         Pattern("""
         # (times|x) (a|per|every|each|this|in a|weekly)
@@ -279,6 +283,19 @@ _EFFORTS = (
         always=True,
     ),
     Other(
+        "how many are held",
+        Pattern(
+            """
+            n:# (dumbbells|kettlebells|bells|dbs|kbs) (of|at|weighing) >(#)
+            (with|w|using|holding|at|on) [the|my]* n:# >(# s !({lifted}))
+            """,
+            lifted=words_of("sec secs seconds"),
+        ),
+        least=2,
+        most=2,
+        always=True,
+    ),
+    Other(
         "a sum",
         Pattern("# [reps] (=|equals|makes|thats|total~) n:# [{mass}] !(x|for|*|@|rep|reps|/|,)", mass=MASS),
         least=100,
@@ -289,101 +306,4 @@ _EFFORTS = (
     ),
 )
 
-_WHICH_SETS = (
-    # "14st" are stones.
-    *(Other("a set's number", Pattern("# st"), number, number) for number in (1, 21, 31)),
-    Other(
-        "some reps of a set",
-        Pattern(
-            """
-            (on|in|at|during|of|from|for) [the|my] (last|first|final) # (rep|reps|one|ones)
-            (last|first|final) # [rep|reps|one|ones] [of (them|those|these)] {how}
-            """,
-            how="[so|very|really|pretty|quite|super|a bit|kinda|all]* "
-            "(ugly|slow|hard|tough|grindy|easy|rough|shaky|messy|sloppy|brutal|terrible|awful|cheated|partial"
-            "|partials|assisted|spotted|were|was|felt|barely|grinders|grinder|dodgy|iffy|horrible|painful)",
-        ),
-    ),
-    Other(
-        "a number of sets",
-        Pattern(
-            "all of? [the|my|these|those] # {of_them} (were|are|felt|went) {very}"
-            " !(at|for|with|to|done|only|just) _",
-            of_them="[set|sets|of (them|those|these)]",
-            very="[so|very|really|pretty|quite|super|too|a bit]*",
-        ),
-    ),
-    Other(
-        "a set's number",
-        Pattern(
-            """
-            <!(#|{nth}|next|back|last|final|other|nd|rd|th|st|{sort}) (set|sets|round|rounds) # >({goes_on})
-            <!(first|st|nd|rd|th|{sort}) set # >(#)
-            <!(#|{sort}) sets # >(#)
-            # (nd|rd|th)
-            set n:# >((:|-) # [{mass}] (x|for|*|@))
-            (№|s) n:# [:|.|')'|-|=]* >(# [{mass}] (x|for|*|@|#))
-            """,
-            mass=MASS,
-            nth="first|second|third|fourth|fifth",
-            sort=words_of(
-                "drop dropped strip down off super giant cluster working work heavy light easy hard"
-            ),
-            goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",
-        ),
-    ),
-    Other(
-        "what it is not",
-        Pattern(
-            """
-            {didnt} [really|{do}|the|with|at|for|my]* n:# [{mass}] {then} ..3 {did} {slightly} {a_set}
-            {wasnt} [the|at]* n:# [{mass}] [,|but|.|and|-|;]* (it|that|this)? was {slightly} >(#)
-            """,
-            then="..3 (,|but|.|and|-|;)",
-            didnt="didnt|did not|couldnt|could not|never",
-            do=words_of("do get manage use lift make take have load"),
-            did=words_of("did got was used managed had made used took lifted"),
-            wasnt="wasnt|was not|werent",
-            slightly="[only|just|actually|more like|really]*",
-            a_set=">(# [{mass}] (x|for|*|@|/|#|,|reps))",
-            mass=MASS,
-        ),
-        least=13,
-        always=True,
-    ),
-    Other(
-        "what it is not",
-        Pattern(
-            "{other_than} [{whose}]* [week|weeks|time|times] # [{mass}] [(x|for|/|@|times) #]",
-            other_than="""
-                instead of|rather than|<!(and|or) up from|down from|compared (to|with)|vs|versus|better than
-                beat|beats|beating|as opposed to|almost|nearly|not quite
-            """,
-            whose=PERSON_WORDS
-            | {f"{person}s" for person in PERSON_WORDS}
-            | words_of("got hit did made managed had a another my the last old his her hers"),
-            mass=MASS,
-        ),
-    ),
-    Other(
-        "a share of",
-        Pattern(
-            """
-            # (of|out of) [my|the|all] # (sets|exercises|done|down|to go|{things})
-            # [rep|reps] (out of|of the) [planned|target|possible]* n:# !({lifted}|sets)
-            # of n:# [reps|done|planned|in total] (>(,|.|!|')')|$)
-            # more? {parts} (to go|left|remaining|down|in|done)
-            (only|just) # to go
-            # (more? to go|down)
-            """,
-            parts=words_of("set sets exercise exercises workout workouts session sessions"),
-            things=words_of(
-                "numbers messages people days workouts sessions weeks machines racks kids lads times"
-            ),
-            lifted=LIFTED,
-        ),
-    ),
-    Other("a share of", Pattern("(only|just) # left"), unless=words_of("right r")),
-)
-
-OF_THE_GYM = (*_MACHINES, *_PACE, *_EFFORTS, *_WHICH_SETS)
+OF_THE_GYM = (*_MACHINES, *_PACE, *_EFFORTS)

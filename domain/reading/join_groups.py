@@ -12,7 +12,9 @@ def joined_groups(groups: Sequence[Group]) -> list[Group]:
     """Join a group that goes on from the one before to it."""
     kept: list[Group] = []
     for group in groups:
-        if kept and group.named is None and group.items and _goes_on(kept[-1], group):
+        if kept and _says_all_again(kept[-1], group):
+            kept[-1].items[-1:] = group.items
+        elif kept and group.named is None and group.items and _goes_on(kept[-1], group):
             kept[-1].items.extend(group.items)
             kept[-1].doubtful = kept[-1].doubtful or group.doubtful
         elif kept and _puts_right(kept[-1], group):
@@ -21,6 +23,22 @@ def joined_groups(groups: Sequence[Group]) -> list[Group]:
         else:
             kept.append(group)
     return kept
+
+
+def _says_all_again(before: Group, group: Group) -> bool:
+    """Return whether a group tells whole what the one before only changed: "no, it was 30. 30 x 9"."""
+    if group.named is not None or len(before.items) < _CHANGED or not group.items:
+        return False
+    change, number, whole = before.items[-2], before.items[-1], group.items[0]
+    if not isinstance(change, Mark) or change.kind != "change":
+        return False
+    if isinstance(number, Mark) or isinstance(whole, Mark) or len(number.quantities) != 1:
+        return False
+    return len(whole.quantities) > 1 and whole.quantities[0].value == number.quantities[0].value
+
+
+_CHANGED = 2
+"""What was changed, and the change with its number."""
 
 
 def _puts_right(before: Group, group: Group) -> bool:

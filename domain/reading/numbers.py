@@ -204,10 +204,10 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
         and not points
         and (
             text_at(tokens, at) in _ARTICLES
-            or after.removesuffix("s") in _ONE_COUNTS_BEFORE
+            or (after.removesuffix("s") in _ONE_COUNTS_BEFORE and not _is_one_set_more(tokens, at))
             or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
             or after in BEGIN
-            or (after in {"still", "left"} and text_at(tokens, at + 2) in {"in", "left"})
+            or (after in {"still", "left", "was"} and text_at(tokens, at + 2) in {"in", "left", "still"})
             or (after in _SORTS_OF_REP and text_at(tokens, at + 2) in {"rep", "more"})
             or (after == "and" and text_at(tokens, at + 2) == "a" and text_at(tokens, at + 3) == "half")
         )
@@ -363,6 +363,11 @@ def _joined(tokens: list[Token], at: int, hundreds: int) -> tuple[int, int] | No
     # "five twelve" is rather two numbers; loads go up in fives, or in halves after a point.
     loadable = value % 5 == 0 or text_at(tokens, after) in {"point", "and"}
     return (value, after) if loadable and (hundreds <= 5) else None
+
+
+def _is_one_set_more(tokens: list[Token], at: int) -> bool:
+    """Return whether "one more" is another set: "then one more of 45 sec"."""
+    return text_at(tokens, at + 1) == "more" and text_at(tokens, at + 2) in {"of", "at", "with"}
 
 
 _LEAST_TENS = 20

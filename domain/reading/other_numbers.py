@@ -59,9 +59,11 @@ _TIMES = (
             """
             # in the (morning|afternoon|evening|am|pm|night)
             at # (sharp|tonight|this (morning|evening)|o clock)
+            (up|awake|woken|woke) at {hours} !({lifted}|for)
             ({there}|train~|meet~) at # !({lifted}|for)
             """,
             lifted=LIFTED,
+            hours="# [[,|and|&|then]* #] [[,|and|&|then]* #] [[,|and|&|then]* #]",
             there=words_of(
                 """gym went started session class there up woke alarm leave left work arrived finished bed
                 morning afternoon evening night today yesterday tonight"""

@@ -115,8 +115,8 @@ _SAYS_OF_ME = Pattern(
     """,
     says=_ADVISES,
     am=words_of(
-        """look looks am was m snore smell talk eat sleep work seem become mad crazy getting too obsessed
-        addicted"""
+        """look looks looked am was m snore smell talk eat sleep work seem become mad crazy getting too
+        obsessed addicted"""
     ),
 )
 """What somebody says of the client, and no number of the next clause: "my wife says I look strong"."""

@@ -71,7 +71,7 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
                 inside = {at for n in named for at in range(n.start + 1, n.end)}
             if told.start in inside:
                 continue
-        mark = _mark(message, rule, told)
+        mark = _mark(message, rule, told, after_name=any(n.end == told.start for n in named))
         if mark is not None:
             found.append(mark)
     if not found:
@@ -88,10 +88,12 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
     return kept
 
 
-def _mark(message: Message, rule: Rule, told: Found) -> Mark | None:
+def _mark(message: Message, rule: Rule, told: Found, *, after_name: bool = False) -> Mark | None:
     """Return what a rule found as a mark, None where it is something else."""
     start, end = told.start, told.end
-    if message.text(start - 1) in rule.not_after or message.text(end) in rule.not_before:
+    if message.text(end) in rule.not_before or (
+        message.text(start - 1) in rule.not_after and not (after_name and rule.kind in {"up", "down"})
+    ):
         return None
     if not rule.unless.isdisjoint(message.words):
         return None

@@ -35,6 +35,7 @@ HELP = Pattern(
         stands for)
     (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term}
     (meaning|definition) of _
+    ^ [and|or|,]* [a|an|the] {term} ['?']* $|<('?') (and|or) (a|an|the|whats a) {term} '?'
     (what is|whats) meant (by|with)|how (am|are) (i|we) supposed to {log}
     do i [just|have to|need to]* (type|write|put|enter|text|send) ..3 {written}
     (what|which) (format|words)

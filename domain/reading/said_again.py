@@ -25,7 +25,7 @@ _MOST_BETWEEN = 6
 def without_repeats(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
     """Leave out a load and reps that only say again, in other words, those right before them."""
     if len(quantities) > 2:
-        quantities = list(_without_cries(message, quantities))
+        quantities = list(_without_cries(message, _without_first_joy(message, quantities, named)))
     if len(quantities) < 4 or not _may_repeat(message, quantities):
         return quantities
     kept = list(quantities[:2])
@@ -39,6 +39,34 @@ def without_repeats(message: Message, quantities: list[Quantity], named: Sequenc
             kept.append(quantities[at])
             at += 1
     return kept
+
+
+def _without_first_joy(
+    message: Message, quantities: Sequence[Quantity], named: Sequence[Named]
+) -> Iterator[Quantity]:
+    """Leave out a load that is told once before its set: "benched 85 too haha, 85x6"."""
+    for at, q in enumerate(quantities):
+        following = quantities[at + 1 : at + 3]
+        if len(following) == _A_SET and _is_told_before(message, q, *following):
+            between = [n for n in named if q.end <= n.start < following[0].start]
+            if not between and message.text(q.start - 1) not in _TIES:
+                message.take(q.start, q.end, "said again")
+                continue
+        yield q
+
+
+_A_SET = 2
+_TIES = words_of("x for * @ , and /")
+
+
+def _is_told_before(message: Message, q: Quantity, load: Quantity, reps: Quantity) -> bool:
+    if q.value != load.value or q.role not in {None, "load"} or "sets" in {load.role, reps.role}:
+        return False
+    between = message.texts(q.end, load.start)
+    if not any(word in {",", ".", "!", "\n"} for word in between) or not _ANOTHER.isdisjoint(between):
+        return False
+    is_told = sum(word.isalpha() for word in between) > 0
+    return is_told and message.text(load.end) in {"x", "for", "*"} and reps.start == load.end + 1
 
 
 def _without_cries(message: Message, quantities: Sequence[Quantity]) -> Iterator[Quantity]:
@@ -78,7 +106,7 @@ def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -
 
 
 _YES = words_of("yes yeah yep yup")
-_CONFIRMS = _YES | {",", ".", "!", "definitely", "it", "was", "is"}
+_CONFIRMS = _YES | words_of(", . ! ? definitely it was is i think guess believe hmm")
 _ENDS = frozenset({"", ",", ".", "!", "\n", "reps"})
 _FIRST_TIME = Pattern("first time [ever|that|i|ive|we|have|,]* (got|did|hit|made|managed|had|reached|gotten)")
 """Joy over reps that were told before: "15x11! First time I got 11"."""

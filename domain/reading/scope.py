@@ -37,6 +37,7 @@ from domain.reading.scope_words import (
     WARMED,
     WHICH_SET,
 )
+from domain.reading.set_numbers import OF_SETS
 from domain.reading.talk_numbers import OF_TALK
 from domain.reading.tokens import JOKE
 from domain.reading.words import (
@@ -51,7 +52,8 @@ from domain.reading.words import (
 )
 
 _OF_PEOPLE = Table((other.pattern, other) for other in OF_PEOPLE)
-_OTHERS = Table((other.pattern, other) for other in (*OF_THE_WORLD, *OF_THE_BODY, *OF_THE_GYM, *OF_TALK))
+_ALL_OTHERS = (*OF_THE_WORLD, *OF_THE_BODY, *OF_THE_GYM, *OF_SETS, *OF_TALK)
+_OTHERS = Table((other.pattern, other) for other in _ALL_OTHERS)
 
 
 def mark_what_is_no_record(

@@ -27,7 +27,8 @@ PLAN_BEFORE = Pattern(
     tomorrow|one day|someday|{next}|by (christmas|summer|easter|new year)
 """,
     being="was|were|been|being|am|im|feel|feeling|felt|fell|got|still|so|too|very|quite|really",
-    next="next (time|week|session|workout|month) !((im|i am|ill be|we are|well be) _)",
+    next="next (time|week|session|workout|month) !((im|i am|ill be|we are|well be) !({doing}) _)",
+    doing="having|getting|hitting|taking|going|gonna|doing|lifting|trying|aiming|loading",
     has="just|also|has|had|even",
     lifting="doing|using|lifting|squatting|benching|deadlifting|pressing|pulling|rowing|curling",
 )
@@ -85,6 +86,7 @@ part of it."""
 WARM = Pattern(
     """
     <!(after|no|without) {warm} !(done|was !(#)|felt|and)
+    (got|get|getting|make|made) (myself|me|my _) warm
     <!(still|too|so|very|was|is|nice|felt|feel|feeling|got|get|and) warm (>(')')|>([:|-]* #)|only)
     """,
     warm="""

@@ -46,6 +46,7 @@ _COUNTED = Pattern(
     (actually|in fact) [the] (weight|load|reps) (was|were) [only|just]* >(#)
     <(,|.|so|but|well|or|-|id|lets) say >({amount})
     (last|final) [#] [rep|reps|one|ones|couple|few] [{be}] ..4 ,? (so|put) [{only}]* >({amount})
+    (helped|spotted|assisted|touched|nudged|touch|spot) ....7 ,? so [{only}]* >({amount})
     # (of (them|those|these|which)|were|was) ..5 ,? so [{only}]* >({amount})
     """,
     wish="id|i would|i d|lets|let us|ill|i ll|we can|you can|please|pls|better|i guess|shall we",

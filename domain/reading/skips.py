@@ -54,6 +54,8 @@ _TOLD_OF = Pattern(
 )
 """What makes the name after a comma begin a sentence of its own: "skip the hang, pull up bar is taken"."""
 
+_SURELY_NOT = Pattern("(not|never|no more|without|wont be|aint) (skipping|missing|skipped)")
+
 FARTHEST_NAME = 6
 """How many tokens after the words for leaving out the name of the exercise can begin."""
 FARTHEST_BEFORE = 4
@@ -64,6 +66,8 @@ WORDS_AFTER = 5
 
 def exercises_left_out(message: Message, named: Sequence[Named], in_question: set[int]) -> list[Named]:
     """Return the names of the exercises that are left out."""
+    if _SURELY_NOT.is_in(message):
+        return []
     if not message.has(_MAY_LEAVE_OUT) or (not message.has(SURELY_SKIPPED) and NOT_SKIPPED.is_in(message)):
         return []
     nearly = {at for near in NEARLY_SKIPPED.find(message) for at in range(near.start, near.end)}

@@ -153,9 +153,11 @@ _SAYINGS = (
             # espresso~
             # steps (forward|forwards|back|backwards|ahead|closer)
             cloud #
+            # ({sort}) (benches|racks|machines|barbells|bars|dumbbells|mats|boxes) !(for|x|at|:|#)
             {kit} # (benches|racks|machines|barbells|bars) !(for|x|at)
             of the # (benches|racks|machines|barbells|bars|of us)
-            (people|persons|guys|lads|kids) ..3 # of them
+            ({people}) ....3 # of them
+            {never_so} n:# '?' ['?']* [no|nah|lol|haha|ha|,]* (never|no way|as if|{dream})
             # of them (came|left|looked|watched|stared|laughed|clapped|cheered)
             (open|access|on call|around) # #
             (i|we|they|were|was) [was|were|is|am|like|a]* # again
@@ -167,6 +169,13 @@ _SAYINGS = (
             passed (with|at) #
             missed # {rides}
             """,
+            sort="new|old|more|extra|different|spare|broken",
+            never_so="<!(x|for|*|@)",
+            dream="in my dreams|dream on|not a chance",
+            people=words_of(
+                """people persons guys lads kids pupils students colleagues patients residents neighbours
+                grandchildren children teenagers boys girls blokes women men fans players guests visitors"""
+            ),
             kit="(have|has|had|got|are|were|with|left) [only|just|like]*",
             rides=words_of(
                 """bus buses train trains calls call trams tram flights meals lifts meetings days sessions

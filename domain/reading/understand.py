@@ -37,6 +37,7 @@ from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
 from domain.reading.tokens import LONGEST
 from domain.reading.unexplained import unexplained
+from domain.reading.want_words import UNDO
 from domain.reading.wanted import Wanted
 from domain.reading.which_exercise import Exercises
 from domain.reading.words import words_of
@@ -110,10 +111,11 @@ def _read(request: Request, message: Message) -> Reading:
     quantities = without_repeats(
         message, lower_of_sides(message, find_quantities(message, _marked(marks))), named
     )
-    quantities = _without_plates(message, quantities)
+    quantities = _without_plates(message, quantities, named)
     if undo is not None:
         # "Sent twice" counts how often, and no reps.
-        quantities = [q for q in quantities if not undo[0] <= q.start < undo[1]]
+        undone = {at for found in UNDO.find(message) for at in range(found.start, found.end)}
+        quantities = [q for q in quantities if q.start not in undone]
     exercises = Exercises(request, unit)
     groups = gather(
         message,
@@ -303,7 +305,7 @@ def _is_weighed(message: Message, mark: Mark) -> bool:
     return message.taken[at : at + 1] == ["body weight"]
 
 
-def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quantity]:
+def _without_plates(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
     """Leave out plates that only explain a load that is said in numbers: "140 (so 3 plates a side)"."""
     if "plates" not in [q.role for q in quantities]:
         return quantities
@@ -312,7 +314,10 @@ def _without_plates(message: Message, quantities: list[Quantity]) -> list[Quanti
         beside = [
             q
             for q in quantities[max(0, i - 2) : i + 2]
-            if q is not one and q.role in {None, "load"} and q.value >= 20
+            if q is not one
+            and q.role in {None, "load"}
+            and q.value >= 20
+            and not any(q.end <= n.start < one.start for n in named)
         ]
         if one.role == "plates" and any(
             message.sentence[q.start] == message.sentence[one.start] for q in beside

@@ -31,6 +31,7 @@ MEASURED = (
     "other_writers_ten",
     "other_writers_eleven",
     "other_writers_twelve",
+    "other_writers_thirteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
