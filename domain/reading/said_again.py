@@ -25,7 +25,8 @@ _MOST_BETWEEN = 6
 def without_repeats(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
     """Leave out a load and reps that only say again, in other words, those right before them."""
     if len(quantities) > 2:
-        quantities = list(_without_cries(message, _without_first_joy(message, quantities, named)))
+        quantities = list(_without_first_joy(message, quantities, named))
+        quantities = list(_without_cries(message, quantities))
     if len(quantities) < 4 or not _may_repeat(message, quantities):
         return quantities
     kept = list(quantities[:2])
