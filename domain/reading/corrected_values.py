@@ -71,7 +71,7 @@ def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
             return replace(one, to_failure=False)
         case "rir":
             return replace(one, rir=mark.value)
-        case "failed on":
+        case "failed on" if one.seconds is None:
             return replace(one, reps=int(mark.value or 1) - 1, to_failure=True)
         case "lowering":
             return replace(one, lowering_only=True)
@@ -80,9 +80,10 @@ def _with_mark(one: TrainingSet, mark: Mark, request: Request) -> TrainingSet:
         case "body":
             return replace(one, load=Decimal(0), load_kind="body", unit=request.unit)
         case "up" if mark.value is not None:
-            return replace(one, load=one.load + mark.value)
+            kind: LoadKind = "added" if one.load_kind == "body" else one.load_kind
+            return replace(one, load=one.load + mark.value, load_kind=kind)
         case "down" if mark.value is not None:
-            return replace(one, load=one.load - mark.value)
+            return replace(one, load=max(Decimal(0), one.load - mark.value))
         case "more reps" if one.reps is not None:
             return replace(one, reps=one.reps + int(mark.value or 1))
         case "fewer reps" if one.reps is not None:

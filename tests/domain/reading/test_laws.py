@@ -4,10 +4,12 @@ set."""
 from dataclasses import replace
 from decimal import Decimal
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from domain.reading import Planned, read
+from domain.sets import TrainingSet
 from tests.domain.reading.build import PLAN, one, request, short
 
 LOADS = st.integers(100, 256).map(lambda halves: Decimal(halves) / 2)  # 50 to 128 kg, sensible beside 80
@@ -25,6 +27,22 @@ WAYS = (
     "{load} kg for {reps} reps",
     "{load}kg × {reps}",
     "{reps} times {load} kg",
+)
+PUT_RIGHT = (
+    "i meant failed on the 9th",
+    "the 9th then i meant 12/3 two plates held sets of my mate did failed on the 9th",
+    "i meant 5 kg lighter",
+    "make it 5 kg heavier",
+    "that was 5 kg up",
+    "make that 5 kg less",
+    "that was 12 reps fewer",
+)
+DONE = (
+    one("Plank", "0", seconds=40, kind="body"),
+    one("Plank", "5", seconds=40, kind="added"),
+    one("Dip", "0", 8, kind="body"),
+    one("Dip", "5", 8, kind="assist"),
+    one("Bench press", "2", 8),
 )
 TALK = (
     "",
@@ -247,3 +265,16 @@ def test_a_set_has_numbers_that_were_said_or_pointed_at(words: list[str]) -> Non
     for each in found.sets:
         assert each.load in {Decimal(80), Decimal(8), Decimal(10), Decimal(26), Decimal(0)}
         assert (each.reps if each.seconds is None else each.seconds) in {0, 8, 80, 45}
+
+
+@pytest.mark.parametrize("done", DONE)
+@pytest.mark.parametrize("words", PUT_RIGHT)
+def test_whatever_is_put_right_is_still_a_set_that_somebody_can_have_done(
+    words: str, done: TrainingSet
+) -> None:
+    """The constraints of the tables ask the same: a message that broke one was set aside."""
+    for found in read(request(words, done=(done,))).sets:
+        assert (found.reps is None) != (found.seconds is None)
+        assert found.load >= 0
+        assert found.amount >= 0
+        assert found.load_kind != "body" or found.load == 0
