@@ -11,7 +11,7 @@ HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
 @pytest.mark.parametrize(
     ("module", "heavy"),
     [
-        ("bot.commands.serve", HEAVY),
+        ("bot.commands.serve", (*HEAVY, "pygments")),
         ("bot.commands.chat", HEAVY),
         ("bot.commands.page", HEAVY),
         ("bot.commands.read", (*HEAVY, "sqlalchemy", "pydantic", "typer")),
