@@ -3,6 +3,7 @@ clause."""
 
 from collections.abc import Sequence
 
+from domain.reading.context import MOST_REPS
 from domain.reading.counted import ends_here, has_moved_to, has_stopped_at, is_counted, is_led
 from domain.reading.element import Element
 from domain.reading.message import Message
@@ -156,7 +157,7 @@ _CLOSE = (
     | words_of(
         """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
         machine
-    total also there says -> > | * weight weighed using loaded today be been as well warm topped out
+    total also there says even -> > | / * weight weighed using loaded today be been as well warm topped out
     set sets st nd rd th round top best main working work back off heavy drop dropset dropsets drops strip
     super giant cluster amrap"""
     )
@@ -318,7 +319,7 @@ def _is_told(
         ):
             return True
     verb_at = element.start - 1
-    while verb_at >= 0 and message.text(verb_at) in BETWEEN | {"about", "another"}:
+    while verb_at >= 0 and message.text(verb_at) in BETWEEN | {"about", "another", "me", "us"}:
         verb_at -= 1
     stopped = has_stopped_at(message, element.start)
     if (
@@ -343,7 +344,8 @@ def _goes_on_from_load(element: Element, kept: Sequence[Named | Element | Mark])
     before = kept[-1] if kept else None
     if not isinstance(before, Element) or element.joints[0] not in {",", "then", "and"}:
         return False
-    return before.quantities[-1].role in {"load", "pair"} or before.quantities[-1].times
+    last = before.quantities[-1]
+    return last.role in {"load", "pair"} or last.times or (last.role is None and last.value > MOST_REPS)
 
 
 def _is_told_here(

@@ -82,6 +82,7 @@ SIGN = Pattern(
         wrong (number|exercise|lift|movement|machine|weight|reps|load|name|one|unit|day|date)
         got (that|it) wrong
         (made|is) an? (error|mistake)|^ (edit|fix|amendment) :|counted [it|that|them|the reps]* wrong
+        (added|counted|worked|written|put) [it|that|them]* [up|out|down]* (wrong|wrongly|incorrectly)
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
     opening="""

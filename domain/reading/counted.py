@@ -96,6 +96,8 @@ def ends_here(message: Message, at: int) -> bool:
         return False
     if _OF_SO_MANY.at(message, at) is not None:
         return True
+    if token.text == "to" and message.value(at + 1) is None:
+        return True
     if token.text in BEGINS_ANEW or (
         token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1
     ):

@@ -94,6 +94,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
             text in BETWEEN
             or text in LOAD_NOUNS
             or (text in {"left", "right"} and message.text(at + 1) in TIMES_SIGNS)
+            or (text == "on" and at + 1 == end)
             or (text == "on" and message.text(at + 1) in {"my", "the"} and message.text(at + 2) in LOAD_NOUNS)
             or (
                 token.kind == WORD

@@ -58,6 +58,9 @@ def of_everything(
         kept = [group for group in groups if group.named is not None or not _says_only(group, kind)]
         if _is_not_told(message, found.start):
             return kept
+        for group in kept:
+            if any(not isinstance(item, Mark) for item in group.items):
+                group.items = [i for i in group.items if not (isinstance(i, Mark) and i.start == found.start)]
         own = {name for n in named for name in n.names}
         day = exercises.day(exercises.request.sent.date())
         mark = Mark(kind, found.start, found.end, from_last=kind == "same all")

@@ -27,6 +27,7 @@ from domain.reading.no_names import (
     is_compared_to,
     is_no_name,
     is_not_done,
+    is_where_it_is_done,
     tells_the_order,
 )
 from domain.reading.other_loads import speaks_of_another_load
@@ -124,6 +125,7 @@ def gather(
     ]
     named = [n for n in named if not (is_compared_to(message, n) or is_not_done(message, n))]
     named = [n for k, n in enumerate(named) if k == 0 or not tells_the_order(message, named[k - 1], n)]
+    named = [n for k, n in enumerate(named) if k == 0 or not is_where_it_is_done(message, named[k - 1], n)]
     counted = {at for q in quantities for at in range(q.start, q.end)}
     named = [n for n in named if n.start not in counted]
     quantities = _held(message, named, quantities, known_of)

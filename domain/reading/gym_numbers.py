@@ -184,7 +184,8 @@ _PACE = (
     Other(
         "long ago",
         Pattern(
-            "# [{unit}] (up|down|more|better|heavier) (on|than|from|since) [last] {month}",
+            "# [{unit}] {other} (on|than|from|since) [in|last]* {month}",
+            other="(up|down|more|less|fewer|lighter|better|heavier)",
             unit=MASS,
             month=words_of(
                 """january february march april june july august september october november december christmas

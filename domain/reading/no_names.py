@@ -5,6 +5,7 @@ Whether a word names an exercise at all is decided in `naming.py`.
 
 from domain.reading.message import Message
 from domain.reading.naming import Named
+from domain.reading.words import words_of
 
 _OF_EVERY = frozenset({"each", "per", "either", "every"})
 """Words by which a limb is counted: "in each hand", "per leg"."""
@@ -22,9 +23,16 @@ def is_no_name(message: Message, name: Named) -> bool:
         return True
     if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
         return True
+    if message.text(name.end - 1) == "grip" and message.text(name.end) in _GONE:
+        return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
     heads = name.exact and message.text(name.end) == ":"
     return mine and not heads and (bool(name.names) or message.value(name.end) is None)
+
+
+_GONE = words_of(
+    "went gone slipped slipping gave failed failing was is died dying issues problem limited first"
+)
 
 
 def is_a_streak(message: Message, name: Named) -> bool:
@@ -71,6 +79,15 @@ def tells_the_order(message: Message, before: Named, name: Named) -> bool:
     """Return whether a name only tells when another was done: "dips before bench today: +10 x 7"."""
     between = message.texts(before.end, name.start)
     return between[:1] in (["before"], ["after"]) and (len(between) == 1 or between[1:] in (["the"], ["my"]))
+
+
+def is_where_it_is_done(message: Message, before: Named, name: Named) -> bool:
+    """Return whether a word for an unknown exercise only tells where it is: "calf raises on the step"."""
+    between = message.texts(before.end, name.start)
+    return not name.names and bool(before.names) and between[:1] in _AT and between[1:] in (["the"], ["a"])
+
+
+_AT = (["on"], ["in"], ["by"], ["at"], ["off"], ["from"])
 
 
 def is_not_done(message: Message, name: Named) -> bool:

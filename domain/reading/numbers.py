@@ -18,6 +18,7 @@ from domain.reading.number_words import (
     is_load_and_reps,
     text_at,
 )
+from domain.reading.spoken_minutes import ARTICLES, half_a_minute, is_time_spent
 from domain.reading.tokens import NUMBER, WORD, Token
 from domain.reading.words import words_of
 
@@ -51,7 +52,6 @@ _MAY_CHANGE = (
     | {*_TIMES, *_FEW_REPS, *_SETS_OF_FEW, "both", "minute"}
     | {"half", "1", "2", ".5", "0.5", "0.25", "0.75", ".25", ".75"}
 )
-_ARTICLES = frozenset({"a", "an"})
 _LIMB = frozenset({"arm", "arms", "leg", "legs", "armed", "legged", "handed", "hand"})
 
 
@@ -71,7 +71,7 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             out.append(Token(WORD, "th", last.end - 1, last.end, glued=True))
             at += 2
             continue
-        if token.kind == WORD and (token.text in BEGIN or token.text in _ARTICLES):
+        if token.kind == WORD and (token.text in BEGIN or token.text in ARTICLES):
             value, after = _spoken(tokens, at)
             if value is not None and (value != 1 or after > at + 1 or _one_is_number(tokens, at)):
                 value, after = _with_half(tokens, after, value)
@@ -86,7 +86,12 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             out.append(token._replace(kind=NUMBER, value=Decimal(2), spoken=True))
             at += 1
             continue
-        elif token.text == "half" and (length := _half_a_minute(tokens, at)):
+        elif token.text == "both" and text_at(tokens, at + 1) == "times" and _is_a_whole_set(out):
+            out.append(token._replace(kind=NUMBER, value=Decimal(2), spoken=True))
+            out.append(tokens[at + 1]._replace(text="sets"))
+            at += 2
+            continue
+        elif token.text == "half" and (length := half_a_minute(tokens, at)):
             out.append(token._replace(kind=NUMBER, value=Decimal("0.5"), spoken=True))
             at += length
             continue
@@ -203,7 +208,7 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
         text_at(tokens, at - 1) != "another"
         and not points
         and (
-            text_at(tokens, at) in _ARTICLES
+            text_at(tokens, at) in ARTICLES
             or (after.removesuffix("s") in _ONE_COUNTS_BEFORE and not _is_one_set_more(tokens, at))
             or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
             or after in BEGIN
@@ -219,28 +224,11 @@ _SORTS_OF_REP = words_of(
 )
 
 
-def _half_a_minute(tokens: list[Token], at: int) -> int:
-    """Return how many tokens stand before the minute of "half a minute", 0 where it is something else."""
-    step = 2 if text_at(tokens, at + 1) in _ARTICLES else 1
-    return step if text_at(tokens, at + step) in {"minute", "min"} else 0
-
-
-def _is_time_spent(tokens: list[Token], at: int) -> bool:
-    """Return whether "a minute" tells how long something went on, and not when it is: "in a minute"."""
-    return text_at(tokens, at - 1) not in _POINTS_IN_TIME and text_at(tokens, at + 2) not in _FROM_NOW
-
-
-_POINTS_IN_TIME = words_of(
-    "in wait give just me got per took take within have hang under over almost nearly about around"
-)
-_FROM_NOW = words_of("ago later late before after to please")
-
-
 def _with_half(tokens: list[Token], at: int, value: Decimal) -> tuple[Decimal, int]:
     """Add "and a half", "and half" or a fraction that follows."""
     word = text_at(tokens, at)
     if word == "and":
-        step = at + 2 if text_at(tokens, at + 1) in _ARTICLES else at + 1
+        step = at + 2 if text_at(tokens, at + 1) in ARTICLES else at + 1
         if text_at(tokens, step) == "half":
             return value + Decimal("0.5"), step + 1
         if (
@@ -274,12 +262,12 @@ def _spoken(tokens: list[Token], at: int) -> tuple[Decimal | None, int]:
     """Return the number that begins at `at` and the place after it; None where there is none."""
     word = text_at(tokens, at)
     after = text_at(tokens, at + 1)
-    if word in _ARTICLES:
+    if word in ARTICLES:
         if after == "dozen":
             return Decimal(12), at + 2
         if after == "hundred":
             return _hundreds(tokens, at + 2, 100)
-        if after == "minute" and _is_time_spent(tokens, at):
+        if after == "minute" and is_time_spent(tokens, at):
             return Decimal(1), at + 1
         return None, at
     if word == "hundred":
@@ -363,6 +351,14 @@ def _joined(tokens: list[Token], at: int, hundreds: int) -> tuple[int, int] | No
     # "five twelve" is rather two numbers; loads go up in fives, or in halves after a point.
     loadable = value % 5 == 0 or text_at(tokens, after) in {"point", "and"}
     return (value, after) if loadable and (hundreds <= 5) else None
+
+
+def _is_a_whole_set(out: list[Token]) -> bool:
+    """Return whether what stands right before are the reps of a load, told once."""
+    at = len(out) - 2 if out and out[-1].text in REPS else len(out) - 1
+    if at < 2 or out[at].value is None or out[at - 1].text not in {"x", "for", "*"}:
+        return False
+    return not any(token.text == "both" for token in out)
 
 
 def _is_one_set_more(tokens: list[Token], at: int) -> bool:

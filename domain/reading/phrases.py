@@ -151,6 +151,8 @@ def _is_number_of_set(message: Message, rule: Rule, start: int, value: Decimal |
     before = message.text(start - 1)
     if rule.kind == "rir" and (before == "@" or (before == "/" and message.text(start - 2) == "w")):
         return False
+    if rule.kind == "rir" and message.text(start + 1) == "rir":
+        return False
     return before in _BEFORE_NUMBER_OF_SET or (
         message.value(start - 1) is not None and (value or 0) > _MOST_BESIDE_NUMBER
     )

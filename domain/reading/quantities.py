@@ -65,9 +65,14 @@ def _as_count(message: Message, one: Quantity, later: Sequence[Quantity]) -> Qua
     beside = [q for q in later if message.sentence[q.start] == sentence]
     amounts = [q for q in beside if q.role in {"reps", None} and not q.plus]
     counts = len(amounts) == one.value and amounts[0].role == "reps" and not amounts[0].times
+    loads, reps = amounts[::2], amounts[1::2]
+    if len(loads) == len(reps) == one.value:
+        # "The row twice, 20 for 11 and 20 for 10".
+        counts = all(message.text(load.end) in _TIES for load in loads)
     return one._replace(role="sets", times=False) if counts else one
 
 
+_TIES = frozenset({"x", "for", "*"})
 _MOST_TOLD = 4
 """No more sets than that are told one by one after their number."""
 
@@ -318,6 +323,9 @@ _NAME_GOES_ON = words_of(
 """What makes "leg", "side" or "arm" before it the name of an exercise."""
 
 
+_BEFORE_REPS = frozenset({"x", "for", "*"})
+
+
 def _with_counting(message: Message, q: Quantity) -> Quantity:
     """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
     text = message.text
@@ -329,7 +337,7 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
         return q._replace(kind="assist", role=q.role or "load", end=end + 1)
     if word in {"of", "off"} and second in {"added", "extra", "additional"}:
         return q._replace(kind="added", role=q.role or "load", end=end + 2 + (third in {"weight", "load"}))
-    if word in {"added", "additional"} and q.unit is not None:
+    if word in {"added", "additional"} and (q.unit is not None or second in _BEFORE_REPS):
         return q._replace(kind="added", role="load", end=end + 1)
     if word == "extra" and q.unit is not None:
         return q._replace(plus=True, role="load", end=end + 1)

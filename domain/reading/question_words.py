@@ -133,7 +133,8 @@ HISTORY = Pattern(
         last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
     """,
     bring_up="""
-        (bring|pull|dig|call|look|get|fetch|put) (up|out)|fetch|lemme see|let me (see|have|look at)
+        (bring|pull|dig|call|look|get|fetch|put) (up|out)|read [me] (back|
+            out)|read me|fetch|lemme see|let me (see|have|look at)
         give me|gimme|get me|bring me|find me|can i (see|have)
     """,
     have_i="have i|ive|i have|i|my|am i|(has|have) my|did my|is my|are my|was my|were my",

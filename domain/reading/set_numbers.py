@@ -20,6 +20,24 @@ OF_SETS = (
         ),
     ),
     Other(
+        "some reps of a set",
+        Pattern(
+            "(+|plus) n:# (kipping|kipped|cheat|cheats|cheated|cheaty|partial|partials|forced|spotted|ugly)"
+        ),
+        most=20,
+        always=True,
+    ),
+    Other(
+        "how many were done",
+        Pattern(
+            """
+            (got|did|managed|only|just|done) [only|just]* the first n:# [exercises|ones|lifts]* (in|done|
+                only|,|:)
+            """
+        ),
+        most=9,
+    ),
+    Other(
         "a number of sets",
         Pattern(
             "all of? [the|my|these|those] # {of_them} (were|are|felt|went) {very}"

@@ -209,6 +209,7 @@ BETWEEN = words_of(
 SKIP_WORKOUT = Pattern(
     """
     {cannot} ..1 {train} [to [the] (gym|training|it)|in|at all]* [{when}]
+    no chance [of|for|to|training|train|the|a|gym|workout|me|getting|making|it|there]* (today|tonight)
     no {workout_time} [for me|possible|session]* [today|tonight|this (morning|evening)|tomorrow]
     {skip} [the|my|this|our|on|out|out on|all of]* ({workout}|{rest}) [{today}]*
     (taking|take|need|having|took) {a_day} off? today?

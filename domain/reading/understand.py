@@ -111,7 +111,7 @@ def _read(request: Request, message: Message) -> Reading:
     quantities = without_repeats(
         message, lower_of_sides(message, find_quantities(message, _marked(marks))), named
     )
-    quantities = _without_plates(message, quantities, named)
+    quantities = _without_plates(message, _with_sets_of(message, quantities, named), named)
     if undo is not None:
         # "Sent twice" counts how often, and no reps.
         undone = {at for found in UNDO.find(message) for at in range(found.start, found.end)}
@@ -303,6 +303,12 @@ def _is_weighed(message: Message, mark: Mark) -> bool:
     while message.text(at) in _BEFORE_WEIGHT:
         at += 1
     return message.taken[at : at + 1] == ["body weight"]
+
+
+def _with_sets_of(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:
+    """Take the number before a name with "sets" for how many they are: "all 3 bench sets 85x6"."""
+    of_sets = {n.start for n in named if message.text(n.end) == "sets"}
+    return [q._replace(role="sets") if q.role is None and q.end in of_sets else q for q in quantities]
 
 
 def _without_plates(message: Message, quantities: list[Quantity], named: Sequence[Named]) -> list[Quantity]:

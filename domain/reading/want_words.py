@@ -75,6 +75,7 @@ UNDO = Pattern(
     (oops|whoops|sorry|please|pls) (delete|remove|scrap) >(.|!|$)
     undo !(my {worn}|something|things|stuff|sets|a|an) [that|it|the last [one|set]|last|please]
     (please|pls|plz|kindly) [to|just|can you|could you]* {delete} [it|that|this|again]* {done_with}
+    (take|taking) (the|that|my) !({time}) ...4 (off|out) (again|please|>('?'|.|$))
     get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
     {sent} [it|that|this|the last one] (twice|double|by accident|# times $)
     sent [it|that|this]* # [times] $
@@ -116,6 +117,9 @@ UNDO = Pattern(
     ^ [sorry|oops|no|,]* [the] last (one|set) (doesnt|didnt|shouldnt|does not) count !(as)
     <!(you|u|we|i|if|they|people) dont (count|log|record|save) (that|it|the last [one|set])
     (nevermind|never mind|nvm|forget) (that|that last|the last|what i (said|sent|wrote)) [one|set]
+    """,
+    time="""
+        _ (week|weeks|day|days)|week|weeks|day|days|rest|month|morning|afternoon|evening|night|weekend|time
     """,
     delete=words_of(
         """scrap scratch delete remove cancel erase forget ignore bin discard void strike disregard drop clear
