@@ -72,7 +72,8 @@ def prove(rounds: int, seed: int, folder: Path, url: str, *, long: bool) -> Proo
                         with trouble():
                             time.sleep(chance.uniform(0.2, 1.0))
                         failed[name] = failed.get(name, 0) + 1
-            until(lambda: not api.world.failures, going_on=lambda: len(api.world.failures))
+                    # Else they pile up: the more in a row, the longer the bot waits before it asks again.
+                    until(lambda: not api.world.failures, going_on=lambda: len(api.world.failures))
             until(village.all_answered, going_on=village.sent)
             faults = [] if (status := bot.stop()) == 0 else [f"stopped with {status}"]
             faults += [
