@@ -164,10 +164,10 @@ def test_every_fault_and_note_has_words() -> None:
     ids=["a megabyte", "many lines", "binary", "with a zero byte"],
 )
 def test_what_is_no_sheet_gets_one_clear_fault_at_once(text: str, what: FaultCode) -> None:
-    begun = time.perf_counter()
+    begun = time.process_time()
     faults = read_sheet(text).faults
     assert [fault.what for fault in faults] == [what]
-    assert time.perf_counter() - begun < 1
+    assert time.process_time() - begun < 1
 
 
 PIECES = (
@@ -215,9 +215,16 @@ MONOTONOUS = (
 def test_no_wording_makes_it_slow(words: str) -> None:
     """Lines of one word over and over are what a careless pattern takes for ever on."""
     line = (words * 390)[:390]
-    begun = time.perf_counter()
-    read_sheet(HEAD + "1. Dip, 8 reps\n" + f"{line}\n" * 70)
-    assert time.perf_counter() - begun < 4
+    begun = time.process_time()
+    read_sheet(HEAD + "1. Dip, 8 reps\n" + f"{line}\n" * 14)
+    assert time.process_time() - begun < 1
+
+
+def test_many_long_lines_take_no_longer_than_each_by_itself() -> None:
+    lines = [(words * 390)[:390] for words in MONOTONOUS] * 3
+    begun = time.process_time()
+    read_sheet(HEAD + "1. Dip, 8 reps\n" + "\n".join(lines))
+    assert time.process_time() - begun < 5
 
 
 def test_a_line_that_is_far_too_long_is_said_so() -> None:
@@ -253,7 +260,7 @@ def damaged_sheets(draw: st.DrawFn) -> str:
     return "\n".join(lines)
 
 
-@settings(max_examples=250, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(damaged_sheets())
 def test_a_damaged_sheet_is_answered(text: str) -> None:
     """What is still taken can be written out and means the same; what is not has words for each fault."""

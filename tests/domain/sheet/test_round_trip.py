@@ -200,7 +200,7 @@ def programmes(draw: st.DrawFn) -> Programme:
 
 
 @settings(
-    max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+    max_examples=80, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
 )
 @given(programmes())
 def test_a_programme_written_and_read_again_is_the_same_and_is_written_the_same(programme: Programme) -> None:
