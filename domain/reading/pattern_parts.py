@@ -164,9 +164,11 @@ class _Reader:
         if name not in self._lists:
             raise ValueError(f"no list of words is named {name!r}")
         listed = self._lists[name]
-        if isinstance(listed, str):
+        if not isinstance(listed, str):
+            return _words(listed)
+        if "{" in listed or ":" in listed:
             return _either(_Reader(listed, self._lists, self._names).whole())
-        return _words(listed)
+        return _read_alone(listed)
 
     def _next(self) -> tuple[str, str]:
         if self._at >= len(self._pieces):
@@ -194,6 +196,12 @@ class _Reader:
         if look == "<(":
             return _NOTHING._replace(regex="(?:" + "|".join(f"(?<={b})" for b in behind) + ")")
         return _NOTHING._replace(regex="".join(f"(?<!{b})" for b in behind))
+
+
+@cache
+def _read_alone(text: str) -> Part:
+    """Return the part for a list that names nothing and takes no other list: the same in every pattern."""
+    return _either(_Reader(text, {}).whole())
 
 
 def _says_nothing(way: Part) -> bool:
