@@ -3,12 +3,14 @@
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 
 from bot.faults import OperatorFault
 from bot.wording.faults import store_fault_words
 from persistence.copying import copy_database
 from persistence.engine import file_of, open_engine
 from persistence.faults import StoreFault
+from persistence.fresh import write_fresh
 from persistence.migrate import migrate, revision_of
 from persistence.store import Store
 
@@ -33,7 +35,7 @@ def passing() -> Iterator[Store]:
     """Open a fresh database that is gone again afterwards."""
     with (
         tempfile.TemporaryDirectory(prefix="kilopost-") as folder,
-        opened(f"sqlite:///{folder}/kilopost.sqlite3", durable=False) as store,
+        opened(write_fresh(Path(folder) / "kilopost.sqlite3"), durable=False) as store,
     ):
         yield store
 

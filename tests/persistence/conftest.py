@@ -1,6 +1,5 @@
 """The databases that the store is tested on, one of each kind in turn."""
 
-import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -8,8 +7,9 @@ import pytest
 from sqlalchemy import Engine, text
 
 from persistence.engine import open_engine, writing
+from persistence.fresh import write_fresh
 from persistence.migrate import migrate
-from persistence.store import Store, open_store
+from persistence.store import Store
 from persistence.tables import Base
 from tests.postgres import Server
 
@@ -32,14 +32,6 @@ def bare_engine(url: str) -> Iterator[Engine]:
 
 
 @pytest.fixture(scope="session")
-def sqlite_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A SQLite file with all tables and nothing in them, to be copied: building the tables takes longer."""
-    path = tmp_path_factory.mktemp("tables") / "kilopost.sqlite3"
-    open_store(f"sqlite:///{path}").close()
-    return path
-
-
-@pytest.fixture(scope="session")
 def postgres_engine(postgres_server: Server) -> Iterator[Engine]:
     """A PostgreSQL with all tables, to be emptied after each test."""
     with postgres_server.database("store") as url:
@@ -53,8 +45,7 @@ def postgres_engine(postgres_server: Server) -> Iterator[Engine]:
 def engine(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Engine]:
     """A database with all tables and nothing in them."""
     if request.param == "sqlite":
-        path = shutil.copy(request.getfixturevalue("sqlite_file"), tmp_path / "store.sqlite3")
-        engine = open_engine(f"sqlite:///{path}")
+        engine = open_engine(write_fresh(tmp_path / "store.sqlite3"))
         yield engine
         engine.dispose()
         return

@@ -9,7 +9,7 @@ from telegram import Bot
 
 from bot.telegram.connection import closing, make_bot
 from persistence.engine import open_engine
-from persistence.migrate import migrate
+from persistence.fresh import write_fresh
 from persistence.store import Store
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
@@ -41,9 +41,9 @@ def database(tmp_path: Path) -> str:
 
 
 @pytest.fixture
-def engine(database: str) -> Iterator[Engine]:
+def engine(database: str, tmp_path: Path) -> Iterator[Engine]:
+    write_fresh(tmp_path / "kilopost.sqlite3")
     opened = open_engine(database)
-    migrate(opened)
     yield opened
     opened.dispose()
 

@@ -17,13 +17,14 @@ from bot.web.server import Address, listening
 from domain.outcome import Outcome
 from domain.parts import Say, Urgent
 from persistence.faults import DatabaseTrouble
+from persistence.fresh import write_fresh
 from persistence.store import Store, open_store
 from tests.persistence.people import NOON, after, settled, text, work_all
 
 
 @pytest.fixture
 def store(tmp_path: Path) -> Iterator[Store]:
-    opened = open_store(f"sqlite:///{tmp_path / 'kilopost.sqlite3'}")
+    opened = open_store(write_fresh(tmp_path / "kilopost.sqlite3"))
     yield opened
     opened.close()
 
