@@ -11,6 +11,7 @@ from domain.brought_in import BroughtIn
 from domain.frozen import Frozen
 from domain.parts import Eager, Slot
 from domain.pictures import Points
+from domain.planned import PauseAhead, Plans, Swapped, Turn
 from domain.readiness import Matter
 from domain.sets import TrainingSet
 from domain.tally import ClientTally
@@ -71,46 +72,6 @@ class PutRight(Frozen):
     message: int
     replaced: int = 0
     at: datetime | None = None
-
-
-class Swapped(Frozen):
-    """The `workout` that comes on the fixed day `on` in place of that day's own."""
-
-    on: date
-    workout: str
-
-
-class Turn(Frozen):
-    """The workout that the client has said to be next, from the day `since` on.
-
-    `after` is the number of the latest workout by then: the order goes on from here with those that follow.
-    """
-
-    workout: str
-    since: date
-    after: int
-
-
-class Plans(Frozen):
-    """What a client has wanted of the days to come, as in `ClientMemory`; `message`, at `at`, changed it."""
-
-    message: int
-    at: datetime | None = None
-    moved_to: date | None = None
-    moved_workout: str | None = None
-    moved_from: date | None = None
-    owed: date | None = None
-    swapped: Swapped | None = None
-    turn: Turn | None = None
-    rest_on: date | None = None
-    left_out: tuple[str, ...] = ()
-    stands_for: date | None = None
-    put_off_on: tuple[date, ...] = ()
-    paused: bool = False
-    paused_until: date | None = None
-    reminders_off: bool = False
-    ill_on: date | None = None
-    ill_days: tuple[date, ...] = ()
 
 
 class Easing(Frozen):
@@ -345,6 +306,7 @@ class ClientMemory(Frozen):
     it go on."""
     paused: bool = False
     paused_until: date | None = None
+    pause_ahead: PauseAhead | None = None
     ill_on: date | None = None
     """The last day on which the client has told of being ill, and could not train because of it."""
     ill_days: tuple[date, ...] = ()
@@ -389,6 +351,11 @@ class ClientMemory(Frozen):
     strength: Points = ()
     """How strength has changed over the last weeks, as last reckoned, for the coach's picture of all
     clients: the mean over all exercises, as a fraction of what was first done in that time."""
+
+    @property
+    def is_away(self) -> bool:
+        """Whether the client is paused, or will be on a day already told."""
+        return self.paused or self.pause_ahead is not None
 
     def is_brought_in(self, entry: int) -> bool:
         """Return whether the entry of that number came with an old journal."""

@@ -18,10 +18,13 @@ from bot.wording.days import (
     early_words,
     moved_words,
     next_day_words,
+    no_workout_words,
     pause_stands_words,
+    paused_words,
     rest_day_words,
     told_before_words,
     turn_taken_words,
+    which_sets_words,
     workout_done_words,
 )
 from bot.wording.eagerness import more_than_asked
@@ -107,11 +110,6 @@ def _left_out(facts: Facts, _reader: Reader) -> str:
     return f"{escape(listed(facts['exercises']))} left out of {bold(str(facts['workout']))} this time."
 
 
-def _paused(facts: Facts, _reader: Reader) -> str:
-    until = f" until {day_words(str(facts['until']))}" if facts.get("until") else ""
-    return f"Paused{until}. No reminders; say «I'm back» whenever you are."
-
-
 def _zone_kept(facts: Facts, _reader: Reader) -> str:
     zone, on = str(facts["zone"]), facts.get("on")
     now = f"{facts['local']} on {day_words(str(on))}" if on else f"{facts['local']} now"
@@ -194,6 +192,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "button is old": "That button belongs to an earlier question. Just type what you mean.",
     "button is not yours": "That button does nothing here. Just type what you mean.",
     "no set found": "I found no set in that, so nothing is recorded. Say it as «80 kg x 8», or «help».",
+    "which sets then": which_sets_words,
     "heard": "All right.",
     "nothing recorded": "All right. I found nothing to record in that; say «help» for what I understand.",
     "out of reason": "Those numbers are beyond anything I know, so I record none of them. Once more, please?",
@@ -234,7 +233,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "It has been put off a few times now, so I let {coach} know. Perhaps other days, or another hour, "
         "suit you better? «remind me at 7» changes the hour."
     ),
-    "paused": _paused,
+    "paused": paused_words,
+    "no pause": lambda facts, _: "All right, no pause then." + coming_words(facts, " Next is"),
     "pause over": "You train again, so the pause is over.",
     "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
     "lighter.",
@@ -266,11 +266,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "Send the set as it was, say as «80 kg x 8».",
     "taken back": _taken_back,
     "passed on": filled("I have passed that on to {coach}."),
-    "no workout planned": lambda facts, _: (
-        "You are paused. Say «I'm back» whenever you are."
-        if facts.get("paused")
-        else "No workout is planned: your coach has not put you on a programme yet."
-    ),
+    "no workout planned": no_workout_words,
     "no history": _no_history,
     "nothing to draw": nothing_to_draw,
     "history": _history,

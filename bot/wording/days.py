@@ -91,7 +91,7 @@ def turn_taken_words(facts: Facts, _reader: Reader) -> str:
 
 def told_before_words(facts: Facts, _reader: Reader) -> str:
     """Say that what is told stands already, and how a second time is told."""
-    names = facts["exercises"]
+    names = list(facts.get("exercises") or ())
     what = bold(listed(names)) if names else "That"
     return (
         f"{what} {'stand' if len(names) > 1 else 'stands'} in your journal already, for "
@@ -143,4 +143,32 @@ def early_words(facts: Facts, _reader: Reader) -> str:
     return (
         f"{name} is for {planned}: {coach} has set {rest}, in which strength comes back and a little more: "
         f"that day is the better one. You decide. Train {day}, and I write it down, and {coach} sees it."
+    )
+
+
+def paused_words(facts: Facts, _reader: Reader) -> str:
+    """Say from when until when there is a pause, and what comes before one that is still to come."""
+    until = f" until {day_words(str(facts['until']))}" if facts.get("until") else ""
+    if facts.get("since"):
+        since = day_words(str(facts["since"]))
+        return f"Paused from {since}{until}; before that all goes on.{coming_words(facts, ' Next is')}"
+    return f"Paused{until}. No reminders; say «I'm back» whenever you are."
+
+
+def no_workout_words(facts: Facts, _reader: Reader) -> str:
+    """Say why there is no workout to come."""
+    if facts.get("paused"):
+        return "You are paused. Say «I'm back» whenever you are."
+    if facts.get("since"):
+        away = day_words(str(facts["since"]))
+        return f"Nothing more is planned: you are away from {away}. Say «I'm back» once you are."
+    return "No workout is planned: your coach has not put you on a programme yet."
+
+
+def which_sets_words(facts: Facts, _reader: Reader) -> str:
+    """Ask for the sets of a workout of which it is not plain what was planned."""
+    day = f"{date.fromisoformat(str(facts['on'])):%A}"
+    return (
+        f"Good. Which sets were those? Send them as they were, say «{day}: squat 80 x 8»; I do not want to "
+        "guess them."
     )

@@ -11,12 +11,12 @@ from domain.client.plans import is_ill
 from domain.client.recording import correct, enter, record, supersede
 from domain.client.told_before import without_told_before
 from domain.client.trouble import asked_about_pain
-from domain.client.understanding import known, says_a_day
+from domain.client.understanding import is_told, known, says_a_day
 from domain.client.unfinished import ask_about, ask_again
 from domain.client.wants import do
 from domain.client.warming import is_of_warm_up
 from domain.courtesies import is_courtesy, is_thanks
-from domain.reading import Reading, Want
+from domain.reading import Reading, Want, whole_workout_told
 from domain.sets import TrainingSet, is_within_reason
 
 
@@ -92,7 +92,12 @@ def dated(reading: Reading) -> tuple[TrainingSet, ...]:
 def answer_nothing(draft: Draft, text: str) -> None:
     """Answer a message in which there was nothing to do."""
     letters = [sign for sign in text if sign.isalpha()]
-    if is_of_warm_up(text):
+    whole = whole_workout_told(text, draft.local)
+    if whole is not None:
+        draft.notice(
+            "told before" if is_told(draft, whole.on) else "which sets then", on=whole.on.isoformat()
+        )
+    elif is_of_warm_up(text):
         draft.notice("warm-up noted")
     elif any(sign.isdigit() for sign in text):
         draft.notice("no set found")

@@ -17,6 +17,7 @@ from domain.client.rotation import BESIDE, due, open_workout
 from domain.client.verdicts import is_on_target, verdict_on, was_eased
 from domain.client.workouts import close
 from domain.journal import WorkoutRecord
+from domain.reading import Reading
 from domain.values import facts_of
 
 _OVER = (
@@ -40,16 +41,23 @@ _NOT_THE_REST = (
 )
 _OVER = rf"(?:{_OVER}(?: (?:today|yesterday))?|{_NOT_THE_REST})"
 _IS_OVER = re.compile(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
-_LEFT_THE_REST = re.compile(rf"(?:^|\W){_NOT_THE_REST}$")
+_REASON = r"(?:(?:[,;:.]| -) (?:because |since |as |cos )?|,? (?:because|since|as|cos|sorry) )[^\d?]{2,80}"
+"""What can be said behind it where nothing else is wanted: "can't do more today, the kids are sick"."""
+_IS_OVER_FOR = re.compile(rf"(?:(?:ok|okay|right|so|and|phew|sorry),? )?{_OVER}{_REASON}")
+_LEFT_THE_REST = re.compile(rf"(?:^|\W){_NOT_THE_REST}(?:$|[,;:.] )")
 _ENDS_OVER = re.compile(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
 
 
-def takes_end(draft: Draft, text: str) -> bool:
-    """Close the workout under way where `text` says nothing else; return whether it did."""
-    opened = open_workout(draft.state)
-    if opened is None or not _IS_OVER.fullmatch(plain(text)) or not has_sets(draft, opened):
+def takes_end(draft: Draft, text: str, reading: Reading) -> bool:
+    """Close the workout under way where `text` says nothing else, but for a reason; return whether it did."""
+    opened, said = open_workout(draft.state), plain(text)
+    if opened is None or not has_sets(draft, opened):
         return False
-    finish(draft, opened, rest_told=_LEFT_THE_REST.search(plain(text)) is not None)
+    is_plain = _IS_OVER.fullmatch(said) is not None
+    gives_reason = not reading.wants and not reading.open and _IS_OVER_FOR.fullmatch(said) is not None
+    if not is_plain and not gives_reason:
+        return False
+    finish(draft, opened, rest_told=_LEFT_THE_REST.search(said) is not None)
     return True
 
 

@@ -226,7 +226,7 @@ def take_request(draft: Draft, text: str, reading: Reading) -> TakenFor | None:
     requests: tuple[tuple[TakenFor, Callable[[], bool]], ...] = (
         ("a time for the reminder", lambda: take_later(draft, text)),
         ("a question", lambda: take_asked(draft, text, reading)),
-        ("the end of the workout", lambda: takes_end(draft, text)),
+        ("the end of the workout", lambda: takes_end(draft, text, reading)),
         ("a change of turn", lambda: not reading.sets and take_turn(draft, text)),
         ("days asked", lambda: take_days_asked(draft, text)),
         ("a setting", lambda: take_setting(draft, text)),

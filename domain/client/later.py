@@ -7,6 +7,7 @@ from domain.calendar import at_local
 from domain.client.draft import Draft
 from domain.client.lines import lines_of, sets_left
 from domain.client.plan import plan_of
+from domain.client.plans import say_nothing_planned
 from domain.client.rotation import due, under_way
 from domain.client.settings import set_hour
 from domain.journal import WorkoutRecord
@@ -66,7 +67,7 @@ def tell_what_comes(draft: Draft) -> None:
     """Say that there is nothing to be reminded of today, and what comes next."""
     coming = due(draft.state, draft.today)
     if coming is None:
-        draft.notice("no workout planned", paused=draft.memory.paused)
+        say_nothing_planned(draft)
     else:
         draft.notice("rest day", workout=coming.workout, on=coming.on.isoformat())
 

@@ -14,9 +14,9 @@ from domain.client.recording import close_if_complete
 from domain.client.rotation import BESIDE, Due, catch_up, due, under_way
 from domain.client.understanding import workout_meant
 from domain.client.week import pass_turn
-from domain.memory import Plans
 from domain.outcome import WorkoutKept
 from domain.parts import Notice
+from domain.planned import PauseAhead, Plans
 from domain.programme import FixedDays, Rotation
 from domain.reading import Reading, days_meant, days_to_come
 
@@ -193,8 +193,29 @@ def stop_for_a_while(draft: Draft, reading: Reading) -> None:
     """Pause until the day said; ask for the day where it could not be told."""
     if reading.on is None and "date" in reading.asks:
         draft.ask("day", {"want": "pause"}, {"want": "pause"}, ())
+    elif reading.absence is not None:
+        pause_ahead(draft, PauseAhead(since=reading.absence.since, until=reading.absence.back))
     else:
         pause(draft, reading.on)
+
+
+def pause_ahead(draft: Draft, ahead: PauseAhead) -> None:
+    """Pause from a day to come; until then all goes on."""
+    draft.remember(pause_ahead=ahead)
+    coming = due(draft.state, draft.today)
+    draft.notice(
+        "paused",
+        since=ahead.since.isoformat(),
+        until=ahead.until.isoformat() if ahead.until else None,
+        workout=coming.workout if coming else None,
+        on=max(coming.on, draft.today).isoformat() if coming else None,
+    )
+
+
+def begin_pause(draft: Draft) -> None:
+    """Let the pause that was to come begin."""
+    ahead = draft.memory.pause_ahead
+    be_away(draft, ahead.until if ahead else None)
 
 
 def pause(draft: Draft, until: date | None) -> None:
@@ -205,10 +226,31 @@ def pause(draft: Draft, until: date | None) -> None:
     if until is None and is_ill(draft):
         draft.notice("still ill")
         return
-    draft.remember(
-        paused=True, paused_until=until, moved_to=None, moved_workout=None, moved_from=None, owed=None
-    )
+    be_away(draft, until)
     draft.notice("paused", until=until.isoformat() if until else None)
+
+
+def be_away(draft: Draft, until: date | None) -> None:
+    """Let there be no training until that day, or until the client is back; no day moved to stands."""
+    draft.remember(
+        paused=True,
+        paused_until=until,
+        pause_ahead=None,
+        moved_to=None,
+        moved_workout=None,
+        moved_from=None,
+        owed=None,
+    )
+
+
+def say_nothing_planned(draft: Draft) -> None:
+    """Say why no workout is to come: a pause, one that begins before the next, or no programme yet."""
+    ahead = draft.memory.pause_ahead
+    draft.notice(
+        "no workout planned",
+        paused=draft.memory.paused,
+        since=ahead.since.isoformat() if ahead else None,
+    )
 
 
 def is_ill(draft: Draft) -> bool:
@@ -228,10 +270,21 @@ def come_back(draft: Draft, *, was_here: bool = False) -> None:
     was_away = draft.memory.paused or not draft.memory.reminders_off
     if draft.memory.left_at is not None:
         draft.tell_coach(Notice(topic="client back", facts={"client": draft.client.name}))
-    draft.remember(paused=False, paused_until=None, reminders_off=False, left_at=None)
+    draft.remember(paused=False, paused_until=None, pause_ahead=None, reminders_off=False, left_at=None)
     coming = catch_up(draft)
     draft.notice(
         "back" if was_away and not was_here else "reminders on",
+        workout=coming.workout if coming else None,
+        on=coming.on.isoformat() if coming else None,
+    )
+
+
+def stay(draft: Draft) -> None:
+    """Take a pause back that comes to nothing; a workout that was put off by it comes today."""
+    draft.remember(paused=False, paused_until=None, pause_ahead=None)
+    coming = catch_up(draft)
+    draft.notice(
+        "no pause",
         workout=coming.workout if coming else None,
         on=coming.on.isoformat() if coming else None,
     )

@@ -32,14 +32,28 @@ class Due:
 def due(state: ClientState, today: date) -> Due | None:
     """Return the next workout; None without a programme, in a pause without an end, or while barred or
     joining."""
-    memory = state.memory
+    memory, ahead = state.memory, state.memory.pause_ahead
     if memory.barred or memory.joining is not None or (memory.paused and memory.paused_until is None):
         return None
-    return in_turn(state, today)
+    coming = in_turn(state, today)
+    never_ends = ahead is not None and ahead.until is None and coming is not None and coming.on >= ahead.since
+    return None if never_ends else coming
 
 
 def in_turn(state: ClientState, today: date) -> Due | None:
-    """Return the next workout, whether there is training at present or not; None without a programme."""
+    """Return the next workout, whether there is training at present or not; None without a programme.
+
+    One that falls into a pause to come is on the day of the return.
+    """
+    ahead = state.memory.pause_ahead
+    coming = in_turn_after(state, today, state.memory.paused_until)
+    if ahead is None or ahead.until is None or coming is None or coming.on < ahead.since:
+        return coming
+    return in_turn_after(state, today, ahead.until)
+
+
+def in_turn_after(state: ClientState, today: date, away_until: date | None) -> Due | None:
+    """Return the next workout of somebody who is away until that day; None without a programme."""
     stored, memory = state.client.programme, state.memory
     if stored is None:
         return None
@@ -56,7 +70,7 @@ def in_turn(state: ClientState, today: date) -> Due | None:
     slot = next_slot(
         schedule,
         last_done=max(happened, default=None),
-        starts=max(state.client.starts, memory.paused_until or state.client.starts),
+        starts=max(state.client.starts, away_until or state.client.starts),
         today=today,
     )
     name, day = name_on(state, schedule, slot, counting), next_day(schedule, slot, max(trained, default=None))
@@ -69,8 +83,8 @@ def in_turn(state: ClientState, today: date) -> Due | None:
         day, name, instead_of = memory.moved_to, memory.moved_workout or name, None
     if memory.rest_on is not None and is_open:
         day = max(day, memory.rest_on + timedelta(days=1))
-    if memory.paused_until is not None and memory.paused_until > day:
-        day, instead_of = memory.paused_until, None
+    if away_until is not None and away_until > day:
+        day, instead_of = away_until, None
     return Due(workout=name, on=day, instead_of=instead_of)
 
 

@@ -10,7 +10,7 @@ from domain.client.called import take_name
 from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
 from domain.client.lines import lacking, lacks
-from domain.client.plans import come_back
+from domain.client.plans import come_back, stay
 from domain.client.rotation import in_turn
 from domain.client.understanding import request_for
 from domain.client.weighing import take_weight
@@ -23,6 +23,7 @@ from domain.places import offset_at, offset_of, zone_at, zones_of
 from domain.programme import Prescription
 from domain.reading import read
 from domain.state import Client
+from domain.staying_words import stays
 from domain.units import Unit, convert
 
 _REMIND = (
@@ -129,8 +130,11 @@ def take_setting(draft: Draft, text: str) -> bool:
 
 
 def take_return(draft: Draft, said: str) -> bool:
-    """End a pause where `said` is just that the client is back, or well again; return whether it is."""
-    is_away = draft.memory.paused or draft.memory.reminders_off
+    """End a pause where `said` is just that the client is back, well, or not going; return whether it is."""
+    if draft.memory.is_away and stays(said):
+        stay(draft)
+        return True
+    is_away = draft.memory.is_away or draft.memory.reminders_off
     is_ill = draft.memory.paused and draft.memory.ill_on is not None
     trains_there = draft.memory.paused and _TRAINS_THERE.fullmatch(said) is not None
     if not (

@@ -26,7 +26,7 @@ def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
     if len(parts) < 2 or len(text) > MOST_LETTERS:
         return None
     takes = [take_hour, take_zone] if has_sets else [take_hour, take_zone, take_unit]
-    if draft.memory.paused and not _NOT_YET.search(text.casefold()):
+    if draft.memory.is_away and not _NOT_YET.search(text.casefold()):
         takes.append(take_return)
     taken = [any(take(draft, plainly(part)) for take in takes) for part in parts]
     if not any(taken):

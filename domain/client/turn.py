@@ -6,8 +6,8 @@ from domain.client.draft import Draft
 from domain.client.plans import keep_plans, plans_of
 from domain.client.rotation import in_turn
 from domain.client.week import week_of
-from domain.memory import Turn
 from domain.parts import Notice
+from domain.planned import Turn
 
 _BETWEEN = re.compile(r"[,;:!?\n]|\.(?!\d)|\s-\s|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""

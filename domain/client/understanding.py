@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Sequence
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 
 from domain.calendar import local_day
 from domain.client.draft import Draft
@@ -13,7 +13,8 @@ from domain.client.workouts import best_fit, holds
 from domain.entry_order import told
 from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
-from domain.reading import Planned, Reading, Request, read
+from domain.programme import FixedDays
+from domain.reading import Heard, Planned, Reading, Request, read, whole_workout_told
 from domain.sets import TrainingSet
 from domain.state import ClientState
 
@@ -106,6 +107,9 @@ def in_programme(draft: Draft, text: str) -> Reading:
 
     A name that fits nothing in the workout at hand ("row" on a day for the legs) is looked for in the others.
     """
+    whole = whole_workout_of(draft, text)
+    if whole is not None:
+        return whole
     request = request_for(draft, text)
     reading = read(request)
     names = reading.names
@@ -114,6 +118,47 @@ def in_programme(draft: Draft, text: str) -> Reading:
     if workout_meant(draft, names) == workout_meant(draft):
         return reading
     return read(request_for(draft, text, names))
+
+
+def whole_workout_of(draft: Draft, text: str) -> Reading | None:
+    """Return the reading of a whole workout of a day gone by, told in one breath: each exercise as aimed for.
+
+    None where it tells of none, or where it is not plain which workout that day had.
+    """
+    told_of = whole_workout_told(text, draft.local)
+    workout = workout_of_day(draft, told_of.on) if told_of is not None else None
+    if told_of is None or workout is None:
+        return None
+    request = request_for(draft, told_of.text, workout=workout)
+    reading = read(replace(request, sent=datetime.combine(told_of.on, request.sent.time())))
+    return replace(reading, words=(*reading.words, Heard(told_of.start, told_of.end, "a day")))
+
+
+def workout_of_day(draft: Draft, day: date) -> tuple[str, WorkoutRecord | None] | None:
+    """Return the workout that a day gone by had, and its record where it has one; None where it is not plain.
+
+    It is the one that stands for that day, or was under way; else the one in turn, unless each day of the
+    week has its own, or another was done since.
+    """
+    records = [record for record in draft.state.workouts if record.name != BESIDE]
+    of_day = [record for record in records if record.on == day]
+    begun, coming = under_way(draft.state, draft.today), in_turn(draft.state, draft.today)
+    if of_day:
+        return (of_day[0].name, of_day[0]) if len(of_day) == 1 else None
+    if begun is not None and begun.on < day:
+        return begun.name, begun
+    if coming is None or any(record.on > day for record in records):
+        return None
+    stored = draft.client.programme
+    schedule = stored.programme.schedule if stored else None
+    has_own = isinstance(schedule, FixedDays) and schedule.by_day
+    return (coming.workout, None) if coming.on == day or not has_own else None
+
+
+def is_told(draft: Draft, day: date) -> bool:
+    """Return whether the workout of a day gone by stands as done."""
+    workout = workout_of_day(draft, day)
+    return workout is not None and workout[1] is not None and workout[1].state == "done"
 
 
 def of_other_workouts(draft: Draft, request: Request) -> tuple[Planned, ...]:
@@ -129,13 +174,21 @@ def of_other_workouts(draft: Draft, request: Request) -> tuple[Planned, ...]:
     return tuple({line.exercise: planned(line, 0, None) for line in lines}.values())
 
 
-def request_for(draft: Draft, text: str, names: Sequence[str] = ()) -> Request:
-    """Return the request to read `text` with, as of the draft's moment; it speaks of the exercises `names`.
+def request_for(
+    draft: Draft,
+    text: str,
+    names: Sequence[str] = (),
+    *,
+    workout: tuple[str, WorkoutRecord | None] | None = None,
+) -> Request:
+    """Return the request to read `text` with, as of the draft's moment.
+
+    It speaks of the exercises `names`, or of that `workout`, begun or not.
 
     What was asked about goes before the rest of the plan, for a short answer that is no plain answer.
     """
     state = draft.state
-    name, record = workout_meant(draft, names)
+    name, record = workout or workout_meant(draft, names)
     lines = lines_of(state, name)
     out = not_to_do(state, record)
     plan: list[Planned] = []

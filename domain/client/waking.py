@@ -29,6 +29,7 @@ from domain.client.later import remind_again
 from domain.client.likely import offer_likely
 from domain.client.missing import tell_of_missed
 from domain.client.plan import plan_of
+from domain.client.plans import begin_pause
 from domain.client.rotation import Due, catch_up, due, is_complete, keep_due, open_workout
 from domain.client.tallying import keep_tally
 from domain.client.week import pass_turn
@@ -42,6 +43,7 @@ Event = Literal[
     "welcome",
     "join",
     "half-way",
+    "away",
     "return",
     "close",
     "sum up",
@@ -154,6 +156,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
         yield in_coach_hours(state, max(moment, now)), "half-way"
     if memory.remind_again_at is not None:
         yield memory.remind_again_at, "again"
+    if memory.pause_ahead is not None:
+        yield at_local(memory.pause_ahead.since, time(0), zone), "away"
     if memory.paused and memory.paused_until is not None:
         yield at_local(memory.paused_until, time(0), zone), "return"
     # What fell due while nobody was there to say it waits for her next hours as well.
@@ -211,6 +215,8 @@ def happen(draft: Draft, event: Event) -> None:
             nudge(draft)
         case "missed":
             miss(draft)
+        case "away":
+            begin_pause(draft)
         case "return":
             draft.remember(paused=False)
         case "close":

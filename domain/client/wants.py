@@ -19,6 +19,7 @@ from domain.client.plans import (
     move,
     plans_as_before,
     plans_of,
+    say_nothing_planned,
     skip_exercises,
     stop_for_a_while,
 )
@@ -160,7 +161,7 @@ def show_plan(draft: Draft) -> None:
     elif workout is not None:
         draft.say(plan_of(draft.state, workout.name, draft.memory.rest_on or draft.today, workout))
     elif coming is None:
-        draft.notice("no workout planned", paused=draft.memory.paused)
+        say_nothing_planned(draft)
     else:
         on = max(coming.on, draft.today)
         draft.remember(reminded_on=on if on == draft.today else draft.memory.reminded_on)

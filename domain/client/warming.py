@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from domain.client.draft import Draft
 from domain.client.plan import plan_of, warm_ups
+from domain.client.plans import say_nothing_planned
 from domain.client.rotation import BESIDE, due
 from domain.client.understanding import workout_meant
 from domain.reading import Reading
@@ -50,7 +51,7 @@ def say_warm_up(draft: Draft, names: Sequence[str] = ()) -> None:
         return
     workout, record = workout_meant(draft, names)
     if workout == BESIDE:
-        draft.notice("no workout planned", paused=draft.memory.paused)
+        say_nothing_planned(draft)
         return
     coming = due(draft.state, draft.today)
     on = draft.today if record is not None or coming is None else max(coming.on, draft.today)

@@ -11,7 +11,7 @@ from domain.calendar import fixed_day_after, left_behind, workout_of_day
 from domain.client.draft import Draft
 from domain.client.rotation import Due
 from domain.journal import WorkoutRecord
-from domain.memory import Swapped
+from domain.planned import Swapped
 from domain.programme import FixedDays
 
 

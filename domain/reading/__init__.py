@@ -3,6 +3,7 @@
 from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
 from domain.reading.days_asked import days_asked
+from domain.reading.everything import whole_workout_told
 from domain.reading.of_late import denies_trouble, speaks_of_late
 from domain.reading.picture_words import shows, wants_picture, without_picture
 from domain.reading.request import Heard, OpenSet, Pain, Place, Planned, Reading, Request, Side, Slot, Want
@@ -34,6 +35,7 @@ __all__ = [
     "speaks_of_illness",
     "speaks_of_late",
     "wants_picture",
+    "whole_workout_told",
     "why_asked",
     "without_picture",
 ]

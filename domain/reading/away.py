@@ -75,7 +75,7 @@ def ails(message: Message) -> bool:
 
 def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted | None:
     """Return a pause with the day of the return, None where nothing is paused."""
-    if _is_ill(message) and not MAY_I_TRAIN.is_in(message):
+    if is_ill(message) and not MAY_I_TRAIN.is_in(message):
         return Wanted(on=_return_day(message, days, sent, 0))
     then = _day_of_return(message, days, sent)
     if then is not None:
@@ -162,7 +162,7 @@ def _with_dates_before(first: int, days: Sequence[Day]) -> int:
     return first
 
 
-def _is_ill(message: Message) -> bool:
+def is_ill(message: Message) -> bool:
     """Return whether the client is ill; to feel sick beside a sign of danger is no flu."""
     told = list(ILL.find(message))
     if I_WILL.is_in(message):
@@ -174,7 +174,7 @@ def _is_ill(message: Message) -> bool:
 def speaks_of_illness(text: str) -> bool:
     """Return whether the words say that the client is ill: what a pause is for, which no reading tells."""
     message = message_of(text[:LONGEST])
-    return bool(message.tokens) and _is_ill(message)
+    return bool(message.tokens) and is_ill(message)
 
 
 def fevers(message: Message) -> Iterator[int]:

@@ -51,6 +51,8 @@ ILL = Pattern(
     (been|stuck|lying|ill|sick) in bed (since|with|all|for)
     ^ [{bad}]* {illness} (,|.|!|so|and|since|been|in|again|no|cant|$)
     full of cold|^ (ill|sick|poorly) [.|!|again|today]* $
+    ^ [sorry|hi|hey|hello|coach|,|just]* (ill|sick|poorly|unwell|not well) [again] (,|.|!|;|-|:) [so] >(
+        {rests})
     (doctor|doc|physio) (says|said) no (training|gym|lifting|sport)
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
     off sick|sick leave|signed off [sick|work|by]*|throwing up [since|all|everything|today|now]
@@ -61,6 +63,10 @@ ILL = Pattern(
     in [the] hospital
     {turns_out} [{bad}|definitely|probably|just|actually]* {surely_ill} !(season|jab|jabs|shot|vaccine|going)
     """,
+    rests=words_of(
+        """will ill i well no cant wont cannot sorry in staying going let not need resting rest see bed hope
+        back taking might pausing talk hopefully dont"""
+    ),
     turns_out="its|it is|it s|turns out|turned out to be|its only|is it",
     surely_ill="""
         flu|lurgy|grippe|man flu|stomach flu|covid|corona|shingles|chickenpox|glandular fever|norovirus

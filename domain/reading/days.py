@@ -58,6 +58,8 @@ _MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up fo
     shining its back next beside this that next behind under a the around cream burn bathing so all still""")
 """Words after "sat" and "sun" that make them no day: "sat down", "sun is out"."""
 _BEFORE_SHORT = words_of("on last this next till until for to since from")
+_UNTIL = words_of("till until til to through thru")
+"""Before a day of the month these part it from a weekday before: "Friday till the 20th"."""
 _READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
 
 _MAY_NAME_A_DAY = words_needed(PHRASES, AGO, _READERS) | _DAY_NAMES | {"."}
@@ -78,7 +80,9 @@ def find_days(message: Message, names_at: AbstractSet[int] = frozenset()) -> lis
             used.update(range(day.start, day.end))
             found.append(day)
     found.sort(key=lambda day: day.start)
-    in_full = {day.start for day in found if day.kind == "day of month"}
+    in_full = {
+        day.start for day in found if day.kind == "day of month" and message.text(day.start) not in _UNTIL
+    }
     # "Monday the 20th" is the 20th.
     return [d for d in found if d.kind != "weekday" or in_full.isdisjoint((d.start, d.end, d.end + 1))]
 

@@ -5,13 +5,18 @@ beside it have a tale of their own.
 """
 
 from collections.abc import Sequence
+from datetime import date, datetime
+from typing import NamedTuple
 
+from domain.reading.days import find_days
 from domain.reading.gather import Group
-from domain.reading.message import Message
+from domain.reading.message import Message, message_of
 from domain.reading.naming import Named
 from domain.reading.patterns import Pattern
 from domain.reading.phrase_kinds import MarkKind
 from domain.reading.phrases import Mark
+from domain.reading.tokens import LONGEST
+from domain.reading.when import past_day
 from domain.reading.which_exercise import Exercises
 from domain.reading.words import words_of
 
@@ -93,6 +98,40 @@ def _is_not_told(message: Message, at: int) -> bool:
     asks = "?" in message.texts(end - 1, end + 1)
     other_day = any(message.taken[k] == "a day" and message.text(k) not in _TODAY for k in range(start, end))
     return asks or other_day or _NOT_TOLD.is_in(message, start, end)
+
+
+class WholeWorkout(NamedTuple):
+    """A whole workout of the day `on`, gone by, told in one breath.
+
+    `text` is what was said but for the words from `start` to `end` that say the day.
+    """
+
+    on: date
+    text: str
+    start: int
+    end: int
+
+
+def whole_workout_told(text: str, sent: datetime) -> WholeWorkout | None:
+    """Return the workout of one day gone by of which all was as planned; None where that is not told."""
+    message = message_of(text[:LONGEST])
+    days = find_days(message) if any(pattern.is_in(message) for pattern, _ in _SAID) else []
+    on = past_day(days[0], sent) if len(days) == 1 else None
+    if on is None or on >= sent.date():
+        return None
+    start, end = days[0].start, days[0].end
+    while message.text(start - 1) in _BEFORE_A_DAY:
+        start -= 1
+    first, last = message.tokens[start].start, message.tokens[end - 1].end
+    rest = f"{text[:first]}{text[last:]}".strip(" ,:")
+    said = message_of(rest)
+    found = next((found for pattern, _ in _SAID if (found := pattern.first(said)) is not None), None)
+    if found is None or "?" in said.texts(0, len(said.tokens)) or _NOT_TOLD.is_in(said):
+        return None
+    return WholeWorkout(on, rest, first, last)
+
+
+_BEFORE_A_DAY = words_of("on for from of")
 
 
 def _is_of_one(message: Message, end: int, named: Sequence[Named]) -> bool:

@@ -167,6 +167,14 @@ class Heard(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
+class Absence:
+    """A time away that begins on the day `since`, yet to come, and ends on the day `back`, if told."""
+
+    since: date
+    back: date | None
+
+
+@dataclass(frozen=True, slots=True)
 class Reading:
     """What a message was understood to mean.
 
@@ -175,6 +183,7 @@ class Reading:
     in `done` of the set that it puts right. `words` shows which words became what, in the order of the
     message; what lies between was left over. `told_in` has for each of `sets` the place of its words in the
     message, (0, 0) where it has none; in a correction there are none.
+    `absence` is that of a pause which begins on a day to come; one without it begins at once.
     `cut` is true where the message was too long to be read whole.
     """
 
@@ -191,3 +200,4 @@ class Reading:
     names: tuple[str, ...] = ()
     replaces: tuple[int, ...] = ()
     told_in: tuple[tuple[int, int], ...] = ()
+    absence: Absence | None = None

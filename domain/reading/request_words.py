@@ -11,7 +11,9 @@ REQUEST = Pattern(
         with)
     (what|which) _ ..2 (is|are|s) (best|better|right|good|ideal|safer|safest)
     ^ [coach|so|,]* _ or no _ ['?']* $
-    (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|from now on|in the? future)
+    (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|in the? future)
+    ({alter}|no more) {thing} ....6 {for_good}|{for_good} [,|please|can we|lets|i want to]* {alter} {thing}
+    ({alter}|want|have) ....5 (out of|from|off|to|in|into) (the|my) {sheet} {closes}
     (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
     (any|some|need|want|give me|looking for|after|love|like) {advice}
     (need|want|looking for|like|have) (a|an|some|any) (different|other|new|easier|alternative) {exercise}
@@ -61,6 +63,14 @@ REQUEST = Pattern(
         swap|change|adjust|replace|make|give|pass|ask|let me know|send my|contact
     """,
     thing="_|#",
+    alter="""
+        swap|switch|replace|rotate|add|include|put|change|drop|remove|take|leave|skip|cut|ditch|scrap|delete
+    """,
+    sheet="programme|program|sheet|rotation",
+    for_good="""
+        permanently|permanent|for good|forever|for ever|from now on|from here on|for the future|altogether
+    """,
+    closes=">($|.|,|!|'?'|;|'\\n'|please|for|instead|permanently|and|because|as)",
     exercise="[_] (exercise|exercises|movement|movements|lift|lifts|machine)",
     swap="swap|change|replace|switch|exchange",
     advice="""

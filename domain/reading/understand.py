@@ -266,6 +266,7 @@ def _reading(
         names=_spoken_of(named),
         replaces=replaces,
         told_in=told_in,
+        absence=wanted.absence,
     )
 
 

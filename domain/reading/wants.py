@@ -3,14 +3,15 @@
 from collections.abc import Sequence
 from datetime import date, datetime
 
-from domain.reading.away import find_pause, is_anothers
+from domain.reading.away import find_pause, is_anothers, is_ill
+from domain.reading.away_from import absence_of
 from domain.reading.days import Day
 from domain.reading.days_off import says_day_off
 from domain.reading.message import Message
 from domain.reading.moves import find_move
 from domain.reading.naming import Named
 from domain.reading.questions import find_questions
-from domain.reading.request import Slot, Want
+from domain.reading.request import Absence, Slot, Want
 from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TAKES_BACK, TODAY_WORDS
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
@@ -52,6 +53,7 @@ def find_wants(
     """Return what the client wants done besides recording sets; undo and correct are decided elsewhere."""
     wants: list[Want] = []
     on: date | None = None
+    absence: Absence | None = None
     asks: list[Slot] = []
     in_question = {at for s, e in questions for at in range(s, e)}
     used: list[Named] = []
@@ -77,6 +79,7 @@ def find_wants(
         if pause is not None:
             wants.append("pause")
             on = pause.on
+            absence = None if is_ill(message) else absence_of(message, days, sent, on)
     elsewhere = {"move", "pause"} & set(wants)
     if not elsewhere and (day_off or _leaves_out_workout(message, named, in_question, skips, used)):
         wants.append("skip_workout")
@@ -84,7 +87,12 @@ def find_wants(
         wants.append("stop_messages")
     find_questions(message, named, questions, wants)
     return Wanted(
-        tuple(dict.fromkeys(wants)), tuple(dict.fromkeys(skips)), on, tuple(dict.fromkeys(asks)), tuple(used)
+        tuple(dict.fromkeys(wants)),
+        tuple(dict.fromkeys(skips)),
+        on,
+        tuple(dict.fromkeys(asks)),
+        tuple(used),
+        absence,
     )
 
 
