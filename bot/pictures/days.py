@@ -1,21 +1,18 @@
-"""Days along a panel: where their marks stand and how they read."""
+"""Days along a panel: which are marked, and how they read."""
 
 from datetime import date, timedelta
-
-from matplotlib.axes import Axes
 
 _STEPS = (1, 2, 7, 14, 28, 56, 91, 182, 365, 730, 1826, 3652)
 
 
-def mark_days(axes: Axes, first: date, last: date, most: int = 5, *, with_year: bool = True) -> None:
-    """Mark at most `most` days from `first` to `last`, evenly; the year stands with the first of each."""
+def days_between(
+    first: date, last: date, most: int = 5, *, with_year: bool = True
+) -> list[tuple[float, str]]:
+    """Return at most `most` days from `first` to `last`, evenly; the year stands with the first of each."""
     span = (last - first).days
     step = next((each for each in _STEPS if span // each + 1 <= most), _STEPS[-1])
     days = [first + timedelta(days=step * place) for place in range(span // step + 1)]
-    axes.set_xticks(
-        [number(day) for day in days],
-        [_label(day, before if with_year else day) for before, day in _pairs(days)],
-    )
+    return [(number(day), _label(day, before if with_year else day)) for before, day in _pairs(days)]
 
 
 def number(day: date) -> float:

@@ -37,9 +37,9 @@ def draw(part: Drawable) -> bytes:
     with canvas.drawing:
         match part:
             case Progress():
-                sheet = progress.draw_progress(part)
+                picture = progress.draw_progress(part)
             case ProgrammeProgress():
-                sheet = programme.draw_programme(part)
+                picture = programme.draw_programme(part)
             case RosterProgress():
-                sheet = roster.draw_roster(part)
-        return sheet.png()
+                picture = roster.draw_roster(part)
+        return picture.sheet.png()

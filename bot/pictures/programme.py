@@ -2,12 +2,12 @@
 
 from datetime import date
 
-from matplotlib.axes import Axes
-
 from bot.pictures.canvas import Sheet
-from bot.pictures.days import mark_days, number
-from bot.pictures.progress import signs_below, small_course
-from bot.pictures.style import DPI, MARGIN, QUIET, SMALL_POINTS, TALLEST_INCHES, TROUBLE, WIDTH_INCHES
+from bot.pictures.days import days_between, number
+from bot.pictures.letters import SMALL_BOLD
+from bot.pictures.panel import Panel, Picture, Place, Span
+from bot.pictures.progress import numbers_of, signs_below, small_course
+from bot.pictures.style import DPI, MARGIN, QUIET, TALLEST_INCHES, TROUBLE, WIDTH_INCHES
 from bot.wording.pictures import change_words, programme_heading, scale_in_short, standing_in_short
 from domain.pictures import ProgrammeProgress, Progress
 
@@ -21,7 +21,7 @@ _ROWS_WITH_DAYS = 4
 """Of more rows, only the last says the days, which are the same for all."""
 
 
-def draw_programme(part: ProgrammeProgress) -> Sheet:
+def draw_programme(part: ProgrammeProgress) -> Picture:
     """Draw the exercises of a programme, in its order, all over the same days."""
     shown = part.exercises[:MOST_PANELS]
     rows = (len(shown) + 1) // 2
@@ -33,32 +33,34 @@ def draw_programme(part: ProgrammeProgress) -> Sheet:
     last = max(one.points[-1][0] for one in shown)
     sheet.heading(part.client, programme_heading(part, len(shown), first, last))
     width = (WIDTH_INCHES - 2 * MARGIN - _GAP) / 2
+    days = days_between(first, last, most=3, with_year=False)
+    panels = []
     for place, one in enumerate(shown):
         left = MARGIN + (place % 2) * (width + _GAP)
         top = sheet.height - _ABOVE - (place // 2) * each
-        axes = _panel(sheet, one, (left, top, width, each - (_DAYS if says_days else 0.08)))
-        _days(axes, first, last, are_said=says_days or place + 2 >= len(shown))
+        at = Place(left, top - each + (_DAYS if says_days else 0.08), width, 0)
+        panel = _panel(sheet, one, at._replace(height=top - at.bottom), _across(first, last))
+        panel.mark_days(days, are_said=says_days or place + 2 >= len(shown))
+        panels.append(panel)
     signs_below(sheet, 0.1, has_aims=False)
-    return sheet
+    return Picture(sheet, tuple(panels))
 
 
-def _panel(sheet: Sheet, one: Progress, place: tuple[float, float, float, float]) -> Axes:
-    left, top, width, height = place
+def _panel(sheet: Sheet, one: Progress, place: Place, across: Span) -> Panel:
+    """Draw one exercise, its words at the top of its place."""
+    left, top, right = place.left, place.bottom + place.height, place.left + place.width
     told = change_words(one)
-    change = sheet.write(left + width, top - 0.13, told, color=QUIET, ha="right") if told else None
-    taken = sheet.box_of(change).width / DPI + 0.08 if change is not None else 0
-    sheet.write_within(left, top - 0.13, one.exercise, width - taken, weight="bold")
+    taken = sheet.write(right, top - 0.13, told, color=QUIET, ha="right").width / DPI + 0.08 if told else 0
+    sheet.write_within(left, top - 0.13, one.exercise, place.width - taken, SMALL_BOLD)
     sheet.write(left, top - 0.28, scale_in_short(one), color=QUIET)
     if state := standing_in_short(one):
-        sheet.write(left + width, top - 0.28, state, color=TROUBLE, ha="right", weight="bold")
-    axes = sheet.panel(left + 0.3, top - height, width - 0.3, height - _TITLE)
-    small_course(axes, one)
-    axes.tick_params(labelsize=SMALL_POINTS)
-    return axes
+        sheet.write(right, top - 0.28, state, SMALL_BOLD, color=TROUBLE, ha="right")
+    at = Place(left + 0.3, place.bottom, place.width - 0.3, place.height - _TITLE)
+    panel = Panel(sheet, at, across, numbers_of(one, with_aims=False))
+    small_course(panel, one)
+    return panel
 
 
-def _days(axes: Axes, first: date, last: date, *, are_said: bool) -> None:
+def _across(first: date, last: date) -> Span:
     side = max(1.0, (last - first).days * 0.04)
-    axes.set_xlim(number(first) - side, number(last) + side)
-    mark_days(axes, first, last, most=3, with_year=False)
-    axes.tick_params(labelbottom=are_said)
+    return Span(number(first) - side, number(last) + side)

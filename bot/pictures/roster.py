@@ -3,12 +3,14 @@
 from dataclasses import dataclass
 from datetime import date
 
-from matplotlib.axes import Axes
+from matplotlib.collections import LineCollection
 
-from bot.pictures.canvas import Sheet
+from bot.pictures.canvas import PIXELS, POINT, Sheet
+from bot.pictures.letters import SMALL_BOLD, Letters, room_of
+from bot.pictures.panel import Picture
 from bot.pictures.style import (
     DONE,
-    FONT,
+    DPI,
     GRID,
     MARGIN,
     PAPER,
@@ -28,6 +30,8 @@ MOST_ROWS = 40
 """So many fit into one picture; the caption names the others."""
 _ABOVE, _BELOW = 0.7, 0.32
 _ROW = 0.34
+_LEAST_BADGE = 14.0
+"""How wide the disc is in which the number of matters stands, in points."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +74,7 @@ class _Span:
         return (change - self.low) / (self.high - self.low)
 
 
-def draw_roster(part: RosterProgress) -> Sheet:
+def draw_roster(part: RosterProgress) -> Picture:
     """Draw all clients, in the order given, all on one scale."""
     rows = part.rows[:MOST_ROWS]
     column = _WIDE if len(rows) <= MOST_IN_ONE else _NARROW
@@ -81,54 +85,68 @@ def draw_roster(part: RosterProgress) -> Sheet:
     changes = [change for row in rows for _, change in row.points]
     days = max(1, (part.today - part.since).days)
     span = _Span(part.since, days, min(-0.01, *changes, 0.0), max(0.02, *changes, 0.0))
-    axes = sheet.figure.add_axes((0, 0, 1, 1))
-    axes.set_axis_off()
-    axes.set_xlim(0, WIDTH_INCHES)
-    axes.set_ylim(0, sheet.height)
+    courses = []
     for place, row in enumerate(rows):
         left = MARGIN + (place // deep) * (column.width + _GAP)
-        _line(sheet, axes, row, column, left, sheet.height - _ABOVE - (place % deep + 0.5) * each)
         top = sheet.height - _ABOVE - (place % deep) * each
-        _course(axes, row, span, (left + column.name, column.course), (top - each, top))
+        _line(sheet, row, column, left, top - 0.5 * each)
+        courses.append(_course(row, span, (left + column.name, column.course), (top - each, top)))
+    _draw(sheet, courses)
     sheet.write(MARGIN, 0.11, under_glance(len(part.rows) - len(rows)), color=QUIET)
-    return sheet
+    return Picture(sheet)
 
 
-def _line(sheet: Sheet, axes: Axes, row: RosterRow, column: _Column, left: float, middle: float) -> None:
+def _line(sheet: Sheet, row: RosterRow, column: _Column, left: float, middle: float) -> None:
     base, right = middle - 0.045, left + column.width
-    sheet.write_within(left, base, row.client, column.name - 0.08, fontsize=column.text_points)
+    sheet.write_within(left, base, row.client, column.name - 0.08, Letters(column.text_points))
     change = change_in_short(row, digits=1 if column is _WIDE else 0)
-    sheet.write(right - column.state, base, change, ha="right", weight="bold")
+    sheet.write(right - column.state, base, change, SMALL_BOLD, ha="right")
     if row.matters:
-        axes.annotate(
-            str(row.matters),
-            (right - column.state + 0.15, middle),
-            ha="center",
-            va="center",
-            color=PAPER,
-            weight="bold",
-            fontsize=SMALL_POINTS,
-            family=FONT,
-            bbox={"boxstyle": "circle,pad=0.22", "fc": TROUBLE, "ec": "none"},
-        )
+        _badge(sheet, str(row.matters), (right - column.state + 0.15) * DPI, middle * DPI)
     if column is _WIDE:
         beside = 0.3 if row.matters else 0.08
         sheet.write(right - column.state + beside, base, state_in_short(row), color=QUIET)
 
 
-def _course(
-    axes: Axes,
-    row: RosterRow,
-    span: _Span,
-    across: tuple[float, float],
-    between: tuple[float, float],
-) -> None:
+def _badge(sheet: Sheet, words: str, x: float, y: float) -> None:
+    """Write words into a disc."""
+    room = room_of(words, SMALL_BOLD)
+    size = max(_LEAST_BADGE, room.width / POINT + 4)
+    sheet.line([x], [y], marker="o", color=TROUBLE, markersize=size, markeredgewidth=0)
+    sheet.write_at(x, y - room.up / 2, words, SMALL_BOLD, color=PAPER, ha="center")
+
+
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """A client's course on the sheet, in pixels: the line of no change, and the corners."""
+
+    level: tuple[tuple[float, float], tuple[float, float]]
+    corners: list[tuple[float, float]]
+
+
+def _course(row: RosterRow, span: _Span, across: tuple[float, float], between: tuple[float, float]) -> _Drawn:
     left, width = across
     low, high = between[0] + 0.035, between[1] - 0.035
-    zero = low + span.up(0.0) * (high - low)
-    axes.plot([left, left + width], [zero, zero], color=GRID, linewidth=1.0)
-    days = [left + 0.04 + span.across(on) * (width - 0.08) for on, _ in row.points]
-    ups = [low + span.up(change) * (high - low) for _, change in row.points]
-    if days:
-        axes.plot(days, ups, color=DONE, linewidth=1.6, solid_capstyle="round")
-        axes.plot(days[-1], ups[-1], "o", color=DONE, markersize=4.5, markeredgecolor=PAPER)
+    level = (low + span.up(0.0) * (high - low)) * DPI
+    corners = [
+        (
+            (left + 0.04 + span.across(on) * (width - 0.08)) * DPI,
+            (low + span.up(change) * (high - low)) * DPI,
+        )
+        for on, change in row.points
+    ]
+    return _Drawn(((left * DPI, level), ((left + width) * DPI, level)), corners)
+
+
+def _draw(sheet: Sheet, courses: list[_Drawn]) -> None:
+    """Draw all courses at once."""
+    done = [each.corners for each in courses if each.corners]
+    levels = LineCollection([each.level for each in courses], colors=GRID, linewidths=1.0, zorder=1)
+    strokes = LineCollection(done, colors=DONE, linewidths=1.6, capstyle="round", zorder=2)
+    for lines in (levels, strokes):
+        lines.set_transform(PIXELS)
+        sheet.figure.add_artist(lines)
+    xs, ys = [each[-1][0] for each in done], [each[-1][1] for each in done]
+    sheet.line(
+        xs, ys, zorder=3, linestyle="none", marker="o", markersize=4.5, color=DONE, markeredgecolor=PAPER
+    )

@@ -147,6 +147,7 @@ def scale_in_short(part: Progress) -> str:
 
 
 GLANCE = "Clients at a glance"
+SIGN_WORDS = {"done": "done", "best": "best so far", "aimed": "aimed for"}
 
 
 def standing_in_short(part: Progress) -> str:

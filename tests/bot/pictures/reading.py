@@ -2,47 +2,37 @@
 
 from itertools import combinations
 
-from matplotlib.axes import Axes
-from matplotlib.axis import Axis
 from matplotlib.lines import Line2D
 from matplotlib.text import Text
+from matplotlib.transforms import Bbox
 
-from bot.pictures.canvas import Sheet
-
-
-def texts(sheet: Sheet) -> list[Text]:
-    """Return all words in a picture that can be seen."""
-    sheet.figure.canvas.draw()
-    found = [*sheet.figure.texts]
-    for legend in sheet.figure.legends:
-        found += legend.get_texts()
-    for axes in sheet.figure.axes:
-        found += axes.texts
-        if axes.axison:
-            found += [*tick_words(axes.xaxis), *tick_words(axes.yaxis)]
-    return [each for each in found if each.get_visible() and each.get_text().strip()]
+from bot.pictures.panel import Panel, Picture
 
 
-def tick_words(axis: Axis) -> list[Text]:
-    """Return the words beside an axis; those of ticks beyond its ends are never drawn."""
-    low, high = sorted(axis.get_view_interval())
-    return [tick.label1 for tick in axis.get_major_ticks() if low <= float(tick.get_loc()) <= high]
+def texts(picture: Picture) -> list[Text]:
+    """Return all words in a picture."""
+    return [each for each in picture.sheet.figure.texts if each.get_text().strip()]
 
 
-def words(sheet: Sheet) -> list[str]:
-    return [each.get_text() for each in texts(sheet)]
+def words(picture: Picture) -> list[str]:
+    return [each.get_text() for each in texts(picture)]
 
 
-def overlapping(sheet: Sheet) -> list[tuple[str, str]]:
+def box_of(text: Text) -> Bbox:
+    """Return what words cover, as the library tells it."""
+    return text.get_window_extent()
+
+
+def overlapping(picture: Picture) -> list[tuple[str, str]]:
     """Return the words that lie on each other."""
-    boxes = [(each.get_text(), sheet.box_of(each).padded(-1)) for each in texts(sheet)]
+    boxes = [(each.get_text(), box_of(each).padded(-1)) for each in texts(picture)]
     return [(one, other) for (one, box), (other, its) in combinations(boxes, 2) if box.overlaps(its)]
 
 
-def outside(sheet: Sheet) -> list[str]:
+def outside(picture: Picture) -> list[str]:
     """Return the words that do not lie wholly on the sheet."""
-    whole = sheet.figure.bbox
-    boxes = [(each.get_text(), sheet.box_of(each)) for each in texts(sheet)]
+    whole = picture.sheet.figure.bbox
+    boxes = [(each.get_text(), box_of(each)) for each in texts(picture)]
     return [
         text
         for text, box in boxes
@@ -50,13 +40,13 @@ def outside(sheet: Sheet) -> list[str]:
     ]
 
 
-def smallest_points(sheet: Sheet) -> float:
-    return min(float(each.get_fontsize()) for each in texts(sheet))
+def smallest_points(picture: Picture) -> float:
+    return min(float(each.get_fontsize()) for each in texts(picture))
 
 
-def dots(axes: Axes, sign: str) -> list[tuple[float, float]]:
+def dots(panel: Panel, sign: str) -> list[tuple[float, float]]:
     """Return the places of all marks of that sign."""
-    lines = [line for line in axes.get_lines() if line.get_marker() == sign]
+    lines = [line for line in panel.lines if line.get_marker() == sign]
     return [place for line in lines for place in places(line)]
 
 

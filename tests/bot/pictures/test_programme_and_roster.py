@@ -45,31 +45,31 @@ def roster(count: int) -> RosterProgress:
 
 @pytest.mark.parametrize("count", [1, 2, 5, 8, 9, 12, 15])
 def test_the_words_of_a_programme_can_all_be_read(count: int) -> None:
-    sheet = draw_programme(programme(count))
-    assert overlapping(sheet) == []
-    assert outside(sheet) == []
-    assert smallest_points(sheet) >= SMALL_POINTS
-    assert sheet.height <= TALLEST_INCHES + 1e-9
-    assert len(sheet.figure.axes) == min(count, MOST_PANELS)
+    picture = draw_programme(programme(count))
+    assert overlapping(picture) == []
+    assert outside(picture) == []
+    assert smallest_points(picture) >= SMALL_POINTS
+    assert picture.sheet.height <= TALLEST_INCHES + 1e-9
+    assert len(picture.panels) == min(count, MOST_PANELS)
 
 
 @pytest.mark.parametrize("count", [0, 1, 3, 16, 17, 40, 55])
 def test_the_words_of_a_roster_can_all_be_read(count: int) -> None:
-    sheet = draw_roster(roster(count))
-    assert overlapping(sheet) == []
-    assert outside(sheet) == []
-    assert smallest_points(sheet) >= SMALL_POINTS
-    assert sheet.height <= TALLEST_INCHES + 1e-9
-    shown = words(sheet)
+    picture = draw_roster(roster(count))
+    assert overlapping(picture) == []
+    assert outside(picture) == []
+    assert smallest_points(picture) >= SMALL_POINTS
+    assert picture.sheet.height <= TALLEST_INCHES + 1e-9
+    shown = words(picture)
     assert sum((each[-2:].strip().isdigit() and each[0] in "NOZ") or "…" in each for each in shown) == min(
         count, MOST_ROWS
     )
 
 
 def test_all_panels_of_a_programme_are_over_the_same_days() -> None:
-    axes = draw_programme(programme(5)).figure.axes
-    assert len({each.get_xlim() for each in axes}) == 1
-    assert [len(dots(each, "o")) for each in axes] == [4, 5, 6, 7, 8]
+    panels = draw_programme(programme(5)).panels
+    assert len({each.across for each in panels}) == 1
+    assert [len(dots(each, "o")) for each in panels] == [4, 5, 6, 7, 8]
 
 
 def test_what_has_stalled_or_is_set_aside_says_so() -> None:
