@@ -1,6 +1,8 @@
 """`play`: a script of what people do, played in virtual time, and what the bot says to it."""
 
 import asyncio
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from rich.console import Console
@@ -22,18 +24,25 @@ def play_command(path: Path, *, as_json: bool, database: str | None, files: Path
     Pictures and files go into the folder `files`; where there is none, into a fresh one for JSON, and are
     only named in the chat to read.
     """
-    try:
+    with told_to_the_operator(path):
         script = read_script(path.read_text(encoding="utf-8"), path.parent)
         with opened(database) if database else passing() as store:
             set_up(store, script)
             asyncio.run(_played(store, script, files, as_json=as_json))
+    return 0
+
+
+@contextmanager
+def told_to_the_operator(path: Path) -> Iterator[None]:
+    """Raise what is wrong with the script at `path`, and with reading it, as OperatorFault."""
+    try:
+        yield
     except OSError as fault:
         raise OperatorFault((f"{fault.filename or path}: {fault.strerror}",)) from None
     except UnicodeDecodeError:
         raise OperatorFault((f"{path} is not a text file in UTF-8",)) from None
     except ScriptFault as fault:
         raise OperatorFault((f"{path}: {fault}",)) from None
-    return 0
 
 
 async def _played(store: Store, script: Script, files: Path | None, *, as_json: bool) -> None:

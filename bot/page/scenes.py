@@ -11,8 +11,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from bot.commands.database import copied, has_people, passing
+from bot.commands.play import told_to_the_operator
 from bot.faults import OperatorFault
-from bot.play.script import Script, ScriptFault, Step, read_script
+from bot.play.script import Script, Step, read_script
 from bot.roster import first_reminder, read_roster
 from bot.wording.page import NO_DEMO, SCENE_NAMES
 from persistence.store import Store
@@ -49,14 +50,8 @@ def scenes(database: str, file: Path | None) -> tuple[Scene, ...]:
 
 def of_file(name: str, file: Path) -> Scene:
     """Return the scene of a script, or of a roster from the first reminder on. Raises OperatorFault."""
-    try:
+    with told_to_the_operator(file):
         script = _read(file)
-    except OSError as fault:
-        raise OperatorFault((f"{fault.filename or file}: {fault.strerror}",)) from None
-    except UnicodeDecodeError:
-        raise OperatorFault((f"{file} is not a text file in UTF-8",)) from None
-    except ScriptFault as fault:
-        raise OperatorFault((f"{file}: {fault}",)) from None
     return Scene(name, passing, lambda: script)
 
 
