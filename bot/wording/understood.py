@@ -15,6 +15,7 @@ from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
 from bot.wording.why import aimed_words, judged_words
 from domain.explanation import Aimed, When
+from domain.journal import AlertReason
 from domain.parts import (
     AlertPart,
     Part,
@@ -60,6 +61,18 @@ TAKEN_FOR: dict[TakenFor, str] = {
 
 BY_WORDS: frozenset[TakenFor] = frozenset({"a report", "nothing known"})
 """What is told by single words of the message; anything else is by the whole of it."""
+
+BROUGHT_BECAUSE: dict[AlertReason, str] = {
+    "stall": "There is no gain any more, by the rule of the sheet or by all workouts that can be held "
+    "against each other; a single bad day is not enough.",
+    "review": "The rounds are done after which the sheet asks for a look back.",
+    "pain": "The client wrote of pain. That waits for nobody's hours, and what is set aside waits for you.",
+    "urgent": "A warning sign was found in what the client wrote. That waits for nobody's hours.",
+    "missed": "Workouts were due of which nothing was reported, or training was put off again and again.",
+    "question": "The client asked for you, or something that the bot does not answer by itself.",
+    "unreachable": "A message could not be delivered, and the platform says that no other can be.",
+}
+"""Why a matter is brought to the coach."""
 
 _KINDS = {
     "record": "A set",
@@ -145,9 +158,8 @@ def facts_behind(part: Part) -> list[Fact]:
             return [Fact(f"Target, {part.exercise}", each.words) for each in facts]
         case Plan(lines=lines):
             return [fact for line in lines for fact in _behind_line(line)]
-        case AlertPart(reason=reason):
-            full = alert_words(part.model_copy(update={"full": True}))
-            return [Fact(f"Alert: {reason}", plain(line)) for line in full.split("\n")]
+        case AlertPart():
+            return _behind_alert(part)
         case Safety(where=str(where), side=side, held=held):
             aside = f"; set aside: {listed(held)}" if held else ""
             return [Fact("Pain", f"{plain(place_words(where, side))}{aside}")]
@@ -183,6 +195,14 @@ def _behind_verdict(part: VerdictPart) -> list[Fact]:
             for place, each in enumerate(part.in_order, start=1)
         ]
     return facts
+
+
+def _behind_alert(part: AlertPart) -> list[Fact]:
+    """Return why it was brought to the coach, and what evidence there is besides what the message says."""
+    said = plain(alert_words(part)).split("\n")
+    full = plain(alert_words(part.model_copy(update={"full": True}))).split("\n")
+    evidence = [Fact("Evidence", line) for line in full if line not in said]
+    return [Fact(f"Alert: {part.reason}", BROUGHT_BECAUSE[part.reason]), *evidence]
 
 
 def _behind_line(line: PlanLine) -> list[Fact]:

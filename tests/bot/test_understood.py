@@ -5,19 +5,21 @@ import json
 from collections.abc import Iterator
 from datetime import UTC, datetime
 from decimal import Decimal
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from pydantic import TypeAdapter
 
 from bot.commands.database import passing
 from bot.page.understood import behind_bot, behind_own
 from bot.roster import read_roster
 from bot.stage import Stage
-from bot.wording.understood import NOT_NOTED, NOTHING_BEHIND, TAKEN_FOR, stretches
+from bot.wording.understood import BROUGHT_BECAUSE, NOT_NOTED, NOTHING_BEHIND, TAKEN_FOR, stretches
 from domain.comparison import SameLoad
 from domain.incoming import Text
+from domain.journal import AlertReason
 from domain.parts import AlertPart, Notice, Part, VerdictPart
 from domain.reading import Heard, Reading, Request, read
 from domain.sets import TrainingSet
@@ -38,6 +40,7 @@ ROSTER = {
 }  # fmt: skip
 
 DIPS = TrainingSet("Dip", Decimal(0), "kg", "body", reps=6)
+SIX_DIPS = TypeAdapter(TrainingSet).dump_python(DIPS, mode="json")
 
 
 class Chat:
@@ -148,7 +151,15 @@ def test_a_verdict_and_a_target_show_their_reasons_and_numbers(chat: Chat) -> No
                      reason=SameLoad(1), held=True),
          [["Heard", "6\u00a0reps", ""]]),
         (AlertPart(reason="missed", client="Piet", evidence={"in_a_row": 2, "workout": "Pull"}),
-         [["Alert: missed", "Piet has missed 2 workouts in a row; Pull is next.", ""]]),
+         [["Alert: missed", BROUGHT_BECAUSE["missed"], ""]]),
+        (AlertPart(reason="stall", client="Piet", exercise="Dip", evidence={
+            "without_beat": 2,
+            "exposures": [{"on": f"2026-03-0{day}", "sets": [SIX_DIPS]} for day in (1, 4, 7)],
+         }),
+         [["Alert: stall", BROUGHT_BECAUSE["stall"], ""],
+          ["Evidence", "Sunday 1 March: 6\u00a0reps", ""],
+          ["Evidence", "Wednesday 4 March: 6\u00a0reps", ""],
+          ["Evidence", "Saturday 7 March: 6\u00a0reps", ""]]),
     ],
 )  # fmt: skip
 def test_what_is_behind_a_part(part: Part, facts: list[list[str]]) -> None:
@@ -157,6 +168,10 @@ def test_what_is_behind_a_part(part: Part, facts: list[list[str]]) -> None:
         "facts": facts,
         "note": None if facts else NOTHING_BEHIND,
     }
+
+
+def test_why_it_is_brought_is_told_of_every_alert() -> None:
+    assert BROUGHT_BECAUSE.keys() == set(get_args(AlertReason))
 
 
 def test_a_message_heard_before_it_was_noted_says_so() -> None:
