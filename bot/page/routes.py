@@ -20,7 +20,7 @@ from bot.page.live import Live, NotReadyError
 from bot.page.moving import Leap, MovingClock, Pace
 from bot.page.news import News
 from bot.textfile import limit_of, storable
-from bot.wording.page import DATABASE_AWAY, NOT_TAKEN, NOTHING_AHEAD, PLAYING, TOO_LARGE, TOO_LONG
+from bot.wording.page import DATABASE_AWAY, NOT_TAKEN, NOTHING_AHEAD, PLAYING, TOO_LONG
 from persistence.chats import Before
 from persistence.faults import StoreFault
 
@@ -162,7 +162,7 @@ class Routes:
         return JSONResponse({})
 
     async def _send(self, request: Request) -> Response:
-        """Take a file as the body; of one that is too large the bot is told that, and not a byte is kept."""
+        """Take a file as the body; of one too large the bot says so in the chat, and no byte is kept."""
         chat = self._known(request.query_params.get("of", ""))
         name = storable(request.query_params.get("name", ""))[:200]
         if not name:
@@ -172,8 +172,6 @@ class Routes:
         if declared.isdecimal() and int(declared) <= limit_of(name):
             content = await _read(request, limit_of(name))
         await self._live.send(chat, name, content)
-        if content is None:
-            raise HTTPException(413, TOO_LARGE)
         return JSONResponse({})
 
     async def _newcomer(self, _request: Request) -> Response:

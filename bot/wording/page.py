@@ -25,7 +25,6 @@ TOO_LONG: Final = "That is longer than one message can be. Please send it in par
 NOT_TAKEN: Final = "That could not be taken. Reload the page, and try again."
 DATABASE_AWAY: Final = "The database is busy or away just now. Please try again in a moment."
 PLAYING: Final = "What came before is still being played. Please wait a moment."
-TOO_LARGE: Final = "That file is too large."
 STRANGER: Final = "Somebody new"
 
 

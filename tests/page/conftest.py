@@ -8,7 +8,7 @@ from playwright.async_api import Browser
 
 from tests.browser import find_browser
 from tests.conftest import IN_CI, NO_BROWSER
-from tests.page.desk import Desk, looked_at, served
+from tests.page.desk import Desk, Served, looked_at, served
 from tests.page.looking import running
 
 
@@ -24,16 +24,37 @@ async def browser() -> AsyncIterator[Browser]:
         yield started
 
 
+@pytest_asyncio.fixture(scope="session", loop_scope="session")
+async def first_day() -> AsyncIterator[Served]:
+    """The page on the first day; each test begins it afresh."""
+    async with served() as page:
+        yield page
+
+
 @pytest_asyncio.fixture(loop_scope="session")
-async def url() -> AsyncIterator[str]:
+async def url(first_day: Served) -> str:
     """The address of the page on a fresh first day."""
-    async with served() as address:
-        yield address
+    await first_day.begin_afresh()
+    return first_day.url
+
+
+@pytest_asyncio.fixture(scope="session", loop_scope="session")
+async def window(browser: Browser, first_day: Served) -> AsyncIterator[Desk]:
+    """A wide window that the tests have one after the other."""
+    async with looked_at(browser, first_day.url) as opened:
+        await opened.leave()
+        yield opened
 
 
 @pytest_asyncio.fixture(loop_scope="session")
-async def desk(browser: Browser, url: str) -> AsyncIterator[Desk]:
-    """A wide window on the page. Whatever the browser found to complain of fails the test."""
-    async with looked_at(browser, url) as opened:
-        yield opened
-        assert opened.faults == []
+async def desk(window: Desk, url: str) -> AsyncIterator[Desk]:
+    """The page on a fresh first day, in a wide window of a browser that has not seen it.
+
+    Whatever the browser finds to complain of fails the test.
+    """
+    assert url == window.url
+    window.faults.clear()
+    await window.open()
+    yield window
+    await window.leave()
+    assert window.faults == []

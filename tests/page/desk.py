@@ -4,26 +4,58 @@ Everything is found as a person finds it, by what it is called or by its words; 
 be seen and never for time.
 """
 
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
+import asyncio
+import atexit
+import shutil
+from collections.abc import AsyncIterator, Iterator
+from contextlib import asynccontextmanager, contextmanager
+from datetime import UTC, datetime
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any, Literal
 
+import httpx
 from playwright.async_api import Browser, BrowserContext, Locator, Page, expect
 
-from bot.commands.database import passing
+from bot.commands.database import opened
+from bot.page.live import Live
 from bot.page.scenes import Scene
 from bot.page.serving import page
-from bot.play.script import read_script
+from bot.play.script import Script, Step
+from bot.roster import read_roster
+from bot.stage import Stage
+from persistence.store import Store
 from tests.test_project import ROOT
 
 WIDE = (1280, 800)
 NARROW = (390, 844)
 
-FIRST_DAY = Scene(
-    "The first day",
-    passing,
-    lambda: read_script('{"setup": "roster.json"}\n{"at": "2026-03-02T16:30:00+01:00"}', ROOT / "demo"),
-)
+FIRST_MOMENT = datetime(2026, 3, 2, 15, 30, tzinfo=UTC)
+
+
+@cache
+def first_day_file() -> Path:
+    """Return a database of the demo's people on their first day of training, made once and only copied."""
+    folder = TemporaryDirectory(prefix="kilopost-tests-")
+    atexit.register(folder.cleanup)
+    file = Path(folder.name) / "first-day.sqlite3"
+    with opened(f"sqlite:///{file}", durable=False) as store:
+        store.load_roster(read_roster(ROOT / "demo" / "roster.json"), FIRST_MOMENT)
+        asyncio.run(Stage(store, FIRST_MOMENT, lambda *_: None).settle())
+    return file
+
+
+@contextmanager
+def first_day() -> Iterator[Store]:
+    """Open a copy of it."""
+    with TemporaryDirectory(prefix="kilopost-tests-") as folder:
+        copy = shutil.copy(first_day_file(), folder)
+        with opened(f"sqlite:///{copy}", durable=False) as store:
+            yield store
+
+
+FIRST_DAY = Scene("The first day", first_day, lambda: Script((Step(0, FIRST_MOMENT),), None, ROOT / "demo"))
 """Adaeze and her coach Marit, on the first day of training, before anything was said back."""
 
 
@@ -100,16 +132,36 @@ class Desk:
 
     async def moment(self) -> str:
         """Return the moment on the page's clock, as the server tells it."""
-        moment: str = await self.tab.evaluate("state.now")
-        return moment
+        return await self.now.get_attribute("datetime") or ""
+
+    async def leave(self) -> None:
+        """Leave the page, and let the browser forget what it keeps of it."""
+        await self.tab.evaluate("addEventListener('pagehide', () => sessionStorage.clear())")
+        await self.tab.goto("about:blank")
+
+
+class Served:
+    """The page as it is served at `url`."""
+
+    def __init__(self, url: str, live: Live) -> None:
+        self.url = url
+        self._live = live
+
+    async def begin_afresh(self) -> None:
+        """Begin the scene afresh, as a press on the page's button does; the clock stands still."""
+        origin = {"Origin": self.url.rsplit("/", 2)[0]}
+        async with httpx.AsyncClient(timeout=60) as client:
+            answer = await client.post(f"{self.url}begin", json={"scene": 0}, headers=origin)
+        assert answer.status_code == 200
+        await self._live.begun()
 
 
 @asynccontextmanager
-async def served(*scenes: Scene) -> AsyncIterator[str]:
-    """Serve the page on a scene while the block lasts; yield its address."""
-    async with page(scenes or (FIRST_DAY,)) as (address, guard, live):
+async def served(scene: Scene = FIRST_DAY) -> AsyncIterator[Served]:
+    """Serve the page on a scene while the block lasts."""
+    async with page((scene,)) as (address, guard, live):
         await live.begun()
-        yield f"http://{address}{guard.path}"
+        yield Served(f"http://{address}{guard.path}", live)
 
 
 @asynccontextmanager

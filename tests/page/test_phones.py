@@ -78,17 +78,11 @@ async def test_a_file_that_is_too_large_is_told_of_kindly(desk: Desk) -> None:
     file = FilePayload(name="long.txt", mimeType="text/plain", buffer=b"row\n" * 500_000)
     await desk.right.root.locator("input[type=file]").set_input_files(file)
     await expect(desk.right.last()).to_contain_text("long.txt")
-    await desk.right.say("who needs me?")
-    # The browser tells of the refused request itself; the page says nothing more than the chat does.
-    assert all("413" in fault for fault in desk.faults)
-    desk.faults.clear()
+    assert await desk.right.entries.count() == 2
 
 
 async def test_a_picture_stands_in_its_place_and_can_be_seen(desk: Desk) -> None:
-    for words in ("squat 60x6", "squat 62.5x6"):
-        await desk.left.say(words)
-        await desk.leaps("Three days on")
-        await desk.leaps("Three days on")
+    await desk.left.say("squat 60x6")
     await desk.left.say("picture of my squat")
     picture = desk.left.last().locator("img")
     await expect(picture).to_be_visible()

@@ -11,7 +11,7 @@ from bot.commands.database import passing
 from bot.page.scenes import Scene
 from bot.play.script import Script, Step
 from bot.web.server import Address, listening
-from tests.page.desk import FIRST_DAY, Desk, looked_at, served
+from tests.page.desk import FIRST_MOMENT, Desk, looked_at, served
 from tests.test_project import ROOT
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
@@ -34,34 +34,41 @@ async def ran(tab: Page) -> bool:
     return found
 
 
-@pytest.mark.parametrize("text", HOSTILE)
-async def test_markup_in_a_message_is_shown_as_text(desk: Desk, text: str) -> None:
-    await desk.left.say(text)
-    await expect(desk.left.last("me").locator(".words")).to_have_text(text)
-    await desk.left.turn_to("Reply", desk.left.last("me"))
-    await desk.left.say(f"can I use straps? {text} ask Marit")
-    await expect(desk.right.last()).to_contain_text("hit=true" if "hit" in text else "bold")
-    assert not await ran(desk.tab)
+async def test_markup_in_a_message_is_shown_as_text(desk: Desk) -> None:
+    for text in HOSTILE:
+        await desk.left.say(text)
+        await expect(desk.left.last("me").locator(".words")).to_have_text(text)
+        await desk.left.turn_to("Reply", desk.left.last("me"))
+        await desk.left.say(f"can I use straps? {text} ask Marit")
+        await expect(desk.left.last("me").locator(".answers")).to_contain_text(text[:20])
+        await expect(desk.right.last()).to_contain_text("hit=true" if "hit" in text else "bold")
+        await desk.left.last("me").locator(".more").click()
+        await expect(desk.left.last("me").locator(".behind")).to_contain_text(text[:20])
+        assert not await ran(desk.tab), text
 
 
-async def test_markup_in_a_name_a_sheet_and_the_name_of_a_file_is_shown_as_text(desk: Desk) -> None:
-    hostile = HOSTILE[0]
-    await desk.right.say(f"invite {hostile} to Orchard Light")
-    sheet = (
-        f"{hostile}\nTrain every 3 days in turn: Pull\n\nPull\n1. <b onclick=x>Row</b>{hostile}, 8-10 reps\n"
-    )
+async def test_markup_in_names_sheets_buttons_and_names_of_files_is_shown_as_text(desk: Desk) -> None:
+    hostile = "<img src=x onerror='window.hit=true'>"
+    await desk.right.say(f"invite {HOSTILE[0]} to Orchard Light")
+    sheet = f"{hostile}\nTrain every 3 days in turn: Pull\n\nPull\n1. <b onclick=x>Row</b>, 8-10 reps\n"
     name = "<img src=x onerror=window.hit=true>.txt"
     await desk.right.root.locator("input[type=file]").set_input_files(
         FilePayload(name=name, mimeType="text/plain", buffer=sheet.encode())
     )
     await expect(desk.right.last("me")).to_contain_text(name)
-    await expect(desk.right.last()).to_contain_text("onerror")
+    await expect(desk.right.last()).to_contain_text("<b onclick=x>Row</b>: 8–10 reps")
+    await desk.right.press("Store it")
+    await expect(desk.right.last()).to_contain_text("Stored")
+    await desk.right.say("invite Nia")
+    button = desk.right.last().locator("[data-press]").filter(has_text=hostile)
+    await expect(button).to_have_text(hostile)
+    await button.click()
+    await expect(desk.right.last()).to_contain_text("/start ")
     assert not await ran(desk.tab)
 
 
 def hostile_people() -> Scene:
     """A scene whose people are called by markup."""
-    first = FIRST_DAY.script()
     setup = {
         "coaches": [{"name": HOSTILE[0], "zone": "Europe/Oslo", "unit": "kg"}],
         "sheets": ["sheets/orchard-base.txt"],
@@ -70,13 +77,13 @@ def hostile_people() -> Scene:
              "zone": "Europe/Oslo", "starts": "2026-03-02", "remind_at": "08:00"}
         ],
     }  # fmt: skip
-    return Scene(HOSTILE[0], passing, lambda: Script((Step(0, first.steps[0].at),), setup, ROOT / "demo"))
+    return Scene(HOSTILE[0], passing, lambda: Script((Step(0, FIRST_MOMENT),), setup, ROOT / "demo"))
 
 
 async def test_markup_in_the_names_of_people_and_scenes_is_shown_as_text(browser: Browser) -> None:
-    async with served(hostile_people()) as url:
+    async with served(hostile_people()) as page:
         tab = await browser.new_page()
-        await tab.goto(url)
+        await tab.goto(page.url)
         left = tab.locator(".phone[data-phone='0']")
         await expect(left).to_have_attribute("aria-label", f"Phone of {HOSTILE[1]}")
         await left.get_by_role("textbox").fill("my left knee hurts")

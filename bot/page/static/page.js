@@ -3,200 +3,143 @@
 // Whatever comes over the line becomes text of elements that are made here, never markup.
 
 const $ = (selector, within = document) => within.querySelector(selector);
+const all = (selector) => document.querySelectorAll(selector);
 const TAGS = new Set(["b", "i", "u", "s", "code", "pre"]);
-const MOST_SHOWN = 400; // what is further back is let go as new messages come
-const MOST_READ = 1200; // what is newer is let go as somebody reads back
-
 const state = { people: [], heard: {}, seen: {}, run: "", pace: "still", now: null, ready: false };
 const phones = [];
 
-// Words, of which all stand in the page itself
+// Words, all of which stand in the page itself, and times
 
-const says = Object.fromEntries([...document.querySelectorAll("#says li")].map((li) => [li.dataset.of, li.textContent]));
+const says = Object.fromEntries([...all("#says li")].map((li) => [li.dataset.of, li.textContent]));
 const say = (of, facts = {}) => says[of].replace(/\{(\w+)\}/g, (_, name) => facts[name] ?? "");
 
-const formats = new Map();
-function format(zone, kind) {
-  const key = `${zone} ${kind}`;
-  if (!formats.has(key)) {
-    const how = {
-      time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
-      date: { weekday: "short", day: "numeric", month: "short", year: "numeric" },
-      day: { weekday: "long", day: "numeric", month: "long", year: "numeric" },
-    }[kind];
-    formats.set(key, new Intl.DateTimeFormat("en-GB", { ...how, timeZone: zone }));
-  }
-  return formats.get(key);
-}
-const timeIn = (zone, at) => format(zone, "time").format(new Date(at));
-const dayIn = (zone, at) => format(zone, "day").format(new Date(at));
-const dateIn = (zone, at) => format(zone, "date").format(new Date(at));
-const place = (zone) => zone.split("/").pop().replaceAll("_", " ");
+const FORMATS = {
+  time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
+  day: { weekday: "long", day: "numeric", month: "long", year: "numeric" },
+};
+const inWords = (kind, zone, at) => new Date(at).toLocaleString("en-GB", { ...FORMATS[kind], timeZone: zone });
+const placeOf = (zone) => zone.split("/").pop().replaceAll("_", " ");
 
-function make(tag, facts = {}, ...inside) {
-  const { dataset = {}, attributes = {}, ...others } = facts;
-  const element = Object.assign(document.createElement(tag), others);
-  Object.assign(element.dataset, dataset);
+// What stands inside is an element, or words, which stay text; nothing where there is none.
+function make(tag, attributes, ...inside) {
+  const element = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  element.append(...inside.filter((each) => each !== null));
+  element.append(...inside.filter(Boolean));
   return element;
 }
-
-// Asking the server
+const button = (words, attributes) => make("button", { type: "button", ...attributes }, words);
+const option = ([value, words]) => make("option", { value }, words);
+const stretch = ([text, ...tags]) => tags.reduceRight((inside, tag) => (TAGS.has(tag) ? make(tag, {}, inside) : inside), text);
+const wordsOf = (entry) => entry.words.map(([text]) => text).join("") || entry.file || "";
 
 async function ask(path, body) {
-  const how = body === undefined ? {} : { method: "POST", body: body instanceof Blob ? body : JSON.stringify(body) };
-  let answer;
-  try {
-    answer = await fetch(path, how);
-  } catch {
-    throw new Error(say("lost"));
-  }
-  if (!answer.ok) throw Object.assign(new Error(await answer.text()), { status: answer.status });
+  const how = body && { method: "POST", body: body instanceof Blob ? body : JSON.stringify(body) };
+  const answer = await fetch(path, how).catch(() => { throw new Error(say("lost")); });
+  if (!answer.ok) throw new Error(await answer.text());
   return answer.json();
 }
 
-const note = (words) => { $("#note").textContent = words; };
+const note = (words) => $("#note").replaceChildren(words);
 
-async function trying(deed, tell = note) {
+function trying(deed, tell = note) {
   tell("");
-  try {
-    return await deed();
-  } catch (fault) {
-    tell(fault.message);
-    return undefined;
-  }
+  return deed().catch((fault) => tell(fault.message));
 }
 
 // One phone
 
 class Phone {
-  constructor(place) {
-    this.place = place;
+  constructor(number) {
+    this.number = number;
     this.chat = null;
-    this.entries = new Map();
-    this.before = null;
-    this.loading = false;
-    this.below = 0;
-    this.towards = null;
     this.sending = Promise.resolve();
-    const root = $("#phone").content.cloneNode(true).firstElementChild;
-    this.root = root;
-    root.dataset.phone = place;
-    for (const name of ["who", "there", "scroller", "older", "journal", "cut", "nothing", "below", "writing", "towards", "fault"]) {
-      this[`$${name}`] = $(`.${name}`, root);
-    }
-    this.$text = $("textarea", root);
-    this.$file = $("input[type=file]", root);
-    this.$who.addEventListener("change", () => this.choose());
-    this.$scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
-    $("button", this.$older).addEventListener("click", () => this.loadOlder());
-    $("button", this.$cut).addEventListener("click", () => this.show(this.chat));
-    this.$below.addEventListener("click", () => (this.isCut ? this.show(this.chat) : this.toEnd()));
-    this.$writing.addEventListener("submit", (event) => { event.preventDefault(); this.send(); });
-    this.$text.addEventListener("input", () => this.fit());
-    this.$text.addEventListener("keydown", (event) => {
-      if (event.key === "Enter" && !event.shiftKey && !event.isComposing) { event.preventDefault(); this.send(); }
-      if (event.key === "Escape") this.turnTo(null);
-    });
-    $("button", this.$towards).addEventListener("click", () => this.turnTo(null));
-    this.$file.addEventListener("change", () => this.sendFile());
-    this.$journal.addEventListener("click", (event) => this.touched(event));
-    new ResizeObserver(() => { if (this.atEnd) this.toEnd(); }).observe(this.$journal);
     this.atEnd = true;
     this.top = 0;
-    $(".phones").append(root);
+    this.root = $("#phone").content.cloneNode(true).firstElementChild;
+    this.root.dataset.phone = number;
+    for (const name of ["who", "there", "scroller", "older", "journal", "nothing", "below", "text", "towards", "fault"]) {
+      this[`$${name}`] = $(`.${name}`, this.root);
+    }
+    this.root.addEventListener("click", (event) => this.touched(event));
+    this.root.addEventListener("submit", (event) => this.send(event));
+    this.$who.addEventListener("change", () => this.choose());
+    this.$scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
+    this.$text.addEventListener("keydown", (event) => {
+      if (event.key === "Escape") this.leave();
+      if (event.key === "Enter" && !event.shiftKey && !event.isComposing) this.send(event);
+    });
+    $("input", this.root).addEventListener("change", (event) => this.sendFile(event.target));
+    new ResizeObserver(() => { if (this.atEnd) this.toEnd(); }).observe(this.$journal);
+    $(".phones").append(this.root);
   }
 
   get person() { return state.people.find((each) => each.chat === this.chat); }
-  get zone() { return this.person?.zone ?? "UTC"; }
   get isShown() { return this.root.offsetParent !== null && document.visibilityState === "visible"; }
-
-  tell(words) { this.$fault.textContent = words; }
+  entry(id) { return $(`[data-id="${id}"]`, this.$journal); }
+  trying(deed) { return trying(deed, (words) => this.$fault.replaceChildren(words)); }
 
   async choose() {
-    if (this.$who.value === "+") {
-      const found = await trying(() => ask("newcomer", {}), (words) => this.tell(words));
-      if (found) await this.show(found.chat);
-      else this.named();
-    } else await this.show(this.$who.value);
-    remember();
-  }
-
-  clear() {
-    this.entries.clear();
-    this.before = null;
-    this.$journal.replaceChildren();
-    this.$nothing.hidden = true;
-    this.$older.hidden = true;
-    this.$cut.hidden = true;
-    this.turnTo(null);
+    const chosen = this.$who.value === "+" ? await this.trying(() => ask("newcomer", {})) : { chat: this.$who.value };
+    await this.show(chosen?.chat ?? this.chat);
   }
 
   async show(chat) {
     this.chat = chat;
     this.clear();
-    this.named();
     this.atEnd = true;
     await this.load();
     this.toEnd();
-    see();
+    label();
   }
 
-  named() {
-    const person = this.person;
-    const options = state.people.map((each) => {
-      const count = unread(each.chat);
-      const label = count ? say("unread", { name: each.name, count }) : each.name;
-      return make("option", { value: each.chat, textContent: label, selected: each.chat === this.chat });
-    });
-    this.$who.replaceChildren(...options, make("option", { value: "+", textContent: say("add") }));
-    if (!person) return;
-    this.$there.textContent = person.role === "new" ? say("new") : `${say(person.role)}, ${place(person.zone)} ${state.now ? timeIn(person.zone, state.now) : ""}`;
-    this.root.setAttribute("aria-label", say("phone of", { name: person.name }));
-    this.$scroller.setAttribute("aria-label", say("journal of", { name: person.name }));
-    $(".text .hidden", this.root).textContent = say("says", { name: person.name });
-    this.$text.placeholder = say(`such as ${person.role}`, { name: person.name });
+  clear() {
+    this.$journal.replaceChildren();
+    this.before = null;
+    this.$older.hidden = this.$nothing.hidden = this.$towards.hidden = true;
+    this.towards = null;
   }
 
+  // Everything that is not a message: who this is, and what time it is there
+  label() {
+    const options = [...state.people.map((each) => [each.chat, called(each)]), ["+", say("add")]];
+    if (this.options !== JSON.stringify(options)) this.$who.replaceChildren(...options.map(option));
+    this.options = JSON.stringify(options); // a list that is open would shut if it were made anew
+    this.$who.value = this.chat;
+    const { name, role, zone } = this.person ?? {};
+    if (!name) return;
+    const time = inWords("time", zone, state.now);
+    this.$there.textContent = role === "new" ? say("new") : say("there", { role: say(role), place: placeOf(zone), time });
+    const named = [[this.root, "phone of"], [this.$scroller, "journal of"], [this.$text, "says"]];
+    for (const [element, as] of named) element.setAttribute("aria-label", say(as, { name }));
+    this.$text.placeholder = say(`such as ${role}`);
+  }
+
+  // The next stretch back; what came meanwhile stays after it.
   async load() {
-    const chat = this.chat;
+    const { chat, before } = this;
+    const asked = new URLSearchParams({ of: chat, ...(before && { before }) });
     this.loading = true;
-    try {
-      const before = this.before === null ? "" : `&before=${this.before.join(",")}`;
-      const found = await trying(() => ask(`chat?of=${encodeURIComponent(chat)}${before}`), (words) => this.tell(words));
-      if (!found || chat !== this.chat) return;
-      this.before = found.before;
-      const known = found.messages.filter((entry) => !this.entries.has(entry.id));
-      const items = known.map((entry) => this.item(entry));
-      this.$journal.prepend(...items);
-      this.days();
-      this.$older.hidden = this.before === null;
-      this.$nothing.hidden = this.entries.size > 0;
-    } finally {
-      this.loading = false;
-    }
+    const found = await this.trying(() => ask(`chat?${asked}`));
+    if (chat !== this.chat) return;
+    this.loading = false;
+    if (!found) return;
+    this.before = found.before;
+    const next = [...this.$journal.children].slice(0, 1);
+    const items = found.messages.map((entry) => this.entry(entry.id) ?? this.item(entry));
+    this.$journal.prepend(...items);
+    for (const item of [...items, ...next]) dayAbove(item);
+    this.$older.hidden = this.before === null;
+    this.$nothing.hidden = this.$journal.firstChild !== null;
   }
 
-  async loadOlder() {
-    if (this.loading || this.before === null) return;
+  async older() {
+    if (this.loading || !this.before) return;
     const scroller = this.$scroller;
     const fromEnd = scroller.scrollHeight - scroller.scrollTop;
+    const hadFocus = this.$older.contains(document.activeElement); // and it may go
     await this.load();
-    scroller.scrollTop = scroller.scrollHeight - fromEnd;
-    const items = [...this.$journal.children];
-    if (items.length > MOST_READ) {
-      for (const item of items.slice(MOST_SHOWN)) this.drop(item);
-      this.$cut.hidden = false;
-    }
-    this.top = scroller.scrollTop;
-  }
-
-  get isCut() { return !this.$cut.hidden; }
-
-  drop(item) {
-    this.entries.delete(item.dataset.id);
-    item.remove();
+    scroller.scrollTop = this.top = scroller.scrollHeight - fromEnd;
+    if (hadFocus) scroller.focus();
   }
 
   scrolled() {
@@ -205,367 +148,252 @@ class Phone {
     // What grows below does not move anybody away from the end: only who scrolls up has left it.
     if (isNear || scrollTop < this.top) this.atEnd = isNear;
     this.top = scrollTop;
-    if (this.atEnd && !this.isCut) this.tellBelow(0);
-    if (scrollTop < 600) this.loadOlder();
-  }
-
-  tellBelow(count) {
-    this.below = count;
-    this.$below.hidden = count === 0;
-    this.$below.textContent = say("below", { count });
+    if (this.atEnd) this.$below.hidden = true;
+    if (scrollTop < 600) this.older();
   }
 
   toEnd() {
     this.$scroller.scrollTop = this.$scroller.scrollHeight;
     this.top = this.$scroller.scrollTop;
     this.atEnd = true;
-    this.tellBelow(0);
+    this.$below.hidden = true;
   }
 
   heard(entry) {
-    const old = this.entries.get(entry.id);
-    if (old) {
-      const hadFocus = old.contains(document.activeElement);
-      const item = this.item(entry, old);
-      old.replaceWith(item);
-      if (hadFocus) $(".more", item).focus({ preventScroll: true });
-      this.days();
-    } else if (this.isCut) {
-      if (entry.by === "bot") this.tellBelow(this.below + 1);
-    } else {
-      const item = this.item(entry);
-      item.classList.add("fresh");
-      this.$journal.append(item);
-      this.$nothing.hidden = true;
-      this.days();
-      if (!this.atEnd && entry.by === "bot") this.tellBelow(this.below + 1);
-      if (this.atEnd) this.forget();
-    }
+    const old = this.entry(entry.id);
+    const hadFocus = old?.contains(document.activeElement);
+    const item = this.item(entry, old);
+    if (!old) item.classList.add("fresh");
+    if (old) old.replaceWith(item);
+    else this.$journal.append(item);
+    dayAbove(item);
+    if (hadFocus) $(".more", item).focus({ preventScroll: true });
+    this.$nothing.hidden = true;
     if (this.atEnd) this.toEnd();
-  }
-
-  // What lies far back is loaded again when somebody scrolls there.
-  forget() {
-    const items = [...this.$journal.children];
-    const gone = items.length > MOST_SHOWN ? items.slice(0, items.length - MOST_SHOWN / 2) : [];
-    if (gone.length === 0) return;
-    const last = { i: 0, o: 0 };
-    for (const item of items) last[item.dataset.id[0]] ||= Number(item.dataset.id.slice(1));
-    for (const item of gone) {
-      const kind = item.dataset.id[0];
-      last[kind] = Math.max(last[kind], Number(item.dataset.id.slice(1)) + 1);
-      this.drop(item);
-    }
-    this.before = [last.i, last.o];
-    this.$older.hidden = false;
-    this.days();
-  }
-
-  // A day stands above its first message.
-  days() {
-    let before = "";
-    for (const item of this.$journal.children) {
-      const { day } = item.dataset;
-      const heading = $(".day", item);
-      if (day !== before && !heading) item.prepend(make("h2", { className: "day", textContent: day }));
-      if (day === before && heading) heading.remove();
-      before = day;
-    }
+    else if (!old && entry.by === "bot") this.$below.hidden = false;
   }
 
   item(entry, old) {
-    const time = timeIn(this.zone, entry.at);
-    const id = `p${this.place}-${entry.id}`;
-    const item = make("li", { className: `entry ${entry.by}`, dataset: { id: entry.id, day: dayIn(this.zone, entry.at) } });
-    for (const kind of entry.kinds ?? []) item.classList.add(`has-${kind.replaceAll(" ", "-")}`);
-    const more = make("button", {
-      type: "button", className: "more",
-      attributes: { "aria-expanded": "false", "aria-label": say("more of", { time }), "aria-controls": `${id}-about` },
-    }, make("time", { dateTime: entry.at, textContent: time }));
-    const body = make("div", { className: "body" });
-    if (entry.answers) body.append(make("p", { className: "answers", textContent: say("in answer", { words: entry.answers }) }));
-    if (entry.picture) body.append(this.picture(entry));
-    if (entry.words.length) body.append(make("p", { className: "words" }, ...entry.words.map(stretch)));
-    if (entry.file) body.append(this.fileLine(entry));
-    if (entry.edited) body.append(make("small", { className: "edited", textContent: say("edited") }));
-    if (entry.buttons?.length) {
-      const buttons = entry.buttons.map(([label, data]) => make("button", { type: "button", textContent: label, dataset: { press: data } }));
-      body.append(make("div", { className: "presses" }, ...buttons));
-    }
-    body.append(make("div", { className: "about", id: `${id}-about`, hidden: true }));
-    item.append(make("div", { className: "row" }, more, body));
+    const zone = this.person?.zone ?? "UTC";
+    const time = inWords("time", zone, entry.at);
+    const kinds = (entry.kinds ?? []).map((kind) => `has-${kind.replaceAll(" ", "-")}`);
+    const about = make("div", { class: "about", id: `p${this.number}-${entry.id}`, hidden: "" });
+    const named = { class: "more", "aria-label": say("more of", { time }), "aria-expanded": "false", "aria-controls": about.id };
+    const presses = (entry.buttons ?? []).map(([words, press]) => button(words, { "data-press": press }));
+    const item = make(
+      "li", { class: ["entry", entry.by, ...kinds].join(" "), "data-id": entry.id, "data-day": inWords("day", zone, entry.at) },
+      button(make("time", { datetime: entry.at }, time), named),
+      make(
+        "div", { class: "body" },
+        entry.answers && make("p", { class: "answers" }, say("in answer", { words: entry.answers })),
+        entry.picture && picture(entry),
+        entry.words.length && make("p", { class: "words" }, ...entry.words.map(stretch)),
+        entry.file && make("p", { class: "attached" }, entry.by === "me" ? say("sent file", { name: entry.file }) : file(entry)),
+        entry.edited && make("small", { class: "edited" }, say("edited")),
+        presses.length && make("div", { class: "presses" }, ...presses),
+        about,
+      ),
+    );
     item.entry = entry;
-    this.entries.set(entry.id, item);
     if (old && !$(".about", old).hidden) this.open(item);
     return item;
   }
 
-  picture(entry) {
-    const src = `picture/${entry.id.slice(1)}`;
-    const image = make("img", { src, alt: say("picture", { name: entry.picture }), loading: "lazy", className: "picture" });
-    return make("a", { href: src, target: "_blank", rel: "noreferrer", className: "framed" }, image);
+  touched({ target }) {
+    const item = target.closest(".entry");
+    const { press, deed } = target.closest("button")?.dataset ?? {};
+    if (press) this.trying(() => ask("press", { chat: this.chat, button: press }));
+    else if (deed) this[deed](item?.entry); // one of those that follow, or of reading back
+    else if (item && !target.closest("a, .about") && getSelection().isCollapsed) this.open(item, $(".about", item).hidden);
   }
 
-  fileLine(entry) {
-    if (entry.by === "me") return make("p", { className: "attached", textContent: say("sent file", { name: entry.file }) });
-    const link = make("a", { href: `file/${entry.id.slice(1)}`, download: entry.file, textContent: say("get file", { name: entry.file }) });
-    return make("p", { className: "attached" }, link);
-  }
-
-  touched(event) {
-    const press = event.target.closest("[data-press]");
-    const item = event.target.closest(".entry");
-    if (press) {
-      trying(() => ask("press", { chat: this.chat, button: press.dataset.press }), (words) => this.tell(words));
-    } else if (event.target.closest("[data-do]")) {
-      this.turnTo({ deed: event.target.closest("[data-do]").dataset.do, entry: item.entry });
-    } else if (item && !event.target.closest("a, .about") && getSelection().isCollapsed) {
-      if ($(".more", item).getAttribute("aria-expanded") === "true") this.shut(item);
-      else this.open(item);
-    }
-  }
-
-  shut(item) {
-    $(".more", item).setAttribute("aria-expanded", "false");
-    $(".about", item).hidden = true;
-  }
-
-  async open(item) {
-    const about = $(".about", item);
+  // What lies behind a message, under it; and what can be done with it
+  async open(item, opens = true) {
     const { entry } = item;
-    $(".more", item).setAttribute("aria-expanded", "true");
-    about.hidden = false;
-    const deeds = [];
-    if (entry.key) deeds.push("reply");
-    if (entry.key && entry.by === "me") deeds.push("edit");
-    const buttons = deeds.map((deed) => make("button", { type: "button", textContent: say(deed), dataset: { do: deed } }));
-    const behind = make("div", { className: "behind" });
-    about.replaceChildren(make("div", { className: "deeds" }, ...buttons), behind);
-    const found = await trying(() => ask(`understood/${entry.id}`), (words) => { behind.textContent = words; });
-    if (found) showBehind(behind, entry, found);
+    const about = $(".about", item);
+    $(".more", item).setAttribute("aria-expanded", opens);
+    about.hidden = !opens;
+    if (!opens) return;
+    const deeds = entry.key ? (entry.by === "me" ? ["reply", "edit"] : ["reply"]) : [];
+    const behind = make("div", { class: "behind" });
+    const buttons = deeds.map((deed) => button(say(deed), { "data-deed": deed }));
+    about.replaceChildren(make("div", { class: "deeds" }, ...buttons), behind);
+    const found = await trying(() => ask(`understood/${entry.id}`), (words) => behind.replaceChildren(words));
+    if (found) behind.replaceWith(behindIt(entry, found));
     if (this.atEnd) this.toEnd();
   }
 
-  // What is typed next: something new, a reply or a message typed anew
+  newest() { this.toEnd(); this.$scroller.focus(); }
 
-  turnTo(towards) {
-    const was = this.towards;
+  // What is typed next: something new, a reply, or a message typed anew
+  reply(entry) { this.turnTo({ deed: "reply", entry }); }
+  edit(entry) { this.turnTo({ deed: "edit", entry }, wordsOf(entry)); }
+  leave() { this.turnTo(null, this.towards?.deed === "edit" ? "" : this.$text.value); }
+
+  turnTo(towards, text = this.$text.value) {
     this.towards = towards;
     this.$towards.hidden = towards === null;
-    if (towards === null) {
-      if (was?.deed === "edit") this.$text.value = "";
-    } else {
-      const words = wordsOf(towards.entry).slice(0, 80);
-      $("span", this.$towards).textContent = say(towards.deed === "edit" ? "editing" : "replying", { words });
-      if (towards.deed === "edit") this.$text.value = wordsOf(towards.entry);
-      this.$text.focus();
-    }
-    this.fit();
-  }
-
-  fit() {
-    this.$text.style.height = "auto";
-    this.$text.style.height = `${Math.min(this.$text.scrollHeight + 2, 160)}px`;
+    if (towards) $("span", this.$towards).textContent = say(`to ${towards.deed}`, { words: wordsOf(towards.entry).slice(0, 80) });
+    this.$text.value = text;
+    this.$text.focus();
   }
 
   // What is sent goes one after the other; what could not be sent is there to be sent again.
-  send() {
+  send(event) {
+    event.preventDefault();
+    const { chat, towards } = this;
     const text = this.$text.value;
     if (!text.trim()) return;
-    const { chat, towards } = this;
-    const { deed, entry } = towards ?? {};
-    const [path, body] = deed === "edit"
-      ? ["edit", { chat, key: entry.key, text }]
-      : ["say", { chat, text, replies_to: deed === "reply" ? entry.key : null }];
-    this.turnTo(null);
-    this.$text.value = "";
-    this.fit();
-    const back = deed !== "edit" && this.isCut ? this.show(chat) : Promise.resolve();
-    if (deed !== "edit") this.toEnd();
-    this.sending = Promise.all([this.sending, back]).then(async () => {
-      const done = await trying(() => ask(path, body), (words) => this.tell(words));
-      if (done || this.chat !== chat || this.$text.value) return;
-      if (towards) this.turnTo(towards);
-      this.$text.value = text;
-      this.fit();
+    const isEdit = towards?.deed === "edit";
+    const body = isEdit ? { chat, key: towards.entry.key, text } : { chat, text, replies_to: towards?.entry.key ?? null };
+    this.turnTo(null, "");
+    if (!isEdit) this.toEnd();
+    this.sending = this.sending.then(async () => {
+      const done = await this.trying(() => ask(isEdit ? "edit" : "say", body));
+      if (!done && this.chat === chat && !this.$text.value) this.turnTo(towards, text);
     });
   }
 
-  async sendFile() {
-    const [file] = this.$file.files;
-    if (!file) return;
-    this.$file.value = "";
+  async sendFile(input) {
+    const [sent] = input.files;
+    if (!sent) return;
     this.toEnd();
-    const about = new URLSearchParams({ of: this.chat, name: file.name, size: file.size });
-    const isFarTooLarge = file.size > state.largestFile;
-    await trying(
-      () => ask(`send?${about}`, isFarTooLarge ? new Blob([]) : file).catch((fault) => {
-        if (fault.status !== 413) throw fault; // the bot says it in the chat
-      }),
-      (words) => this.tell(words),
-    );
+    const about = new URLSearchParams({ of: this.chat, name: sent.name, size: sent.size });
+    // Of what is too large, its size is enough for the bot to say so.
+    await this.trying(() => ask(`send?${about}`, sent.size > state.largestFile ? new Blob([]) : sent));
+    input.value = "";
   }
 }
 
-function stretch([text, ...tags]) {
-  let inside = document.createTextNode(text);
-  for (const tag of tags.reverse()) if (TAGS.has(tag)) inside = make(tag, {}, inside);
-  return inside;
+// A day stands above its first message.
+function dayAbove(item) {
+  const { day } = item.dataset;
+  $(".day", item)?.remove();
+  if (item.previousSibling?.dataset.day !== day) item.prepend(make("h2", { class: "day" }, day));
 }
 
-// What the words of a message became, or the reasons of what it says: as the server tells it, in three parts
-function showBehind(into, entry, { stretches, facts, note: words }) {
-  const inside = [make("h3", { textContent: say(entry.by === "me" ? "understood" : "reasons") })];
-  if (stretches.some(([, became]) => became.length)) {
-    inside.push(make("p", { className: "stretches" }, ...stretches.map(([text, became]) => (became.length
-      ? make("span", { className: "stretch" }, make("span", { textContent: text }), make("small", { textContent: became.join(", ") }))
-      : make("span", { className: "left", textContent: text })))));
-  }
-  if (facts.length) {
-    inside.push(make("dl", {}, ...facts.flatMap(([head, said, from]) => [
-      make("dt", { textContent: head }),
-      make("dd", { textContent: said }, from ? make("small", { textContent: say("from", { words: from }) }) : null),
-    ])));
-  }
-  if (words) inside.push(make("p", { textContent: words }));
-  into.replaceChildren(...inside);
+function picture({ id, picture: name }) {
+  const src = `picture/${id.slice(1)}`;
+  const image = make("img", { src, alt: say("picture", { name }), loading: "lazy", class: "picture" });
+  return make("a", { href: src, target: "_blank", rel: "noreferrer" }, image);
 }
 
-const wordsOf = (entry) => entry.words.map(([text]) => text).join("") || entry.file || "";
+const file = ({ id, file: name }) => make("a", { href: `file/${id.slice(1)}`, download: name }, say("get file", { name }));
 
-// What is new for whom
+// What the words of a message became, or the reasons of what it says
+function behindIt(entry, { stretches, facts, note: words }) {
+  const read = ([text, became]) => (became.length
+    ? make("span", { class: "stretch" }, make("span", {}, text), make("small", {}, became.join(", ")))
+    : make("span", { class: "left" }, text));
+  const told = ([head, said, from]) => [
+    make("dt", {}, head),
+    make("dd", {}, said, from && make("small", {}, say("from", { words: from }))),
+  ];
+  return make(
+    "div", { class: "behind" },
+    make("h3", {}, say(entry.by === "me" ? "understood" : "reasons")),
+    stretches.length && make("p", { class: "stretches" }, ...stretches.map(read)),
+    facts.length && make("dl", {}, ...facts.flatMap(told)),
+    words && make("p", {}, words),
+  );
+}
+
+// Who and when: what is new for whom, and the clock
 
 const unread = (chat) => Math.max(0, (state.heard[chat] ?? 0) - (state.seen[chat] ?? 0));
 
-function see() {
-  for (const phone of phones) if (phone.isShown && phone.chat) state.seen[phone.chat] = state.heard[phone.chat] ?? 0;
-  try { localStorage.setItem(`seen ${state.run}`, JSON.stringify(state.seen)); } catch { /* then it lasts as long as this tab */ }
-  marks();
-}
+const called = ({ name, chat }) => (unread(chat) ? say("unread", { name, count: unread(chat) }) : name);
 
-function marks() {
-  const waiting = state.people.filter((person) => unread(person.chat) && !phones.some((phone) => phone.chat === person.chat));
-  $("#unread").replaceChildren(...waiting.slice(0, 8).map((person) => make("button", {
-    type: "button", textContent: say("unread", { name: person.name, count: unread(person.chat) }), dataset: { chat: person.chat },
-  })));
-  for (const phone of phones) phone.named();
-  for (const button of document.querySelectorAll(".switch button")) {
-    const phone = phones[button.dataset.phone];
-    const name = phone.person?.name ?? "";
-    const count = unread(phone.chat);
-    button.textContent = count ? say("unread", { name, count }) : name;
-  }
-}
-
-function remember() {
-  try { sessionStorage.setItem("phones", JSON.stringify(phones.map((phone) => phone.chat))); } catch { /* as above */ }
-}
-
-// The clock
-
-function tick({ now, pace }) {
-  state.now = now ?? state.now;
-  state.pace = pace ?? state.pace;
-  const zone = phones[0]?.zone ?? "UTC";
-  if (state.now) {
-    $("#now").dateTime = state.now;
-    $("#now").textContent = `${dateIn(zone, state.now)}, ${timeIn(zone, state.now)}`;
-    $("#zone").textContent = say("where", { place: place(zone) });
-  }
-  for (const button of document.querySelectorAll("[data-pace]")) button.setAttribute("aria-pressed", button.dataset.pace === state.pace);
-  for (const phone of phones) {
-    const { person } = phone;
-    if (person && person.role !== "new") phone.$there.textContent = `${say(person.role)}, ${place(person.zone)} ${timeIn(person.zone, state.now)}`;
+function label() {
+  if (!state.now) return;
+  for (const { isShown, chat } of phones) if (isShown) state.seen[chat] = state.heard[chat] ?? 0;
+  const zone = phones[0].person?.zone ?? "UTC";
+  $("#now").dateTime = state.now;
+  $("#now").textContent = `${inWords("day", zone, state.now)}, ${inWords("time", zone, state.now)}`;
+  $("#zone").textContent = say("where", { place: placeOf(zone) });
+  for (const each of all("[data-pace]")) each.setAttribute("aria-pressed", each.dataset.pace === state.pace);
+  for (const phone of phones) phone.label();
+  const waiting = state.people.filter(({ chat }) => unread(chat) && !phones.some((phone) => phone.chat === chat));
+  $("#unread").replaceChildren(...waiting.slice(0, 8).map((each) => button(called(each), { "data-chat": each.chat })));
+  for (const each of all("[data-shows]")) {
+    each.textContent = called(phones[each.dataset.shows].person ?? { name: "" });
+    each.setAttribute("aria-pressed", each.dataset.shows === document.body.dataset.shown);
   }
 }
 
 // News
 
-let source = null;
-
-function listen(since) {
-  source?.close();
-  source = new EventSource(`news?since=${encodeURIComponent(since)}`);
+function listen() {
+  const source = new EventSource(`news?since=${encodeURIComponent(state.news)}`);
+  state.listens = true;
   const on = (kind, deed) => source.addEventListener(kind, (event) => deed(JSON.parse(event.data)));
+  const take = (facts) => { Object.assign(state, facts); label(); };
   on("message", heard);
-  on("people", ({ people }) => { state.people = people; marks(); tick({}); });
-  on("clock", tick);
-  on("before", ({ now }) => { note(say("playing")); state.now = now; $("#now").textContent = dateIn("UTC", now); });
+  on("people", take);
+  on("clock", take);
+  on("before", (facts) => { note(say("playing")); take(facts); });
   on("fault", ({ words }) => note(words));
-  on("anew", () => begin());
-  source.onerror = () => { if (source.readyState === EventSource.CLOSED) note(say("lost")); };
+  on("anew", begin);
+  source.onerror = () => note(say("lost"));
+  source.onopen = () => { if ($("#note").textContent === say("lost")) note(""); };
 }
 
 function heard({ chat, entry, heard: count }) {
   if (count !== undefined) state.heard[chat] = count;
-  for (const phone of phones) {
-    if (phone.chat !== chat) continue;
+  for (const phone of phones.filter((each) => each.chat === chat)) {
     phone.heard(entry);
-    if (phone.isShown) announce(phone, entry);
+    const spoken = say(entry.by === "me" ? "said" : "heard", { name: phone.person?.name, words: wordsOf(entry) });
+    if (phone.isShown) $("#news").append(make("p", {}, spoken));
   }
-  see();
-}
-
-function announce(phone, entry) {
-  const region = $("#news");
-  const name = phone.person?.name ?? "";
-  region.append(make("p", { textContent: say(entry.by === "me" ? "said" : "heard", { name, words: wordsOf(entry) }) }));
-  while (region.children.length > 5) region.firstChild.remove();
+  while ($("#news").children.length > 5) $("#news").firstChild.remove();
+  label();
 }
 
 async function begin() {
   const found = await trying(() => ask("state"));
   if (!found) return;
   Object.assign(state, found);
-  $("#scenes").replaceChildren(...state.scenes.map((name, index) => make("option", { value: index, textContent: name, selected: index === state.scene })));
-  if (!source) listen(state.news);
-  for (const element of document.querySelectorAll("[data-leap], [data-pace], .writing button, textarea, .who")) element.disabled = !state.ready;
+  $("#scenes").replaceChildren(...state.scenes.map((name, number) => option([number, name])));
+  $("#scenes").value = state.scene;
+  if (!state.listens) listen();
+  for (const each of all("[data-leap], [data-pace], .writing button, .writing input, .text, .who")) each.disabled = !state.ready;
   if (!state.ready) {
     for (const phone of phones) phone.clear();
-    note(say("playing"));
-    return;
+    return note(say("playing"));
   }
   $("#about").textContent = state.about;
-  try { state.seen = JSON.parse(localStorage.getItem(`seen ${state.run}`)) ?? {}; } catch { state.seen = {}; }
-  let kept = [];
-  try { kept = JSON.parse(sessionStorage.getItem("phones")) ?? []; } catch { /* then the usual ones */ }
-  const is = (chat) => state.people.some((person) => person.chat === chat);
-  const client = state.people.find((person) => person.role === "client") ?? state.people[0];
-  const coach = state.people.find((person) => person.number === client?.coach) ?? state.people[1] ?? client;
-  const wanted = [client, coach].map((person, index) => (is(kept[index]) ? kept[index] : person?.chat));
-  await Promise.all(phones.map((phone, index) => phone.show(wanted[index])));
-  tick({});
+  const before = recall();
+  state.seen = before.run === state.run ? before.seen : {};
+  const client = state.people.find(({ role }) => role === "client") ?? state.people[0];
+  const coach = state.people.find(({ number }) => number === client?.coach) ?? state.people[1] ?? client;
+  const isThere = (chat) => state.people.some((person) => person.chat === chat);
+  const chats = [client?.chat, coach?.chat].map((chat, at) => (isThere(before.chats?.[at]) ? before.chats[at] : chat));
+  return Promise.all(phones.map((phone, at) => phone.show(chats[at])));
 }
 
-for (const index of [0, 1]) phones.push(new Phone(index));
+// What is kept over a reload; a browser that keeps nothing begins with the usual phones.
+function recall() {
+  try { return JSON.parse(sessionStorage.getItem("page")) ?? {}; } catch { return {}; }
+}
+addEventListener("pagehide", () => {
+  const { run, seen } = state;
+  sessionStorage.setItem("page", JSON.stringify({ run, seen, chats: phones.map((each) => each.chat) }));
+});
 
-document.addEventListener("click", (event) => {
-  const { leap, pace, phone, chat } = event.target.dataset ?? {};
-  if (leap) {
-    trying(async () => {
-      const { note: words } = await ask("leap", { leap, chats: phones.map((each) => each.chat) });
-      if (words) note(words);
-    });
-  }
+for (const number of [0, 1]) phones.push(new Phone(number));
+
+document.addEventListener("click", ({ target }) => {
+  const { leap, pace, shows, chat } = target.dataset ?? {};
+  if (leap) trying(async () => note((await ask("leap", { leap, chats: phones.map((each) => each.chat) })).note ?? ""));
   if (pace) trying(() => ask("pace", { pace }));
-  if (phone && event.target.closest(".switch")) {
-    document.body.dataset.shown = phone;
-    for (const button of document.querySelectorAll(".switch button")) button.setAttribute("aria-pressed", button === event.target);
-    phones[phone].toEnd();
-    see();
+  if (shows) {
+    document.body.dataset.shown = shows;
+    phones[shows].toEnd();
+    label();
   }
-  if (chat && event.target.closest("#unread")) {
-    const person = state.people.find((each) => each.chat === chat);
-    phones[person?.role === "coach" ? 1 : 0].show(chat).then(remember);
-  }
+  if (chat) phones[state.people.find((each) => each.chat === chat)?.role === "coach" ? 1 : 0].show(chat);
+  if (target.id === "afresh") trying(() => ask("begin", { scene: Number($("#scenes").value) }));
+  if (target.id === "fold") target.setAttribute("aria-expanded", target.getAttribute("aria-expanded") !== "true");
 });
-$("#fold").addEventListener("click", (event) => {
-  const button = event.currentTarget;
-  button.setAttribute("aria-expanded", button.getAttribute("aria-expanded") !== "true");
-});
-$("#scene").addEventListener("submit", (event) => {
-  event.preventDefault();
-  trying(() => ask("begin", { scene: Number($("#scenes").value) }));
-});
-document.addEventListener("visibilitychange", see);
+document.addEventListener("visibilitychange", label);
 begin();
