@@ -92,6 +92,7 @@ FIGURES = Pattern(
     (pain|headache) to {task}|headache (to _|for me)
     ({thing}) ....3 (gave|gives|giving|given) me [a|an|such|the|real|proper|total|biggest]* (headache|pain)
     (is|was|were|been|being) [just|such]* one ..2 headache
+    !(it|this|that|there|theres|here|what|mine|still) _ is [just|such|really|becoming|getting]* a ..1 headache
     (was|were|been|being) [just|such]* a ..2 headache
     (headache|pain) [,|-]* (figuratively|metaphorically|figure of speech)
     [this|the|that|my] ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)

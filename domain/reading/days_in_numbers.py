@@ -89,6 +89,8 @@ def decimals(message: Message) -> Iterator[tuple[int, Said]]:
         first, _, second = token.text.partition(".")
         before = message.text(at - 1)
         cue = message.text(at - 2) if before == "the" else before
+        if before == "the" and cue in {"with", "using", "w", "at"}:
+            continue
         if (
             (cue in CUES or before == "the" or (cue in {"", "\n"} and FULL_SET.is_in(message, at + 1)))
             and int(first) <= 31

@@ -276,6 +276,7 @@ _EFFORTS = (
         "what a load is made of",
         Pattern(
             """
+            # (x|for|*|@) # [rep|reps] '(' n:({of_it}) ')'
             <!(x|for|*|@|:) # [{mass}] '(' n:({of_it}) ')' >((x|for|*|@|,|:) #|# (rep|reps)|.|$|'\n')
             """,
             of_it="....9 (plate|plates|side|hand|bar|collars|discs) ....6",

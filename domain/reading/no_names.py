@@ -23,6 +23,8 @@ def is_no_name(message: Message, name: Named) -> bool:
         return True
     if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
         return True
+    if message.texts(name.start, name.end) == ["clean"] and message.text(name.start - 1) in _COUNTS:
+        return True
     if message.text(name.end - 1) == "grip" and message.text(name.end) in _GONE:
         return True
     mine = message.text(name.start - 1) == "my" and name.end < len(message.tokens)
@@ -30,6 +32,7 @@ def is_no_name(message: Message, name: Named) -> bool:
     return mine and not heads and (bool(name.names) or message.value(name.end) is None)
 
 
+_COUNTS = words_of("times rep reps x")
 _GONE = words_of(
     "went gone slipped slipping gave failed failing was is died dying issues problem limited first"
 )

@@ -91,7 +91,7 @@ _NOBODY = words_of(
 _ADDRESSED = Pattern(
     "(^|<({pause})) (bro|dude|man|boss|mate|trainer) !({third})",
     third=words_of("at from in of who next says said reckons thinks told wants swears claims"),
-    pause=words_of(", . ! yo hey") | {"\n"},
+    pause=words_of(", . ! yo hey hi hello evening morning afternoon day night thanks thank") | {"\n"},
 )
 """The coach as a client may call them: "bro, got 80x8" tells of the client."""
 _SURELY_THEIRS = words_of("did benched squatted lifted hit")

@@ -326,6 +326,11 @@ _NAME_GOES_ON = words_of(
 _BEFORE_REPS = frozenset({"x", "for", "*"})
 
 
+def _is_load_before(message: Message, at: int) -> bool:
+    """Return whether a number with its unit ends at a place."""
+    return message.text(at) in KG_WORDS | LB_WORDS and message.value(at - 1) is not None
+
+
 def _with_counting(message: Message, q: Quantity) -> Quantity:
     """Add how a load is counted, from the words after it: each hand, a side, of help, on the belt."""
     text = message.text
@@ -353,7 +358,11 @@ def _with_counting(message: Message, q: Quantity) -> Quantity:
             and "hand" in {second, third}
             and (second == "hand" or second in {"each", "every", "either"})
         ):
-            return q._replace(kind="each", role="load", end=end + (2 if second == "hand" else 3))
+            stop = end + (2 if second == "hand" else 3)
+            if q.role is None and text(q.start - 1) in _BEFORE_REPS and _is_load_before(message, q.start - 2):
+                # "8 kg x 8 each hand"
+                return q._replace(role="reps", end=stop)
+            return q._replace(kind="each", role="load", end=stop)
         if word in {"dumbbells", "dbs", "dumbells", "kettlebells", "kbs", "dumbels"} and (
             q.unit is not None or q.role == "pair"
         ):

@@ -88,6 +88,7 @@ class Resolver:
         said: str | None,
     ) -> None:
         known = self.exercises.known(exercise or _UNKNOWN_EXERCISE, day)
+        told: TrainingSet | OpenSet | None = None
         for draft in fold(group.items, known):
             if (
                 draft.load in {"unknown", "body"}
@@ -107,6 +108,12 @@ class Resolver:
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
+            if told is not None and one == told and isinstance(draft.amount, Quantity):
+                # "Like last time, 80 for 7" tells one set twice.
+                told = None
+                continue
+            as_before = isinstance(draft.amount, Mark) and draft.amount.kind in _AS_BEFORE
+            told = one if as_before else None
             self.placed.append(Placed(start, end, one))
             if isinstance(one, TrainingSet):
                 self.exercises.day(one.on or day.on).add(one)
@@ -117,6 +124,9 @@ class Resolver:
             and isinstance(one, TrainingSet)
             and self.unexplained.is_doubted(one, draft.start if draft.end else group.start)
         )
+
+
+_AS_BEFORE = frozenset({"same all", "target"})
 
 
 def _place_of(draft: Draft, group: Group) -> int:

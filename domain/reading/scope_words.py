@@ -86,7 +86,7 @@ part of it."""
 WARM = Pattern(
     """
     <!(after|no|without) {warm} !(done|was !(#)|felt|and)
-    (got|get|getting|make|made) (myself|me|my _) warm
+    (got|get|getting|make|made) (myself|me|my _) (warm|loose)|to (loosen|ease) (up|in)|to get (loose|going)
     <!(still|too|so|very|was|is|nice|felt|feel|feeling|got|get|and) warm (>(')')|>([:|-]* #)|only)
     """,
     warm="""

@@ -149,7 +149,7 @@ _SAYINGS = (
             # cheers (for|to)
             # thumbs up
             # for # (deal~|offer~|special)
-            n:# (is calling|is next|here (i come|we come|we go)|or bust|calling my name|awaits|next stop)
+            n:# (is (coming|calling|next)|here (i come|we come|we go)|or bust|calling my name|awaits)
             # espresso~
             # steps (forward|forwards|back|backwards|ahead|closer)
             cloud #

@@ -36,6 +36,7 @@ from domain.reading.scores import score_spans
 from domain.reading.second_thoughts import with_changes
 from domain.reading.sides import lower_of_sides
 from domain.reading.tokens import LONGEST
+from domain.reading.told_later import with_what_is_meant
 from domain.reading.unexplained import unexplained
 from domain.reading.want_words import UNDO
 from domain.reading.wanted import Wanted
@@ -73,7 +74,8 @@ def read(request: Request) -> Reading:
 
 def _read(request: Request, message: Message) -> Reading:
     names = names_for(tuple([p.name for p in request.plan]), tuple(request.own_names.items()))
-    named = all_named = [n for n in names.find(message) if not is_greeting(message, n, request)]
+    found_names = [n for n in names.find(message) if not is_greeting(message, n, request)]
+    named = all_named = with_what_is_meant(message, found_names)
     found_signs = signs(message)
     pain = find_pain(message, named)
     if found_signs:
@@ -159,6 +161,9 @@ def _read(request: Request, message: Message) -> Reading:
                 all_named,
                 fixed.replaces,
             )
+    if undo is not None and message.text(undo[0]) == "cancel" and _IS_OFF.intersection(wanted.wants):
+        # "Can't come today, just cancel it" takes back no set.
+        undo = None
     if undo is not None and not any(q.start > undo[1] and not q.times for q in quantities):
         all_wants.append("undo")
         groups = [g for g in groups if g.start > undo[1]]
@@ -187,6 +192,9 @@ def _read(request: Request, message: Message) -> Reading:
     return _reading(
         message, sets, opened, pain, bool(found_signs), all_wants, wanted, asks, placed, all_named
     )
+
+
+_IS_OFF = frozenset({"skip_workout", "move", "pause"})
 
 
 def _is_meant(message: Message, name: Named) -> bool:
