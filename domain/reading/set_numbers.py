@@ -28,6 +28,21 @@ OF_SETS = (
         always=True,
     ),
     Other(
+        "some reps of a set",
+        Pattern(
+            """
+            (rep|reps) n:(# [(and|&|to|-|,) #]) [{was}]* {how}
+            (slipped|wobbled|shook|shaking|cheated|struggled|slowed|stuck) ..1 (on|at|from|after) {rep} n:#
+            """,
+            was="was|were|felt|got|went|really|very|a bit|bit|kinda|so",
+            how="(slow|ugly|hard|tough|grindy|shaky|messy|sloppy|brutal|rough|iffy|dodgy|wobbly|easy)",
+            rep="[the|rep|reps|number]*",
+        ),
+        most=30,
+        always=True,
+        beside=True,
+    ),
+    Other(
         "how many were done",
         Pattern(
             """

@@ -63,6 +63,8 @@ _BESIDE_TRAINING = (
             # (round~|set~) of [the|some|my|a]* ({extras})
             ({extras}) [circuit|work]* [after|before|then|,|:|-]* # (round~|set~)
             zone # [for #]
+            # (x|*) # (min|mins|minutes|m|km) ..2 (on [the|a|my]* {cardio}|run|rowing|row|sprints|intervals)
+            # (school|dog|shop|coffee) (run|runs|walk|walks)
             """,
             cardio=_CARDIO,
             extras=_EXTRAS,
@@ -151,6 +153,12 @@ _SAYINGS = (
             # for # (deal~|offer~|special)
             n:# (is (coming|calling|next)|here (i come|we come|we go)|or bust|calling my name|awaits)
             # espresso~
+            (table|dinner|lunch|breakfast|booked|cooked|cooking|reservation) for # [at #]
+            # [x] # (is|was) (a classic|classic|not for me|boring|too (much|little))
+            not my best , that was # [(x|for) #]
+            all time best [is|was|still|:]* #
+            # of # _ (broken|closed|out|taken|free|working|gone|cancelled)
+            (collar|collars|clip|clips) (weigh|weighs|are|is) # [each]
             # steps (forward|forwards|back|backwards|ahead|closer)
             cloud #
             # ({sort}) (benches|racks|machines|barbells|bars|dumbbells|mats|boxes) !(for|x|at|:|#)
