@@ -1,4 +1,4 @@
-"""The time of day as it is said: "18:40", "half past six", "7 in the evening", "noon"."""
+"""The time of day as it is said: "18:40", "half past six", "half six", "7 in the evening", "noon"."""
 
 import re
 from collections.abc import Iterator
@@ -37,6 +37,8 @@ _PAST = re.compile(
     rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
     rf"(?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?"
 )
+_HALF = re.compile(rf"half (?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?")
+"""In English, "half seven" is half past seven."""
 _IN_WORDS = re.compile(
     rf"(?P<hour>{_WORD})(?:[ -](?P<minutes>thirty|fifteen|forty-five|twenty|forty|ten))?(?: ?{_PART})?"
 )
@@ -75,6 +77,8 @@ def clock_of(text: str) -> Clock | None:
         if found["way"] in {"past", "after"}:
             return _clock(hour, minutes, found["half"])
         return _clock((hour - 1) % 12 or 12 if hour <= 12 else hour - 1, (60 - minutes) % 60, found["half"])
+    if found := _HALF.fullmatch(said):
+        return _clock(_number(found["hour"]), 30, found["half"])
     if found := _IN_WORDS.fullmatch(said):
         return _clock(_number(found["hour"]), _TENS.get(found["minutes"] or "", 0), found["half"])
     return None
@@ -85,9 +89,11 @@ def clock_in(text: str) -> Clock | None:
     if whole := clock_of(text):
         return whole
     said = " ".join(text.casefold().replace("’", "'").split())
-    found = [
-        _NOON.sub("12:00", each[0]) for pattern in (_NOON, _PAST, _FIGURES) for each in _alone(pattern, said)
-    ]
+    found: list[str] = []
+    for pattern in (_NOON, _PAST, _HALF, _FIGURES):
+        for each in _alone(pattern, said):
+            found.append(_NOON.sub("12:00", each[0]))
+            said = said[: each.start()] + "/" * len(each[0]) + said[each.end() :]
     clocks = {clock for each in found if (clock := clock_of(each)) is not None}
     return clocks.pop() if len(clocks) == 1 else None
 
