@@ -255,6 +255,10 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (pull up|bring up|open up|look up|check|check on|check in on) who:{who} [card|file]
         (what|whats|what is) who:{who} [been] (up to|doing)
         (where is|wheres) who:{who} [in the rotation|in the programme|at|up to]
+        (is|has|are|have) [our|my] who:{who} [been|still|really|getting|any]* (stuck|stalled|stalling|
+        + plateaued|struggling|stronger|progressing|improving|behind|slacking)
+        (why|whys|how come) (is|has|did|does|was|isnt|hasnt|cant) who:{who} (stuck|stalled|stalling|
+        + plateaued|struggling|behind|weaker|stopped ..3|not ..3)
         """,
     ),
     (

@@ -73,9 +73,16 @@ def asked(text: str, clients: Sequence[tuple[int, str]], spoken_of: int | None =
             return told
         if len(message.tokens) <= LONGEST:
             request = _request(text, named, PHRASES)
+            if request is not None and request.kind == "why" and not found and len(message.tokens) > _WHY:
+                # "Why has Zed stalled?" may be of somebody who is no client.
+                return _of_anybody(text, message, names) or request
             if request is not None:
                 return request
     return _of_anybody(text, message, names) if not found else None
+
+
+_WHY = 3
+"""How many words «why» has about somebody at least: "why is Zed stuck"."""
 
 
 def named_in(text: str, clients: Sequence[tuple[int, str]]) -> tuple[tuple[int, ...], ...]:
@@ -205,7 +212,7 @@ def _of_anybody(text: str, message: Message, names: ClientNames) -> Asked | None
                 return _with_one(text, message, Name(start, stop, near))
         is_all = end - start == len(message.tokens)
         if unknown is None and not is_all and not _NOBODY.issuperset(message.said[start:end]):
-            unknown = _piece(text, message, (start, end))
+            unknown = _piece(text, message, (start, end)).removesuffix("'s").removesuffix("’s")
     return None if unknown is None else Asked("card", unknown=unknown)
 
 
