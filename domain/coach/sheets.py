@@ -1,5 +1,7 @@
 """Sheets that a coach sends: read, said back, and stored only once the coach agrees."""
 
+from datetime import timedelta
+
 from domain.actions import Words
 from domain.coach.draft import Draft
 from domain.coach.yes_no import is_no, is_yes
@@ -10,6 +12,8 @@ from domain.values import facts_of
 
 AGREE = "Store it"
 REFUSE = "Leave it"
+WAITS_FOR = timedelta(days=1)
+"""For how long a typed «ok» is surely about the sheet last sent. The house's own choice."""
 
 
 def looks_like_sheet(text: str) -> bool:
@@ -51,6 +55,10 @@ def answer_sheet(draft: Draft, waiting: Waiting, text: str) -> bool:
         return False
     if is_yes(text, AGREE, "store", "yes store it", "save it"):
         sheet = str(waiting.about["sheet"])
+        if draft.at - waiting.asked_at > WAITS_FOR and text.strip() != AGREE:
+            # An "ok" of days later may be about something else: what it would store is said once more.
+            take_sheet(draft, sheet)
+            return True
         programme = read_sheet(sheet).programme
         draft.remember(waiting=None)
         if programme is not None:

@@ -73,6 +73,24 @@ def test_a_sheet_is_said_back_and_stored_only_once_the_coach_agrees() -> None:
     assert (change.programme.name, change.sheet) == ("Harbour Base", SHEET)
 
 
+def test_an_ok_of_days_later_has_the_sheet_said_back_again_and_its_button_still_stores_it() -> None:
+    state = remembering(STATE, does(Text(text=SHEET)))
+    later = Heard(2, NOW + timedelta(days=3), Text(text="ok"))
+    asked = hear(state, later)
+    assert (said(asked), asked.changes) == (["question"], ())
+    (change,) = hear(
+        remembering(state, asked), Heard(3, later.at + timedelta(hours=1), Text(text="ok"))
+    ).changes
+    assert isinstance(change, SheetStored)
+    store = next(
+        each
+        for each in does(Text(text=SHEET)).says[0].buttons
+        if isinstance(each, Answer) and each.text == "Store it"
+    )
+    pressed = hear(state, Heard(2, later.at, Pressed(button="1:0", action=store)))
+    assert [type(each) for each in pressed.changes] == [SheetStored]
+
+
 def test_a_sheet_can_be_left_by_its_button_and_an_old_button_does_nothing() -> None:
     first = does(Document(name="base.txt", text=SHEET))
     state = remembering(STATE, first)
