@@ -58,7 +58,9 @@ def done_without_numbers(
         near = [
             n
             for n in named
-            if not n.weak and message.sentence[n.start] == message.sentence[at] and len(n.names) == 1
+            if (not n.weak or len(message.tokens) <= _FEW)
+            and message.sentence[n.start] == message.sentence[at]
+            and len(n.names) == 1
         ]
         if near and _says_done(message, near, at, uncounted):
             exercise = near[0].names[0]
@@ -69,6 +71,8 @@ def done_without_numbers(
     )
 
 
+_FEW = 6
+"""In so short a message a word that names an exercise only beside others names it alone."""
 _DONE_BESIDE = Pattern(
     "[is|was|are|also|,|:|-]* (done|finished|completed) !(with|at|for|by|:|#|x|in|yesterday)"
 )

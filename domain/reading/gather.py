@@ -35,6 +35,7 @@ from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.sharing import shared
+from domain.reading.standing_alone import is_missed_again
 from domain.reading.unknown_names import name_before, unknown_word
 
 
@@ -137,6 +138,7 @@ def gather(
     elements = elements_of(message, quantities, blank, name_tokens, pointers, changes, loads)
     things: list[Named | Element | Mark] = [*named, *elements, *told]
     things.sort(key=lambda t: t.start)
+    things = [t for k, t in enumerate(things) if not is_missed_again(things, k)]
     join_marks(message, things, blank)
     kept = things if all_count else without_others(message, anchored(message, things, blank), blank)
     groups: list[Group] = []

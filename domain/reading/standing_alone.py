@@ -22,6 +22,15 @@ def is_of_a_hold(message: Message, at: int, things: Sequence[Named | Element | M
 _HOLD_VERBS = words_of("hung held hold hanging holding lasted survived stayed kept endured")
 
 
+def is_missed_again(things: Sequence[Named | Element | Mark], at: int) -> bool:
+    """Return whether no reps are told right behind what was not lifted: "missed 190, 0 reps"."""
+    thing, before = things[at], things[max(0, at - 2) : at]
+    if not isinstance(thing, Element) or len(thing.quantities) > 1 or thing.quantities[0].role != "reps":
+        return False
+    missed = any(isinstance(each, Mark) and each.kind == "zero" for each in before)
+    return missed and thing.quantities[0].value == 0
+
+
 def is_range(quantities: list[Quantity]) -> bool:
     """Return whether numbers joined by dashes are a range, 8-10, rather than a list, 8-7-6."""
     values = [q.value for q in quantities]
