@@ -9,7 +9,6 @@ _PATTERNS = wholes(
     {news} {not_going} [{away}] [{after}] {then}
     {news} {staying} [{after}] {then}
     {news} (i|we) (can|will) train after all|{news} (cancel|scrap|forget|drop|end|stop|undo) (the|my) pause
-    {news} [never mind|nevermind|nvm|forget (it|that)|actually|,]* {train} {there} {then}
     {news} i dont need the (pause|break) [{after}|after all]
     """,
     news="[change of plan|change of plans|(good|bad|sad) news|plans changed|our plans changed|,|'.'|-|!|:]*",
@@ -32,8 +31,6 @@ _PATTERNS = wholes(
     away="(away|on holiday|on vacation|on the trip|anywhere|there|to _)",
     after="(after all|anymore|any more|any longer)",
     staying="[i|im|i am|we are|were|we re]* staying (home|here|at home|put|in town)",
-    train="[i|we|ill|im|i will|i can]* (train|training|lift|lifting|work out)",
-    there="(there|here|anyway|anyhow|all the same) [too|as well|anyway]*",
     pause="[,|'.'|;|-|!|as|because|since|so|and]*",
     then="""
         [,|'.'|;|-|!|so|and|i|we|can|will|ill|im|train|training|as|planned|usual|normal|keep|going|

@@ -136,7 +136,7 @@ def take_return(draft: Draft, said: str) -> bool:
         return True
     is_away = draft.memory.is_away or draft.memory.reminders_off
     is_ill = draft.memory.paused and draft.memory.ill_on is not None
-    trains_there = draft.memory.paused and _TRAINS_THERE.fullmatch(said) is not None
+    trains_there = draft.memory.is_away and _TRAINS_THERE.fullmatch(said) is not None
     if not (
         _BACK.fullmatch(said)
         or (is_away and _BACK_FROM.fullmatch(said))

@@ -119,10 +119,11 @@ class Desk:
             self.faults.append(message.text)
 
     async def open(self) -> None:
-        """Open the page, and wait until the people are there."""
+        """Open the page, and wait until the people and what was said are there."""
         await self.tab.goto(self.url)
         await expect(self.now).to_contain_text("20")
         await expect(self.right.root.locator(".who")).to_have_value("local:Marit")
+        await expect(self.left.entries.first).to_be_attached()
 
     async def leaps(self, name: str) -> None:
         """Let time pass by one of the clock's buttons, until what it brings is there."""
