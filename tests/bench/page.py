@@ -3,7 +3,8 @@
 The page is started as anybody starts it, and looked at in the browser of the tests. Seen means the browser's
 own first contentful paint (https://www.w3.org/TR/paint-timing/). The aims are a second from the address to
 it, and 100 ms from the key that sends to the answer under the message. Beside each stands a plain thing of
-the same run: a page of one line from such a server, and the same words said at the same desk alone.
+the same run: a page of one line from such a server, the same words said at the same desk alone, and for a
+chat of ten thousand messages, opened at its end and scrolled back to its beginning, a chat of a few.
 """
 
 import asyncio
@@ -21,12 +22,11 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, Response
 from starlette.routing import Route
 
-from bot.commands.database import passing
-from bot.commands.play import set_up
 from bot.stage import Stage
 from bot.web.server import Address, listening
 from tests.browser import find_browser
-from tests.page.desk import FIRST_DAY, Desk
+from tests.page.desk import FIRST_MOMENT, Desk, first_day, first_day_file, served
+from tests.page.long_past import long_past
 from tests.page.looking import running
 from tests.test_project import ROOT
 
@@ -51,6 +51,17 @@ ANSWERED = """words => new Promise((resolve) => {
   const began = performance.now();
   text.dispatchEvent(new KeyboardEvent("keydown", {key: "Enter", bubbles: true, cancelable: true}));
 })"""
+
+
+READ_BACK = """async () => {
+  const [phone] = phones;
+  while (phone.before) {
+    phone.$scroller.scrollTop = 0;
+    await new Promise(requestAnimationFrame);
+  }
+  phone.toEnd();
+}"""
+"""Scrolls to the beginning of the chat, and to its end again."""
 
 
 def words(count: int) -> str:
@@ -99,17 +110,36 @@ async def milliseconds_to_paint(tab: Page, url: str) -> float:
 
 async def milliseconds_at_the_desk() -> float:
     """Return how long the same words take at the desk alone, on the same people."""
-    with passing() as store:
-        script = FIRST_DAY.script()
-        set_up(store, script)
-        stage = Stage(store, script.steps[-1].at, lambda *_: None)
-        await stage.settle()
+    await asyncio.to_thread(first_day_file)
+    with first_day() as store:
+        stage = Stage(store, FIRST_MOMENT, lambda *_: None)
         times = []
         for count in range(ROUNDS + 1):
             began = time.perf_counter()
             await stage.say("Adaeze", words(count))
             times.append((time.perf_counter() - began) * 1000)
     return statistics.median(times[1:])
+
+
+async def milliseconds_to_answer(tab: Page) -> list[float]:
+    """Return how long each answer on the page took, without the first."""
+    return [float(await tab.evaluate(ANSWERED, words(count))) for count in range(ROUNDS + 1)][1:]
+
+
+async def measure_long(browser: Browser) -> None:
+    """Print how long answers take in a long chat, beside a short one of the same run."""
+    async with served() as short, served(long_past()) as long:
+        desks = [Desk(await browser.new_page(), each.url) for each in (short, long, long)]
+        for desk in desks:
+            await desk.open()
+        await desks[2].tab.evaluate(READ_BACK)
+        medians = []
+        for desk in desks:
+            await expect(desk.left.entries.first).to_be_attached()
+            medians.append(statistics.median(await milliseconds_to_answer(desk.tab)))
+            count = await desk.left.entries.count()
+            ratio = medians[-1] / medians[0]
+            print(f"with {count} messages shown: {medians[-1]:.0f} ms, {ratio:.1f} times the short chat")
 
 
 async def measure(browser: Browser) -> None:
@@ -121,16 +151,16 @@ async def measure(browser: Browser) -> None:
         first = await milliseconds_to_paint(tab, url)
         desk = Desk(tab, url)
         await expect(desk.left.entries.first).to_be_attached()
-        times = [float(await tab.evaluate(ANSWERED, words(count))) for count in range(ROUNDS + 1)]
+        times = await milliseconds_to_answer(tab)
     alone = await milliseconds_at_the_desk()
-    answer = statistics.median(times[1:])
+    answer = statistics.median(times)
     print(f"started, and told where it is: {to_start:.1f} s")
     print(
         f"first paint: {first:.0f} ms, {first / plain:.1f} times one line from such a server ({plain:.0f} ms)"
         f"{'' if first < 1000 * MOST_SECONDS_TO_PAINT else '; too slow'}"
     )
     print(
-        f"an answer on the page: {answer:.0f} ms in the middle, {max(times[1:]):.0f} ms at most, "
+        f"an answer on the page: {answer:.0f} ms in the middle, {max(times):.0f} ms at most, "
         f"{answer / alone:.1f} times the desk alone ({alone:.0f} ms)"
         f"{'' if answer < MOST_MILLISECONDS_TO_ANSWER else '; too slow'}"
     )
@@ -143,6 +173,7 @@ async def main() -> None:
         sys.exit("no Chromium can be had here; .setup/browser brings it")
     async with running(program) as browser:
         await measure(browser)
+        await measure_long(browser)
 
 
 if __name__ == "__main__":
