@@ -50,7 +50,12 @@ _OF_SETS = (
     )
 )
 """Words that a set is told with."""
-_BEGINS = (PERSON_WORDS | BEGINS_ANEW) - {"it"}
+_BEGINS = (PERSON_WORDS | BEGINS_ANEW | words_of("with because cause cos despite though although but")) - {
+    "it"
+}
+_ARTICLES = frozenset({"a", "the", "my", "that", "this"})
+_GOT = words_of("got managed did hit reached")
+"""Verbs that make the number right after them a result, whatever stands around."""
 """Words that begin something else: "9, 8 roommate filmed it"."""
 
 
@@ -64,12 +69,12 @@ def without_others(
         return list(things)
     left_out: set[int] = set()
     for before, thing, after in zip([None, *things], things, [*things[1:], None], strict=False):
-        if not isinstance(thing, Element) or not _is_lone(thing, before):
+        if not isinstance(thing, Element) or not _is_lone(message, thing, before):
             continue
         first, last = message.clause_span(thing.start)
         first = max(first, before.end if before is not None else 0)
         last = min(last, after.start if after is not None else last)
-        last = next((at for at in range(thing.end, last) if message.text(at) in _BEGINS), last)
+        last = next((at for at in range(thing.end, last) if _tells_why(message, at)), last)
         if any(_is_other(message, at, blank) for at in (*range(first, thing.start), *range(thing.end, last))):
             left_out.add(thing.start)
             message.take(thing.start, thing.end, TOLD_BESIDE)
@@ -81,11 +86,19 @@ def _is_whole(element: Element) -> bool:
     return not _TIED.isdisjoint(element.joints[1:])
 
 
-def _is_lone(element: Element, before: Item | Named | None) -> bool:
+def _tells_why(message: Message, at: int) -> bool:
+    """Return whether the words from a token on tell only how a set came to be so: "9 after a long break"."""
+    word = message.text(at)
+    return word in _BEGINS or (word == "after" and message.text(at + 1) in _ARTICLES)
+
+
+def _is_lone(message: Message, element: Element, before: Item | Named | None) -> bool:
     """Return whether just a bare number is told, away from a name and from a phrase that it goes on from."""
     if len(element.quantities) != 1 or element.next_to_name or element.after_at:
         return False
     if isinstance(before, Mark) and before.kind in PROVIDERS:
+        return False
+    if message.text(element.start - 1) in _GOT or message.text(element.end) == "more":
         return False
     return element.quantities[0].role in {None, "sets"} and element.joints[0] != "change"
 

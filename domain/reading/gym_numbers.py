@@ -16,7 +16,6 @@ _MACHINES = (
             (seat|bench|pad|pin|cable) (number|no|setting|height|position) ..6 (is|was|=|:) [now|still]* #
             {fixed} [is|was|set]* {at} [the|a]* {place} [no|number]* #
             (flat|machine|room|house|seat) # (is|was|had|has|were)
-            (incline|angle|backrest) (on|at) (notch|hole|setting|level|#) >(,|.|!|today|$)
             """,
             seat="""
                 seat|backrest|back rest|setting|notch|height|lever|rung|rack|peg|pegs|safety|safeties|pad

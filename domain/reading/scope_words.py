@@ -14,8 +14,8 @@ PLAN_BEFORE = Pattern(
     next stop|thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
     my target|the target|target (was|is|of|says|said)
     (dont|do not|no need to|not to|please dont) (log|record|count|save|note|enter) (this|that|it|these|
-        them) !(as|at|under|on|for|to)
-    (just|only) (dreaming|daydreaming|kidding|fantasising|imagining|joking)
+        them) !([set|one|again|twice] (as|at|under|on|for|to|again|twice))
+    (just|only) (dreaming|daydreaming|fantasising|imagining)
     supposed to|meant to do|meant to be doing|(was|were) meant to
     should (be ({lifting})|do|have done|hit|get|try|have been)|shouldve been|ought to have been
     could have|couldve|would have|wouldve|might have

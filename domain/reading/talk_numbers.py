@@ -28,7 +28,6 @@ _HOW_LONG = (
         Pattern(
             """
             {done} [all|it|just|quick|quickly]* (in|within|inside|after|under) ..1 n:(# [(:|h) #]) {end}
-            n:# and (out|home|gone|off|showered)
             # h [#] !({lifted})
             ((total|whole|overall|gym|session) time|in total) [was|is|of|:|about|around]* n:(# [(:|
                 h) #]) !({lifted})
@@ -88,7 +87,7 @@ _WHAT_IS_LEFT = (
             (still|only|just|another|got|have) n:# [more|left]* to (do|go) {end}
             n:# left to (do|go)
             # _ down [,|and]* # (to go|left|more)
-            [the] last n:# [exercises|lifts|ones]* (tonight|tomorrow|later|after|to come|still)
+            [the] last n:# [exercises|lifts|ones]* (tonight|tomorrow|later|to come)
             (next up|up next|next) is (number|no|nr|exercise) n:#
             """,
             end=_END,
@@ -117,6 +116,24 @@ _WHAT_IS_LEFT = (
 )
 
 _MARKS = (
+    Other(
+        "a while",
+        Pattern("{begin} n:# and (out|home|gone|off|showered) {end}", begin=_BEGIN, end=_END),
+        beside=True,
+    ),
+    Other(
+        "what was before",
+        Pattern(
+            """
+            not my best , that was # [(x|for) #]
+            all time best [is|was|still|:]* # {end}
+            once (did|had|managed|got|hit) # {end}
+            """,
+            end=_END,
+        ),
+        always=True,
+        beside=True,
+    ),
     Other(
         "a score",
         Pattern(
@@ -154,9 +171,7 @@ _SAYINGS = (
             n:# (is (coming|calling|next)|here (i come|we come|we go)|or bust|calling my name|awaits)
             # espresso~
             (table|dinner|lunch|breakfast|booked|cooked|cooking|reservation) for # [at #]
-            # [x] # (is|was) (a classic|classic|not for me|boring|too (much|little))
-            not my best , that was # [(x|for) #]
-            all time best [is|was|still|:]* #
+            # x # (is a classic|is not for me|isnt for me)
             # of # _ (broken|closed|out|taken|free|working|gone|cancelled)
             (collar|collars|clip|clips) (weigh|weighs|are|is) # [each]
             # steps (forward|forwards|back|backwards|ahead|closer)
@@ -168,7 +183,7 @@ _SAYINGS = (
             {never_so} n:# '?' ['?']* [no|nah|lol|haha|ha|,]* (never|no way|as if|{dream})
             # of them (came|left|looked|watched|stared|laughed|clapped|cheered)
             (open|access|on call|around) # #
-            (i|we|they|were|was) [was|were|is|am|like|a]* # again
+            (like|as if|as though) (i|we) (was|were|am) # again
             # : # (fasting|fast|diet)
             # in # (chance|odds)
             # to # (it|that|against|odds)
