@@ -4,7 +4,6 @@ from collections import defaultdict
 from collections.abc import Sequence
 from datetime import timedelta
 
-from domain.actions import Words
 from domain.asked_words import Asked, asked_in
 from domain.client.dismissing import dismiss
 from domain.client.draft import Draft
@@ -19,9 +18,6 @@ from domain.review import review_of
 from domain.sets import TrainingSet
 from domain.spans import Span
 from domain.values import facts_of
-
-HELP_LEADS_TO = ("What's next?", "Last time", "My settings")
-"""What is likely to be asked after the help."""
 
 LEAST_ROUNDS = 4
 """Of how many exposures of an exercise on something is said of a gain. The house's own choice: with fewer a
@@ -52,7 +48,6 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
     match asked:
         case "seen" | "stored":
             draft.notice("what this is", about=[asked], coach=draft.client.coach.name)
-            draft.offer(Words(text="Send me my data"))
         case "settings":
             tell_settings(draft)
         case "equipment":
@@ -65,14 +60,12 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
             tell_strength(draft)
         case "stones":
             draft.notice("no such unit")
-            draft.offer(Words(text="I use kg", once=True), Words(text="I use pounds", once=True))
         case "hour":
             draft.notice("which hour", at=f"{draft.client.remind_at:%H:%M}")
         case "coach":
             draft.notice("coach is reached", coach=draft.client.coach.name)
         case "lost":
             draft.notice("help", word=None)
-            draft.offer(*(Words(text=text) for text in HELP_LEADS_TO))
         case "dismiss":
             dismiss(draft)
     return True
@@ -111,7 +104,6 @@ def tell_last_workout(draft: Draft) -> None:
     ]
     name = None if last.name == BESIDE else last.name
     draft.notice("last workout", workout=name, on=last.on.isoformat(), rows=rows)
-    draft.offer(Words(text="What's next?"))
 
 
 def tell_best(draft: Draft, of: str) -> bool:

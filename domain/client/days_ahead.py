@@ -17,7 +17,6 @@ WEEK_AHEAD = timedelta(days=7)
 MOST_SHOWN = 7
 """How many workouts to come are shown at most."""
 
-WHATS_NEXT = "What's next?"
 WAITS = "I'll wait"
 CANNOT_TODAY = "can't today"
 
@@ -66,7 +65,6 @@ def say_when(draft: Draft, coming: Due) -> None:
         begun=begun.name if begun is not None else None,
         **put_off_for_rest(draft.state, coming),
     )
-    draft.offer(Words(text=WHATS_NEXT))
 
 
 def say_week(draft: Draft, text: str) -> None:

@@ -4,7 +4,6 @@ from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
 from functools import partial
 
-from domain.actions import Words
 from domain.client.draft import Draft, kind_of
 from domain.client.half_understood import unfinished_of
 from domain.client.plans import plans_as_before, plans_of
@@ -39,7 +38,6 @@ def dismiss(draft: Draft) -> None:
         drop(draft, question)
     elif recorded is not None and draft.at - recorded <= WITHDRAWN_WITHIN:
         draft.notice("all recorded stands")
-        draft.offer(Words(text="Take back the last set", once=True))
     else:
         draft.notice("heard")
 

@@ -134,6 +134,11 @@ class Draft:
         """Return whether there are buttons of that kind under the answer."""
         return any(isinstance(button, kind) for button in self._buttons)
 
+    @property
+    def offered(self) -> int:
+        """How many buttons there are under the answer so far."""
+        return len(self._buttons)
+
     def says_of(self, topic: Topic) -> bool:
         """Return whether the answer has a notice on that topic."""
         return any(isinstance(part, Notice) and part.topic == topic for part in self._parts)

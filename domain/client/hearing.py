@@ -35,8 +35,9 @@ from domain.client.editing import hear_edit
 from domain.client.following import follow_up
 from domain.client.joining_flow import go_on, hear_joining, hear_joining_edit, take_age_told
 from domain.client.later import take_later
+from domain.client.leads_to import UNDO
 from domain.client.leaving import answer_leaving, take_leaving
-from domain.client.likely import UNDO, WHY, offer_likely
+from domain.client.likely import WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question

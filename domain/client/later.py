@@ -14,9 +14,6 @@ from domain.journal import WorkoutRecord
 from domain.later_words import Later, later_of
 from domain.parts import Reminder
 
-SOON = ("In an hour", "In 3 hours")
-ANOTHER_DAY = "Tomorrow instead"
-
 
 def take_later(draft: Draft, text: str) -> bool:
     """Note when to remind once more today, where `text` as a whole says so; return whether it did."""
@@ -31,7 +28,6 @@ def take_later(draft: Draft, text: str) -> bool:
         tell_what_comes(draft)
     elif later.how == "some time":
         draft.notice("when later")
-        draft.offer(*(Words(text=each, once=True) for each in (*SOON, ANOTHER_DAY)))
     else:
         wait_until(draft, moment_of(draft, later))
         if later.how == "later":
@@ -100,7 +96,6 @@ def wait_until(draft: Draft, moment: datetime | None) -> None:
     """Note to remind at that moment, and to ask no more today; say so, or that it is too late for it."""
     if moment is None:
         draft.notice("too late today")
-        draft.offer(Words(text=ANOTHER_DAY, once=True))
         return
     draft.remember(remind_again_at=moment, nudged_on=draft.today, reminded_on=draft.today)
     draft.notice("again later", at=f"{moment.astimezone(draft.zone):%H:%M}")

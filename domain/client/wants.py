@@ -3,9 +3,7 @@
 from collections.abc import Sequence
 from datetime import datetime
 
-from domain.actions import Words
 from domain.client.aims import show_aims
-from domain.client.asking import HELP_LEADS_TO
 from domain.client.draft import Draft
 from domain.client.exposures import history, set_to_beat
 from domain.client.half_understood import unfinished_of
@@ -73,11 +71,9 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             draft.notice("what this is", about=["what"], coach=draft.client.coach.name)
         case "help":
             draft.notice("help", word=None)
-            draft.offer(*map(as_words, HELP_LEADS_TO))
         case "stop_messages":
             draft.remember(reminders_off=True)
             draft.notice("reminders off")
-            draft.offer(Words(text="Start reminders", once=True))
         case "correct":
             pass
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
@@ -87,11 +83,6 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)
-
-
-def as_words(text: str) -> Words:
-    """Return the button that says `text`."""
-    return Words(text=text)
 
 
 def undo(draft: Draft) -> None:

@@ -42,7 +42,7 @@ def labels(life: Life) -> list[str]:
         ("what's next?", 8, ["Can't today", "Not now"]),
         ("what's next?", 6, []),
         ("move it to Friday", 8, ["Undo"]),
-        ("skip rows", 8, ["Undo"]),
+        ("skip rows", 8, ["Undo", "What's next?"]),
         ("away till the 20th", 8, ["Undo"]),
         ("can you check my form?", 8, ["Never mind"]),
         ("history of rows", 8, ["Picture of Seated cable row"]),
