@@ -156,7 +156,7 @@ _CLOSE = (
     | TIMES_SIGNS
     | words_of(
         """: - = ( ) but were feels went each their reps up to both & , ended came gave max straight plus
-        machine
+        machine stack cable bar barbell
     total also there says even -> > | / * weight weighed using loaded today be been as well warm topped out
     set sets st nd rd th round top best main working work back off heavy drop dropset dropsets drops strip
     super giant cluster amrap"""

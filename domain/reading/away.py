@@ -62,6 +62,12 @@ _TOLD_OF = words_of("felt was were went hurt hurts feels looked still")
 _OVER = words_of("was been had")
 """Words before an absence that is over."""
 
+_ABSENCES = words_of("away out off on in abroad travelling traveling camping skiing gone")
+"""How words for being away begin, which are of the past behind "was" and "been"."""
+
+_ONLY_TOLD = {"", ",", ".", "!", "-", ")", "and", "so", "\n"}
+"""What follows on an absence of which no more is told."""
+
 MOST_AWAY = 12
 """How many of the words for being away are looked at in one message."""
 FARTHEST = 60
@@ -99,13 +105,16 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
             continue
         if NOT_GONE.is_in(message, first, end):
             continue
-        if words[0] in {"away", "out", "off"} and (
-            _moves_away(message.text(start - 1)) or _is_no_absence_now(message, start, end)
-        ):
+        if words[0] in {"away", "out", "off"} and _moves_away(message.text(start - 1)):
+            continue
+        if words[0] in _ABSENCES and _is_no_absence_now(message, start, end):
             continue
         if on is None and UNTIL_THEN.is_in(message, first):
             on = _return_day(message, days, sent, 0)
         if on is None and not back and not _is_open(message, start, end, last):
+            continue
+        if on is None and message.text(end) in _ONLY_TOLD and FULL_SET.is_in(message):
+            # "squat 80x8, travelling, no kilo plates here" was trained there.
             continue
         return Wanted(on=on)
     busy = BUSY.first(message) if message.has(_UNTIL) or NO_TRAINING_FOR.is_in(message) else None

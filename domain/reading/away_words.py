@@ -61,6 +61,7 @@ ILL = Pattern(
     [the|man]* (flu|covid) (got|hit|has|caught) me
     doctor (forbade|forbids|forbid|banned) ..2 (training|train|gym|sport|lifting)
     in [the] hospital
+    {surely_ill} [i] (think|guess|suspect|reckon|fear|probably|maybe)
     {turns_out} [{bad}|definitely|probably|just|actually]* {surely_ill} !(season|jab|jabs|shot|vaccine|going)
     """,
     rests=words_of(
@@ -211,7 +212,8 @@ AWAY = Pattern(
             gone|passed|healthy|cleared|over it)
     """,
     away="""
-        away|out of town|abroad|travelling|traveling|unavailable|gone|camping|skiing|at a conference
+        away|out of town|abroad|travelling|traveling|unavailable|camping|skiing|at a conference
+        (^|<(im|am|be|were|we|are|all|both|now|then|also|and|ill|so|,|.|-|!|;)) gone
         out of [the] (country|office)|out|off [work|on (holiday|leave|vacation)]
         on [a] (travel|travels|the road|holiday|holidays|vacation|leave|annual leave|parental leave)
         in (holidays|vacation)|on [a] (trip|business trip|work trip|business|tour|honeymoon|a cruise)

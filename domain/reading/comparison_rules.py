@@ -110,6 +110,7 @@ _UNDER_TARGET = Pattern(
     """
     n:# [{amount}] [less|fewer] (below|under|short of|off|less than|fewer than|shy of) [the|my] {target}
     (target|plan) (minus|-) n:#
+    n:# [{amount}] short !(of|than) (>(,|.|!|;|on|in|for|with|but)|$)
     missed the? {target} by n:#
     the? {target} missed by n:#
     """,
@@ -160,7 +161,8 @@ _FEWER_REPS = Pattern(
     [{same_but}] one (fewer|less) [rep] [(than|from) {last}] {not_of_load}
     [same|ditto] [again] [,|but|and]* minus one [rep] (>(.|,|!|on)|$)
     [{same_but}] n:# (fewer|less) [{reps}] [(than|from) {last}] {not_of_load}
-    n:# {reps} (fewer|less|down|short) [(than|on|from|compared to|vs) {last}] {not_of_load}
+    n:# {reps} (fewer|less|down) [(than|on|from|compared to|vs) {last}] {not_of_load}
+    n:# {reps} short (of|than|on|from|compared to|vs) {last} {not_of_load}
     {last} minus n:# [{reps}] {not_of_load}
     (minus|down|lost|dropped) n:# [{reps}] (than|on|from|since|compared to) {last}
     (minus|down) n:# {reps} {not_of_load}
@@ -169,6 +171,10 @@ _FEWER_REPS = Pattern(
     [{same_but}] (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
     not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
+    **_LISTS,
+)
+_SAME_REPS = Pattern(
+    "[the|exactly]* same [number of] ({reps}|rep count) [as {last}] !(_ #)",
     **_LISTS,
 )
 _FOR_MORE_REPS = Pattern("<(for) n:# (more|extra|better) [{reps}] than {last}", **_LISTS)
@@ -205,7 +211,7 @@ _SAME_SET = Pattern(
         load and reps|everything|score|stuff
     """,
     same="""
-        same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|like|as
+        same|repeat|repeated|repeating|matched|equalled|equaled|tied|identical to|copy of|repeat of|like|as
         exactly like|level with|did the same as
     """,
     numbers="""
@@ -261,6 +267,7 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         not_after=_REMARKS_ON,
         otherwise=Decimal(1),
     ),
+    Rule("more reps", _SAME_REPS, otherwise=Decimal(0), beside=True),
     Rule("more reps", _FOR_MORE_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("fewer reps", _FOR_FEWER_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("same load", _SAME_LOAD),

@@ -126,10 +126,13 @@ _MOVED_TO = Pattern(
     """
     {moved} {what} to [a|the|just|only]* >(#)
     (settled|opted|stuck|settling) (for|with|at) [a|the|just|only]* >(#)
+    (i|we|ive) [only|just|actually|then|still]* {took} [a|the|just|only|about]* >(#)
     """,
+    took="used|loaded|took|chose|picked|grabbed|lifted|pressed|pushed|pulled|had",
     moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed|bumped|raised|upped|increased",
     what="[it|the weight|the load|weight|the (help|assistance|support|assist)|back|down|up|over|again]*",
 )
+_DOERS = words_of("i we ive")
 _LED = Pattern("(with|w|using|at|@|for|on|holding) ['/'] [the|my|a|two|pair|of|some|both]* >(#)")
 
 
@@ -138,6 +141,7 @@ def has_moved_to(message: Message, at: int) -> bool:
     start, _ = message.clause_span(at)
     return any(
         found.end == at
+        and (message.text(found.start) not in _DOERS or not is_counted(message, at + 1))
         and not (message.value(found.start - 2) is not None and is_counted(message, found.start - 1))
         for found in _MOVED_TO.find(message, start, at + 1)
     )

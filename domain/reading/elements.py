@@ -37,6 +37,12 @@ _LOAD_MOVES = words_of(
 
 def joint_between(message: Message, start: int, end: int, blank: set[int]) -> str:
     """Return how two numbers are joined by the tokens from `start` to before `end`."""
+    joint = _joint(message, start, end, blank)
+    return "gap" if joint == "moved" else joint
+
+
+def _joint(message: Message, start: int, end: int, blank: set[int]) -> str:
+    """Return the same, and "moved" where all that stands between tells how a load moved."""
     seen: str | None = None
     words = 0
     moved = False
@@ -108,7 +114,7 @@ def joint_between(message: Message, start: int, end: int, blank: set[int]) -> st
         elif token.kind == WORD or text in {"%", "€", "$", "£"}:
             return "gap"
     if moved and seen != "for":
-        return "gap"
+        return "moved" if seen is None else "gap"
     return seen if seen is not None else ("" if words <= 2 else "gap")
 
 
@@ -163,7 +169,11 @@ def elements_of(
             elif any(at in changes for at in between):
                 joint = "change"
             else:
-                joint = joint_between(message, before.end, quantity.start, blank)
+                joint = _joint(message, before.end, quantity.start, blank)
+                if joint == "moved":
+                    # "80 moved well 8 times" is a load and its reps, "80 felt heavy 8 in" is not.
+                    of_load = quantity.role == "reps" and before.role in {None, "load", "pair"}
+                    joint = "for" if of_load else "gap"
                 if joint in {"/", "-"} and any(at in blank for at in between):
                     joint = "and"
                 if joint in TIGHT and any(at in loads for at in between):

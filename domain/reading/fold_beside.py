@@ -35,20 +35,38 @@ def with_beside(drafts: list[Draft], items: Sequence[Item], beside: Sequence[Mar
 
 
 def _told_once(drafts: list[Draft]) -> list[Draft]:
-    """Leave out a failed rep beside the set that it ended: "couldn't get 8, 7 at 80"."""
+    """Leave out a failed rep beside the set that it ended: "couldn't get 8, 7 at 80", "got 8,
+    failed on 9, 80 kg"."""
     kept: list[Draft] = []
+    drafts = list(drafts)
     for at, draft in enumerate(drafts):
         mark = draft.amount
-        beside = [*drafts[max(0, at - 1) : at], *drafts[at + 1 : at + 2]]
-        if (
-            isinstance(mark, Mark)
-            and mark.kind == "failed on"
-            and draft.load is None
-            and any(isinstance(d.amount, Quantity) and d.amount.value + 1 == mark.value for d in beside)
-        ):
-            continue
+        if isinstance(mark, Mark) and mark.kind == "failed on":
+            ended = next(
+                (
+                    k
+                    for k in (at - 1, at + 1)
+                    if 0 <= k < len(drafts) and _is_ended_by(drafts[k], mark) and _one_load(draft, drafts[k])
+                ),
+                None,
+            )
+            if ended is not None:
+                drafts[ended] = drafts[ended]._replace(load=drafts[ended].load or draft.load)
+                if ended < at:
+                    kept[-1] = drafts[ended]
+                continue
         kept.append(draft)
     return kept
+
+
+def _is_ended_by(draft: Draft, failed: Mark) -> bool:
+    """Return whether the reps of a set end right before the one that failed."""
+    return isinstance(draft.amount, Quantity) and draft.amount.value + 1 == failed.value
+
+
+def _one_load(failed: Draft, other: Draft) -> bool:
+    """Return whether no more than one load is told of two."""
+    return failed.load is None or other.load is None or failed.load is other.load
 
 
 def _is_of_all(q: Quantity) -> bool:

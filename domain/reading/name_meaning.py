@@ -120,6 +120,9 @@ class Meanings:
                 partner = ALONE.get(window[0])
                 usual = [k for k in fits if partner is None or partner in k.core]
                 return tuple(k.name for k in usual) or (*(k.name for k in fits), elsewhere), False
+            alike = self._with_another_implement(said, elsewhere) if not fits else None
+            if alike is not None:
+                return (alike,), False
             if not (fits and window[-1] not in movements()):
                 # "Close grip" only describes, and may describe one of the plan.
                 return (elsewhere,), True
@@ -134,6 +137,13 @@ class Meanings:
             # "row" is an exercise for certain, and none of this plan: never the one whose turn it is.
             return (), False
         return None
+
+    def _with_another_implement(self, said: frozenset[str], elsewhere: str) -> str | None:
+        """Return the one exercise of the plan that is done as one of the catalogue is, with something else,
+        where that was not said: "lat raise" in a plan with "Lateral raise machine"."""
+        movement = frozenset(stems_of(elsewhere)) - IMPLEMENTS
+        alike = [k for k in self.known if k.stems[0] - IMPLEMENTS == movement]
+        return alike[0].name if len(alike) == 1 and said & IMPLEMENTS <= alike[0].stems[0] else None
 
     def _alias_fits(self, window: Stems) -> list[str]:
         """Return what a short form means; a lone word that only describes ("incline") fits others, too, whose

@@ -178,9 +178,17 @@ class Names:
                 "barbell" if stem == "bar" else stem for word in words for stem in self._spelling.stems(word)
             )
             hit = self._meanings.of((*on, *said)) if on and said else None
-            if hit is not None and len(hit[0]) == 1 and hit[0][0] in name.names:
+            if hit is None or len(hit[0]) != 1:
+                continue
+            if hit[0][0] in name.names or (name.names and hit[1] and self._names_one(on)):
+                # "Calves on the leg press" may be the catalogue's, and is no leg press.
                 return Named(name.start, end, hit[0])
         return name
+
+    def _names_one(self, stems: Stems) -> bool:
+        """Return whether stems are those of one exercise for certain."""
+        hit = self._meanings.of(stems)
+        return hit is not None and len(hit[0]) == 1 and hit[1]
 
     def _not_told_already(self, found: list[Named]) -> list[Named]:
         """Leave out names that lie in others, and of several that fit those named before without doubt."""

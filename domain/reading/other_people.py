@@ -35,8 +35,12 @@ _WHAT_I_DID = Pattern(
     "(i|ive) [just|only|actually|then|still] (did|got|managed|made|hit|done|do|stayed|kept)"
 )
 _SOMEBODY = Pattern(
-    "[{whose} ..2] {person} ....6 verb:(at >(#)|<!(,) {lifts}|{does}|{also_does})",
+    """
+    [{whose} ..2] {person} aged:{aged} [also|just|only|even|casually]* verb:({lifts}|{does}|{also_does})
+    [{whose} ..2] {person} ....6 verb:(at >(#)|<!(,) {lifts}|{does}|{also_does})
+    """,
     lifts=words_of("bench squat deadlift"),
+    aged="'(' [aged] # [years|yrs|yo|old|!|'?'|.|y]* ')'",
     whose=words_of("my our the a some this that another one his her your"),
     person=PERSON_WORDS,
     does=_DOES,
@@ -97,7 +101,8 @@ _ADDRESSED = Pattern(
 _SURELY_THEIRS = words_of("did benched squatted lifted hit")
 """What somebody did who is called the same."""
 
-_TOWARDS = words_of("to beside near behind of opposite with by from alongside than for")
+_TOWARDS = words_of("""to beside near behind of opposite with by from alongside than for spotting
+    helping watching teaching beating joining past following telling showing asking""")
 """Words before "me" that do not turn from another person back to the client."""
 _MINE = Pattern("i|im|myself|ive\n<!({towards}|over|after|before) (me|mine)", towards=_TOWARDS)
 _BACK_TO_ME = Pattern(
@@ -137,7 +142,9 @@ def mark_other_people(message: Message, named: Sequence[Named]) -> None:
             continue
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))
-            _mark(message, named, found.start, _WHAT_I_DID if advises else _BACK_TO_ME)
+            # "My neighbour (82!) does 30 for 15" is one sentence.
+            for start in (found.start, verb) if "aged" in found.parts else (found.start,):
+                _mark(message, named, start, _WHAT_I_DID if advises else _BACK_TO_ME)
     for found in (*_WHOEVER.find(message), *_UNKNOWN.find(message)):
         if _may_be_somebody(message, found.parts["who"][0]):
             _mark(message, named, found.start, _BACK_TO_ME)

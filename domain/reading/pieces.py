@@ -5,6 +5,7 @@ to the sets that they stand by once those are known.
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Literal, NamedTuple
 
 from domain.reading.context import Known
@@ -59,6 +60,7 @@ class Row(NamedTuple):
 def row_of(items: Sequence[Item], known: Known) -> Row:
     """Return the pieces of a group."""
     row = Row([], [], [])
+    items = _with_times_as_sets(items, known)
     after_mark = counted = False
     held = ""
     for item in items:
@@ -90,6 +92,22 @@ def row_of(items: Sequence[Item], known: Known) -> Row:
             after_mark = True
     row = row._replace(pieces=list(_with_one_load(row.pieces, known)))
     return _with_reps_of_sets(row, known) if row.counts else row
+
+
+def _with_times_as_sets(items: Sequence[Item], known: Known) -> Sequence[Item]:
+    """Take "twice" for a number of sets where just so many lone numbers follow it: "80 twice, 7 and 6"."""
+    numbers = [(item, q) for item in items if isinstance(item, Element) for q in item.quantities]
+    times = next((at for at, (_, q) in enumerate(numbers) if q.times and q.value > 1), None)
+    if times is None:
+        return items
+    element, often = numbers[times]
+    rest = numbers[times + 1 :]
+    if len(rest) != often.value or any(q.role is not None or not known.reps_fit(q) for _, q in rest):
+        return items
+    if any(item.joints[0] not in _LIST_JOINTS for item, _ in rest) or often is not element.quantities[-1]:
+        return items
+    counted = replace(element, quantities=[*element.quantities[:-1], often._replace(role="sets")])
+    return [counted if item is element else item for item in items]
 
 
 def _with_reps_of_sets(row: Row, known: Known) -> Row:

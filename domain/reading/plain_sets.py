@@ -66,15 +66,17 @@ def _is_in_range(amount: Piece, known: Known) -> bool:
 
 
 def _goes_in_pairs(pieces: Sequence[Piece], known: Known) -> bool:
-    """Return whether bare numbers are loads and reps by turns, however light: "80 6 60 8 40 12".
+    """Return whether bare numbers are loads and reps by turns, however light: "80 6 60 8", "80/6, 60/8".
 
     The first two settle the order, and no load of the row could be reps of it.
     """
     if len(pieces) < _TWO_PAIRS or known.is_body or known.hold:
         return False
-    if any(not p.bare or p.led == "at" for p in pieces) or any(p.joint != "" for p in pieces[1::2]):
+    if any(not p.bare or p.led == "at" for p in pieces):
         return False
-    if any(p.joint not in _BETWEEN_SETS | {"/"} for p in pieces[2::2]):
+    within = {p.joint for p in pieces[1::2]}
+    between = _BETWEEN_SETS | {"/"} if within == {""} else _BETWEEN_SETS - {""} if within == {"/"} else set()
+    if any(p.joint not in between for p in pieces[2::2]):
         return False
     loads = [p.what for p in pieces[::2] if isinstance(p.what, Quantity)]
     reps = [p.what for p in pieces[1::2] if isinstance(p.what, Quantity)]

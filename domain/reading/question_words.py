@@ -83,7 +83,8 @@ HISTORY = Pattern(
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
     (show|tell|see) me? (what|how much|how many) all? (i|we) {did}
-    (show|tell|see) me? how (the|my) ..3 (has|have|is|are) [been] (going|doing|coming|getting|looking)
+    (show|tell|see) me? how (the|my) ..3 (has|have|is|are) [been] {going}
+    ^ how (has|have) (the|my) ..3 [been] {going}
     [i|id|should|would|like|love|want|to|please]* see (what|how much) (i|we|ive|i have) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
@@ -119,6 +120,7 @@ HISTORY = Pattern(
     what (was|were) (the|my) ..2 (weight|weights|load|reps|number|numbers|score) ..8 (last|before|previous~)
     """,
     history="history|progress|stats|log",
+    going="going|doing|coming|getting|looking|gone|done|developed|progressed|moved|changed|come",
     numbers=words_of(
         """numbers results sets lifts best bests record records pr pb prs pbs weight weights reps last time
         stats score max history"""

@@ -9,6 +9,7 @@ from datetime import date
 from typing import NamedTuple
 
 from domain.reading.context import Day
+from domain.reading.down_the_plan import before_their_name, down_the_plan
 from domain.reading.draft_sets import DraftSets, without_exercise
 from domain.reading.drafts import Draft
 from domain.reading.fold import fold
@@ -52,7 +53,11 @@ class Resolver:
         """Return what the groups give."""
         named_before: Named | None = None
         exercise_before: str | None = None
-        for group in joined_groups(groups):
+        joined: Sequence[Group] = joined_groups(groups)
+        if joined:
+            first = self.exercises.day(self.day_at(joined[0].start) or self.request.sent.date())
+            joined = before_their_name(down_the_plan(joined, self.exercises, first), self.exercises, first)
+        for group in joined:
             day_on = self.day_at(group.start)
             day = self.exercises.day(day_on or self.request.sent.date())
             exercise, ambiguous = self.exercises.of_group(group, day, named_before, exercise_before)

@@ -43,6 +43,29 @@ OF_SETS = (
         beside=True,
     ),
     Other(
+        "some reps of a set",
+        Pattern(
+            "<!({failed}) (at|on|around|about|by|after|during|from) (rep|reps) [no|number] n:#",
+            failed="failed|failing|fail|died|missed|stuck|stopped|stalled|racked|up|in|ended|quit|finished"
+            "|right|again|out|down",
+        ),
+        most=30,
+        always=True,
+        beside=True,
+    ),
+    Other(
+        "a number of something else",
+        Pattern("all n:# ..3 (are|were|is) (taken|busy|occupied|in use|broken|full|gone|out of order|used)"),
+        most=20,
+        always=True,
+    ),
+    Other(
+        "how many were done",
+        Pattern("(did|done|finished|hit|got) [through] all n:# [of (them|it)|exercises|lifts|today]* :"),
+        most=12,
+        always=True,
+    ),
+    Other(
         "how many were done",
         Pattern(
             """
