@@ -1,8 +1,15 @@
-"""How somebody says that an absence told before comes to nothing: "the holiday is cancelled"."""
+"""How somebody says that an absence told before comes to nothing, or is over: "the holiday is cancelled",
+"the holiday is over"."""
 
 from domain.whole_messages import short_message, wholes
 
-_PATTERNS = wholes(
+_TRIP = """
+    [the|my|our|that|this|all]* (holiday|holidays|vacation|vacay|trip|trips|travel|travels|travelling|
+    traveling|business trip|work trip|weekend away|weekend trip|cruise|conference|flight|camping [trip]|break|
+    time off|leave|annual leave|city break|pause)
+"""
+
+_NOTHING_OF_IT = wholes(
     """
     {news} {forget} {trip} [{pause} {it} {off}] {then}
     {news} {trip} {was} {off} [{after}] [{pause} {forget} it] {then}
@@ -13,11 +20,7 @@ _PATTERNS = wholes(
     """,
     news="[change of plan|change of plans|(good|bad|sad) news|plans changed|our plans changed|,|'.'|-|!|:]*",
     forget="(never mind|nevermind|nvm|forget|ignore|scrap|cancel) [about|what i said about]*",
-    trip="""
-        [the|my|our|that|this]* (holiday|holidays|vacation|vacay|trip|trips|travel|business trip|work trip|
-            weekend away|weekend trip|cruise|conference|flight|camping [trip]|break|time off|leave|
-            annual leave|city break)
-    """,
+    trip=_TRIP,
     it="[it|its|it s|it is|that|that s|thats|we|that is|everything]*",
     was="[is|was|has been|has|got|s|are|were|gets|been|isnt|is not|wont be|has just been|just got|now]*",
     off="""
@@ -38,8 +41,47 @@ _PATTERNS = wholes(
     """,
 )
 
+_OVER = """
+    [{news}]* {trip} [{was}]* {over} [{news}]* [{again} [{news}]*]*
+    [{news}]* (end of|finished|done with) {trip} [{news}]* [{again} [{news}]*]*
+    [{news}]* {again} [{news}]* [{again} [{news}]*]*
+"""
+_OVER_WORDS = {
+    "news": "finally|sadly|alas|unfortunately|well|so|right|then|and|now|,|'.'|-|!|;|from (today|now) on",
+    "trip": _TRIP,
+    "was": "is|s|are|was|were|has|have|come|came|to|all|now|officially|just|already|sadly|been",
+    "over": "over|done|finished|ended|an end|behind me|behind us|past me|past us|up",
+    "i": "i|im|i am|we|were|we are",
+    "get": "come|came|got|get|just|safely|finally|feeling|all|going|getting|straight|been",
+    "there": """
+        at it|to it|in it|on it|to (training|work|lifting|normal|the gym|business|reality|the grind)
+        in the gym|home|again|now|safe|safely|already|from {trip}|in town
+    """,
+    "go_on": """
+        go on|go|get going|get back to it|get started|start|carry on|continue|train|training|lift|lifting|work
+        do this|starting|get back|action|more|it
+    """,
+}
+_AGAIN = """
+    [{i}]* [{get}]* back [{there}]*
+    [{i}]* [{get}]* ready [again|now] [(to|for) {go_on}] [again]
+    [i|we]* (can|could|want to|will) {go_on} again
+    lets {go_on} [again]
+    {go_on} (again|as usual|as planned|as normal|as before)
+"""
+_BACK = wholes(_OVER, again=_AGAIN, **_OVER_WORDS)
+_HOME = wholes(_OVER, again=f"{_AGAIN}\n[{{i}}]* [{{get}}]* home [{{there}}]*", **_OVER_WORDS)
+"""Home is where somebody comes back to from a journey, and stays with an illness."""
+
 
 def stays(text: str) -> bool:
     """Return whether all that is said is that an absence told before comes to nothing."""
     message = short_message(text)
-    return message is not None and any(pattern.is_in(message) for pattern in _PATTERNS)
+    return message is not None and any(pattern.is_in(message) for pattern in _NOTHING_OF_IT)
+
+
+def is_back(text: str, *, was_ill: bool) -> bool:
+    """Return whether all that is said is that an absence told before is over; of nobody else would it be."""
+    message = short_message(text)
+    patterns = _BACK if was_ill else _HOME
+    return message is not None and any(pattern.is_in(message) for pattern in patterns)

@@ -26,11 +26,11 @@ def question_words(part: Question) -> str:
         case "exercise":
             return f"Which exercise was that{said(facts)}?"
         case "load":
-            return f"What load was that{of(facts)}? I do not want to guess it."
+            return f"What load was that{of(facts)}?{none_before(facts) or ' I do not want to guess it.'}"
         case "reps":
-            return f"How many reps was that{of(facts)}?"
+            return f"How many reps was that{of(facts)}?{none_before(facts)}"
         case "seconds":
-            return f"How many seconds was that{of(facts)}?"
+            return f"How many seconds was that{of(facts)}?{none_before(facts)}"
         case "unit":
             return f"Was that kg or lb{said(facts)}?"
         case "date":
@@ -99,6 +99,11 @@ def said(facts: dict[str, Any]) -> str:
     """Return what the question is about, in the person's own words."""
     text = str(facts.get("text", "")).strip()
     return f", in {quoted(text)}" if text else ""
+
+
+def none_before(facts: dict[str, Any]) -> str:
+    """Say that there is nothing that "the same as last time" could be."""
+    return " I have none from before to go by." if facts.get("none_before") else ""
 
 
 def of(facts: dict[str, Any]) -> str:

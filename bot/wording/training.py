@@ -2,7 +2,16 @@
 
 from bot.markup import bold, escape
 from bot.wording.coach_changes import plan_change_words
-from bot.wording.reader import day_words, listed, number, plates_words, ramp_words, set_words
+from bot.wording.reader import (
+    NO_BREAK,
+    day_words,
+    listed,
+    number,
+    plates_words,
+    ramp_words,
+    reps_words,
+    set_words,
+)
 from bot.wording.reasons import aim_note
 from domain import target_reasons as aims
 from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
@@ -195,10 +204,17 @@ def target_words(part: TargetPart) -> str:
     return " ".join([said, *(note for note in notes if note)])
 
 
+def expected_words(part: TargetPart) -> str:
+    """Say how many are to be expected, with the verb that fits: "6 reps are", "20 s are"."""
+    if part.seconds is not None:
+        return f"{part.expected}{NO_BREAK}s are"
+    return f"{reps_words(part.expected or 0)} {'is' if part.expected == 1 else 'are'}"
+
+
 def fewer_words(part: TargetPart, aim: TrainingSet) -> str:
     """Say that a new load brings fewer reps, and how few where that is fewer than what is aimed for."""
-    if part.expected is not None and part.expected < aim.amount:
-        return f"Expect about {part.expected} at the new load."
+    if part.expected and part.expected < aim.amount:
+        return f"The load is new: about {expected_words(part)} fine to begin with."
     match part.reason:
         case aims.AddLoad(done=done) | aims.MuchTooLight(done=done) if aim.amount < done:
             return f"{'Less time is' if part.seconds is not None else 'Fewer reps are'} normal at a new load."

@@ -6,12 +6,15 @@ from decimal import Decimal
 
 from domain.client.draft import Draft
 from domain.client.understanding import request_for
+from domain.exercises import describe
 from domain.reading import OpenSet, Planned, Request, Slot, days_meant
 from domain.sets import TrainingSet
 from domain.units import Unit
 
 FEW = 5
 """No more numbers than this are offered at once. The house's own choice."""
+
+BODY_WEIGHT = "Body weight"
 
 SECONDS_APART = 5
 """By how much the seconds offered differ. The house's own choice."""
@@ -33,15 +36,20 @@ def choices(draft: Draft, slot: Slot, asked: Sequence[OpenSet], text: str) -> tu
             )
         case "load":
             likely = (request.target.get(name), request.last.get(name))
-            return tuple(
-                dict.fromkeys(f"{number(each.load)} {each.unit}" for each in likely if each and each.load)
-            )
+            loads = (f"{number(each.load)} {each.unit}" for each in likely if each and each.load)
+            return tuple(dict.fromkeys([*loads, *([BODY_WEIGHT] if is_of_body(request, name) else [])]))
         case "reps":
             return tuple(f"{each}" for each in amounts(request, name, 1))
         case "seconds":
             return tuple(f"{each} s" for each in amounts(request, name, SECONDS_APART))
         case "date":
             return tuple(day_said(each) for each in days(text, draft.local))
+
+
+def is_of_body(request: Request, name: str) -> bool:
+    """Return whether an exercise is done with body weight, and a load is only added to it."""
+    planned = next((each.load_kind for each in request.plan if each.name == name), None)
+    return (planned or describe(name).counted) == "added"
 
 
 def number(value: Decimal) -> str:

@@ -193,6 +193,8 @@ def stop_for_a_while(draft: Draft, reading: Reading) -> None:
     """Pause until the day said; ask for the day where it could not be told."""
     if reading.on is None and "date" in reading.asks:
         draft.ask("day", {"want": "pause"}, {"want": "pause"}, ())
+    elif reading.absence is not None and reading.absence.since <= draft.today:
+        pause(draft, reading.absence.back)
     elif reading.absence is not None:
         pause_ahead(draft, PauseAhead(since=reading.absence.since, until=reading.absence.back))
     else:

@@ -23,7 +23,7 @@ from domain.places import offset_at, offset_of, zone_at, zones_of
 from domain.programme import Prescription
 from domain.reading import read
 from domain.state import Client
-from domain.staying_words import stays
+from domain.staying_words import is_back, stays
 from domain.units import Unit, convert
 
 _REMIND = (
@@ -139,7 +139,7 @@ def take_return(draft: Draft, said: str) -> bool:
     trains_there = draft.memory.is_away and _TRAINS_THERE.fullmatch(said) is not None
     if not (
         _BACK.fullmatch(said)
-        or (is_away and _BACK_FROM.fullmatch(said))
+        or (is_away and (_BACK_FROM.fullmatch(said) or is_back(said, was_ill=is_ill)))
         or (is_ill and _WELL.fullmatch(said))
         or trains_there
     ):

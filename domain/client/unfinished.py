@@ -81,9 +81,20 @@ def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
     draft.ask(
         slot,
         about_sets(tuple(replace(each, question=number) if each in asked else each for each in unfinished)),
-        {"text": asked[0].text, "open": OPEN.dump_python(sets, mode="json")},
+        {
+            "text": asked[0].text,
+            "open": OPEN.dump_python(sets, mode="json"),
+            "none_before": all(is_pointed_at_nothing(draft, each) for each in sets),
+        },
         choices(draft, slot, sets, asked[0].text),
     )
+
+
+def is_pointed_at_nothing(draft: Draft, open_set: OpenSet) -> bool:
+    """Return whether a set has no number of its own, nor any of its exercise to take them from."""
+    has_number = open_set.load or open_set.bare or open_set.reps or open_set.seconds or open_set.candidates
+    never = all(entry.set.exercise != open_set.exercise for entry in draft.state.entries)
+    return open_set.exercise is not None and not has_number and never
 
 
 def ask_again(draft: Draft) -> None:

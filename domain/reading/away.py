@@ -12,6 +12,7 @@ from domain.reading.away_words import (
     CAUGHT_IT,
     FEVER,
     FEVERS,
+    GOES_HOME,
     I_WILL,
     ILL,
     LENGTH,
@@ -263,7 +264,8 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
         )
         or not _BACK.isdisjoint(message.texts(max(0, d.start - 6), d.start))
     ]
-    for day in cued:
+    home = {found.end for found in GOES_HOME.find(message)}
+    for day in sorted(cued, key=lambda each: each.start in home):
         on = coming_day(day, sent)
         if on is not None:
             return on

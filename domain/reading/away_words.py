@@ -53,6 +53,8 @@ ILL = Pattern(
     full of cold|^ (ill|sick|poorly) [.|!|again|today]* $
     ^ [sorry|hi|hey|hello|coach|,|just]* (ill|sick|poorly|unwell|not well) [again] (,|.|!|;|-|:) [so] >(
         {rests})
+    ^ [sorry|hi|hey|hello|coach|,|just]* (ill|poorly|unwell|not well) [again|today]* (,|.|!|;|'\n')
+    (,|.|;|!|-|but|'\n') [still|a bit|a little]* (ill|poorly|unwell) [today|again|now|though|,]* [.|!] $
     (doctor|doc|physio) (says|said) no (training|gym|lifting|sport)
     doctor (says|said|told me|wants me) ..4 (rest|no (training|gym|lifting)|stop|break)
     off sick|sick leave|signed off [sick|work|by]*|throwing up [since|all|everything|today|now]
@@ -192,6 +194,10 @@ AWAY = Pattern(
     freeze my _
     ^ [{greeting}]* (im|i am|we are|were) away? on [a|my|our] {holiday} [{at_present}] >(.|!|,|so|$)
     (holiday|holidays) [!|:|,] (till|til|until|from|for)
+    <!({no_own}) {holiday} {ahead} !(is|was|isnt|will|went|has|got)
+    ^ [{greeting}]* {is_away} [{at_present}] [.|!] $
+    {goes} [{somewhere}]* {when} [[in the] {part}] for {how_many} {unit_long}
+    {leaves} [{somewhere}]* for {how_many} {unit_long} >([,] {when}|.|,|!|$)
     vacation (till|til|until|from|for)
     (surgery|operation) ..6 (week|weeks|day|days|month|months|until|till)
     injured ..4 (until|till|for # weeks)
@@ -258,6 +264,16 @@ AWAY = Pattern(
     """,
     greeting=words_of("hi hey hello coach sorry ,"),
     holiday="holiday|holidays|vacation|annual leave",
+    no_own=words_of("bank public national school summer half kids your his her their last"),
+    ahead="[all|the whole|for|the] next week|(all|this whole) week|from {weekday}",
+    is_away="away|abroad|out of (town|the country)|on [a|my|our] {holiday}|travelling|traveling",
+    goes="{leaves}|(go|going) [away|off|on]*|heading off|setting off|off",
+    leaves="leave|leaving|fly|flying|travel|travelling|traveling|im off|i am off|were off|we are off",
+    somewhere="away|off|out|home|(to|for) [the|my|our] _",
+    when="[on|this|next|coming]* ({weekday}|tomorrow|the #)",
+    part="morning|afternoon|evening|night|early|late",
+    how_many="[about|around|some]* (#|a|an|two|three|one) [good|whole|full|couple of|few]*",
+    unit_long=_UNIT,
     at_present="now|today|at the moment|this week",
     on_leave="(in|on) (holiday|holidays|vacation|leave)",
     one=words_of("one a # only no short long quick second sec brief little each every another"),
@@ -371,3 +387,8 @@ MAY_I_TRAIN = Pattern(
 """A question whether to train with an illness, which pauses nothing by itself."""
 
 NEXT_WEEK = Pattern("next week")
+
+THIS_WEEK = Pattern("(this|the whole|all|all of this|(the|for the) rest of the|the rest of this) week")
+
+GOES_HOME = Pattern("(fly|flying|drive|driving|travel|travelling|go|going|head|heading|off) home [on|this]*")
+"""A journey home before its day, which is where somebody comes from as often as where they go."""

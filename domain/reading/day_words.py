@@ -7,7 +7,15 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import ORDINALS, words_of
 
 Kind = Literal[
-    "offset", "weekday", "last weekday", "next weekday", "day of month", "numbers", "date", "vague"
+    "offset",
+    "weekday",
+    "last weekday",
+    "next weekday",
+    "weekday of next week",
+    "day of month",
+    "numbers",
+    "date",
+    "vague",
 ]
 """How a day is said, which decides what its values are: days from today; the weekday (0 is Monday); the day
 of the month; two or three numbers; the day's ordinal; nothing."""
@@ -69,6 +77,15 @@ PHRASES: Table[Said] = Table(
         (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
     )
 )
+OF_NEXT_WEEK = Pattern(
+    """
+    first:{weekday} [{to} second:{weekday}] [of|in|the|,]* next week
+    next week [,|:|-|on|from|starting|between|the]* first:{weekday} [{to} second:{weekday}]
+    """,
+    weekday=frozenset(WEEKDAYS),
+    to="(to|till|til|until|through|thru|and|or|-|,)",
+)
+"""Weekdays that are told as those of the week to come."""
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
 ENDINGS = frozenset({"st", "nd", "rd", "th"})

@@ -11,6 +11,7 @@ from domain.reading.day_words import (
     AGO,
     DAY_OF_MONTH,
     IN_NUMBERS,
+    OF_NEXT_WEEK,
     OFFSETS,
     PHRASES,
     WEEKDAYS,
@@ -99,14 +100,29 @@ def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:
         day = reader(message, found.start, found.end)
         if day is not None:
             yield Day(found.start, found.end, *day)
+    of_next_week = _of_next_week(message)
     for word in _DAY_NAMES & message.words:
         for at in message.places[word]:
             if word in OFFSETS:
                 yield Day(at, at + 1, "offset", (OFFSETS[word],))
             elif _is_weekday(message, at, word, names_at):
-                yield _weekday(message, at, _WEEKDAYS_OF[word])
+                yield of_next_week.get(at) or _weekday(message, at, _WEEKDAYS_OF[word])
     for at, day in decimals(message):
         yield Day(at, at + 2, *day)
+
+
+def _of_next_week(message: Message) -> dict[int, Day]:
+    """Return the weekdays that are told as those of next week, by their token."""
+    found = {}
+    for said in OF_NEXT_WEEK.find(message):
+        for at, _ in said.parts.values():
+            start, end = at, at + 1
+            if message.texts(at - 2, at) == ["next", "week"]:
+                start -= 2
+            if message.texts(at + 1, at + 3) == ["next", "week"]:
+                end += 2
+            found[at] = Day(start, end, "weekday of next week", (_WEEKDAYS_OF[message.text(at)],))
+    return found
 
 
 def _weekday(message: Message, at: int, number: int) -> Day:

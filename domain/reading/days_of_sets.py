@@ -36,7 +36,9 @@ def training_days(
     moved = wanted.on is not None and not {"move", "pause"}.isdisjoint(wanted.wants)
 
     def is_planned(day: Day) -> bool:
-        if day.kind == "next weekday" or (day.kind == "offset" and day.values[0] > 0):
+        if day.kind in {"next weekday", "weekday of next week"} or (
+            day.kind == "offset" and day.values[0] > 0
+        ):
             return True
         if day.kind not in {"weekday", "day of month", "numbers"}:
             return False

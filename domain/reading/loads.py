@@ -94,9 +94,12 @@ class Loads:
             base = known.target
         else:
             base = known.base(from_last=mark.from_last)
+        is_pointed_at = mark.kind not in {"up", "down"} or mark.value is None
+        if base is None and is_pointed_at and known.is_body:
+            return Decimal(0), self.request.unit, "body", None
         if base is None:
             return None, None, None, "load"
-        if mark.kind not in {"up", "down"} or mark.value is None:
+        if is_pointed_at or mark.value is None:
             return base.load, base.unit, base.load_kind, None
         step = mark.value
         if mark.unit is not None and mark.unit != base.unit:

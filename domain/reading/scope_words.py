@@ -7,7 +7,8 @@ _WEEKDAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 
 PLAN_BEFORE = Pattern(
     """
-    (going|go) for|going to|gonna|will|<!({being}) ill|wanna|wanted|(want|wants) !(of)|about to|soon|saving
+    (going|go) for|going to|gonna|will|<!({being}) ill !({no_will})|wanna|wanted|(want|wants) !(of)
+    about to|soon|saving
     aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of|looking forward to
     plan|planning|planned|prescribed|scheduled|due to do|ready for|preparing for|(build|building) up? to
     try (for|to|and)|trying (for|to)|let me try
@@ -26,6 +27,7 @@ PLAN_BEFORE = Pattern(
     (physio|doctor|doc|therapist|channel|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
     tomorrow|one day|someday|{next}|by (christmas|summer|easter|new year)
 """,
+    no_will=",|.|!|;|'\\n'|$|so|again|since|with|but|today (,|.|!|;|$|'\\n')",
     being="was|were|been|being|am|im|feel|feeling|felt|fell|got|still|so|too|very|quite|really",
     next="next (time|week|session|workout|month) !((im|i am|ill be|we are|well be) !({doing}) _)",
     doing="having|getting|hitting|taking|going|gonna|doing|lifting|trying|aiming|loading",

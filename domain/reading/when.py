@@ -74,6 +74,8 @@ def coming_day(day: Day, sent: datetime) -> date | None:
             # Within this week "next Friday" can be the coming one or the one after it.
             same_week = today.weekday() + ahead <= 6
             return None if same_week else today + timedelta(days=ahead)
+        case "weekday of next week":
+            return today + timedelta(days=7 - today.weekday() + day.values[0])
         case "day of month":
             return _next_day(day.values[0], today)
         case "date":

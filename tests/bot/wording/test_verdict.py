@@ -155,7 +155,8 @@ def test_where_the_best_sets_are_level_it_is_said_which_set_decides(
     [
         (OneMore(7), 8, None, ""),
         (AddLoad(8, 8, 3.1), 6, 6, "Fewer reps are normal at a new load."),
-        (AddLoad(8, 8, 9.1), 6, 4, "Expect about 4 at the new load."),
+        (AddLoad(8, 8, 9.1), 6, 4, "The load is new: about 4 reps are fine to begin with."),
+        (AddLoad(8, 8, 9.1), 6, 1, "The load is new: about 1 rep is fine to begin with."),
         (
             MoreFirst(12, Decimal(50), 11.1, 14),
             13,

@@ -107,6 +107,56 @@ def test_a_pause_that_comes_to_nothing_is_over(pause: str, text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "holiday is over",
+        "holiday's over, back at it",
+        "the holidays are over, unfortunately. back to training",
+        "finished my trip",
+        "we're home, ready to train",
+        "home again",
+        "I can train again",
+        "let's go again",
+    ],
+)
+def test_a_pause_is_over_with_what_it_was_for(text: str) -> None:
+    life = copy.copy(begun())
+    life.says("away for a while", at(8))
+    assert kinds(life.says(text, at(8, 19))) == ["back"]
+    assert not life.state.memory.is_away
+
+
+@pytest.mark.parametrize(
+    "text", ["the holiday is not over yet", "is the holiday over?", "holiday is over on Friday", "again"]
+)
+def test_a_pause_goes_on_while_it_is_not_over(text: str) -> None:
+    life = copy.copy(begun())
+    life.says("away for a while", at(8))
+    life.says(text, at(8, 19))
+    assert life.state.memory.is_away
+
+
+def test_whoever_is_ill_at_home_is_not_back() -> None:
+    life = copy.copy(begun())
+    life.says("ill", at(8))
+    assert "back" not in kinds(life.says("home", at(8, 19)))
+    assert "back" in kinds(life.says("ready to train again", at(11, 19)))
+
+
+def test_a_set_told_with_an_illness_is_kept_and_the_illness_heard() -> None:
+    life = copy.copy(begun())
+    assert kinds(life.says("ill, row 60x9", at(8)))[-2:] == ["paused", "get well"]
+    assert life.state.entries[-1].set.exercise == "Seated cable row"
+    assert life.state.memory.ill_on is not None
+
+
+def test_away_this_week_ends_with_the_week() -> None:
+    life = copy.copy(begun())
+    life.says("on leave this week", at(9))
+    assert (life.state.memory.paused, life.state.memory.paused_until) == (True, date(2026, 3, 16))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
         "our holiday was great",
         "the holiday starts Friday",
         "I'm going on holiday",

@@ -6,6 +6,7 @@ from decimal import Decimal
 import pytest
 
 from domain.client.rotation import due
+from domain.parts import Question
 from tests.domain.client.people import Life, at, kinds
 
 
@@ -37,6 +38,19 @@ def test_two_questions_are_answered_one_after_the_other_the_newer_first() -> Non
     assert kinds(life.says("14", at(2)))[-1] == "question"
     life.says("60", at(2))
     assert loads(life) == [("Hammer curl", Decimal(14), 10), ("Seated cable row", Decimal(60), 9)]
+
+
+def test_what_is_as_last_time_where_there_is_none_is_asked_for_and_body_weight_is_understood() -> None:
+    life = Life()
+    (question,) = life.says("push ups same as last time", at(2))
+    assert isinstance(question, Question)
+    assert (question.slot, question.facts["none_before"]) == ("reps", True)
+    life.says("12", at(2))
+    assert loads(life) == [("Push-up", Decimal(0), 12)]
+    life = Life()
+    life.says("dips up 5 for 6", at(2))
+    life.presses("Body weight", at(2))
+    assert loads(life) == [("Dip", Decimal(0), 6)]
 
 
 def test_the_whole_set_said_again_is_the_answer() -> None:

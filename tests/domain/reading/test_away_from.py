@@ -26,6 +26,17 @@ SENT = datetime.fromisoformat("2026-03-09T18:00:00")
         ("away next week", 16, 23),
         ("away this weekend", 14, 16),
         ("surgery on Friday, back on the 30th", 13, 30),
+        ("leaving thursday for ten days", 12, 22),
+        ("leaving for ten days on thursday", 12, 22),
+        ("we leave tomorrow morning for a week", 10, 17),
+        ("holiday next week", 16, 23),
+        ("on holiday all next week", 16, 23),
+        ("away next week from tuesday", 17, 23),
+        ("away from tuesday to friday next week", 17, 20),
+        ("I fly home tomorrow and am back the 24th", 10, 24),
+        ("away on tuesday", 10, 11),
+        ("tuesday next week I'm away", 17, 18),
+        ("on leave this week", 9, 16),
     ],
 )
 def test_who_is_away_from_a_day_to_come_is_here_until_then(text: str, since: int, back: int | None) -> None:
