@@ -26,6 +26,14 @@ _HEALTH = (
 _BODY_WEIGHT = (
     Other(
         "body weight",
+        # Fewer are reps: "chin-ups: bodyweight today 9".
+        Pattern(
+            "(bodyweight|body weight) (today|this morning) [:|,|is|was|-]* n:# !(x|for|rep|reps|@|+|/|,)"
+        ),
+        least=35,
+    ),
+    Other(
+        "body weight",
         Pattern(
             """
             {weighed} {leads} # [{mass}] {when} {then} {moved} {by} {much} !({of_a_set})
@@ -57,7 +65,7 @@ _BODY_WEIGHT = (
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
                 weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today|this morning)
-                (bodyweight|body weight) (is|was|of|at|now|today|this morning)
+                (bodyweight|body weight) (is|was|of|at|now)
                 bw (is|was|:|=|now|today|this morning)
                 im at|i am at|im down to|im up to
             """,

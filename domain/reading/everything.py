@@ -24,6 +24,7 @@ _AS_PLANNED = Pattern(
     """
     (everything [else]|the (rest|others)|(all|every) ..2 {exercises}|{workout}) {was} {planned}
     ^ [ok|well|so|hi|hey|coach|and|,]* all {was} {planned}
+    (everything|^ [ok|well|so|hi|hey|coach|and|,]* all [exercises|sets|lifts|of it]*) {was} {on_plan}
     {hit} (all|every|everyone|each) [of|the|my|todays|single|one]* {target}
     (all|every|everyone|each) [of|the|my|todays|single|one]* {target} {was} {reached}
     """,
@@ -31,6 +32,7 @@ _AS_PLANNED = Pattern(
     workout="[the|my|this|todays]* (whole|entire|full) (workout|session|training|thing|lot)",
     was="[was|were|went|is|done|today|tonight|got|have been|has been|did|,]*",
     planned="[exactly|just|all|precisely]* (as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
+    on_plan="on (plan|target|schedule|track|point|the money) (>(,|.|!|but|except|apart|bar)|$)",
     plan="(plan|planned|prescribed|written|programmed|wrote|scheduled|asked|targeted)",
     hit="(hit|made|met|got|reached|nailed|managed|did|smashed)",
     target="(target|targets|goal|goals)",

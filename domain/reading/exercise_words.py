@@ -59,6 +59,7 @@ SHORT_FORMS: dict[str, tuple[str, ...]] = {
     "bsq": ("back", "squat"),
     "hung": ("hang",),
     "hams": ("hamstring",),
+    "chinned": ("chinup",),
     "inc": ("incline",),
     "kb": ("kettlebell",),
     "kbs": ("kettlebell",),

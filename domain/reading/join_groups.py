@@ -87,6 +87,9 @@ def _changed(group: Group) -> Group:
 
 def _completes(before: Group, group: Group) -> bool:
     """Return whether two groups are a load and its reps, in either order."""
+    if _only_amount(group) and _only_body(before):
+        # "Pull-ups with no help at all! 2 reps"
+        return before.named is not None
     if _only_amount(group):
         return _only_load(before) or _only_bare(before) or _only_unknown_load(before)
     if _only_load(group):
@@ -117,6 +120,11 @@ _WHOLE = frozenset(
         "pin",
     }
 )
+
+
+def _only_body(group: Group) -> bool:
+    """Return whether a group says only that there was no load."""
+    return bool(group.items) and all(isinstance(i, Mark) and i.kind == "body" for i in group.items)
 
 
 def _only_unknown_load(group: Group) -> bool:

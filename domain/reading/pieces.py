@@ -150,7 +150,7 @@ def _numbers(element: Element, known: Known) -> list[tuple[Quantity, str]]:
     """Return the numbers of an element with their joints, each as far as it tells by itself what it is."""
     if _is_range(element, known):
         return []
-    quantities = [_timed(q, known) for q in element.quantities]
+    quantities = _counted_alike([_timed(q, known) for q in element.quantities], known)
     quantities, joints = pairs_of_dumbbells(quantities, list(element.joints), known)
     numbers = list(zip(quantities, joints, strict=True))
     if not known.hold:
@@ -212,6 +212,19 @@ def _timed(q: Quantity, known: Known) -> Quantity:
     if q.role == "pair" and q.kind is None and known.hold and known.kind != "each":
         return q._replace(role="seconds")
     return q
+
+
+def _counted_alike(quantities: list[Quantity], known: Known) -> list[Quantity]:
+    """Take what can be either for what it is beside the other number: "32 x 40s" of a hold in seconds, "14 each
+    arm 11 reps" with 14 in each hand."""
+    if len(quantities) != 2 or known.kind != "each":
+        return quantities
+    first, second = quantities
+    if known.hold and second.role == "pair" and second.kind is None and first.role in {None, "load", "pair"}:
+        return [first, second._replace(role="seconds")]
+    if first.role == second.role == "reps" and first.each and known.load_fits(first):
+        return [first._replace(role="load"), second]
+    return quantities
 
 
 def _typed(q: Quantity, known: Known, *, alone: bool) -> Quantity:

@@ -275,6 +275,9 @@ def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
         return False
     if isinstance(first, Mark):
         return True
+    if first is not None and _is_told_with(first) and lead[-1].quantities[0].role != "load":
+        # "8 then 7 hammer curls 14 for 11" tells the curls whole behind their name.
+        return False
     return (
         first is not None
         and len(first.quantities) <= 2
@@ -284,6 +287,11 @@ def _completes(lead: Sequence[Item], tail: Sequence[Item]) -> bool:
             or first.quantities[0].role is None
         )
     )
+
+
+def _is_told_with(item: Element) -> bool:
+    """Return whether a load stands with its reps, and no number of sets."""
+    return len(item.quantities) == 2 and item.joints[1] in {"x", "for"} and not _can_be_sets(item)
 
 
 def is_parted(message: Message, start: int, end: int) -> bool:

@@ -32,7 +32,7 @@ _WEAK = words_of("bad weak weaker worse other")
 """Words that tell two sides apart where a limb follows: "10 good side, 8 bad side"."""
 _LIMBS = words_of("side leg arm hand foot one")
 _SAYS_A_SIDE = frozenset({*_SIDES, *_STRONG, *_WEAK, *BODY_SIDES})
-_BEFORE_SIDE = words_of("on the my with for reps rep in x of times each a side leg arm hand per and only")
+_BEFORE_SIDE = words_of("( on the my with for reps rep in x of times each a side leg arm hand per and only")
 """What may stand between a number and the side that follows it: "10 reps on the right"."""
 _AFTER_SIDE = words_of(
     """side leg arm hand foot one : - = did does got managed made stopped at only just barely had was were

@@ -216,7 +216,15 @@ def _followed_by_set(message: Message, name: Named) -> bool:
     at = name.end
     while message.text(at) in _BEFORE_A_NUMBER:
         at += 1
+    if message.text(at) == "," and _SET_ENDS.at(message, at + 1) is not None:
+        # "All on target but the press, 50x9"
+        return True
     return message.value(at) is not None and message.text(at + 1) not in _NO_SET
+
+
+_SET_ENDS = Pattern(
+    "[only|just|got]* # [kg|kgs|kilo|kilos|lb|lbs] (x|for|*|/) # [reps] (>(.|!|;|,|and|'\n')|$)"
+)
 
 
 def _ends_at(message: Message, at: int) -> bool:
