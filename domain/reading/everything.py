@@ -9,6 +9,7 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from domain.reading.days import find_days
+from domain.reading.element import Element
 from domain.reading.gather import Group
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named
@@ -22,7 +23,8 @@ from domain.reading.words import words_of
 
 _AS_PLANNED = Pattern(
     """
-    (everything [else]|the (rest|others)|(all|every) ..2 {exercises}|{workout}) {was} {planned}
+    (everything [else]|the (rest|others) [{of_it}]|(^|<({pause})) rest [{of_it}]) {was} {planned}
+    ((all|every) ..2 {exercises}|{workout}) {was} {planned}
     ^ [ok|well|so|hi|hey|coach|and|,]* all {was} {planned}
     (everything|^ [ok|well|so|hi|hey|coach|and|,]* all [exercises|sets|lifts|of it]*) {was} {on_plan}
     {hit} (all|every|everyone|each) [of|the|my|todays|single|one]* {target}
@@ -32,6 +34,8 @@ _AS_PLANNED = Pattern(
     workout="[the|my|this|todays]* (whole|entire|full) (workout|session|training|thing|lot)",
     was="[was|were|went|is|done|today|tonight|got|have been|has been|did|,]*",
     planned="[exactly|just|all|precisely]* (as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
+    pause=words_of(", . ; - ! and then ok"),
+    of_it="of (it|them|the (workout|session|list|exercises))",
     on_plan="on (plan|target|schedule|track|point|the money) (>(,|.|!|but|except|apart|bar)|$)",
     plan="(plan|planned|prescribed|written|programmed|wrote|scheduled|asked|targeted)",
     hit="(hit|made|met|got|reached|nailed|managed|did|smashed)",
@@ -43,9 +47,10 @@ _AS_LAST_TIME = Pattern(
     {everything} {was} [exactly|just|the]* {like_last}
     [exactly|just|the]* {like_last} (on|for|with|in|across) {everything}
     """,
-    everything="(everything|all (of (it|them)|exercises|lifts|sets))",
+    everything="(everything|all (of (it|them)|exercises|lifts|sets)|[the] rest [of (it|them)])",
     was="[was|were|went|is|done|today|tonight|did|,]*",
-    like_last="same [weights|reps|numbers|and]* (as|like) last (time|week|session|workout)",
+    like_last="[the] same [weights|reps|numbers|and]* (as|like) last {time}|(like|as) last {time}",
+    time="(time|week|session|workout)",
 )
 
 
@@ -70,13 +75,15 @@ def of_everything(
                 group.items = [i for i in group.items if not (isinstance(i, Mark) and i.start == found.start)]
         own = {name for n in named for name in n.names}
         day = exercises.day(exercises.request.sent.date())
+        turn = exercises.next(day)
+        bare = sum(isinstance(i, Element) for group in kept if group.named is None for i in group.items)
         mark = Mark(kind, found.start, found.end, from_last=kind == "same all")
         at, sentence = found.start, message.sentence[found.start]
         told = [
             Group(Named(at, at, (one.name,)), [mark], sentence=sentence)
             for one in exercises.request.plan
             if one.name not in own
-            for _ in range(one.sets - day.counts.get(one.name, 0))
+            for _ in range(one.sets - day.counts.get(one.name, 0) - bare * (one.name == turn))
         ]
         return sorted([*told, *kept], key=lambda group: group.start)
     return list(groups)

@@ -112,6 +112,7 @@ def with_number_words(tokens: list[Token]) -> list[Token]:
             and token.text in _FEW_REPS
             and (_is_after_load(out) or _is_before_load(tokens, at + 1))
             and _next_word(tokens, at) not in _LIMB
+            and not _is_told_again(tokens, at)
         ):
             out.append(token._replace(kind=NUMBER, value=Decimal(_FEW_REPS[token.text]), spoken=True))
             out.append(Token(WORD, "reps", token.end - 1, token.end, glued=True))
@@ -172,6 +173,18 @@ def _is_after_load(out: list[Token]) -> bool:
         at -= 1
     value = out[at].value if at >= 0 else None
     return value is not None and value >= 20
+
+
+def _is_told_again(tokens: list[Token], at: int) -> bool:
+    """Return whether a load with just so many reps follows: "a double 245x2"."""
+    loads = range(at + 1, min(at + 4, len(tokens) - 2))
+    load = next((k for k in loads if tokens[k].value is not None), None)
+    if load is None or tokens[load + 1].text not in _TIMES_OR_FOR:
+        return False
+    return tokens[load + 2].value == _FEW_REPS[tokens[at].text]
+
+
+_TIMES_OR_FOR = frozenset({"x", "for"})
 
 
 def _is_before_load(tokens: list[Token], at: int) -> bool:

@@ -215,8 +215,8 @@ def _timed(q: Quantity, known: Known) -> Quantity:
 
 
 def _counted_alike(quantities: list[Quantity], known: Known) -> list[Quantity]:
-    """Take what can be either for what it is beside the other number: "32 x 40s" of a hold in seconds, "14 each
-    arm 11 reps" with 14 in each hand."""
+    """Take what can be either for what it is beside the other number: "32 x 40s" of a hold in seconds, "14
+    each arm 11 reps" with 14 in each hand."""
     if len(quantities) != 2 or known.kind != "each":
         return quantities
     first, second = quantities

@@ -86,7 +86,7 @@ def _read(request: Request, message: Message) -> Reading:
     days = find_days(message, frozenset([n.start for n in named]))
     for day in days:
         message.take(day.start, day.end, "a day")
-    undo = wants.find_undo(message)
+    undo = wants.find_undo(message, named, request.done[-1].exercise if request.done else None)
     correcting = is_correction(message, request, named, days)
     pointers = find_pointers(message)
     mark_failing_things(message)

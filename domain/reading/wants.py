@@ -15,6 +15,7 @@ from domain.reading.request import Absence, Slot, Want
 from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TAKES_BACK, TODAY_WORDS
 from domain.reading.skips import exercises_left_out
 from domain.reading.want_words import (
+    DELETE,
     STOP,
     STOP_TOLD,
     UNDO,
@@ -96,6 +97,10 @@ def find_wants(
     )
 
 
+_OF_THE_RECORD = words_of("set entry one please pls again thanks")
+_ENDS = words_of(". ! ; ,") | {"", "\n"}
+
+
 def _means_all(message: Message, name: Named) -> bool:
     """Return whether all exercises that a name fits are meant: "both calf raises"."""
     before = message.texts(max(0, name.start - 3), name.start)
@@ -160,8 +165,20 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
     return not SAYS_WORKOUT.isdisjoint(words) or after in {"today", "tonight"}
 
 
-def find_undo(message: Message) -> tuple[int, int] | None:
-    """Return the words that take back the last record, as a span of tokens; None where there are none."""
+def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tuple[int, int] | None:
+    """Return the words that take back the last record, as a span of tokens; None where there are none.
+
+    `last` is the exercise of that record.
+    """
+    for name in named:
+        delete = DELETE.at(message, name.start - 1) or DELETE.at(message, name.start - 2)
+        if delete is None or delete.end != name.start or name.names != (last,):
+            continue
+        end = name.end
+        while message.text(end) in _OF_THE_RECORD:
+            end += 1
+        if message.text(end) in _ENDS:
+            return delete.start, name.end
     for undo in UNDO.find(message):
         if message.text(undo.start - 1) in _NOT_UNDONE:
             continue

@@ -17,7 +17,16 @@ GATES: list[tuple[Search, frozenset[str], set[str]]] = [
         skips.exercises_left_out,
         skips._MAY_LEAVE_OUT,
         # All of them tell apart what only sounds as if it left something out.
-        {"END_OF_NONE", "LONG_AGO", "NEARLY_SKIPPED", "NOT_SKIPPED", "NO_GAIN", "SOMEBODY_ELSE", "_TOLD_OF"},
+        {
+            "END_OF_NONE",
+            "LONG_AGO",
+            "NEARLY_SKIPPED",
+            "NOT_SKIPPED",
+            "NO_GAIN",
+            "_SET_ENDS",
+            "SOMEBODY_ELSE",
+            "_TOLD_OF",
+        },
     ),
     (
         correction_of_records.is_of_what_is_recorded,
