@@ -48,7 +48,9 @@ _QUESTIONS: dict[Asked, str] = {
     rf"(?: else)? (?:see|read) {_ALL}|"
     r"do you (?:share|sell|pass on|give away) (?:my |the )?(?:data|it|information|anything)(?: .{1,30})?|"
     r"where does (?:my data|it|this) go",
-    "stored": r"what(?:'s| is| do| does| all| data| information| else| exactly| kind of data)*"
+    "stored": r"what (?:happens|do you do|is done|will happen|becomes) (?:to|with|of) (?:all )?(?:my|the) "
+    r"(?:data|messages|information|answers|journal)|"
+    r"what(?:'s| is| do| does| all| data| information| else| exactly| kind of data)*"
     r"(?: (?:you|this|it|the bot|kilopost|is|gets?|do|does))* (?:store|save|keep|know|collect|record|have|"
     r"stored|saved|"
     r"kept|collected)s?(?: (?:about|on|of|from) (?:me|us))?|what (?:data|information) (?:do you have|is "

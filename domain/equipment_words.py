@@ -339,18 +339,19 @@ HAVING: dict[str, str] = {
 """The implements that a list of what is at hand can name, each with the name of its lack."""
 
 
+_BEFORE_ITEM = re.compile(
+    r"^(?:and |only |just |i have |i've got |we have |(?:i )?train (?:at home |in my \w+ )?with |at home |"
+    r"some |an? |my |the |own |pair of )+"
+)
+
+
 def at_hand(text: str, equipment: Equipment) -> Equipment | None:
     """Return the equipment of who has just what `text` lists ("dumbbells and bands", "nothing"); else
     None."""
     said = " ".join(text.casefold().split()).strip(" .!")
     if _BODY_ALONE.fullmatch(said):
         return _without_others(equipment, set())
-    items = [
-        re.sub(
-            r"^(?:and |only |just |i have |i've got |we have |some |an? |my |the |own |pair of )+", "", each
-        )
-        for each in re.split(AND, said)
-    ]
+    items = [_BEFORE_ITEM.sub("", each) for each in re.split(AND, said)]
     named = [HAVING.get(each.removesuffix("s")) for each in items]
     return _without_others(equipment, {each for each in named if each}) if None not in named else None
 

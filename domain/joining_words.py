@@ -6,13 +6,15 @@ What is not clear is no answer: nobody is taken to agree, or to be of age, by a 
 import re
 from typing import Literal
 
+from domain.reading.number_words import TEENS, TENS, UNITS
+
 ADULT_FROM = 18
 """Under this age in years a guardian has to agree. The house's own rule: what counts as adult differs by
 country."""
 
 _AGREES = re.compile(
     r"(?:(?:yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|great|of course|absolutely|"
-    r"certainly|definitely|"
+    r"certainly|definitely|why not|"
     r"agreed?|accepted|accept|i agree|i accept|i do|i consent|i am in|i'm in|that's fine|that is fine|"
     r"fine by me|"
     r"fine with me|sounds good|sounds fine|go ahead|let's (?:go|start|begin|do (?:it|this))|please do|"
@@ -26,8 +28,8 @@ _CLEARLY = re.compile(
     r"accept|accepted|i do|consent|in|good|go|do|start|begin)\b|\U0001f44d|✅"
 )
 _REFUSES = re.compile(
-    r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|maybe|"
-    r"perhaps|stop|cancel|"
+    r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|"
+    r"stop|cancel|"
     r"no thanks?|no thank you|(?:i )?(?:don't|do not|dont|can't|cannot|won't) (?:agree|accept|consent|"
     r"want(?: to| this| that)?|think so)|"
     r"i disagree|disagree|i'd rather not|i would rather not|rather not|i refuse|decline|i decline|"
@@ -75,6 +77,9 @@ _AGE = re.compile(
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
     r"yesterday|today|next month|next year|soon|in \w+|actually|"
     r"not \d+))*"
+)
+_AGE_IN_WORDS = re.compile(
+    rf"\b(?:(?P<tens>{'|'.join(TENS)})(?:[ -](?P<units>{'|'.join(UNITS)}))?|(?P<teens>{'|'.join(TEENS)}))\b"
 )
 _PICTURES = re.compile(r"[^\w\s'.,!?:+/-]")
 """Signs beside the words that say nothing, like a cake."""
@@ -140,6 +145,7 @@ def asks_who(text: str) -> bool:
 def age_of(text: str) -> Literal["adult", "minor"] | None:
     """Return whether `text` says that somebody is of age; None where it does not say."""
     said = " ".join(_PICTURES.sub(" ", plainly(text)).split()).rstrip(" .!")
+    said = _AGE_IN_WORDS.sub(_age_in_numbers, said)
     found = _AGE.fullmatch(said)
     if found is not None:
         age = int(found["age"])
@@ -149,6 +155,11 @@ def age_of(text: str) -> Literal["adult", "minor"] | None:
     if _MINOR.fullmatch(said):
         return "minor"
     return "adult" if _ADULT.fullmatch(said) else None
+
+
+def _age_in_numbers(found: re.Match[str]) -> str:
+    tens, units, teens = found.group("tens", "units", "teens")
+    return str(TEENS[teens] if teens else TENS[tens] + UNITS.get(units or "", 0))
 
 
 def guardian_agrees(text: str) -> bool:

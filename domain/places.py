@@ -122,7 +122,8 @@ def _bare(text: str) -> str:
 
 
 def _known(part: str) -> tuple[str, ...]:
-    for name in (part, re.sub(r"^st\.? ", "saint ", part)):
+    spelt = part.replace("'", "")
+    for name in (part, *(re.sub(r"^st\.? ", saint, spelt) for saint in ("saint ", "st "))):
         found = _countries().get(name) or _other_places().get(name) or _towns().get(name.replace(" ", "_"))
         if found:
             return found

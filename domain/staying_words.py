@@ -8,6 +8,9 @@ _TRIP = """
     traveling|business trip|work trip|weekend away|weekend trip|cruise|conference|flight|camping [trip]|break|
     time off|leave|annual leave|city break|pause)
 """
+_ILLNESS = (
+    "[the|my|this]* (flu|flus|cold|colds|bug|bugs|covid|covids|fever|fevers|virus|illness|infection|cough)"
+)
 
 _NOTHING_OF_IT = wholes(
     """
@@ -47,10 +50,13 @@ _OVER = """
     [{news}]* {again} [{news}]* [{again} [{news}]*]*
 """
 _OVER_WORDS = {
-    "news": "finally|sadly|alas|unfortunately|well|so|right|then|and|now|,|'.'|-|!|;|from (today|now) on",
-    "trip": _TRIP,
+    "news": """
+        finally|sadly|alas|unfortunately|well|so|right|then|and|now|,|'.'|-|!|;|from (today|now) on
+        (i|im|i am) (feel|feeling) [all|much|really|so]* (great|good|fine|better|well|fit|ok) [again]
+        what (now|next)|whats next|what is next
+    """,
     "was": "is|s|are|was|were|has|have|come|came|to|all|now|officially|just|already|sadly|been",
-    "over": "over|done|finished|ended|an end|behind me|behind us|past me|past us|up",
+    "over": "over|gone|better|passed|done|finished|ended|an end|behind me|behind us|past me|past us|up",
     "i": "i|im|i am|we|were|we are",
     "get": "come|came|got|get|just|safely|finally|feeling|all|going|getting|straight|been",
     "there": """
@@ -69,8 +75,8 @@ _AGAIN = """
     lets {go_on} [again]
     {go_on} (again|as usual|as planned|as normal|as before)
 """
-_BACK = wholes(_OVER, again=_AGAIN, **_OVER_WORDS)
-_HOME = wholes(_OVER, again=f"{_AGAIN}\n[{{i}}]* [{{get}}]* home [{{there}}]*", **_OVER_WORDS)
+_BACK = wholes(_OVER, again=_AGAIN, trip=_ILLNESS, **_OVER_WORDS)
+_HOME = wholes(_OVER, again=f"{_AGAIN}\n[{{i}}]* [{{get}}]* home [{{there}}]*", trip=_TRIP, **_OVER_WORDS)
 """Home is where somebody comes back to from a journey, and stays with an illness."""
 
 

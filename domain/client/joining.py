@@ -17,6 +17,7 @@ from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
 from domain.client.rotation import in_turn
 from domain.client.settings import (
+    says_time_here,
     set_equipment,
     set_hour,
     set_unit,
@@ -172,7 +173,7 @@ def take_hour(draft: Draft, text: str) -> Taken:
         draft.remember(reminders_off=True)
         draft.notice("reminders unwanted")
         return "settled"
-    clock = clock_in(said)
+    clock = None if says_time_here(said) else clock_in(said)
     if clock is None:
         # A yes is to the local time that was said back with the question.
         return "open" if agrees(said) else "unread"
@@ -247,7 +248,8 @@ def first_workout(draft: Draft) -> dict[str, Any]:
 
 
 AT_ONCE = re.compile(
-    r"(?:today|now|right now|straight away|right away|as soon as possible|asap|at once|immediately)"
+    r"(?:today|now|right now|straight away|right away|as soon as possible|asap|at once|immediately|"
+    r"whenever(?: you like)?|any ?time|any day|as soon as i can)"
     r"(?: please| if possible| then)?"
 )
 ALL_BUT = re.compile(

@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import replace
-from datetime import time
+from datetime import time, timedelta
 from zoneinfo import ZoneInfo
 
 from domain.actions import Words
@@ -61,7 +61,8 @@ _ZONE = re.compile(
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
 _TRIP = re.compile(
-    r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off) to "
+    r"(?:(?:i|we) (?:fly|travel)|"
+    r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off)) to "
     r"(?P<place>[a-zà-ÿ .'-]{2,40}?)"
     r"(?: (?:today|tonight|tomorrow|soon|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))*|"
     r"(?:i'll|i will|we'll) be in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
@@ -84,18 +85,20 @@ _FOUND_ILL = re.compile(
     r"i (?:have )?had (?:a |an )?(?:heart attack|stroke|operation|surgery).{0,30})"
 )
 _BACK = re.compile(
-    r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
+    r"(?:(?:hi|hello|hey|ok|okay|so|actually|well|oh|sorry|and|please)[,!. ]+){0,3}"
     r"(?:(?:i'm|im|i am)(?: now)? back(?: again| now| home| in town)*|back(?: again)?|"
     r"i'm (?:well|healthy|better) again|resume|(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?)"
 )
 _BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
 """What says so only for somebody who was away, or has stopped the reminders."""
 _TRAINS_THERE = re.compile(
-    r"(?:.{0,30}\b)?(?:i(?:'ll| will| can| do|'m going to)? (?:still )?train (?:there|here|anyway)|"
-    r"i(?:'m| am) training (?:there|here|anyway)|there(?:'s| is) a gym (?:there|here)|"
+    r"(?:.{0,30}\b)?(?:i(?:'ll| will| can| do|'m going to)? (?:still )?train (?:there|here|at home|anyway)|"
+    r"i(?:'m| am) training (?:there|here|at home|anyway)|there(?:'s| is) a gym (?:there|here)|"
     r"(?:the|my) (?:hotel|place) has a gym)(?: too| as well| though| all the same)*"
 )
 """What says of somebody away that the training goes on there."""
+TOLD_WITHIN = timedelta(days=3)
+"""For how long after the end of a pause the client can say that it is over. The house's own choice."""
 _WELL = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
     r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
@@ -139,13 +142,20 @@ def take_return(draft: Draft, said: str) -> bool:
     trains_there = draft.memory.is_away and _TRAINS_THERE.fullmatch(said) is not None
     if not (
         _BACK.fullmatch(said)
-        or (is_away and (_BACK_FROM.fullmatch(said) or is_back(said, was_ill=is_ill)))
+        or (is_away and _BACK_FROM.fullmatch(said))
+        or ((is_away or was_away_lately(draft)) and is_back(said, was_ill=is_ill))
         or (is_ill and _WELL.fullmatch(said))
         or trains_there
     ):
         return False
     come_back(draft, was_here=trains_there)
     return True
+
+
+def was_away_lately(draft: Draft) -> bool:
+    """Return whether a pause has just ended by itself, so that its end can still be told."""
+    until = draft.memory.paused_until
+    return until is not None and draft.today - until <= TOLD_WITHIN
 
 
 def plainly(text: str) -> str:
@@ -187,6 +197,11 @@ def take_zone(draft: Draft, said: str) -> bool:
     elif zones:
         set_zone(draft, zones[0])
     return bool(zones)
+
+
+def says_time_here(said: str) -> bool:
+    """Return whether `said` is what time it is where the client is, and no hour that is wished for."""
+    return _TIME_HERE.fullmatch(said) is not None
 
 
 def take_start(draft: Draft, said: str) -> bool:

@@ -8,7 +8,8 @@ from domain.glossary import glossary, term_asked
 QUESTIONS: dict[Asked, str] = {
     "seen": "who sees this?|Who can see my messages?|who reads what I write here|is this private?|"
     "does my coach see this?|can other people see my data?|is my data safe?|do you share my data?",
-    "stored": "what do you store?|what do you store about me?|what do you know about me?|"
+    "stored": "what do you store?|what do you store about me?|what happens to my data?|"
+    "what do you know about me?|"
     "what data do you have about me?|what is stored?|what data do you keep?",
     "equipment": "what equipment do I have?|which plates do I have?|my equipment|"
     "what do I have to train with?",

@@ -134,6 +134,29 @@ def test_a_pause_goes_on_while_it_is_not_over(text: str) -> None:
     assert life.state.memory.is_away
 
 
+@pytest.mark.parametrize("text", ["holiday's over, back at it", "home again", "back to training"])
+def test_that_it_is_over_can_still_be_said_once_the_pause_has_ended(text: str) -> None:
+    life = copy.copy(begun())
+    life.says("away till Thursday", at(8))
+    assert kinds(life.says(text, at(12, 12)))[0] == "back"
+    life = copy.copy(begun())
+    life.says("away till Thursday", at(8))
+    assert "back" not in kinds(life.says(text, at(17, 12)))
+
+
+def test_an_illness_that_is_gone_ends_its_pause_whatever_is_said_beside_it() -> None:
+    life = copy.copy(begun())
+    life.says("got the flu", at(8))
+    assert "back" in kinds(life.says("flu's gone, I feel great, what now?", at(11, 19)))
+
+
+def test_training_at_home_all_the_same_takes_a_pause_back() -> None:
+    life = copy.copy(begun())
+    life.says("I fly home tomorrow and am back the 24th", at(8))
+    life.says("never mind, I train at home as well", at(8, 19))
+    assert not life.state.memory.is_away
+
+
 def test_whoever_is_ill_at_home_is_not_back() -> None:
     life = copy.copy(begun())
     life.says("ill", at(8))

@@ -44,6 +44,8 @@ SAID_BACK = {
     "remind me an hour later": "Reminders come at 09:00",
     "can you remind me half an hour earlier?": "Reminders come at 07:30",
     "the reminder 2 hours later please": "Reminders come at 10:00",
+    "actually start reminders again please": "Welcome back",
+    "I fly to Auckland tomorrow": "Once you are there, say «I'm in Auckland»",
     # unit
     "use pounds": "Plain numbers are lb",
     "I use lbs": "Plain numbers are lb",
