@@ -247,7 +247,8 @@ AWAY = Pattern(
         home|here|again|training|from [my|the] _
     """,
     back_when="""
-        on (the|#|{weekday}|{month})|the #|{weekday}|{month}|in (#|a|about|two|three)|next|#|after (the|#|a)
+        on (the|#|{weekday}|{month})|the #|{weekday}|{month}|in (#|a|about|two|three|the #)
+        next|#|after (the|#|a)
         around the|by|from the|tomorrow|(at|by) the #
     """,
     take=words_of(

@@ -21,7 +21,15 @@ from domain.reading.request import Place, Side
 from domain.reading.tokens import Token
 from domain.reading.words import words_of
 
-_SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both", "lft": "left", "rigth": "right"}
+_SIDES: dict[str, Side] = {
+    "left": "left",
+    "right": "right",
+    "both": "both",
+    "lft": "left",
+    "lt": "left",
+    "rigth": "right",
+    "rt": "right",
+}
 
 _AFTER_BACK_AGAIN = words_of("on in from to at home off soon tomorrow squat squats extension extensions by")
 """Words after "back" that make it a return or an exercise, unless "my" or "the" stands before it."""
@@ -181,7 +189,7 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
         close = at < end + 6 or after in {"side", "one"} or message.texts(at - 2, at) == ["on", "the"]
         if not close and not (before == "," and after in _ENDS):
             continue
-        if at == end + 2 and message.texts(end, at) == ["on", "the"] and after in _SAID_OF_IT:
+        if at == end + 2 and message.texts(end, at) == ["on", "the"] and after in _SAID_OF_IT | HURT:
             return _SIDES.get(text)
         if message.texts(at - 2, at) == ["on", "the"] and after in _AFTER_ON_THE_SIDE:
             return _SIDES.get(text)

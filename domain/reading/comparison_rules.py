@@ -173,6 +173,13 @@ _FEWER_REPS = Pattern(
     not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
     **_LISTS,
 )
+_JUST_MORE = Pattern("<!(#) n:# more (>(,|.|!|;|'('|-|and|then|but|today)|$)")
+"""After the name of an exercise: "push-ups one more"."""
+_NO_NAME = words_of(
+    """did do get got had have and then plus with in for left only even just maybe not no the was were is x
+    managed hit , . ! ; : - + / ( @ at by to of kg kgs lb lbs reps rep s sec set sets try one two be could
+    can couldve would eat need needed want wanted add added after before about squeezed out i then"""
+) | {"\n", ""}
 _SAME_REPS = Pattern(
     "[the|exactly]* same [number of] ({reps}|rep count) [as {last}] !(_ #)",
     **_LISTS,
@@ -267,6 +274,7 @@ COMPARISON_RULES: tuple[Rule, ...] = (
         not_after=_REMARKS_ON,
         otherwise=Decimal(1),
     ),
+    Rule("more reps", _JUST_MORE, within=(1, MOST_MORE), whole=True, not_after=_NO_NAME),
     Rule("more reps", _SAME_REPS, otherwise=Decimal(0), beside=True),
     Rule("more reps", _FOR_MORE_REPS, within=(1, _MOST_FOR), whole=True),
     Rule("fewer reps", _FOR_FEWER_REPS, within=(1, _MOST_FOR), whole=True),

@@ -126,8 +126,10 @@ _MOVED_TO = Pattern(
     """
     {moved} {what} to [a|the|just|only]* >(#)
     (settled|opted|stuck|settling) (for|with|at) [a|the|just|only]* >(#)
+    {tried} [a|the|just|only|with|at]* >(#)
     (i|we|ive) [only|just|actually|then|still]* {took} [a|the|just|only|about]* >(#)
     """,
+    tried="tried|attempted|unracked|loaded|opened with|walked out",
     took="used|loaded|took|chose|picked|grabbed|lifted|pressed|pushed|pulled|had",
     moved="dropped|drop|went|go|moved|back|up|down|lowered|reduced|switched|changed|bumped|raised|upped|increased",
     what="[it|the weight|the load|weight|the (help|assistance|support|assist)|back|down|up|over|again]*",

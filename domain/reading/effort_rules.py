@@ -117,6 +117,7 @@ _FAILURE = Pattern(
         the? (wheels|wheel) (fell|came) off
         (went|goes|could go|would go|was going|moved|worked) (no (more|longer|further)|not (more|anymore))
         {cannot} [do|get|manage|squeeze|out|go|on]* {no_more}
+        (no more|nothing more) (possible|left|there|came|in me) !(to)
         exhaustion|exhausted|collapse|collapsed|collapsing|(the|my) (limit|absolute end)
         (dropped|failed|gave out)
     """,

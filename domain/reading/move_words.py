@@ -108,6 +108,9 @@ WILL_TRAIN = Pattern(
     (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after
         tomorrow)
     the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)
+    [the|my|todays]* (training|workout|session|gym) i will? (do|make|have|take) >([on] {short_weekday}|
+        tomorrow)
+    (doing|do) (this|it|that) >(tomorrow|on {short_weekday}|{weekday})
     train >(on # ..4 instead)
     (doing|do|train|training) {it} >(tomorrow|on {short_weekday}|{weekday}|instead)
     """,

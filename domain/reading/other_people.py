@@ -58,6 +58,7 @@ _A_CHILD = Pattern(
 _HE_OR_SHE = Pattern(
     """
     (he|she|they|everyone|someone|somebody|hes|shes) [just|only|even|casually|also|then|easily] {does}
+    (he|she) [just|only|even|casually|also|then|easily] (lift|bench|squat|deadlift|do|make|press|curl) >(#)
 """,
     does=_DOES,
 )

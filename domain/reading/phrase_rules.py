@@ -28,7 +28,7 @@ _BODY = Pattern("""
     just me !(and|at|in|with|who|i)
     just me and (the|a|my) (step|box|floor|mat|wall|chair|ground|stairs|stair)
     [just|only] (with|using) (my|me) body !(weight)
-    no [added|extra|additional] (weight|weights)
+    no [added|extra|additional] (weight|weights)|no (kilo|kilos) >(#)
     without [any|added|extra|additional]* (weight|weights)
     unweighted|weightless|zero added|no load|with nothing [on|added|extra]
     (no|without) [the|a|my|any|extra]* (belt|plate|plates|vest|backpack|rucksack|chain|chains)

@@ -156,7 +156,7 @@ def _numbers(element: Element, known: Known) -> list[tuple[Quantity, str]]:
     if not known.hold:
         # Beside reps, a time tells how long they took.
         numbers = [(q, joint) for q, joint in numbers if q.role != "seconds"]
-    numbers = _with_list(numbers, known)
+    numbers = _with_list(_with_count_ahead(numbers, known), known)
     alone = len(element.quantities) == 1
     return [(_typed(q, known, alone=alone), joint) for q, joint in numbers]
 
@@ -193,6 +193,18 @@ def _with_list(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[
     return [*numbers[:2], *((q, "/") for q, _ in numbers[2:])]
 
 
+def _with_count_ahead(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[Quantity, str]]:
+    """Take the number before a colon for how many sets were done where so many follow: "rows 3: 9, 9, 8"."""
+    if len(numbers) < 3 or numbers[1][1] != ":" or numbers[0][0].role is not None:
+        return numbers
+    count = numbers[0][0]
+    if count.value != len(numbers) - 1 or known.load_fits(count) is not False:
+        return numbers
+    if any(q.role not in {None, "reps"} or not known.reps_fit(q) for q, _ in numbers[1:]):
+        return numbers
+    return [(count._replace(role="sets"), numbers[0][1]), *numbers[1:]]
+
+
 def _is_told_of_one_load(numbers: Sequence[tuple[Quantity, str]], known: Known) -> bool:
     """Return whether a list of reps stands after one load by its signs: "20 x 16/14/13"."""
     if len(numbers) < _LOAD_AND_LIST or numbers[1][1] not in _TIES | {":"}:
@@ -208,7 +220,10 @@ def _sets_planned(known: Known) -> int:
 
 
 def _timed(q: Quantity, known: Known) -> Quantity:
-    """Take "30s" for seconds on a hold, unless loads are per hand there, which makes it a pair or seconds."""
+    """Take "30s" for seconds on a hold, unless loads are per hand there, which makes it a pair or seconds;
+    and "twice" there for how many sets."""
+    if q.times and known.hold:
+        return q._replace(role="sets")
     if q.role == "pair" and q.kind is None and known.hold and known.kind != "each":
         return q._replace(role="seconds")
     return q
@@ -222,6 +237,10 @@ def _counted_alike(quantities: list[Quantity], known: Known) -> list[Quantity]:
     first, second = quantities
     if known.hold and second.role == "pair" and second.kind is None and first.role in {None, "load", "pair"}:
         return [first, second._replace(role="seconds")]
+    swapped = first.role is None and second.role == "reps" and second.each and known.in_range(first)
+    if swapped and known.load_fits(first) is False and known.load_fits(second):
+        # "Lunges 12x30 each leg"
+        return [first._replace(role="reps"), second._replace(role="load")]
     if first.role == second.role == "reps" and first.each and known.load_fits(first):
         return [first._replace(role="load"), second]
     return quantities

@@ -33,7 +33,7 @@ HELP = Pattern(
     what [is the?] (mean|means|meaning) of? ["] _
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] [{sign}] ["] (_|#|x #) ....4 (mean|means|stand for|
         stands for)
-    (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term}
+    (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term} !(on)
     (meaning|definition) of _
     ^ [and|or|,]* [a|an|the] {term} ['?']* $|<('?') (and|or) (a|an|the|whats a) {term} '?'
     (what is|whats) meant (by|with)|how (am|are) (i|we) supposed to {log}
@@ -78,6 +78,7 @@ HISTORY = Pattern(
     """
     (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my)
     what (were|was|are) my ..3 {numbers}
+    (whats|what (is|was)) [the|a] (pr|pb|best|max|record) (on|for|in|at) _
     (whats|what (is|was)) the? (most|heaviest|best|highest|longest) ..2 (ive|i have|i ever|i)
     (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $

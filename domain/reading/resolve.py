@@ -6,6 +6,7 @@ Which exercise a group is of, and what a draft amounts to, is decided next door.
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from itertools import zip_longest
 from typing import NamedTuple
 
 from domain.reading.context import Day
@@ -48,6 +49,8 @@ class Resolver:
     word_of: Callable[[Named], str]
     unexplained: Unexplained | None = None
     placed: list[Placed] = field(default_factory=list)
+    compared: TrainingSet | OpenSet | None = None
+    """What the last words told by comparing it with another set."""
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
         """Return what the groups give."""
@@ -57,7 +60,7 @@ class Resolver:
         if joined:
             first = self.exercises.day(self.day_at(joined[0].start) or self.request.sent.date())
             joined = before_their_name(down_the_plan(joined, self.exercises, first), self.exercises, first)
-        for group in joined:
+        for group, following in zip_longest(joined, joined[1:]):
             day_on = self.day_at(group.start)
             day = self.exercises.day(day_on or self.request.sent.date())
             exercise, ambiguous = self.exercises.of_group(group, day, named_before, exercise_before)
@@ -65,6 +68,8 @@ class Resolver:
                 named_before = group.named
             if not group.items:
                 exercise_before = exercise if group.named is not None else exercise_before
+                continue
+            if following is not None and self._only_tells_ahead(group, following, day):
                 continue
             before = len(self.placed)
             defaulted = (
@@ -93,7 +98,6 @@ class Resolver:
         said: str | None,
     ) -> None:
         known = self.exercises.known(exercise or _UNKNOWN_EXERCISE, day)
-        told: TrainingSet | OpenSet | None = None
         for draft in fold(group.items, known):
             if (
                 draft.load in {"unknown", "body"}
@@ -113,15 +117,35 @@ class Resolver:
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
-            if told is not None and one == told and isinstance(draft.amount, Quantity):
-                # "Like last time, 80 for 7" tells one set twice.
-                told = None
-                continue
-            as_before = isinstance(draft.amount, Mark) and draft.amount.kind in _AS_BEFORE
-            told = one if as_before else None
+            if self.compared is not None and isinstance(draft.amount, Quantity):
+                if one == self.compared:
+                    # "Like last time, 80 for 7" tells one set twice.
+                    self.compared = None
+                    continue
+                if _is_begun(self.compared, one):
+                    # "5 more than last time, 85x6" tells the load before the set.
+                    self.placed.pop()
+            phrase = draft.amount if draft.amount is not None else draft.load
+            compares = isinstance(phrase, Mark) and phrase.kind in _COMPARES
+            self.compared = one if compares else None
             self.placed.append(Placed(start, end, one))
             if isinstance(one, TrainingSet):
                 self.exercises.day(one.on or day.on).add(one)
+
+    def _only_tells_ahead(self, group: Group, following: Group, day: Day) -> bool:
+        """Return whether words without a name only compare the set that is told next: "one more than last
+        time, rows 60x9"."""
+        name = following.named
+        if group.named is not None or name is None or len(name.names) != 1:
+            return False
+        if not all(isinstance(item, Mark) and item.kind in _COMPARES for item in group.items):
+            return False
+        known = self.exercises.known(name.names[0], day)
+        compared, told = (
+            [self.sets.one(draft, known, name.names[0], day.on) for draft in fold(each.items, known)]
+            for each in (group, following)
+        )
+        return len(compared) == 1 and any(compared[0] == one or _is_begun(compared[0], one) for one in told)
 
     def _is_doubted(self, one: TrainingSet | OpenSet, draft: Draft, group: Group) -> bool:
         return (
@@ -131,7 +155,17 @@ class Resolver:
         )
 
 
-_AS_BEFORE = frozenset({"same all", "target"})
+_COMPARES = frozenset(
+    {"same all", "target", "target more", "target fewer", "more reps", "fewer reps", "up", "down"}
+)
+
+
+def _is_begun(compared: TrainingSet | OpenSet, one: TrainingSet | OpenSet) -> bool:
+    """Return whether a comparison tells no more than the load of a set."""
+    if not isinstance(compared, OpenSet) or not isinstance(one, TrainingSet):
+        return False
+    told = (compared.exercise, compared.load, compared.unit, compared.reps)
+    return told == (one.exercise, one.load, one.unit, None)
 
 
 def _place_of(draft: Draft, group: Group) -> int:

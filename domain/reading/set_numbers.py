@@ -32,6 +32,7 @@ OF_SETS = (
         Pattern(
             """
             (rep|reps) n:(# [(and|&|to|-|,) #]) [{was}]* {how}
+            (paused|pausing|held) (the|my) (first|last|top) n:#
             (slipped|wobbled|shook|shaking|cheated|struggled|slowed|stuck) ..1 (on|at|from|after) {rep} n:#
             """,
             was="was|were|felt|got|went|really|very|a bit|bit|kinda|so",
@@ -41,6 +42,14 @@ OF_SETS = (
         most=30,
         always=True,
         beside=True,
+    ),
+    Other(
+        "a set's number",
+        # As in "squat 1: 115x5, squat 2: 115x4".
+        Pattern("<!(#|{unit}|x|for|@|at|with|,|.|-|/) n:# : >(# [{unit}] (x|for|@|'*') #)", unit=MASS),
+        least=1,
+        most=6,
+        always=True,
     ),
     Other(
         "some reps of a set",

@@ -26,7 +26,7 @@ from domain.reading.tokens import JOKE, LINE, SIGN
 from domain.reading.words import words_of
 
 _AND = words_of("and , the &")
-_AND_MY = _AND | words_of("or nor no n plus also my both all either")
+_AND_MY = _AND | words_of("+ & or nor no n plus also my both all either")
 _BEFORE_A_NUMBER = words_of("at for with : - was x only just got ( where i did")
 _NO_SET = words_of("because min mins minutes")
 _TODAY = words_of("today tonight")

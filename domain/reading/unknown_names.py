@@ -74,7 +74,7 @@ _SORTS_OF_SETS = words_of(
     """backoff backoffs topset topsets dropset dropsets drops dropped drop amrap burnout finisher pyramid
     single singles double doubles triple triples cluster clusters workset worksets opener openers
     heavier lighter lowered reduced raised upped bumped added increased stripped feeder feeders backdown
-    volume pause paused tempo touch after afterwards later next finally lastly"""
+    volume pause paused tempo touch unracked racked after afterwards later next finally lastly"""
 )
 _A_SET = 2
 _SHORT_IMPLEMENTS = frozenset({"db", "dbs", "bb", "kb"})

@@ -104,7 +104,7 @@ UNDO = Pattern(
     {told_to} {bin} {the_last_one} [out|off|away|again|please|pls|pal|thanks|lol|bro|coach|,|i|.|
         !]* {done_with}
     {the_record} [{you_can}]* (deleted|removed|{rub_or_delete}) [again|please|pls|thanks|,|.|!]* $
-    (the|that|my) last (one|set) [{you_can}]* {rub_or_delete} [again|please|pls|thanks|,|.|!]* $
+    (the|that|my) last (one|set) [{you_can}]* {rub_or_delete} [again|please|pls|thanks]* (>(,|.|!|-|')')|$)
     {the_last_one} ((shouldnt|should not) be (there|here|in there|on there|in|recorded)|
         doesnt belong (there|here))
     take {the_last_set} (back|off|out|away|down) !(to|from|on)

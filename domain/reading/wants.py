@@ -10,6 +10,7 @@ from domain.reading.days_off import says_day_off
 from domain.reading.message import Message
 from domain.reading.moves import find_move
 from domain.reading.naming import Named
+from domain.reading.patterns import Pattern
 from domain.reading.questions import find_questions
 from domain.reading.request import Absence, Slot, Want
 from domain.reading.skip_words import SAYS_WORKOUT, SKIP_WORKOUT, TAKES_BACK, TODAY_WORDS
@@ -97,6 +98,8 @@ def find_wants(
     )
 
 
+_NO_REP = Pattern("the # (st|nd|rd|th) ....4 (dont|didnt|doesnt|not) count")
+"""A rep that does not count: "6, jumped the 7th so dont count it"."""
 _OF_THE_RECORD = words_of("set entry one please pls again thanks")
 _ENDS = words_of(". ! ; ,") | {"", "\n"}
 
@@ -180,7 +183,7 @@ def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tup
         if message.text(end) in _ENDS:
             return delete.start, name.end
     for undo in UNDO.find(message):
-        if message.text(undo.start - 1) in _NOT_UNDONE:
+        if message.text(undo.start - 1) in _NOT_UNDONE or _NO_REP.is_in(message, 0, undo.end):
             continue
         if message.taken[undo.start] in {"", "a question", "exercise"}:
             return undo.start, undo.end

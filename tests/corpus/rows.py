@@ -32,6 +32,7 @@ MEASURED = (
     "other_writers_eleven",
     "other_writers_twelve",
     "other_writers_thirteen",
+    "other_writers_fourteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
