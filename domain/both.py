@@ -31,6 +31,7 @@ from domain.outcome import Outcome
 from domain.parts import Question, Say
 from domain.roles import role_chosen, role_of_words
 from domain.state import BothState
+from domain.understood import Understood
 
 
 def hear(state: BothState, heard: Heard) -> Outcome:
@@ -92,7 +93,7 @@ def _hear_words(state: BothState, heard: Heard, text: str) -> Outcome:
     chosen = role_chosen(text) if kept is not None else None
     if kept is not None and chosen is not None:
         meant = replace(heard, incoming=Text(text=kept.text))
-        return replace(_in_role(state, meant, chosen, spoken=True), understood=None)
+        return replace(_in_role(state, meant, chosen, spoken=True), understood=Understood("an answer"))
     role = role_of_words(state, heard)
     return _ask(state, heard, text) if role is None else _in_role(state, heard, role, spoken=True)
 
@@ -107,7 +108,12 @@ def _ask(state: BothState, heard: Heard, text: str) -> Outcome:
     question = Say(to=number, parts=(Question(slot="role", facts={"text": text}),), buttons=buttons)
     kept = KeptWords(message=heard.number, at=heard.at, text=text)
     memory = state.coach.memory.model_copy(update={"in_which_role": kept})
-    return Outcome(says=(question,), memory=memory, wake_at=_next_wake(state, heard.at))
+    return Outcome(
+        says=(question,),
+        memory=memory,
+        wake_at=_next_wake(state, heard.at),
+        understood=Understood("either role"),
+    )
 
 
 def _in_role(state: BothState, heard: Heard, role: Role, *, spoken: bool = False) -> Outcome:

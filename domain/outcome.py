@@ -242,7 +242,7 @@ class Stuck:
 class Outcome:
     """A whole decision; it is saved whole or not at all.
 
-    `understood` is what a client's message was taken for. `memory` None leaves the memory as it is;
+    `understood` is what the message was taken for. `memory` None leaves the memory as it is;
     `other_memory` is a coach's who is a client as well. `wake_at` is aware and UTC; None: nothing to be woken
     for. `stuck` are events that were given up.
     """

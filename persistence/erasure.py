@@ -183,14 +183,17 @@ def _clear_coaches_mail(connection: Connection, client: int, name: Name, coaches
             changed |= {"words": "", "labels": tuple(row.labels[at] for at in places)}
         connection.execute(update(OutboxRow).where(OutboxRow.number == row.number).values(**changed))
     _drop(connection, gone)
-    heard = select(InboxRow.number, InboxRow.incoming).where(
+    heard = select(InboxRow.number, InboxRow.incoming, InboxRow.understood).where(
         InboxRow.person.in_(coaches), InboxRow.done_at.is_not(None)
     )
     for kept in connection.execute(heard).all():
         emptied = words_left(kept.incoming, name)
-        if emptied != kept.incoming:
+        names = () if kept.understood is None else [each.means for each in kept.understood.meant]
+        if emptied != kept.incoming or name.is_in(list(names)):
             connection.execute(
-                update(InboxRow).where(InboxRow.number == kept.number).values(incoming=emptied)
+                update(InboxRow)
+                .where(InboxRow.number == kept.number)
+                .values(incoming=emptied, understood=None)
             )
 
 

@@ -237,6 +237,11 @@ def done(
     connection.execute(_DONE, {"message": message, "done_at": now, "fault": fault, "understood": understood})
 
 
+def orders_of(person: int, cause: int | str) -> str:
+    """Return how the keys of the orders begin that came of a person's decision on `cause`."""
+    return f"{person}:{cause}"
+
+
 def order(
     connection: Connection,
     to: int,

@@ -82,7 +82,8 @@ def save(
     says = [say.model_copy(update={"to": number}) if say.to == person.number else say for say in outcome.says]
     cause = str(heard.number) if heard else uuid4().hex
     for place, order in enumerate(outcome.orders):
-        inbox.order(connection, order.to, order.incoming, f"{number}:{cause}:{place}", now)
+        key = f"{inbox.orders_of(number, cause)}:{place}"
+        inbox.order(connection, order.to, order.incoming, key, now)
     connection.execute(_PERSON, {"person": number, **kept})
     outbox.put(connection, says, about, now)
     return number

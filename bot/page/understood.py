@@ -24,7 +24,7 @@ from persistence.understood import Told
 def behind_own(told: Told) -> dict[str, Any]:
     """Return what somebody's own message was taken for, and what came of it."""
     known = told.understood
-    facts = [] if known is None else facts_understood(told.text, known)
+    facts = [] if known is None else facts_understood(told.text, known, told.orders)
     facts += [fact_recorded(done, standing) for done, standing in told.sets]
     said = [Stretch(told.text)] if known is None else stretches(told.text, known)
     return _plain(said, facts, NOT_NOTED if known is None else None)

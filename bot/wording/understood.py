@@ -4,20 +4,23 @@ For whoever wants to look closer: a touch on a message on the page. Each fact is
 markup.
 """
 
-from itertools import pairwise
+from itertools import chain, pairwise
 from typing import NamedTuple
 
 from bot.markup import plain
-from bot.wording.alerts import alert_words
+from bot.wording.behind_coach import behind_alert, behind_digest, behind_notice, behind_reach
 from bot.wording.reader import day_words, listed, set_words, sets_words
 from bot.wording.reading import Finding, findings, left_over
 from bot.wording.reasons import verdict_because
 from bot.wording.safety import place_words
+from bot.wording.understood_coach import COACH_TAKEN_FOR, became, pieces_meant
 from bot.wording.why import aimed_words, judged_words
 from domain.explanation import Aimed, When
-from domain.journal import AlertReason
 from domain.parts import (
     AlertPart,
+    CameOf,
+    Digest,
+    Notice,
     Part,
     Plan,
     PlanLine,
@@ -28,13 +31,15 @@ from domain.parts import (
     VerdictPart,
 )
 from domain.programme import Range
+from domain.reach import Reach
+from domain.reading import Heard
 from domain.sets import TrainingSet
 from domain.target import Target
 from domain.understood import TakenFor, Understood
 from domain.verdict import Verdict
-from persistence.understood import Standing
+from persistence.understood import Ordered, Standing
 
-NOT_NOTED = "This was heard before it was noted what each message is understood as."
+NOT_NOTED = "What this was understood as is not noted."
 NOTHING_BEHIND = "There is nothing reckoned in this message."
 
 TAKEN_FOR: dict[TakenFor, str] = {
@@ -59,20 +64,11 @@ TAKEN_FOR: dict[TakenFor, str] = {
     "nothing known": "nothing that the bot can act on",
 }
 
-BY_WORDS: frozenset[TakenFor] = frozenset({"a report", "nothing known"})
-"""What is told by single words of the message; anything else is by the whole of it."""
+ALL_TAKEN_FOR = dict[str, str](chain(TAKEN_FOR.items(), COACH_TAKEN_FOR.items()))
+"""The words for all that a message can be taken for."""
 
-BROUGHT_BECAUSE: dict[AlertReason, str] = {
-    "stall": "There is no gain any more, by the rule of the sheet or by all workouts that can be held "
-    "against each other; a single bad day is not enough.",
-    "review": "The rounds are done after which the sheet asks for a look back.",
-    "pain": "The client wrote of pain. That waits for nobody's hours, and what is set aside waits for you.",
-    "urgent": "A warning sign was found in what the client wrote. That waits for nobody's hours.",
-    "missed": "Workouts were due of which nothing was reported, or training was put off again and again.",
-    "question": "The client asked for you, or something that the bot does not answer by itself.",
-    "unreachable": "A message could not be delivered, and the platform says that no other can be.",
-}
-"""Why a matter is brought to the coach."""
+BY_WORDS: frozenset[str] = frozenset({"a report", "nothing known"})
+"""What is told by single words of the message; anything else is by the whole of it."""
 
 _KINDS = {
     "record": "A set",
@@ -107,6 +103,7 @@ class Stretch(NamedTuple):
 def stretches(text: str, understood: Understood) -> list[Stretch]:
     """Return a message in stretches, which together are all of it, each with what its words became."""
     words = understood.reading.words if understood.taken_for in BY_WORDS else ()
+    words += tuple(Heard(each.start, each.end, became(each)) for each in understood.meant if each.end)
     edges = sorted({0, len(text), *(each.start for each in words), *(each.end for each in words)})
     return [
         Stretch(
@@ -117,10 +114,14 @@ def stretches(text: str, understood: Understood) -> list[Stretch]:
     ]
 
 
-def facts_understood(text: str, understood: Understood) -> list[Fact]:
-    """Return what a client's message was taken for, and where it is by single words, each of them."""
-    facts = [Fact("Taken for", TAKEN_FOR[understood.taken_for])]
-    if understood.taken_for not in BY_WORDS:
+def facts_understood(text: str, understood: Understood, orders: tuple[Ordered, ...] = ()) -> list[Fact]:
+    """Return what a message was taken for, and where it is by single words, each of them.
+
+    `orders` are those by which a coach's has reached clients.
+    """
+    facts = [Fact("Taken for", ALL_TAKEN_FOR[understood.taken_for])]
+    facts += [Fact(*each) for each in pieces_meant(text, understood.meant, orders)]
+    if understood.taken_for not in BY_WORDS or not text:
         return facts
     reading = understood.reading
     facts += [_fact(text, each) for each in findings(reading)]
@@ -159,7 +160,13 @@ def facts_behind(part: Part) -> list[Fact]:
         case Plan(lines=lines):
             return [fact for line in lines for fact in _behind_line(line)]
         case AlertPart():
-            return _behind_alert(part)
+            return [Fact(*each) for each in behind_alert(part)]
+        case Digest():
+            return [Fact(*each) for each in behind_digest(part)]
+        case Reach():
+            return [Fact(*each) for each in behind_reach(part)]
+        case (Notice() as notice) | CameOf(notice=notice):
+            return [Fact(*each) for each in behind_notice(notice)]
         case Safety(where=str(where), side=side, held=held):
             aside = f"; set aside: {listed(held)}" if held else ""
             return [Fact("Pain", f"{plain(place_words(where, side))}{aside}")]
@@ -195,14 +202,6 @@ def _behind_verdict(part: VerdictPart) -> list[Fact]:
             for place, each in enumerate(part.in_order, start=1)
         ]
     return facts
-
-
-def _behind_alert(part: AlertPart) -> list[Fact]:
-    """Return why it was brought to the coach, and what evidence there is besides what the message says."""
-    said = plain(alert_words(part)).split("\n")
-    full = plain(alert_words(part.model_copy(update={"full": True}))).split("\n")
-    evidence = [Fact("Evidence", line) for line in full if line not in said]
-    return [Fact(f"Alert: {part.reason}", BROUGHT_BECAUSE[part.reason]), *evidence]
 
 
 def _behind_line(line: PlanLine) -> list[Fact]:

@@ -6,7 +6,7 @@ hour of the next plan, the client hears at once; the rest stands in that plan.
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import assert_never
+from typing import Literal, assert_never
 
 from domain.actions import ChangeTo, TakeBack
 from domain.calendar import DAY
@@ -57,7 +57,7 @@ def swap(draft: Draft, number: int, wish: SwapWish) -> None:
         ask_which(draft, wish, "exercise", wish.exercise, of_sheet)
         return
     line = lines[found[0]]
-    others = meant(draft, wish.instead, (*alternatives_of(line), *exercises_known(draft)))
+    others = meant(draft, wish.instead, (*alternatives_of(line), *exercises_known(draft)), of="instead")
     if len(others) != 1:
         ask_which(draft, wish, "instead", wish.instead, others)
         return
@@ -246,11 +246,15 @@ def put_in_place(draft: Draft, exercise: str, instead: str | None) -> None:
     draft.remember(swaps=(*others, *chosen))
 
 
-def meant(draft: Draft, words: str, plan: Sequence[str]) -> tuple[str, ...]:
+def meant(
+    draft: Draft, words: str, plan: Sequence[str], *, of: Literal["exercise", "instead"] = "exercise"
+) -> tuple[str, ...]:
     """Return the exercises that the coach's words can mean: one, several that fit equally, or none."""
     finder = names_for(tuple(dict.fromkeys(plan)), tuple(draft.client.own_names.items()))
     found = finder.find(message_of(words))
-    return found[0].names if found else ()
+    names = found[0].names if found else ()
+    draft.note_meant(of, names)
+    return names
 
 
 def all_lines(draft: Draft) -> list[Line]:

@@ -25,6 +25,7 @@ from domain.parts import AlertPart, CameOf, File, Notice, Part, Question, Safety
 from domain.pictures import ProgrammeProgress, Progress
 from domain.state import Client, ClientState
 from domain.topics import Topic
+from domain.understood import Meant, Of
 
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
@@ -70,6 +71,8 @@ class Draft:
         """The number in the outbox of the earlier message in whose place the answer is said, if it can be."""
         self.pressed_in: PressedIn | None = None
         """The coach's message in which the order was given by a button: what comes of it is shown there."""
+        self.meant: tuple[Meant, ...] = ()
+        """The exercises that words of the coach's were found to mean."""
         self._under: Say | None = None
         self._changes: list[Change] = []
         self._parts: list[Part] = []
@@ -110,6 +113,11 @@ class Draft:
     def decided(self) -> tuple[int, ClientMemory]:
         """What the state depends on: how many changes were decided, and the memory."""
         return len(self._changes), self.memory
+
+    def note_meant(self, of: Of, names: tuple[str, ...]) -> None:
+        """Note which exercises words of the coach's mean, as it was found last."""
+        if names or not any(each.of == of and each.means for each in self.meant):
+            self.meant = (*(each for each in self.meant if each.of != of), Meant(of, means=names))
 
     @property
     def is_empty(self) -> bool:

@@ -128,6 +128,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
             orders.reachable(draft, reachable=reachable)
         case CoachOrder() as order:
             orders.carry_out(draft, order)
+            understood = Understood("an order", meant=draft.meant)
         case SendingFailed():
             orders.reachable(draft, reachable=False)
         case Arrived():
@@ -140,7 +141,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
         # What is brought in is the past: nothing is reckoned, told or raised because of it.
         keep_strength(draft)
         keep_due(draft)
-        return draft.outcome(next_wake(draft.state, draft.at))
+        return replace(draft.outcome(next_wake(draft.state, draft.at)), understood=understood)
     if isinstance(heard.incoming, Text | Edited | Pressed | Document | Started | Unsupported):
         orders.reachable(draft, reachable=True)
         go_on(draft)

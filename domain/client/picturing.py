@@ -23,6 +23,7 @@ def take_picture(draft: Draft, reading: Reading, text: str) -> bool:
 def show_coach(draft: Draft, text: str) -> None:
     """Send the coach a picture of the exercises that `text` names of this client, or without any, of all."""
     names = exercises_named(text, exercises_known(draft), draft.client.own_names)
+    draft.note_meant("exercise", names)
     draft.tell_coach(drawn(draft, names), weight="answer")
 
 

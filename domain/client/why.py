@@ -71,6 +71,7 @@ def explain_to_coach(draft: Draft, text: str) -> None:
     of one whose place pain has taken.
     """
     names = exercises_named(text, exercises_known(draft), draft.client.own_names)
+    draft.note_meant("exercise", names)
     stalls = [alert for alert in draft.state.alerts if alert.reason == "stall"]
     is_of_stall = bool(_OF_A_STALL.search(text))
     if is_of_stall or not text.strip():

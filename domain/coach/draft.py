@@ -18,6 +18,7 @@ from domain.outcome import Change, CoachKept, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
 from domain.state import Coach, CoachState
 from domain.topics import Topic
+from domain.understood import CoachTakenFor, TakenFor, Understood
 
 
 class Draft:
@@ -28,6 +29,8 @@ class Draft:
         self.state = state
         self.at = at
         self.message = message
+        self.understood: Understood | None = None
+        """What the message was taken for."""
         self._before = state.memory
         self._changes: list[Change] = []
         self._parts: list[Part] = []
@@ -63,6 +66,10 @@ class Draft:
     def name_of(self, client: int) -> str:
         """Return the name of one of the coach's clients."""
         return dict(self.names)[client]
+
+    def take_for(self, taken_for: TakenFor | CoachTakenFor) -> None:
+        """Note what the message was taken for as a whole."""
+        self.understood = Understood(taken_for)
 
     def change(self, change: Change) -> None:
         """Decide on a change."""
@@ -155,4 +162,5 @@ class Draft:
             orders=tuple(self._orders),
             memory=None if self.memory == self._before else self.memory,
             wake_at=next_wake(self.state, self.at),
+            understood=self.understood,
         )

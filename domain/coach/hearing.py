@@ -95,8 +95,11 @@ def hear_words(draft: Draft, text: str) -> None:
     """Decide on something typed: a sheet, an answer awaited, or one of the coach's requests."""
     waiting = draft.memory.waiting
     if looks_like_sheet(text) and not is_for_a_client(draft, text):
+        draft.take_for("a sheet")
         take_sheet(draft, text)
-    elif waiting is None or not answers(draft, waiting, text):
+    elif waiting is not None and answers(draft, waiting, text):
+        draft.take_for("an answer")
+    else:
         obey(draft, text)
 
 
@@ -119,8 +122,10 @@ def answers(draft: Draft, waiting: Waiting, text: str) -> bool:
 def hear_edit(draft: Draft, text: str) -> None:
     """Read an edited sheet again; nothing else is done a second time because of an edit."""
     if looks_like_sheet(text) and not is_for_a_client(draft, text):
+        draft.take_for("a sheet")
         take_sheet(draft, text)
     else:
+        draft.take_for("an edit of no sheet")
         draft.notice("edit not taken")
 
 

@@ -3,9 +3,7 @@
 The language is that of `phrases.py`, which takes these turns first.
 """
 
-from typing import Literal
-
-PeopleKind = Literal["notes", "forget note", "forget that note", "hand over", "keep", "invitations"]
+from domain.coach_requests import PeopleKind
 
 PLACES = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5}
 """Which note is meant by its place in words."""

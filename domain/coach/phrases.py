@@ -5,38 +5,12 @@ with a name before it ("exercise:") is handed on as it was typed. What comes fir
 """
 
 import re
-from typing import Literal
 
 from domain.coach.naming import CLIENT, CLIENTS
-from domain.coach.people_phrases import DECLINING, FORGET, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING, PeopleKind
-from domain.coach.who_phrases import ANYONE, WHO_TURNS, WhoKind
+from domain.coach.people_phrases import DECLINING, FORGET, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING
+from domain.coach.who_phrases import ANYONE, WHO_TURNS
+from domain.coach_requests import Kind
 from domain.reading.patterns import Pattern
-
-Kind = (
-    PeopleKind
-    | WhoKind
-    | Literal[
-        "card",
-        "sets",
-        "talk",
-        "why",
-        "reminder",
-        "rest more",
-        "swap",
-        "back",
-        "leave out",
-        "assign",
-        "update",
-        "release",
-        "undo",
-        "programmes",
-        "remedies",
-        "help",
-        "days",
-        "who is on",
-    ]
-)
-"""What a coach can want, apart from words to be passed on."""
 
 _OPENING = """
 please|pls|hey|hi|hello|ok|okay|so|and|also|then|but|well|right|yes|hm|hmm|just|kilopost
@@ -300,6 +274,7 @@ _LISTS = {
     "version": "version|versions|sheet|sheets|one",
     "older": "older|old|earlier|previous|former",
     "place": _PLACE,
+    "saying": "[that|saying|to say] [:|,|-]",
 }
 _CONTINUED = re.compile(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")
 """A line that begins so goes on with the one before."""
@@ -309,7 +284,7 @@ _ANY_NAME = "_|_ _|_ _ _"
 
 def _patterns(who: str, everyone: str, *, only_of_clients: bool) -> tuple[tuple[Kind, Pattern], ...]:
     return tuple(
-        (kind, Pattern(f"^ [{{opening}}]* {line} [{{closing}}]* $", **_LISTS, who=who, all=everyone))
+        (kind, Pattern(f"^ [{{opening}}]* said:({line}) [{{closing}}]* $", **_LISTS, who=who, all=everyone))
         for kind, text in _TURNS
         for line in _lines(text)
         if not only_of_clients or "who:" in line
@@ -331,10 +306,10 @@ _TELLING = "(tell|tel|telll|tlel|write [to]|message|mesage|messege|msg|text|txt|
 
 def _heads(who: str) -> tuple[Pattern, ...]:
     lines = (
-        f"^ [{{opening}}]* {_TELLING} who:{{all}} (on|doing) programme:(_ ...5) ':'",
-        f"^ [{{opening}}]* {_TELLING} who:{{all}} [that] [:|,|-]",
-        "^ [{opening}]* let who:{all} know [that] [:|,|-]",
-        "^ [{opening}]* (drop|send|write|give) who:{all} a (line|message|word) [that|saying|to say] [:|,|-]",
+        f"^ [{{opening}}]* said:{_TELLING} who:{{all}} (on|doing) programme:(_ ...5) ':'",
+        f"^ [{{opening}}]* said:{_TELLING} who:{{all}} [that] [:|,|-]",
+        "^ [{opening}]* said:let who:{all} know [that] [:|,|-]",
+        "^ [{opening}]* said:(drop|send|write|give) who:{all} a (line|message|word) {saying}",
         "^ who:{all} (on|doing) programme:(_ ...5) ':'",
         "^ who:{all} ':'",
     )
@@ -344,12 +319,12 @@ def _heads(who: str) -> tuple[Pattern, ...]:
 TELLING = _heads(f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"))
 """How words to be passed on begin."""
 
-TELLING_ANYBODY = (Pattern(f"^ [{{opening}}]* {_TELLING} who:({_ANY_NAME}) [:|,]", **_LISTS),)
+TELLING_ANYBODY = (Pattern(f"^ [{{opening}}]* said:{_TELLING} who:({_ANY_NAME}) [:|,]", **_LISTS),)
 """The same where any one to three words stand for a name."""
 
 
 def _beginnings(text: str, who: str) -> tuple[Pattern, ...]:
-    return tuple(Pattern(f"^ [{{opening}}]* {line}", **_LISTS, who=who) for line in _lines(text))
+    return tuple(Pattern(f"^ [{{opening}}]* said:({line})", **_LISTS, who=who) for line in _lines(text))
 
 
 NOTES = (*_beginnings(NOTING, _NAMED), *_beginnings(NOTING_OF, _NAMED))

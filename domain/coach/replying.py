@@ -2,6 +2,7 @@
 
 from domain.authority import has_client, is_offered
 from domain.coach.draft import Draft
+from domain.coach.taken_for import note_bare_name
 from domain.coach.understanding import asked
 from domain.coach_memory import Spoken
 from domain.courtesies import is_courtesy
@@ -27,5 +28,6 @@ def takes_reply(draft: Draft, text: str, reply: ReplyTo | None) -> bool:
         request = asked(text, draft.names, client)
         if is_courtesy(text) or (request is not None and request.unknown is None):
             return False
+    note_bare_name(draft, "tell", client)
     draft.order(client, Told(coach=draft.number, text=text.strip(), alerts=reply.alerts))
     return True

@@ -5,8 +5,10 @@ order. A name with a slip is looked for only where a turn of phrase has a place 
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
+from itertools import groupby
+from typing import Literal, cast, get_args
 
 from domain.coach.naming import CLIENT, CLIENTS, ClientNames, Name, Named, with_names
 from domain.coach.phrases import (
@@ -17,12 +19,13 @@ from domain.coach.phrases import (
     PHRASES,
     TELLING,
     TELLING_ANYBODY,
-    Kind,
 )
+from domain.coach_requests import Kind
 from domain.reading.exercise_words import FUNCTION_WORDS
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Found, Pattern
 from domain.reading.words import FILLERS, words_of
+from domain.understood import Meant, Of
 
 LONGEST = 60
 """How many words and signs a request has at most; what is longer is no request. The house's own choice."""
@@ -40,15 +43,20 @@ _NOBODY = (
 )
 
 
+Telling = Literal["tell", "note"]
+"""Words to be passed on, or to be noted."""
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """A request. `of` has for each client named those that the name fits, `spans` where it stands.
 
     `everyone` is set where all clients are meant. `pieces` are those of the turn of phrase as typed; `rest`
-    is the whole text without the names. `unknown` is a name that no client bears.
+    is the whole text without the names. `unknown` is a name that no client bears. `meant` are the words of it
+    and what each is, without the clients.
     """
 
-    kind: Kind | str
+    kind: Kind | Telling
     of: tuple[tuple[int, ...], ...] = ()
     spans: tuple[tuple[int, int], ...] = ()
     everyone: bool = False
@@ -56,6 +64,7 @@ class Asked:
     number: Decimal | None = None
     rest: str = ""
     unknown: str | None = None
+    meant: tuple[Meant, ...] = ()
 
 
 def asked(text: str, clients: Sequence[tuple[int, str]], spoken_of: int | None = None) -> Asked | None:
@@ -112,7 +121,8 @@ def _choices(found: list[Name], message: Message, spoken_of: int | None) -> Iter
 
 def _told(text: str, named: Named) -> Asked | None:
     """Return words to be passed on, or to be noted, where the text begins so."""
-    for kind, pattern in (*(("note", each) for each in NOTES), *(("tell", each) for each in TELLING)):
+    heads: tuple[tuple[Telling, Sequence[Pattern]], ...] = (("note", NOTES), ("tell", TELLING))
+    for kind, pattern in ((kind, each) for kind, patterns in heads for each in patterns):
         hit = pattern.at(named.message, 0)
         if hit is None:
             continue
@@ -123,8 +133,13 @@ def _told(text: str, named: Named) -> Asked | None:
             begin = named.message.tokens[hit.parts["who"][0]].start
         words = text[begin:].strip(" ,:-\n\t")
         request = _asked(kind, text, named, hit)
-        return Asked(
-            request.kind, request.of, request.spans, request.everyone, request.pieces | {"text": words}
+        start = text.index(words, begin)
+        return replace(
+            request,
+            pieces=request.pieces | {"text": words},
+            number=None,
+            rest="",
+            meant=(*request.meant, Meant("text", start, start + len(words))) if words else request.meant,
         )
     return None
 
@@ -145,7 +160,7 @@ def _request(text: str, named: Named, phrases: Sequence[tuple[Kind, Pattern]]) -
     return None
 
 
-def _asked(kind: Kind | str, text: str, named: Named, hit: Found) -> Asked:
+def _asked(kind: Kind | Telling, text: str, named: Named, hit: Found) -> Asked:
     message = named.message
     where = hit.parts.get("who", (0, len(message.tokens)))
     names = [
@@ -163,11 +178,34 @@ def _asked(kind: Kind | str, text: str, named: Named, hit: Found) -> Asked:
         pieces={
             name: _piece(text, message, place)
             for name, place in hit.parts.items()
-            if name not in {"who", "n"}
+            if name not in {"who", "n", "said"}
         },
         number=message.value(number[0]) if number else None,
         rest=_without_names(text, message),
+        meant=_meant(message, hit),
     )
+
+
+_CALLED: dict[str, Of] = {"n": "number", "who": "client", **{each: cast(Of, each) for each in get_args(Of)}}
+"""What the words of a turn of phrase are, by its name for them."""
+
+
+def _meant(message: Message, hit: Found) -> tuple[Meant, ...]:
+    """Return what the words of a turn of phrase are; what is no piece of it, tells what is asked for."""
+    pieces = {at: name for name, place in hit.parts.items() if name in _CALLED for at in range(*place)}
+    said = range(*hit.parts.get("said", (0, 0)))
+    of = [pieces.get(at, "request") if at in pieces or at in said else None for at in range(hit.end)]
+    found: list[Meant] = []
+    for name, run in groupby(range(hit.end), key=lambda at: None if _is_name(message, at) else of[at]):
+        places = [at for at in run if any(map(str.isalnum, message.text(at)))]
+        if name is not None and places:
+            first, last = message.tokens[places[0]], message.tokens[places[-1]]
+            found.append(Meant(_CALLED[name], first.start, last.end))
+    return tuple(found)
+
+
+def _is_name(message: Message, at: int) -> bool:
+    return message.text(at) in {CLIENT, CLIENTS}
 
 
 def _spans(text: str, message: Message, at: int, names: tuple[Name, ...]) -> list[tuple[int, int]]:

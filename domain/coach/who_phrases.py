@@ -3,19 +3,7 @@
 The language is that of `phrases.py`, which takes these turns after those of `people_phrases.py`.
 """
 
-from typing import Literal
-
-WhoKind = Literal[
-    "who needs me",
-    "who trains",
-    "who stalled",
-    "who hurts",
-    "who missed",
-    "who asked",
-    "who is due a review",
-    "who is new",
-    "who is away",
-]
+from domain.coach_requests import WhoKind
 
 ANYONE = """
 who|whos|who else|who (of|among) (them|my clients|my people)|anyone|anybody|is anyone|is anybody|has anyone

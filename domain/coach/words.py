@@ -5,6 +5,7 @@ What is asked for is read by `understanding.py`; here it is done. Whatever conce
 """
 
 import re
+from collections.abc import Callable
 from datetime import timedelta
 from typing import get_args
 
@@ -19,15 +20,17 @@ from domain.coach.inviting import show_invitations, take_invitation
 from domain.coach.notes import forget_notes, forget_that_note, note, show_notes
 from domain.coach.overviews import OVERVIEWS, clients_on, overview, which_worked, who_is_on
 from domain.coach.own_settings import take_own_setting
-from domain.coach.people_phrases import PLACES, PeopleKind
+from domain.coach.people_phrases import PLACES
 from domain.coach.programmes import ask_programme, programme_named, programme_names
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
 from domain.coach.spreading import spread
+from domain.coach.taken_for import note_bare_name, note_meant, note_meant_beyond
 from domain.coach.training_too import take_own_training
 from domain.coach.understanding import Asked, asked, closest_to, named_in
 from domain.coach.which_client import ask_who, take_who
 from domain.coach.writing import begin_writing_to, pass_on
+from domain.coach_requests import PeopleKind
 from domain.courtesies import is_courtesy
 from domain.incoming import (
     CardWanted,
@@ -39,6 +42,7 @@ from domain.incoming import (
     WhyWanted,
 )
 from domain.reading import exercises_named
+from domain.understood import CoachTakenFor, TakenFor
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
 SPOKEN_OF_FOR = timedelta(hours=1)
@@ -78,40 +82,58 @@ def obey(draft: Draft, text: str) -> None:
     said = " ".join(text.split()).rstrip("?!. ")
     bare = said.casefold().replace("’", "'").removesuffix("please").rstrip(", ")
     if take_who(draft, text, obey):
+        draft.take_for("an answer")
         return
     request = asked(text, draft.names, spoken_of(draft))
+    known = request if request is not None and request.unknown is None else None
     if take_offer(draft, text):
-        return
-    if request is not None and request.kind == "note" and request.unknown is None:
-        if clients := meant(draft, request, text):
-            note(draft, clients, request.pieces["text"])
-        return
-    is_of_talk = request is not None and request.kind == "talk" and request.unknown is None
-    is_of_people = request is not None and request.kind in get_args(PeopleKind)
-    if request is not None and request.kind == "tell" and request.unknown is None:
-        tell(draft, request, text)
-    elif (
-        take_hours(draft, bare)
-        or take_digest(draft, bare)
-        or take_rule(draft, bare)
-        or (not is_of_people and not is_of_talk and show(draft, bare))
-        or take_own_training(draft, bare)
-        or take_own_setting(draft, bare)
-        or take_invitation(draft, said)
-    ):
-        pass
-    elif request is not None and request.unknown is None:
-        do(draft, request, text)
+        draft.take_for("an answer to an offer")
+    elif known is not None and known.kind == "note":
+        note_meant(draft, known)
+        if clients := meant(draft, known, text):
+            note(draft, clients, known.pieces["text"])
+    elif known is not None and known.kind == "tell":
+        note_meant(draft, known)
+        tell(draft, known, text)
+    elif (taken_for := take_told(draft, said, bare, request, known)) is not None:
+        draft.take_for(taken_for)
+    elif known is not None:
+        note_meant(draft, known)
+        do(draft, known, text)
     elif pass_on(draft, text):
-        pass
+        draft.take_for("tell")
     elif request is not None and request.unknown is not None and is_a_name(request.unknown, text):
+        draft.take_for("nobody known")
         unknown_client(draft, request.unknown)
     elif take_bare(draft, text) or ask_of_whom(draft, said):
         pass
-    elif (plain_words := " ".join(HESITATIONS.sub(" ", text).split())) not in {"", " ".join(text.split())}:
+    elif (plain_words := HESITATIONS.sub(blank, text)) != text and plain_words.strip():
         obey(draft, plain_words)
     else:
         not_understood(draft, text, bare)
+
+
+def take_told(
+    draft: Draft, said: str, bare: str, request: Asked | None, known: Asked | None
+) -> TakenFor | CoachTakenFor | None:
+    """Do what is told in turns of its own; return what that was, None where nothing of the kind is."""
+    is_of_people = request is not None and request.kind in get_args(PeopleKind)
+    is_of_talk = known is not None and known.kind == "talk"
+    turns: tuple[tuple[TakenFor | CoachTakenFor, Callable[[], bool]], ...] = (
+        ("the coach's hours", lambda: take_hours(draft, bare)),
+        ("when the digest comes", lambda: take_digest(draft, bare)),
+        ("a rule for stalls", lambda: take_rule(draft, bare)),
+        ("a picture or a journal", lambda: not is_of_people and not is_of_talk and show(draft, bare)),
+        ("own training", lambda: take_own_training(draft, bare)),
+        ("a setting", lambda: take_own_setting(draft, bare)),
+        ("an invitation", lambda: take_invitation(draft, said)),
+    )
+    return next((what for what, takes in turns if takes()), None)
+
+
+def blank(found: re.Match[str]) -> str:
+    """Return as many blanks as letters were found, so that the others keep their places."""
+    return " " * len(found[0])
 
 
 def do(draft: Draft, request: Asked, text: str) -> None:
@@ -295,8 +317,10 @@ def ask_of_whom(draft: Draft, said: str) -> bool:
         if request is not None and request.kind in ASKED_OF_WHOM and request.unknown is None and request.of:
             clients = tuple(number for number, _ in draft.names)
             if len(clients) == 1:
+                note_meant_beyond(draft, request)
                 do(draft, request, f"{text}{draft.names[0][1]}")
             else:
+                draft.take_for(request.kind)
                 ask_who(draft, text, (len(text), len(text)), clients)
             return True
     return False
@@ -335,6 +359,7 @@ def take_bare(draft: Draft, text: str) -> bool:
     """Take a client's name alone, or with an exercise: "Noor's squats?"; return whether it was that."""
     near = closest_to(text, draft.names)
     if len(near) == 1:
+        note_bare_name(draft, "card", near[0])
         draft.order(near[0], CardWanted(coach=draft.number))
         return True
     request = asked(f"show {text}", draft.names)
@@ -347,6 +372,7 @@ def take_bare(draft: Draft, text: str) -> bool:
     is_of_sets = request is not None and request.kind == "sets" and request.unknown is None
     if request is None or not is_of_sets or not exercises_named(request.rest, known, {}):
         return False
+    note_meant_beyond(draft, request)
     do(draft, request, f"show {text}")
     return True
 
@@ -354,8 +380,10 @@ def take_bare(draft: Draft, text: str) -> bool:
 def not_understood(draft: Draft, text: str, bare: str) -> None:
     """Say what can be asked; of a client who is named, what can be done about that one."""
     if is_courtesy(text) and bare not in _GREETINGS:
+        draft.take_for("a courtesy")
         draft.notice("heard")
         return
+    draft.take_for("nothing known")
     named = [fits for fits in named_in(text, draft.names) if len(fits) == 1]
     if len(named) == 1:
         name = draft.name_of(named[0][0])

@@ -11,22 +11,28 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import TypeAdapter
+from sqlalchemy import func, select
 
 from bot.commands.database import passing
 from bot.page.understood import behind_bot, behind_own
 from bot.roster import read_roster
 from bot.stage import Stage
-from bot.wording.understood import BROUGHT_BECAUSE, NOT_NOTED, NOTHING_BEHIND, TAKEN_FOR, stretches
+from bot.wording.behind_coach import BROUGHT_BECAUSE, COMPARED, IN_ORDER
+from bot.wording.understood import NOT_NOTED, NOTHING_BEHIND, TAKEN_FOR, stretches
+from bot.wording.understood_coach import COACH_TAKEN_FOR
+from domain.client.orders import LIGHTEN_TO
 from domain.comparison import SameLoad
-from domain.incoming import Text
 from domain.journal import AlertReason
-from domain.parts import AlertPart, Notice, Part, VerdictPart
+from domain.parts import AlertPart, CameOf, ClientLine, Digest, Notice, Part, VerdictPart
 from domain.reading import Heard, Reading, Request, read
 from domain.sets import TrainingSet
-from domain.understood import TakenFor, Understood
+from domain.tally import Counts, Numbers
+from domain.understood import CoachTakenFor, TakenFor, Understood
+from persistence.engine import reading
 from persistence.outbox import Outgoing
 from persistence.store import Store
-from persistence.tables import UNDERSTOOD
+from persistence.tables import UNDERSTOOD, InboxRow
+from persistence.understood import Told
 from tests.play.golden import SCRIPTS
 
 BEGIN = datetime(2026, 3, 2, 17, tzinfo=UTC)
@@ -77,6 +83,13 @@ def newest(store: Store) -> int:
     while store.told(number + 1) is not None:
         number += 1
     return number
+
+
+def newest_of_coach(chat: Chat) -> int:
+    """Return the number of what the coach has said last."""
+    with reading(chat.store._engine) as connection:
+        said = select(func.max(InboxRow.number)).where(InboxRow.chat == chat.stage.chat_of("Mara"))
+        return connection.execute(said).scalar_one()
 
 
 @pytest.fixture
@@ -174,14 +187,62 @@ def test_why_it_is_brought_is_told_of_every_alert() -> None:
     assert BROUGHT_BECAUSE.keys() == set(get_args(AlertReason))
 
 
-def test_a_message_heard_before_it_was_noted_says_so() -> None:
-    with passing() as store:
-        store.load_roster(read_roster(ROSTER, SCRIPTS), BEGIN)
-        stage = Stage(store, BEGIN, lambda *_: None)
-        asyncio.run(stage.bring("Mara", Text(text="who needs me?", key="1")))
-        told = store.told(1)
-    assert told is not None
-    assert behind_own(told)["note"] == NOT_NOTED
+def test_a_message_of_which_it_was_not_noted_says_so() -> None:
+    assert behind_own(Told("who needs me?", None, ()))["note"] == NOT_NOTED
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("no rows for piet", [("Taken for", COACH_TAKEN_FOR["leave out"], ""),
+                              ("Exercise", "Seated cable row", "rows"), ("Client", "Piet", "piet")]),
+        ("swap rows for dips for him", [("Taken for", COACH_TAKEN_FOR["swap"], ""),
+                                        ("Exercise", "Seated cable row", "rows"), ("Instead", "Dip", "dips"),
+                                        ("Client", "Piet", "him")]),
+        ("no quokkas for Piet", [("Taken for", COACH_TAKEN_FOR["leave out"], ""),
+                                 ("Exercise", "none that is known", "quokkas"), ("Client", "Piet", "Piet")]),
+        ("Piet's rdl?", [("Taken for", COACH_TAKEN_FOR["sets"], ""), ("Client", "Piet", ""),
+                         ("Exercise", "Romanian deadlift", "")]),
+        ("remind Piet at 7", [("Taken for", COACH_TAKEN_FOR["reminder"], ""), ("Client", "Piet", "Piet"),
+                              ("Hour", "7", "7")]),
+        ("who needs me?", [("Taken for", COACH_TAKEN_FOR["who needs me"], "")]),
+    ],
+)  # fmt: skip
+def test_a_coach_s_message_shows_what_was_asked_of_whom(
+    chat: Chat, said: str, told: list[tuple[str, str, str]]
+) -> None:
+    asyncio.run(chat.stage.say("Mara", "how is Piet?"))
+    asyncio.run(chat.stage.say("Mara", said))
+    orders = chat.store.told(newest_of_coach(chat))
+    assert orders is not None
+    assert heads(behind_own(orders)) == told
+
+
+def test_what_is_said_to_a_coach_shows_what_it_goes_by() -> None:
+    line = ClientLine(
+        name="Piet", programme="Harbour Base", last_workout=None, due_on=None, open_alerts=(("stall", "Dip"),)
+    )
+    hurt = line.model_copy(update={"name": "Noor", "open_alerts": (("pain", None), ("stall", "Dip"))})
+    counts = Counts(beat=3, level=1, below=1)
+    digest = Digest(
+        today=BEGIN.date(), clients=(line, hurt), numbers=Numbers(until=BEGIN.date(), counts=counts)
+    )
+    assert behind_bot([digest])["facts"] == [
+        ["Stall: Noor and Piet", BROUGHT_BECAUSE["stall"], ""],
+        ["Pain: Noor", BROUGHT_BECAUSE["pain"], ""],
+        ["In order", IN_ORDER, ""],
+        ["Exercises", f"{COMPARED} Beaten: 3 of 5.", ""],
+    ]
+    stalled = digest.model_copy(update={"about": "stalled", "numbers": None})
+    assert behind_bot([stalled])["facts"] == [["Stall: Noor and Piet", BROUGHT_BECAUSE["stall"], ""]]
+    lighter = Notice(topic="settled", facts={"client": "Piet", "remedy": "lighten", "exercises": ["Dip"]})
+    (fact,) = behind_bot([CameOf(notice=lighter)])["facts"]
+    assert f"{LIGHTEN_TO:.0%} of the last load" in fact[1]
+
+
+def test_all_that_a_message_can_be_taken_for_has_words() -> None:
+    assert TAKEN_FOR.keys() == set(get_args(TakenFor))
+    assert COACH_TAKEN_FOR.keys() == set(get_args(CoachTakenFor))
 
 
 @given(

@@ -25,8 +25,8 @@ from domain.actions import (
     Write,
 )
 from domain.client import hear as client_hears
-from domain.coach.phrases import Kind
 from domain.coach_memory import CoachMemory, LastChange, Spoken
+from domain.coach_requests import Kind
 from domain.decide import hear
 from domain.frozen import Frozen
 from domain.incoming import (

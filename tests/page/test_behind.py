@@ -3,7 +3,7 @@
 import pytest
 from playwright.async_api import expect
 
-from bot.wording.understood import BROUGHT_BECAUSE
+from bot.wording.behind_coach import BROUGHT_BECAUSE
 from tests.page.desk import Desk
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
@@ -44,3 +44,21 @@ async def test_a_touch_shows_which_words_became_what_and_why_the_bot_says_what_i
     alert = desk.right.with_words("has pain")
     await alert.locator(".more").click()
     await expect(alert.locator(".behind dl")).to_contain_text(BROUGHT_BECAUSE["pain"])
+
+
+async def test_a_coach_s_message_shows_what_was_asked_of_whom_and_the_overview_its_reasons(
+    desk: Desk,
+) -> None:
+    await desk.left.say("squat 60x6, left knee hurts")
+    await desk.right.say("no dips for Adaeze")
+    mine = desk.right.with_words("no dips for Adaeze").and_(desk.right.root.locator(".me"))
+    await mine.locator(".more").click()
+    await expect(mine.locator(".stretch", has_text="dips")).to_contain_text("an exercise")
+    facts = mine.locator(".behind dl")
+    for words in ("to leave an exercise out", "Dip from «dips»", "Adaeze from «Adaeze»"):
+        await expect(facts).to_contain_text(words)
+
+    await desk.right.say("who needs me?")
+    overview = desk.right.with_words("Needs you")
+    await overview.locator(".more").click()
+    await expect(overview.locator(".behind dl")).to_contain_text(BROUGHT_BECAUSE["pain"])
