@@ -8,10 +8,12 @@ from datetime import date, datetime
 from decimal import Decimal
 from typing import Any, Literal
 
-from pydantic import Field
+from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
+from domain.actions import Remedy, Role
 from domain.frozen import Frozen
-from domain.journal import Entry, WorkoutState
+from domain.journal import AlertReason, Entry, WorkoutState
+from domain.past import HoldRecord, MatterRecord
 from domain.sets import LoadKind
 from domain.state import ClientState
 from domain.units import Unit
@@ -46,6 +48,39 @@ class WorkoutData(Frozen):
     sets: tuple[SetData, ...] = ()
 
 
+class HoldData(BaseModel):
+    """An exercise set aside on the day `since`, and when it was put back, by whom; both None: it is aside.
+
+    Fields of other times are passed over: a number that a hold had once.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+    exercise: str
+    place: str
+    side: str | None = None
+    since: date
+    lifted_on: date | None = None
+    lifted_by: Role | None = None
+
+
+class MatterData(BaseModel):
+    """What was brought to the coach, and when it was settled, by whom and how; all None: it is open.
+
+    `evidence` is plain JSON; `opened_at` and `settled_at` are aware. Fields of other times are passed over.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+    reason: AlertReason
+    exercise: str | None = None
+    evidence: dict[str, Any]
+    opened_at: AwareDatetime
+    settled_at: AwareDatetime | None = None
+    settled_by: Role | None = None
+    remedy: Remedy | None = None
+
+
 class JournalData(Frozen):
     """A whole journal, oldest workout first."""
 
@@ -58,17 +93,12 @@ class JournalData(Frozen):
     programme: str | None = None
     body_mass: Decimal | None = None
     workouts: tuple[WorkoutData, ...]
-    set_aside: tuple[dict[str, Any], ...] = ()
-    matters: tuple[dict[str, Any], ...] = ()
+    set_aside: tuple[HoldData, ...] = ()
+    matters: tuple[MatterData, ...] = ()
 
 
-def journal_data(
-    state: ClientState, set_aside: tuple[dict[str, Any], ...] = (), matters: tuple[dict[str, Any], ...] = ()
-) -> JournalData:
-    """Return the journal of `state`, which is to be loaded whole.
-
-    `set_aside` are the exercises ever set aside, `matters` what was ever brought to the coach, as plain JSON.
-    """
+def journal_data(state: ClientState) -> JournalData:
+    """Return the journal of `state`, which is to be loaded whole."""
     client = state.client
     sets: dict[int, list[SetData]] = {each.number: [] for each in state.workouts}
     days = {each.number: each.on for each in state.workouts}
@@ -92,9 +122,46 @@ def journal_data(
             )
             for each in state.workouts
         ),
-        set_aside=set_aside,
-        matters=matters,
+        set_aside=tuple(hold_data(each, client.number) for each in state.holds_ever),
+        matters=tuple(matter_data(each, client.number) for each in state.matters_ever),
     )
+
+
+def hold_data(record: HoldRecord, client: int) -> HoldData:
+    """Return a hold of the client of that number as data."""
+    return HoldData(
+        exercise=record.hold.exercise,
+        place=record.hold.where,
+        side=record.hold.side,
+        since=record.hold.since,
+        lifted_on=record.lifted_on,
+        lifted_by=_role(record.lifted_by, client),
+    )
+
+
+def matter_data(record: MatterRecord, client: int) -> MatterData:
+    """Return a matter of the client of that number as data, without the number of its message."""
+    alert = record.alert
+    return MatterData(
+        reason=alert.reason,
+        exercise=alert.exercise,
+        evidence=without_message(alert.evidence),
+        opened_at=alert.at,
+        settled_at=record.settled_at,
+        settled_by=_role(record.settled_by, client),
+        remedy=record.remedy,
+    )
+
+
+def without_message(evidence: dict[str, Any]) -> dict[str, Any]:
+    """Return evidence without the number of its message, which means something in its own database alone."""
+    return {name: each for name, each in evidence.items() if name != "message"}
+
+
+def _role(person: int | None, client: int) -> Role | None:
+    if person is None:
+        return None
+    return "client" if person == client else "coach"
 
 
 def _set(entry: Entry, workout_day: date) -> SetData:

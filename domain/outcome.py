@@ -11,6 +11,7 @@ from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.notes import Note
 from domain.parts import Say
+from domain.past import HoldRecord, MatterRecord
 from domain.programme import Programme
 from domain.state import Client, Coach, Invitation, Offer
 from domain.understood import Understood
@@ -41,22 +42,30 @@ class WorkoutKept:
 
 @dataclass(frozen=True, slots=True)
 class JournalTaken:
-    """Workouts and entries of an old journal, all of them new; an entry may be of a workout that stands."""
+    """What came with an old journal, all of it new; an entry may be of a workout that stands.
+
+    Of holds and matters, what is lifted and settled is among it, as it was.
+    """
 
     workouts: tuple[WorkoutRecord, ...]
     entries: tuple[Entry, ...]
+    holds: tuple[HoldRecord, ...] = ()
+    matters: tuple[MatterRecord, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class JournalTakenOut:
-    """Entries and workouts that came with an old journal are gone, by their numbers, as (first, last).
+    """What came with an old journal is gone, by its numbers, as (first, last).
 
-    The workouts in `kept` stay, with what the client has told of them.
+    The workouts in `kept` stay, with what the client has told of them. Holds and matters go whatever has
+    become of them since; words about such a matter stay, about none.
     """
 
     entries: tuple[tuple[int, int], ...]
     workouts: tuple[tuple[int, int], ...]
     kept: frozenset[int]
+    holds: tuple[tuple[int, int], ...] = ()
+    matters: tuple[tuple[int, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from domain.journal import Alert, Entry, ExerciseHold, Words, WorkoutRecord
 from domain.memory import ClientMemory
 from domain.notes import Note
 from domain.parts import ClientLine
+from domain.past import HoldRecord, MatterRecord
 from domain.pictures import Points
 from domain.programme import Programme
 from domain.tally import ClientTally
@@ -87,6 +88,10 @@ class ClientState:
     entries: tuple[Entry, ...] = ()
     holds: tuple[ExerciseHold, ...] = ()
     alerts: tuple[Alert, ...] = ()
+    holds_ever: tuple[HoldRecord, ...] = ()
+    """All holds, the lifted ones as well, as they stand in the store; only where all is loaded."""
+    matters_ever: tuple[MatterRecord, ...] = ()
+    """All alerts, the settled ones as well; as above."""
     words: tuple[Words, ...] = ()
     """What client and coach have written to each other, the newest `WORDS_SEEN`, oldest first."""
     programmes: tuple[StoredProgramme, ...] = ()

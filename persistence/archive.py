@@ -146,9 +146,9 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
             KeptSet(told_at=each.at, **_of(each, *(set(KeptSet.model_fields) - {"told_at"})))
             for each in _rows(connection, EntryRow, person)
         ),
-        set_aside=set_aside(connection, person),
-        matters_for_the_coach=matters(connection, person),
-        words_with_coach=words_with_coach(connection, person),
+        set_aside=_set_aside(connection, person),
+        matters_for_the_coach=_matters(connection, person),
+        words_with_coach=_words_with_coach(connection, person),
         invitations=tuple(
             _plain(each, "name", "created_at", "used_at")
             for each in connection.execute(
@@ -166,19 +166,19 @@ def archive(connection: Connection, person: int) -> KeptArchive | None:
     )
 
 
-def set_aside(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+def _set_aside(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
     """Return every exercise of a client's that was ever set aside, oldest first, as plain JSON."""
     names = ("number", "exercise", "place", "side", "since", "lifted_on")
     return tuple(_plain(each, *names) for each in _rows(connection, HoldRow, person))
 
 
-def matters(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+def _matters(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
     """Return all that was ever brought to the coach of a client, oldest first, as plain JSON."""
     names = ("number", "reason", "exercise", "evidence", "opened_at", "settled_at", "remedy")
     return tuple(_plain(each, *names) for each in _rows(connection, AlertRow, person))
 
 
-def words_with_coach(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
+def _words_with_coach(connection: Connection, person: int) -> tuple[dict[str, JsonValue], ...]:
     """Return all that client and coach have written to each other, oldest first, as plain JSON."""
     names = ("number", "writer", "name", "text", "at", "alert")
     return tuple(_plain(each, *names) for each in _rows(connection, WordsRow, person))

@@ -14,6 +14,7 @@ from domain.outcome import (
     Recorded,
     TakenBack,
 )
+from domain.past import HoldRecord, MatterRecord
 from persistence.faults import RecordMissing
 from persistence.statements import InsertOr, or_update
 from persistence.tables import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
@@ -34,12 +35,16 @@ def record(connection: Connection, client: int, recorded: Recorded) -> None:
         _one(connection, superseded, "entries", recorded.instead_of)
 
 
-def bring_in(connection: Connection, client: int, change: JournalTaken) -> None:
-    """Add the workouts and entries of an old journal, many at a time."""
+def bring_in(connection: Connection, client: int, coach: int, change: JournalTaken) -> None:
+    """Add what an old journal has, many at a time; open matters are of the client's `coach`."""
     if change.workouts:
         connection.execute(insert(WorkoutRow), [_workout(client, each) for each in change.workouts])
     if change.entries:
         connection.execute(_ADD_ENTRY, [_entry(client, each) for each in change.entries])
+    if change.holds:
+        connection.execute(insert(HoldRow), [_hold(client, each) for each in change.holds])
+    if change.matters:
+        connection.execute(insert(AlertRow), [_matter(client, coach, each) for each in change.matters])
 
 
 def take_out(connection: Connection, client: int, change: JournalTakenOut) -> None:
@@ -54,6 +59,15 @@ def take_out(connection: Connection, client: int, change: JournalTakenOut) -> No
         numbers = select(WorkoutRow.number).where(*gone, stay)
         connection.execute(delete(EntryRow).where(EntryRow.client == client, EntryRow.workout.in_(numbers)))
         connection.execute(delete(WorkoutRow).where(*gone, stay))
+    for first, last in change.holds:
+        held = delete(HoldRow).where(HoldRow.client == client, HoldRow.number.between(first, last))
+        connection.execute(held)
+    for first, last in change.matters:
+        about = update(WordsRow).where(WordsRow.client == client, WordsRow.alert.between(first, last))
+        connection.execute(about.values(alert=None))
+        connection.execute(
+            delete(AlertRow).where(AlertRow.client == client, AlertRow.number.between(first, last))
+        )
 
 
 def take_back(connection: Connection, client: int, change: TakenBack) -> None:
@@ -68,16 +82,7 @@ def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) ->
 
 def place_hold(connection: Connection, client: int, hold: ExerciseHold) -> None:
     """Set an exercise aside."""
-    connection.execute(
-        insert(HoldRow).values(
-            client=client,
-            number=hold.number,
-            exercise=hold.exercise,
-            place=hold.where,
-            side=hold.side,
-            since=hold.since,
-        )
-    )
+    connection.execute(insert(HoldRow).values(_hold(client, HoldRecord(hold))))
 
 
 def lift_hold(connection: Connection, client: int, change: HoldLifted) -> None:
@@ -90,17 +95,7 @@ def lift_hold(connection: Connection, client: int, change: HoldLifted) -> None:
 
 def raise_alert(connection: Connection, client: int, coach: int, alert: Alert) -> None:
     """Open a matter for the coach."""
-    connection.execute(
-        insert(AlertRow).values(
-            client=client,
-            number=alert.number,
-            coach=coach,
-            reason=alert.reason,
-            exercise=alert.exercise,
-            evidence=alert.evidence,
-            opened_at=alert.at,
-        )
-    )
+    connection.execute(insert(AlertRow).values(_matter(client, coach, MatterRecord(alert))))
 
 
 def note_alert(connection: Connection, client: int, change: AlertNoted) -> None:
@@ -164,6 +159,36 @@ def _workout(client: int, workout: WorkoutRecord) -> dict[str, Any]:
         "state": workout.state,
         "round": workout.round,
         "skipped": workout.skipped,
+    }
+
+
+def _hold(client: int, record: HoldRecord) -> dict[str, Any]:
+    hold = record.hold
+    return {
+        "client": client,
+        "number": hold.number,
+        "exercise": hold.exercise,
+        "place": hold.where,
+        "side": hold.side,
+        "since": hold.since,
+        "lifted_on": record.lifted_on,
+        "lifted_by": record.lifted_by,
+    }
+
+
+def _matter(client: int, coach: int, record: MatterRecord) -> dict[str, Any]:
+    alert = record.alert
+    return {
+        "client": client,
+        "number": alert.number,
+        "coach": coach,
+        "reason": alert.reason,
+        "exercise": alert.exercise,
+        "evidence": alert.evidence,
+        "opened_at": alert.at,
+        "settled_at": record.settled_at,
+        "settled_by": record.settled_by,
+        "remedy": record.remedy,
     }
 
 

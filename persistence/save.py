@@ -125,7 +125,7 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
         case WorkoutKept(workout):
             journal.keep_workout(connection, number, workout)
         case JournalTaken():
-            journal.bring_in(connection, number, change)
+            journal.bring_in(connection, number, person.coach, change)
         case JournalTakenOut():
             journal.take_out(connection, number, change)
         case HoldPlaced(hold):

@@ -35,6 +35,7 @@ from domain.state import (
 )
 from persistence.coaching import coaches, notes, offered, open_invitations
 from persistence.erasure import is_unsent
+from persistence.past import holds_ever, matters_ever
 from persistence.people import code_hash
 from persistence.programmes import Programmes
 from persistence.tables import (
@@ -169,6 +170,8 @@ def client_state(
         entries=_entries(connection, number, ALL if whole else ENTRIES, memory),
         holds=tuple(hold for _, hold in _holds(connection, number)),
         alerts=_alerts(connection, number),
+        holds_ever=holds_ever(connection, number) if whole else (),
+        matters_ever=matters_ever(connection, number) if whole else (),
         words=_words(connection, number, ALL if whole else WORDS_SEEN),
         programmes=programmes.newest(connection, person.coach),
     )

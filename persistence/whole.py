@@ -5,7 +5,6 @@ from sqlalchemy import Connection, select
 from domain.authority import may_read_journal
 from domain.journal_data import JournalData, journal_data
 from domain.state import ClientState
-from persistence.archive import matters, set_aside
 from persistence.programmes import Programmes
 from persistence.state import client_state
 from persistence.tables import PersonRow
@@ -26,6 +25,4 @@ def whole_journal(
 ) -> JournalData | None:
     """Return a client's journal as data, with all that belongs to it; None as in `whole_client`."""
     state = whole_client(connection, client, reader, programmes)
-    if state is None:
-        return None
-    return journal_data(state, set_aside(connection, client), matters(connection, client))
+    return None if state is None else journal_data(state)

@@ -71,7 +71,7 @@ def import_command(path: Path, wanted: Wanted) -> int:
             on=today,
         )
         looked = _shown(state, found, document.name, wanted, part, text)
-        if wanted.dry_run or looked.to_take == 0:
+        if wanted.dry_run or not takes(looked):
             return 0
         order = JournalSent(
             coach=client.coach.number,
@@ -83,6 +83,11 @@ def import_command(path: Path, wanted: Wanted) -> int:
         )
         _take(store, client.number, store.bring_journal(client.number, document, order, now), looked.to_take)
     return 0
+
+
+def takes(looked: Looked) -> bool:
+    """Return whether there are sets, holds or matters to take."""
+    return looked.to_take > 0 or bool(looked.set_aside or looked.matters)
 
 
 def _document(path: Path) -> Document:
@@ -120,7 +125,7 @@ def _shown(state: ClientState, found: Found, name: str, wanted: Wanted, part: Fi
         raise OperatorFault(names_words(looked.asked))
     kept = {each.name: each.name for each in looked.asked}
     looked = look_through(state, found, kept)
-    shown = {**facts, **shown_of(state, found, looked), "takes": looked.to_take > 0}
+    shown = {**facts, **shown_of(state, found, looked), "takes": takes(looked)}
     print(plain(looked_words(shown, reader, asks=False)))
     if wanted.report is not None:
         content = reading_of(part.model_copy(update={"exercises": kept}), state, text)

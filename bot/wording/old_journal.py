@@ -38,6 +38,8 @@ _FAULTS: dict[FaultKind, str] = {
     "too many cells": "more cells than columns; a comma within a number?",
     "other client": "of another client",
     "moment": "not a moment with its offset from UTC",
+    "aside": "set aside in a way that cannot be",
+    "matter": "a matter for you that is not as I write it",
 }
 _HEADS: dict[HeadFault, str] = {
     "no columns": "The first line is to name the columns, a date and an exercise among them, as in\n"
@@ -91,7 +93,10 @@ def looked_words(facts: Facts, _reader: Reader, *, asks: bool = True) -> str:
         lines.append(
             f"I would take {bold(counted(sets, 'set'))}{exercises} in "
             f"{counted(int(facts['workouts']), 'workout')}{span}."
+            if facts["workouts"]
+            else "Of workouts there is nothing new in it."
         )
+        lines += _beside(facts)
     else:
         lines.append("There is nothing in it to take.")
     lines += _details(facts)
@@ -99,6 +104,34 @@ def looked_words(facts: Facts, _reader: Reader, *, asks: bool = True) -> str:
     if facts["takes"] and asks:
         lines.append(f"Shall I take it in? It can be undone later, as a whole. {client} is told nothing.")
     return "\n".join(lines)
+
+
+def _beside(facts: dict[str, Any]) -> list[str]:
+    """Say what was set aside and brought to the coach, and what of it would still be open."""
+    lines = []
+    if facts.get("holds"):
+        still = [escape(str(each)) for each in facts["still_aside"]]
+        now = f"{listed(still)} would be aside until you put it back" if still else "none of them now"
+        lines.append(f"Set aside {_times(int(facts['holds']))}: {now}.")
+    if facts.get("matter_count"):
+        still_open = int(facts["still_open"])
+        now = (
+            f"{still_open} still open, and would wait under «who needs me?»" if still_open else "all settled"
+        )
+        lines.append(f"{counted(int(facts['matter_count']), 'matter')} brought to the coach: {now}.")
+    return lines
+
+
+def _times(many: int) -> str:
+    return "once" if many == 1 else f"{many:,} times"
+
+
+def _with_beside(facts: dict[str, Any]) -> str:
+    """Name what came with the sets."""
+    aside, matters = int(facts.get("with_holds", 0)), int(facts.get("with_matters", 0))
+    several = [counted(aside, "hold")] if aside else []
+    several += [counted(matters, "matter")] if matters else []
+    return f", with {listed(several)}" if several else ""
 
 
 def _details(facts: dict[str, Any]) -> list[str]:
@@ -187,7 +220,8 @@ def coming_words(facts: Facts, _reader: Reader) -> str:
 def taken_words(facts: Facts, _reader: Reader) -> str:
     """Say that a journal is taken."""
     return (
-        f"Done: {counted(int(facts['sets']), 'set')} of {quoted(str(facts['name']))} stand in "
+        f"Done: {counted(int(facts['sets']), 'set')} of {quoted(str(facts['name']))}"
+        f"{_with_beside(facts)} stand in "
         f"{bold(str(facts['client']))}'s journal. The next plan compares with them."
     )
 
@@ -195,7 +229,8 @@ def taken_words(facts: Facts, _reader: Reader) -> str:
 def taken_out_words(facts: Facts, _reader: Reader) -> str:
     """Say that a journal is taken out again."""
     return (
-        f"Undone: the {counted(int(facts['sets']), 'set')} of {quoted(str(facts['name']))} are out of "
+        f"Undone: the {counted(int(facts['sets']), 'set')} of {quoted(str(facts['name']))}"
+        f"{_with_beside(facts)} are out of "
         f"{bold(str(facts['client']))}'s journal again."
     )
 

@@ -44,13 +44,17 @@ def apply(state: ClientState, change: Change) -> ClientState:
             others = tuple(old for old in state.workouts if old.number != workout.number)
             together = sorted((*others, workout), key=lambda each: (each.on, each.number))
             return replace(state, workouts=tuple(together))
-        case JournalTaken(workouts, entries):
+        case JournalTaken(workouts, entries, holds, matters):
+            aside = tuple(each.hold for each in holds if each.lifted_on is None)
+            opened = tuple(each.alert for each in matters if each.settled_at is None)
             return replace(
                 state,
                 workouts=tuple(sorted((*state.workouts, *workouts), key=lambda each: (each.on, each.number))),
                 entries=in_order((*state.entries, *entries), state.memory),
+                holds=(*state.holds, *aside),
+                alerts=(*state.alerts, *opened),
             )
-        case JournalTakenOut(entries, workouts, stay):
+        case JournalTakenOut(entries, workouts, stay, gone, matters_gone):
             return replace(
                 state,
                 workouts=tuple(
@@ -59,6 +63,12 @@ def apply(state: ClientState, change: Change) -> ClientState:
                     if each.number in stay or not within(each.number, workouts)
                 ),
                 entries=tuple(each for each in state.entries if not within(each.number, entries)),
+                holds=tuple(each for each in state.holds if not within(each.number, gone)),
+                alerts=tuple(each for each in state.alerts if not within(each.number, matters_gone)),
+                words=tuple(
+                    replace(each, alert=None) if within(each.alert or 0, matters_gone) else each
+                    for each in state.words
+                ),
             )
         case HoldPlaced(hold):
             return replace(state, holds=(*state.holds, hold))

@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 
 from domain.actions import BringIn, TakeBack
 from domain.brought_in import BroughtIn
+from domain.client.clearance import is_still_barred
 from domain.client.draft import Draft
 from domain.client.exposures import last_day_of
 from domain.client.lines import is_of
@@ -21,7 +22,9 @@ from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.workouts import best_fit
 from domain.entry_order import within
 from domain.incoming import JournalSent
-from domain.journal import Entry, WorkoutRecord
+from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.journal_data import without_message
+from domain.memory import Brought
 from domain.names import name_key
 from domain.old_journal import Found, FoundSet, FoundWorkout, read_journal
 from domain.old_journal.looking import Looked, exercises_of, look_through, without
@@ -29,6 +32,7 @@ from domain.old_journal.names import LEFT_OUT, Meaning, resolved
 from domain.old_journal.showing import shown_of
 from domain.outcome import JournalTaken, JournalTakenOut
 from domain.parts import File, Notice, Part, Weight
+from domain.past import HoldRecord, MatterRecord
 from domain.topics import Topic
 
 PORTION = 250
@@ -67,7 +71,7 @@ def look(draft: Draft, order: JournalSent, found: Found) -> None:
     if looked.asked:
         ask_name(draft, order, looked.asked)
         return
-    takes = looked.to_take > 0 or has_new_without_sets(draft, looked)
+    takes = has_new(draft, looked)
     reading = File(
         what="journal reading",
         of=draft.client.number,
@@ -80,6 +84,12 @@ def look(draft: Draft, order: JournalSent, found: Found) -> None:
     buttons = (bring_in(draft, order, "take"), bring_in(draft, order, "leave"))
     facts = shown_of(draft.state, found, looked) | {"takes": takes}
     report(draft, "journal looked at", order, facts, buttons=buttons if takes else (), files=(reading,))
+
+
+def has_new(draft: Draft, looked: Looked) -> bool:
+    """Return whether there is anything that does not stand yet."""
+    is_beside = bool(looked.set_aside or looked.matters)
+    return looked.to_take > 0 or is_beside or has_new_without_sets(draft, looked)
 
 
 def has_new_without_sets(draft: Draft, looked: Looked) -> bool:
@@ -138,11 +148,11 @@ def begin(draft: Draft, order: JournalSent, found: Found) -> None:
     if found.which_date is not None or looked.asked:
         look(draft, order, found)
         return
-    if looked.to_take == 0 and not has_new_without_sets(draft, looked):
+    if not has_new(draft, looked):
         look(draft, order, found)
         return
     made = BroughtIn(change=order.change, name=order.name, on=draft.today, sets=looked.to_take)
-    draft.remember(brought_in=(*draft.memory.brought_in, made))
+    draft.remember(brought_in=(*draft.memory.brought_in, take_beside(draft, made, looked, order.coach)))
     going = order.model_copy(
         update={
             "exercises": dict(looked.exercises),
@@ -155,6 +165,53 @@ def begin(draft: Draft, order: JournalSent, found: Found) -> None:
         report(draft, "journal begun", order, {"sets": looked.to_take})
         going = going.model_copy(update={"shown_in": draft.message})
     take_portion(draft, going, found)
+
+
+def take_beside(draft: Draft, made: BroughtIn, looked: Looked, coach: int) -> BroughtIn:
+    """Take what was set aside and brought to the coach, as it stood; return what is noted of the journal.
+
+    What is open stays so: the exercise is aside, the matter stands among those that need the coach, who has
+    just been told how many they are, and a warning sign bars from training.
+    """
+    person = {"client": draft.client.number, "coach": coach}
+    first_hold, first_matter = draft.memory.last_hold + 1, draft.memory.last_alert + 1
+    holds = tuple(
+        HoldRecord(
+            ExerciseHold(number, each.exercise, each.place, each.side, each.since),
+            each.lifted_on,
+            person[each.lifted_by or "coach"] if each.lifted_on else None,
+        )
+        for number, each in enumerate(looked.set_aside, first_hold)
+    )
+    matters = tuple(
+        MatterRecord(
+            Alert(number, each.reason, each.exercise, without_message(each.evidence), each.opened_at),
+            each.settled_at,
+            person[each.settled_by or "coach"] if each.settled_at else None,
+            each.remedy,
+        )
+        for number, each in enumerate(looked.matters, first_matter)
+    )
+    still_open = [each.alert for each in matters if each.settled_at is None]
+    bars = not draft.memory.barred and any(each.reason == "urgent" for each in still_open)
+    last_hold, last_matter = first_hold + len(holds) - 1, first_matter + len(matters) - 1
+    draft.remember(last_hold=last_hold, last_alert=last_matter, barred=draft.memory.barred or bars)
+    if holds or matters:
+        draft.change(JournalTaken((), (), holds, matters))
+        draft.note_brought(*(Brought(alert=each.number, at=draft.at, again=True) for each in still_open))
+    return made.model_copy(
+        update={
+            "holds": joined((), first_hold, last_hold),
+            "matters": joined((), first_matter, last_matter),
+            "bars": bars,
+        }
+    )
+
+
+def beside_of(made: BroughtIn) -> dict[str, int]:
+    """Return how many holds and matters came with a journal."""
+    holds, matters = (sum(last - first + 1 for first, last in each) for each in (made.holds, made.matters))
+    return {"with_holds": holds, "with_matters": matters}
 
 
 def take_portion(draft: Draft, order: JournalSent, found: Found) -> None:
@@ -181,7 +238,7 @@ def take_portion(draft: Draft, order: JournalSent, found: Found) -> None:
     let_be(draft, workouts)
     catch_up(draft)
     undo = TakeBack(client=draft.client.number, change=made.change)
-    facts = {"sets": made.taken}
+    facts = {"sets": made.taken, **beside_of(made)}
     report(draft, "journal taken", order, facts, buttons=(undo,), instead_of=order.shown_in)
 
 
@@ -296,12 +353,16 @@ def take_out(draft: Draft, change: int) -> bool:
         return False
     others = {entry.workout for entry in draft.state.entries if not within(entry.number, made.entries)}
     numbered = {each.number for each in draft.state.workouts if within(each.number, made.workouts)}
-    draft.change(JournalTakenOut(made.entries, made.workouts, frozenset(others & numbered)))
+    kept = frozenset(others & numbered)
+    draft.change(JournalTakenOut(made.entries, made.workouts, kept, made.holds, made.matters))
+    draft.note_brought()
+    if made.bars and not any(each.reason == "urgent" for each in draft.state.alerts):
+        draft.remember(barred=is_still_barred(draft))
     draft.remember(
         brought_in=tuple(each for each in draft.memory.brought_in if each.change != change),
         workouts_gone=draft.memory.workouts_gone + len(numbered - others),
     )
-    facts = {"client": draft.client.name, "name": made.name, "sets": made.taken}
+    facts = {"client": draft.client.name, "name": made.name, "sets": made.taken, **beside_of(made)}
     draft.tell_coach(Notice(topic="journal taken out", facts=facts), weight="answer")
     return True
 

@@ -1,8 +1,11 @@
 """Our own data (JSON) read back into workouts."""
 
+from datetime import timedelta
+
 from pydantic import ValidationError
 
-from domain.journal_data import VERSION, JournalData, WorkoutData
+from domain.evidence import is_sound
+from domain.journal_data import VERSION, HoldData, JournalData, MatterData, WorkoutData
 from domain.old_journal.found import MOST_SETS, Found, FoundSet, FoundWorkout, RowFault
 from domain.old_journal.table import LONGEST_NAME, Given
 from domain.sets import TrainingSet, is_within_reason
@@ -26,8 +29,9 @@ def read_data(text: str, given: Given) -> Found:
         return data
     if data.version > VERSION:
         return Found(head_fault="newer", shown=str(data.version))
-    if sum(len(each.sets) for each in data.workouts) > MOST_SETS:
-        return Found(head_fault="too many", shown=str(sum(len(each.sets) for each in data.workouts)))
+    many = sum(len(each.sets) for each in data.workouts) + len(data.set_aside) + len(data.matters)
+    if many > MOST_SETS:
+        return Found(head_fault="too many", shown=str(many))
     workouts: list[FoundWorkout] = []
     faults: list[RowFault] = []
     row = 0
@@ -53,13 +57,50 @@ def read_data(text: str, given: Given) -> Found:
             workouts.append(
                 FoundWorkout(workout.day, workout.name, state, workout.round, workout.skipped, tuple(sets))
             )
-    in_order = sorted(workouts, key=lambda each: each.day)
-    return Found(workouts=tuple(in_order), faults=tuple(faults), is_ours=True)
+    faults += [
+        RowFault(place, "aside", hold.exercise[:LONGEST_NAME])
+        for place, hold in enumerate(data.set_aside, row + 1)
+        if not _can_be_aside(hold, given)
+    ]
+    row += len(data.set_aside)
+    faults += [
+        RowFault(place, "matter", matter.reason)
+        for place, matter in enumerate(data.matters, row + 1)
+        if not _can_matter(matter, given)
+    ]
+    return Found(
+        workouts=tuple(sorted(workouts, key=lambda each: each.day)),
+        faults=tuple(faults),
+        is_ours=True,
+        set_aside=tuple(each for each in data.set_aside if _can_be_aside(each, given)),
+        matters=tuple(each for each in data.matters if _can_matter(each, given)),
+    )
+
+
+def _can_be_aside(hold: HoldData, given: Given) -> bool:
+    return (
+        0 < len(hold.exercise) <= LONGEST_NAME
+        and 0 < len(hold.place) <= LONGEST_NAME
+        and hold.side in {None, "left", "right", "both"}
+        and hold.since <= (hold.lifted_on or given.today) <= given.today
+    )
+
+
+def _can_matter(matter: MatterData, given: Given) -> bool:
+    last = matter.settled_at or matter.opened_at
+    return (
+        len(matter.exercise or "") <= LONGEST_NAME
+        and (matter.settled_at is None) == (matter.remedy is None)
+        and matter.opened_at <= last
+        and last.date() <= given.today + timedelta(days=1)
+        and is_sound(matter.reason, matter.exercise, matter.evidence)
+    )
 
 
 def _read(text: str) -> JournalData | Found:
     try:
-        return JournalData.model_validate_json(text.lstrip("\ufeff"))
+        # Not every database can keep the sign of the number 0.
+        return JournalData.model_validate_json(text.lstrip("\ufeff").replace("\\u0000", "\\ufffd"))
     except (ValidationError, RecursionError) as error:
         place = ""
         if isinstance(error, ValidationError):

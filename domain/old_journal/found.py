@@ -5,6 +5,7 @@ from datetime import date, datetime
 from typing import Literal
 
 from domain.journal import WorkoutState
+from domain.journal_data import HoldData, MatterData
 from domain.sets import LoadKind, TrainingSet
 from domain.units import Unit
 
@@ -33,9 +34,11 @@ FaultKind = Literal[
     "too many cells",
     "other client",
     "moment",
+    "aside",
+    "matter",
 ]
 """Why a row is not taken. `which date`: the day could be two; `held`: an exercise that is held, without
-seconds."""
+seconds; `aside`, `matter`: something set aside, or brought to the coach, that cannot be so."""
 
 MOST_NAMES = 300
 """More names of exercises are a sign that their column holds something else. The house's own choice."""
@@ -97,3 +100,5 @@ class Found:
     unit_assumed: Unit | None = None
     passed_over: tuple[str, ...] = ()
     which_date: str | None = None
+    set_aside: tuple[HoldData, ...] = ()
+    matters: tuple[MatterData, ...] = ()

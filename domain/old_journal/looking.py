@@ -1,17 +1,19 @@
 """An old journal held against a client: what its names mean, what stands already, and what is to be taken."""
 
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
-from typing import Any
+from typing import Any, TypeVar
 
+from domain.journal_data import HoldData, MatterData, hold_data, matter_data
 from domain.old_journal.found import Found, FoundWorkout, RowFault
 from domain.old_journal.names import LEFT_OUT, Meaning, meanings_of, resolved
 from domain.sets import TrainingSet
 from domain.state import ClientState
 
+Kept = TypeVar("Kept", HoldData, MatterData)
 Ranges = tuple[tuple[int, int], ...]
 
 
@@ -30,6 +32,9 @@ class Looked:
     workouts: tuple[FoundWorkout, ...]
     there: Ranges
     faults: tuple[RowFault, ...]
+    set_aside: tuple[HoldData, ...] = ()
+    matters: tuple[MatterData, ...] = ()
+    """Of these, those alone that do not stand yet."""
 
     @property
     def to_take(self) -> int:
@@ -62,7 +67,37 @@ def look_through(state: ClientState, found: Found, told: Mapping[str, str]) -> L
         workouts=workouts,
         there=_there(state, workouts),
         faults=tuple(sorted((*found.faults, *faults), key=lambda each: each.row)),
+        set_aside=_new(found.set_aside, map(_hold_key, _held(state)), _hold_key),
+        matters=_new(found.matters, map(_matter_key, _mattered(state)), _matter_key),
     )
+
+
+def _held(state: ClientState) -> Iterable[HoldData]:
+    return (hold_data(each, state.client.number) for each in state.holds_ever)
+
+
+def _mattered(state: ClientState) -> Iterable[MatterData]:
+    return (matter_data(each, state.client.number) for each in state.matters_ever)
+
+
+def _hold_key(hold: HoldData) -> tuple[Any, ...]:
+    return (hold.exercise, hold.place, hold.side, hold.since)
+
+
+def _matter_key(matter: MatterData) -> tuple[Any, ...]:
+    return (matter.reason, matter.exercise, matter.opened_at)
+
+
+def _new(found: Iterable[Kept], there: Iterable[object], key: Callable[[Kept], object]) -> tuple[Kept, ...]:
+    """Return what does not stand yet: the same as often as it stands is left out, whatever became of it."""
+    standing = Counter(there)
+    new = []
+    for each in found:
+        if standing[key(each)] > 0:
+            standing[key(each)] -= 1
+        else:
+            new.append(each)
+    return tuple(new)
 
 
 def without(

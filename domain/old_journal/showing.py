@@ -46,5 +46,9 @@ def shown_of(state: ClientState, found: Found, looked: Looked) -> dict[str, obje
         "new": list(dict.fromkeys(new))[:SHOWN],
         "new_count": len(set(new)),
         "unit": found.unit_assumed,
+        "holds": len(looked.set_aside),
+        "still_aside": [each.exercise for each in looked.set_aside if each.lifted_on is None],
+        "matter_count": len(looked.matters),
+        "still_open": sum(each.settled_at is None for each in looked.matters),
         "passed_over": list(found.passed_over[:SHOWN]),
     }
