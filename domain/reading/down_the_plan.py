@@ -20,7 +20,7 @@ _NEAR = Decimal("0.1")
 """How far a load may be from the one that was told, in parts of that, to tell whose it is."""
 _MANY = 3
 """So many sets tell by loads near those told, half of them just those; fewer only by just those loads. Where
-the load falls and the reps rise, as in drop sets, all are just those."""
+the load falls and the reps rise, as in drop sets, all are just those, and the reps those of the plan."""
 
 
 def down_the_plan(groups: Sequence[Group], exercises: Exercises, day: Day) -> Sequence[Group]:
@@ -66,6 +66,8 @@ def _tells_the_plan(items: Sequence[Item], slots: Sequence[int], exercises: Exer
         return False
     exact = sum(known.is_exact(load) for known, (load, _) in zip(knowns, sets, strict=True))
     falls = all(one[0].value > two[0].value and one[1].value < two[1].value for one, two in pairwise(sets))
+    if falls and not all(known.in_range(reps) for known, (_, reps) in zip(knowns, sets, strict=True)):
+        return False
     return exact == len(sets) or (len(sets) >= _MANY and not falls and 2 * exact >= len(sets))
 
 

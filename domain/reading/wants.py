@@ -100,7 +100,7 @@ def find_wants(
 
 _NO_REP = Pattern("the # (st|nd|rd|th) ....4 (dont|didnt|doesnt|not) count")
 """A rep that does not count: "6, jumped the 7th so dont count it"."""
-_OF_THE_RECORD = words_of("set entry one please pls again thanks")
+_OF_THE_RECORD = words_of("set entry one please pls again thanks x for at kg kgs lb lbs reps")
 _ENDS = words_of(". ! ; ,") | {"", "\n"}
 
 
@@ -178,10 +178,10 @@ def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tup
         if delete is None or delete.end != name.start or name.names != (last,):
             continue
         end = name.end
-        while message.text(end) in _OF_THE_RECORD:
+        while message.text(end) in _OF_THE_RECORD or message.value(end) is not None:
             end += 1
         if message.text(end) in _ENDS:
-            return delete.start, name.end
+            return delete.start, end
     for undo in UNDO.find(message):
         if message.text(undo.start - 1) in _NOT_UNDONE or _NO_REP.is_in(message, 0, undo.end):
             continue
