@@ -53,10 +53,10 @@ _OF_SETS = (
 _BEGINS = (PERSON_WORDS | BEGINS_ANEW | words_of("with because cause cos despite though although but")) - {
     "it"
 }
+"""Words that begin something else: "9, 8 roommate filmed it"."""
 _ARTICLES = frozenset({"a", "the", "my", "that", "this"})
 _GOT = words_of("got managed did hit reached")
 """Verbs that make the number right after them a result, whatever stands around."""
-"""Words that begin something else: "9, 8 roommate filmed it"."""
 
 
 def without_others(

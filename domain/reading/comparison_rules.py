@@ -178,7 +178,7 @@ _JUST_MORE = Pattern("<!(#) n:# more (>(,|.|!|;|'('|-|and|then|but|today)|$)")
 _NO_NAME = words_of(
     """did do get got had have and then plus with in for left only even just maybe not no the was were is x
     managed hit , . ! ; : - + / ( @ at by to of kg kgs lb lbs reps rep s sec set sets try one two be could
-    can couldve would eat need needed want wanted add added after before about squeezed out i then"""
+    can couldve would eat need needed want wanted add added after before about squeezed out i"""
 ) | {"\n", ""}
 _SAME_REPS = Pattern(
     "[the|exactly]* same [number of] ({reps}|rep count) [as {last}] !(_ #)",

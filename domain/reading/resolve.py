@@ -39,7 +39,8 @@ class Placed(NamedTuple):
 class Resolver:
     """Turns groups into sets.
 
-    `day_at` gives the day of a token, None where it must be asked; `word_of` gives a name as it was said.
+    `day_at` gives the day of a token, None where it must be asked; `word_of` gives a name as it was said;
+    `begins_another` tells whether the tokens from one to before the other tell of one more set.
     """
 
     request: Request
@@ -47,10 +48,11 @@ class Resolver:
     sets: DraftSets
     day_at: Callable[[int], date | None]
     word_of: Callable[[Named], str]
+    begins_another: Callable[[int, int], bool]
     unexplained: Unexplained | None = None
     placed: list[Placed] = field(default_factory=list)
-    compared: TrainingSet | OpenSet | None = None
-    """What the last words told by comparing it with another set."""
+    compared: Placed | None = None
+    """What was told last, if that was by comparing it with another set."""
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
         """Return what the groups give."""
@@ -117,20 +119,26 @@ class Resolver:
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
-            if self.compared is not None and isinstance(draft.amount, Quantity):
-                if one == self.compared:
+            if self._is_what_was_compared(one, draft, start) and self.compared is not None:
+                if one == self.compared.one:
                     # "Like last time, 80 for 7" tells one set twice.
                     self.compared = None
                     continue
-                if _is_begun(self.compared, one):
-                    # "5 more than last time, 85x6" tells the load before the set.
-                    self.placed.pop()
+                # "5 more than last time, 85x6" tells the load before the set.
+                self.placed.pop()
+            self.placed.append(Placed(start, end, one))
             phrase = draft.amount if draft.amount is not None else draft.load
             compares = isinstance(phrase, Mark) and phrase.kind in _COMPARES
-            self.compared = one if compares else None
-            self.placed.append(Placed(start, end, one))
+            self.compared = self.placed[-1] if compares else None
             if isinstance(one, TrainingSet):
                 self.exercises.day(one.on or day.on).add(one)
+
+    def _is_what_was_compared(self, one: TrainingSet | OpenSet, draft: Draft, start: int) -> bool:
+        """Return whether a set told in numbers is the one that the words before compared with another."""
+        if self.compared is None or not isinstance(draft.amount, Quantity):
+            return False
+        is_same = one == self.compared.one or _is_begun(self.compared.one, one)
+        return is_same and not self.begins_another(self.compared.end, start)
 
     def _only_tells_ahead(self, group: Group, following: Group, day: Day) -> bool:
         """Return whether words without a name only compare the set that is told next: "one more than last
@@ -139,6 +147,8 @@ class Resolver:
         if group.named is not None or name is None or len(name.names) != 1:
             return False
         if not all(isinstance(item, Mark) and item.kind in _COMPARES for item in group.items):
+            return False
+        if self.begins_another(group.end, following.start):
             return False
         known = self.exercises.known(name.names[0], day)
         compared, told = (

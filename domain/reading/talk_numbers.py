@@ -24,48 +24,6 @@ _THINGS_TO_DO = words_of("exercise exercises workout workouts session sessions l
 
 _HOW_LONG = (
     Other(
-        "a time",
-        Pattern(
-            "{event} [is|was|starts|start]* at # [[,|then|and|/]* # [[,|then|and|/]* #]] !({lifted})",
-            event="(exam|exams|meeting|meetings|lecture|lectures|appointment|appointments|call|calls|interview"
-            "|interviews|flight|flights|dentist|doctor|physio)",
-            lifted=LIFTED,
-        ),
-        most=24,
-        always=True,
-    ),
-    Other(
-        "how many people",
-        Pattern("(queue|line|crowd|class|team|waiting list) of n:# !({lifted})", lifted=LIFTED),
-        always=True,
-    ),
-    Other(
-        "what is to come",
-        Pattern(
-            "n:# [kg|kgs|kilos|lb|lbs] (here (i|we) come|[is|are] {coming})",
-            coming="(coming (soon|next|up)|incoming|calling [me|us])",
-        ),
-        always=True,
-    ),
-    Other(
-        "what it felt like",
-        Pattern("the # [kg|kgs|kilos|lb|lbs] (felt|feels|looked|moved) like #"),
-        always=True,
-    ),
-    Other(
-        "what something weighs",
-        Pattern(
-            """
-            my {thing} (is|weighs|was|weighed) [about|around|over]* n:# [{mass}] !(x|for)
-            (this|that) (is|makes) n:# {things}
-            """,
-            thing="(bag|backpack|rucksack|suitcase|dog|cat|kid|baby|toddler|son|daughter|niece|nephew|bike|cart)",
-            mass="kg|kgs|kilos|kilo|lb|lbs|pounds",
-            things="(bags|backpacks|suitcases|dogs|cats|kids|babies|toddlers|bikes)",
-        ),
-        always=True,
-    ),
-    Other(
         "a while",
         Pattern(
             """
@@ -118,6 +76,51 @@ _BESIDE_TRAINING = (
         Pattern("# k >(first|before|after|to|home|warm|easy|yesterday|this|in|there|later|tomorrow)"),
         most=42,
         beside=True,
+    ),
+)
+
+_AROUND_TRAINING = (
+    Other(
+        "a time",
+        Pattern(
+            "{event} [is|was|starts|start]* at # [[,|then|and|/]* # [[,|then|and|/]* #]] !({lifted})",
+            event="(exam|exams|meeting|meetings|lecture|lectures|appointment|appointments|call|calls|interview"
+            "|interviews|flight|flights|dentist|doctor|physio)",
+            lifted=LIFTED,
+        ),
+        most=24,
+        always=True,
+    ),
+    Other(
+        "how many people",
+        Pattern("(queue|line|crowd|class|team|waiting list) of n:# !({lifted})", lifted=LIFTED),
+        always=True,
+    ),
+    Other(
+        "what is to come",
+        Pattern(
+            "n:# [kg|kgs|kilos|lb|lbs] (here (i|we) come|[is|are] {coming})",
+            coming="(coming (soon|next|up)|incoming|calling [me|us])",
+        ),
+        always=True,
+    ),
+    Other(
+        "what it felt like",
+        Pattern("the # [kg|kgs|kilos|lb|lbs] (felt|feels|looked|moved) like #"),
+        always=True,
+    ),
+    Other(
+        "what something weighs",
+        Pattern(
+            """
+            my {thing} (is|weighs|was|weighed) [about|around|over]* n:# [{mass}] !(x|for)
+            (this|that) (is|makes) n:# {things}
+            """,
+            thing="(bag|backpack|rucksack|suitcase|dog|cat|kid|baby|toddler|son|daughter|niece|nephew|bike|cart)",
+            mass="kg|kgs|kilos|kilo|lb|lbs|pounds",
+            things="(bags|backpacks|suitcases|dogs|cats|kids|babies|toddlers|bikes)",
+        ),
+        always=True,
     ),
 )
 
@@ -257,4 +260,4 @@ _SAYINGS = (
     ),
 )
 
-OF_TALK = (*_HOW_LONG, *_BESIDE_TRAINING, *_WHAT_IS_LEFT, *_MARKS, *_SAYINGS)
+OF_TALK = (*_HOW_LONG, *_BESIDE_TRAINING, *_AROUND_TRAINING, *_WHAT_IS_LEFT, *_MARKS, *_SAYINGS)

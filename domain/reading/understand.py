@@ -61,6 +61,9 @@ _DEAD = frozenset(
     }
 )
 
+_ANOTHER = words_of("another again then second 2nd next nd third rd more also afterwards later after other")
+"""Words between two sets told that make the second one more, though both are alike."""
+
 
 def read(request: Request) -> Reading:
     """Return what the client's message means. Pure, and linear in the length of the text."""
@@ -173,6 +176,7 @@ def _read(request: Request, message: Message) -> Reading:
         DraftSets(Loads(request, unit), ask_unit),
         day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),
+        lambda start, end: not _ANOTHER.isdisjoint(message.texts(start, end)),
         unexplained(message, groups, marks),
     )
     placed = resolver.run(of_everything(message, groups, all_named, exercises))
