@@ -7,6 +7,7 @@ printed in the first week only, and an invitation's code, which is random, as CO
 import asyncio
 import io
 import re
+from collections.abc import Callable
 from pathlib import Path
 
 from rich.console import Console
@@ -17,6 +18,7 @@ from bot.play.engine import Said, play
 from bot.play.script import Step, read_script
 from bot.play.show import WIDTH, Chat
 from domain.parts import Notice
+from persistence.store import Store
 
 SCRIPTS = Path(__file__).parent / "scripts"
 WITH_WELCOME = "first_week"
@@ -29,8 +31,8 @@ def scripts() -> list[Path]:
     return sorted(SCRIPTS.glob("*.jsonl"))
 
 
-def chat_of(path: Path) -> str:
-    """Return the chat that the script at `path` prints."""
+def chat_of(path: Path, look: Callable[[Store], None] = lambda _: None) -> str:
+    """Return the chat that the script at `path` prints; `look` is shown what is kept at its end."""
     script = read_script(path.read_text(encoding="utf-8"), path.parent)
     printed = io.StringIO()
     with passing() as store:
@@ -43,6 +45,7 @@ def chat_of(path: Path) -> str:
                 chat(event)
 
         asyncio.run(play(script, store, audience))
+        look(store)
     lines = (line.rstrip() for line in printed.getvalue().splitlines())
     return _CODE.sub("CODE", "\n".join(lines)) + "\n"
 
