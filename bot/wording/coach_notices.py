@@ -31,7 +31,7 @@ COACH_HELP = (
     "«tell me after 4 without a beat» for a rule of your own for stalls, «no rule» to leave them to me,\n"
     "«which remedies worked?» over all clients, «note on NAME: …» and «notes on NAME» for you alone,\n"
     "«picture of NAME», «picture of NAME's EXERCISE», «clients at a glance»,\n"
-    "«journal of NAME» as CSV, PDF or JSON, «journals of everyone»; an old journal, as a .csv, I take in,\n"
+    "«journal of NAME» as CSV, PDF or JSON, «journals of everyone»; old journals, CSV or JSON, I take in,\n"
     "«hand NAME over to COACH», «invite NAME as a coach», «invitations», «put me on PROGRAMME».\n"
     "Paste a sheet, or send it as a .txt file, and I say back what I understood before anything is stored."
 )
