@@ -9,7 +9,7 @@ from domain.client.draft import Draft
 from domain.client.lines import Line, in_its_place, is_left_out, lines_of, not_to_do
 from domain.client.plan import ahead
 from domain.client.rotation import BESIDE, in_turn, under_way
-from domain.client.workouts import best_fit, holds
+from domain.client.workouts import best_fit, holds, session_day
 from domain.entry_order import told
 from domain.exercises import describe
 from domain.journal import Entry, WorkoutRecord
@@ -251,7 +251,8 @@ def workout_at_hand(draft: Draft) -> tuple[str, WorkoutRecord | None]:
 
 def of_today(draft: Draft, name: str | None = None) -> WorkoutRecord | None:
     """Return the workout (of that name) trained today, were it only the rest of one, if there is one."""
-    today = {entry.workout for entry in draft.state.entries if entry.set.on == draft.today}
+    day = session_day(draft)
+    today = {entry.workout for entry in draft.state.entries if entry.set.on == day}
     for record in reversed(draft.state.workouts):
         if record.number in today and record.name != BESIDE and name in {None, record.name}:
             return record

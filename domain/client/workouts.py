@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 from domain.calendar import DAY, at_local, day_lived, local_day
 from domain.client.draft import Draft
@@ -16,14 +16,20 @@ from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
 from domain.state import ClientState
 
+SESSION = timedelta(hours=3)
+"""How long after a set another one is still of the same training. The house's own choice."""
+
 
 def day_told_of(draft: Draft) -> date:
     """Return the day that sets without a day are of.
 
     That is today, unless a workout under way has been told of only on later days than its own. In the night
-    it is the day that has just ended, where that had a workout which is under way or still to be done.
+    it is the day that has just ended, where that had a workout which is under way or still to be done, or
+    of which a set was told just before.
     """
     record = under_way(draft.state, draft.today)
+    if session_day(draft) < draft.today:
+        return session_day(draft)
     lived = day_lived(draft.at, draft.zone)
     if lived < draft.today and day_awaited(draft, record) == lived:
         return lived
@@ -31,6 +37,13 @@ def day_told_of(draft: Draft) -> date:
         return draft.today
     told = (local_day(each.at, draft.zone) for each in draft.state.entries if each.workout == record.number)
     return record.on if all(day > record.on for day in told) else draft.today
+
+
+def session_day(draft: Draft) -> date:
+    """Return the day of the training going on: today, or past midnight that of sets told just before."""
+    lived = day_lived(draft.at, draft.zone)
+    goes_on = any(each.set.on == lived and draft.at - each.at <= SESSION for each in draft.state.entries)
+    return lived if goes_on else draft.today
 
 
 def day_awaited(draft: Draft, record: WorkoutRecord | None) -> date | None:
