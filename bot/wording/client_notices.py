@@ -19,6 +19,7 @@ from bot.wording.days import (
     moved_words,
     next_day_words,
     no_workout_words,
+    out_of_turn_words,
     pause_stands_words,
     paused_words,
     rest_day_words,
@@ -189,6 +190,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "cut": "That was too much at once, so I record nothing of it. Please send it once more, in parts.",
     "went wrong": "Sorry, something went wrong on my side with that. It is kept; please say it another way.",
     "read again": "Read again after your edit.",
+    "of that day": lambda facts, _: f"{day_words(str(facts['on']))}, then.",
     "button is old": "That button belongs to an earlier question. Just type what you mean.",
     "button is not yours": "That button does nothing here. Just type what you mean.",
     "no set found": "I found no set in that, so nothing is recorded. Say it as «80 kg x 8», or «help».",
@@ -239,6 +241,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
     "lighter.",
     "turn taken": turn_taken_words,
+    "out of turn": out_of_turn_words,
     "told before": told_before_words,
     "pause stands": pause_stands_words,
     "reminders rest": lambda facts, _: (

@@ -75,11 +75,22 @@ def moved_words(facts: Facts, _reader: Reader) -> str:
             return f"{moved} Nothing is lost."
         next_on = day_words(str(facts["next_on"]))
         return f"{moved} Nothing is lost; {bold(str(facts['next']))} is then on {next_on}{_for_rest(facts)}."
+    return f"{moved} {_better_rested(facts)}"
+
+
+def out_of_turn_words(facts: Facts, _reader: Reader) -> str:
+    """Say that another workout than the one in turn is done today, and where that is early, what is set."""
+    after = f"; {bold(str(facts['next']))} comes after it" if facts.get("next") else ""
+    said = f"{bold(str(facts['workout']))} today, then{after}."
+    return f"{said} {_better_rested(facts)}" if facts.get("rest_until") else said
+
+
+def _better_rested(facts: Facts) -> str:
     days = facts.get("rest_days")
     rest = f"{days} rest {'day' if days == 1 else 'days'} between workouts" if days else "some rest first"
     return (
-        f"{moved} {escape(str(facts['coach']))} has set {rest}, in which strength comes back and a little "
-        f"more: {day_words(str(facts['rest_until']))} is the better day. You decide."
+        f"{escape(str(facts['coach']))} has set {rest}, in which strength comes back and a little more: "
+        f"{day_words(str(facts['rest_until']))} is the better day. You decide."
     )
 
 

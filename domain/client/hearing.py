@@ -41,6 +41,7 @@ from domain.client.likely import WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
+from domain.client.other_workout import take_other_workout
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
 from domain.client.plates import take_plates
@@ -230,6 +231,7 @@ def take_request(draft: Draft, text: str, reading: Reading) -> TakenFor | None:
         ("a question", lambda: take_asked(draft, text, reading)),
         ("the end of the workout", lambda: takes_end(draft, text, reading)),
         ("a change of turn", lambda: not reading.sets and take_turn(draft, text)),
+        ("a change of turn", lambda: not reading.sets and take_other_workout(draft, text)),
         ("days asked", lambda: take_days_asked(draft, text)),
         ("a setting", lambda: take_setting(draft, text)),
         ("a request for the journal", lambda: take_journal(draft, text)),

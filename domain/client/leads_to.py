@@ -47,6 +47,7 @@ LEADS_TO: Mapping[Topic, tuple[Words, ...]] = {
     "nothing to read": (HELP,),
     "other script": (HELP,),
     "pause stands": (HERE_AGAIN,),
+    "out of turn": (UNDO,),
     "paused": (UNDO,),
     "plans as before": (NEXT,),
     "reminders off": (Words(text="Start reminders", once=True),),

@@ -20,7 +20,7 @@ from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
 from domain.client.workouts import day_told_of
 from domain.memory import Answered, Waiting
-from domain.reading import OpenSet, Reading, Slot, answer
+from domain.reading import OpenSet, Reading, Request, Slot, answer, read
 from domain.sets import TrainingSet, is_within_reason
 
 ORDER: tuple[Slot, ...] = ("exercise", "date", "confirm", "unit", "load", "reps", "seconds")
@@ -57,15 +57,20 @@ def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
 
 def can_be(open_set: OpenSet) -> bool:
     """Return whether an unfinished set, as far as it is known, can be what somebody did."""
-    known = TrainingSet(
+    return is_within_reason(as_known(open_set)) and all(map(is_within_reason, open_set.candidates))
+
+
+def as_known(open_set: OpenSet) -> TrainingSet:
+    """Return an unfinished set as far as it is known, with a plain guess at the rest."""
+    return TrainingSet(
         exercise=open_set.exercise or "",
         load=open_set.load or Decimal(0),
         unit=open_set.unit or "kg",
         load_kind=open_set.load_kind or "total",
         reps=open_set.reps,
         seconds=open_set.seconds,
+        on=open_set.on,
     )
-    return is_within_reason(known) and all(map(is_within_reason, open_set.candidates))
 
 
 def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
@@ -194,7 +199,7 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
         replace(each, open=now) for each, now in zip(asked, answered, strict=True) if now is not None
     ]
     if not completed or len(completed) < len(asked):
-        return False
+        return put_on_day(draft, question, request)
     draft.drop_question(question)
     done = {(each.message, each.open.exercise) for each in asked}
     drop_given_up(draft, lambda each: (each.message, each.exercise) in done)
@@ -205,6 +210,42 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     keep_whole(draft, completed)
     go_on_with(draft, question, (*(each for each in completed if each.open.complete() is None), *others))
     return True
+
+
+def put_on_day(draft: Draft, question: Waiting, request: Request) -> bool:
+    """Take words that say no more than the day of what is asked about: "that was yesterday"; ask on.
+
+    They are of the record instead where sets have come in with the question, or since.
+    """
+    if any(entry.at >= question.asked_at for entry in draft.state.entries):
+        return False
+    unfinished = unfinished_of(question)
+    message = unfinished[0].message
+    done = tuple(as_known(each.open) for each in unfinished if each.message == message)
+    said = read(replace(request, done=done))
+    days = {each.on for each in said.sets}
+    if (
+        "correct" not in said.wants
+        or said.open
+        or len(days) != 1
+        or not without_day(said.sets) <= without_day(done)
+    ):
+        return False
+    on = days.pop()
+    draft.notice("of that day", on=on.isoformat() if on else None)
+    ask_next(
+        draft,
+        tuple(
+            replace(each, open=replace(each.open, on=on)) if each.message == message else each
+            for each in unfinished
+        ),
+    )
+    return True
+
+
+def without_day(sets: Sequence[TrainingSet]) -> set[TrainingSet]:
+    """Return the sets as done on no day."""
+    return {replace(each, on=None) for each in sets}
 
 
 def go_on_with(draft: Draft, question: Waiting, left: tuple[Unfinished, ...]) -> None:

@@ -174,3 +174,25 @@ def test_a_day_that_could_not_be_told_is_asked_for() -> None:
     (question,) = life.says("move it to next friday", at(4, 9))
     assert getattr(question, "slot", None) == "day"
     assert kinds(life.says("the 6th", at(4, 9))) == ["moved"]
+
+
+@pytest.mark.parametrize("words", ["that was yesterday really", "it was yesterday", "that was on Wednesday"])
+def test_the_day_alone_is_of_the_set_that_is_asked_about_and_of_no_older_one(words: str) -> None:
+    life = Life()
+    life.says("row 60x9, rdl 80x7, curls 14x10", at(2))
+    life.says("squat 20", at(5))
+    assert kinds(life.says(words, at(5))) == ["of that day", "question"]
+    life.says("10", at(5))
+    assert [each.set.on for each in life.state.entries] == [date(2026, 3, 2)] * 3 + [date(2026, 3, 4)]
+
+
+def test_the_day_alone_is_of_the_record_where_one_came_in_since() -> None:
+    life = Life()
+    life.says("squat 20", at(5))
+    life.says("wall sit 45 s", at(5))
+    life.says("that was yesterday", at(5))
+    life.says("20x10", at(5))
+    assert [(each.set.exercise, each.set.on) for each in life.state.entries] == [
+        ("Wall sit", date(2026, 3, 4)),
+        ("Goblet squat", date(2026, 3, 5)),
+    ]

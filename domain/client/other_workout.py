@@ -1,0 +1,141 @@
+"""Another workout than the one in turn, by its name: "can I do legs today instead?", "what's in legs?"
+
+Who asks to do it gets its plan, and the one in turn stays in turn.
+"""
+
+import re
+from collections.abc import Sequence
+from datetime import timedelta
+
+from domain.client.beyond_sheet import rest_until
+from domain.client.coming import coming_days, once_done
+from domain.client.days_ahead import say_when
+from domain.client.draft import Draft
+from domain.client.plan import plan_of
+from domain.client.plans import keep_plans, move_to, plans_of, put_off, rest_days
+from domain.client.rotation import Due, due, under_way
+from domain.client.week import week_of
+from domain.reading import days_to_come
+
+LOOKS_AHEAD = timedelta(days=35)
+"""How far ahead the day of a workout is looked for. The house's own choice."""
+
+_ASKING = (
+    r"(?:(?:hi|hey|ok|okay|actually|hm+),? )?(?:(?:can|could|may|shall|should) (?:i|we) |let me |let's "
+    r"|please |i(?:'d| would) (?:like to |rather |prefer to |love to )|i (?:want to|wanna|will|need to) "
+    r"|i'll |(?:i'm |i am )?(?:going to |gonna )?|is it (?:ok|okay|fine|all right) (?:to|if i) )"
+    r"(?:just |maybe |please |only )?"
+)
+_DO = r"(?:do|doing|have|train|training|take|start(?:ing)? with|begin with|go (?:for|with)|move)"
+_WHEN = r"(?: (?:first|today|now|tonight|this time|this (?:morning|evening|afternoon)|to today))*"
+_SWAP = r"(?:swap|switch|change|exchange|trade)"
+_SOME_DAY = (
+    r"(?:today|tomorrow|(?:this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?:'s)?"
+    r"(?: (?:one|workout|session))?"
+)
+_SWAPS_DAYS = re.compile(
+    rf"{_ASKING}{_SWAP} {_SOME_DAY} (?:and|with|for) {_SOME_DAY}(?: around| over)?(?: please)?"
+)
+_OF = r"(?:the |my |a )?(?:today's |tomorrow's |next )?"
+
+
+def take_other_workout(draft: Draft, text: str) -> bool:
+    """Show a workout of the programme that is named, or let it be done today; return whether one is."""
+    coming, said = due(draft.state, draft.today), _plain(text)
+    if coming is None or draft.memory.barred:
+        return False
+    names = _names(draft)
+    shown = next((name for name in names if _is_shown(_called(name)).fullmatch(said)), None)
+    if shown is not None:
+        show(draft, shown)
+        return True
+    wanted = next((name for name in names if _is_wanted(name, names).fullmatch(said)), None)
+    if _SWAPS_DAYS.fullmatch(said):
+        other = next((day for day in days_to_come(text, draft.local) if day > draft.today), None)
+        on_it = [each.workout for each in _days_ahead(draft) if each.on == other]
+        wanted = on_it[0] if on_it else None
+        if wanted is None and under_way(draft.state, draft.today) is not None:
+            say_when(draft, coming)
+            return True
+    if wanted is None:
+        return False
+    if wanted != coming.workout:
+        do_instead(draft, wanted, coming)
+    elif coming.on > draft.today:
+        before = plans_of(draft)
+        put_off(draft, draft.today, next_one=True)
+        keep_plans(draft, before)
+    else:
+        show(draft, wanted)
+    return True
+
+
+def show(draft: Draft, name: str) -> None:
+    """Show the plan of a workout, for the day on which it comes if all goes as planned."""
+    on = next((each.on for each in _days_ahead(draft) if each.workout == name), draft.today)
+    draft.say(plan_of(draft.state, name, on))
+
+
+def do_instead(draft: Draft, name: str, coming: Due) -> None:
+    """Let the workout `name` be done today in place of the one in turn, which comes after it.
+
+    In a week with a workout of its own on each day nothing is moved, nor while one is under way: what is done
+    then finds its place as it is told.
+    """
+    before, early = plans_of(draft), rest_until(draft.state, name, draft.today)
+    if week_of(draft) is None and under_way(draft.state, draft.today) is None:
+        move_to(draft, Due(name, coming.on), draft.today)
+    after = due(once_done(draft.state, Due(name, draft.today), draft.today), draft.today)
+    draft.notice(
+        "out of turn",
+        workout=name,
+        next=after.workout if after else None,
+        rest_until=early.isoformat() if early else None,
+        coach=draft.client.coach.name,
+        rest_days=rest_days(draft),
+    )
+    draft.remember(reminded_on=draft.today)
+    draft.say(plan_of(draft.state, name, draft.today))
+    keep_plans(draft, before)
+
+
+def _names(draft: Draft) -> list[str]:
+    stored = draft.client.programme
+    return list(dict.fromkeys(each.name for each in stored.programme.workouts)) if stored else []
+
+
+def _days_ahead(draft: Draft) -> list[Due]:
+    return coming_days(draft.state, draft.today, draft.today + LOOKS_AHEAD)
+
+
+def _plain(text: str) -> str:
+    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(" .!?")
+    return re.sub(r",? (?:please|thanks)$", "", said)
+
+
+def _called(name: str) -> str:
+    """Return a pattern of what a workout is called; one with a single letter only with a word beside it."""
+    own = re.escape(name.casefold())
+    of_day = re.escape(name.casefold().removesuffix("s"))
+    if len(name) == 1:
+        return rf"(?:{_OF}(?:workout|session|day) {own}|{own} day)"
+    return rf"{_OF}(?:{own}(?: (?:day|workout|session|training|one))?|{of_day} day)(?:'s)?"
+
+
+def _is_shown(called: str) -> re.Pattern[str]:
+    return re.compile(
+        rf"(?:please )?(?:show|see|show me|give me|send me|can i see|could i see|tell me) {called}(?: plan)?"
+        rf"(?: please)?|(?:what's|what is|what are|what was)(?: in| on| on for| for)? {called}(?: plan)?"
+        rf"|(?:the )?plan (?:for|of) {called}|{called} plan|what (?:do|will) i do (?:on|in|for|at) {called}"
+    )
+
+
+def _is_wanted(name: str, names: Sequence[str]) -> re.Pattern[str]:
+    called = _called(name)
+    other = "(?:" + "|".join(_called(each) for each in names if each != name) + ")"
+    instead = rf"(?: (?:instead|rather)(?: (?:of|than) (?:{other}|it|that|this))?| before {other})?"
+    return re.compile(
+        rf"{_ASKING}{_DO} {called}{_WHEN}{instead}{_WHEN}"
+        rf"|(?:rather )?{called}(?: first| instead(?: of {other})?| before {other}){_WHEN}"
+        rf"|{_ASKING}{_SWAP} {other} (?:with|for) {called}(?: around| over)?{_WHEN}"
+    )
