@@ -33,6 +33,7 @@ from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.day_words import FULL_SET
 from domain.reading.days import Day
 from domain.reading.message import Message, message_of
+from domain.reading.off_work import is_only_off_work
 from domain.reading.patterns import Found
 from domain.reading.tokens import LONGEST
 from domain.reading.wanted import Wanted
@@ -87,6 +88,8 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
     then = _day_of_return(message, days, sent)
     if then is not None:
         return Wanted(on=then)
+    if is_only_off_work(message):
+        return None
     for away in islice(AWAY.find(message), MOST_AWAY):
         start, end = away.start, away.end
         first, last = message.sentence_span(start)
