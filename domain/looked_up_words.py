@@ -25,6 +25,8 @@ LookUp = Literal[
     "days",
     "beaten",
     "history",
+    "last time",
+    "whole history",
     "best",
     "picture",
     "aim",
@@ -214,6 +216,20 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         """
         [show|see] [me] (my|the) (progress|development|course|curve|curves|trend) [in [a] (picture|pictures)]
         [how does|how is|hows] my (progress|development) [look|looking|going] [like]
+        """,
+    ),
+    (
+        "last time",
+        """
+        [show|tell|give] [me] [the|my] [what was] last time [of|for|on|with|i did|was] of:(_ ...6)
+        how did [the|my] of:(_ ...6) go [last time|last|then|before]
+        """,
+    ),
+    (
+        "whole history",
+        """
+        [show|give|see|send|tell] [me] [the|my] (history|log) (of|for|on|with) of:(_ ...8)
+        [show|give|see|send|tell] [me] [the|my] of:(_ ...8) (history|log)
         """,
     ),
     (

@@ -74,6 +74,7 @@ Topic = Literal[
     "body mass not asked",
     "zone kept",
     "which town",
+    "place unclear",
     "equipment kept",
     "still aside",
     "written down",

@@ -298,6 +298,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "equipment kept": equipment_words,
     "zone kept": _zone_kept,
     "which town": "There are several times in that country. Say a town: «I'm in Lisbon».",
+    "place unclear": lambda facts, _: (
+        f"I cannot tell where that is. As I know it you are in {escape(zone_words(facts['zone']))}, where it "
+        f"is {facts['local']} now. If that is wrong, say a large town near you: «I'm in Lisbon»."
+    ),
     "trouble noted": lambda facts, _: (
         f"I pass that on to {escape(str(facts['coach']))}. If it is pain or trouble with a joint, leave "
         f"{bold(listed(facts['exercises'], last='or'))} and tell me so. {SEE_SOMEBODY}"

@@ -15,7 +15,7 @@ from domain.client.ever import tell_ever
 from domain.client.exposures import moment
 from domain.client.picturing import drawn
 from domain.client.rotation import BESIDE
-from domain.client.wants import show_history
+from domain.client.wants import HISTORY_SHOWN, show_history
 from domain.client.why import exercises_known
 from domain.how_to import how_to_asked
 from domain.journal import Entry, WorkoutRecord
@@ -82,6 +82,8 @@ def answer(draft: Draft, asked: Asked, text: str) -> bool:
             return tell_best(draft, said_of or "")
         case "history":
             show_history(draft, "", names, most=max(1, min(int(asked.numbers.get("n", FEW)), MOST_SHOWN)))
+        case "last time" | "whole history":
+            show_history(draft, "", names, most=1 if asked.what == "last time" else HISTORY_SHOWN)
         case "picture":
             draft.say(drawn(draft, ()))
         case "aim" if draft.memory.barred:

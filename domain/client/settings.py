@@ -60,6 +60,11 @@ _ZONE = re.compile(
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
+_SURELY_WHERE = re.compile(
+    r"(?:please )?(?:i live|we live|i've moved|i moved|i have moved|(?:i(?:'ve)? )?(?:just )?landed|"
+    r"my (?:time ?)?zone|time ?zone)\b(?! (?:on|up|down|out|over|off)\b)"
+)
+"""What says where somebody is, whether the place is known or not."""
 _TRIP = re.compile(
     r"(?:(?:i|we) (?:fly|travel)|"
     r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off)) to "
@@ -192,11 +197,14 @@ def take_zone(draft: Draft, said: str) -> bool:
         return True
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
     zones = zones_said(draft, found["place"]) if found else ()
+    is_where = found is not None and (clock_of(found["place"]) is not None or _SURELY_WHERE.match(said))
     if len(zones) > 1:
         draft.notice("which town")
     elif zones:
         set_zone(draft, zones[0])
-    return bool(zones)
+    elif is_where:
+        draft.notice("place unclear", zone=draft.client.zone, local=f"{draft.local:%H:%M}")
+    return bool(zones or is_where)
 
 
 def says_time_here(said: str) -> bool:

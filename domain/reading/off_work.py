@@ -1,4 +1,4 @@
-"""Whether somebody is off from work alone, which is no absence from training: "holiday from work next week"."""
+"""Whether somebody is off from work alone, which is no absence from training: "holiday from work"."""
 
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern

@@ -11,7 +11,7 @@ from bot.wording.message import message_words
 from bot.wording.reader import Reader
 from domain.client.called import name_said
 from domain.later_words import Later, later_of
-from domain.parts import Plan, Reminder
+from domain.parts import Notice, Plan, Reminder
 from tests.domain.client.people import Life, at, kinds, noor
 
 
@@ -247,3 +247,13 @@ def test_without_training_there_is_nothing_to_be_reminded_of() -> None:
 )
 def test_later_is_told_from_all_else(text: str, later: Later | None) -> None:
     assert later_of(text) == later
+
+
+@pytest.mark.parametrize("text", ["it's 9:45 here", "it is quarter to ten here", "I live in Nowhereton"])
+def test_where_nobody_can_be_the_local_time_is_said_back(text: str) -> None:
+    life = Life()
+    (notice,) = life.says(text, at(3, 9, 20))
+    assert isinstance(notice, Notice)
+    assert (notice.topic, notice.facts["zone"]) == ("place unclear", "Europe/Amsterdam")
+    assert notice.facts["local"] == "09:20"
+    assert life.state.client.zone == "Europe/Amsterdam"

@@ -90,7 +90,7 @@ get well, guardian noted, heard, hour from coach, hour kept, how to, invitation 
 keep on, lately noted, later with that, left, left for now, may begin, minor after all, missed counted,
 more than asked, name kept, no cues, no cues at all, no history, no such hour, no trouble, nothing to
 draw, nothing to put right, nothing to take back, of that day,
-out of reason, passed on, pause over, plates, put off
+out of reason, passed on, place unclear, pause over, plates, put off
 often, question dropped, question withdrawn, read again, reminders unwanted, review, say it again,
 settings, stall, still aside, still there, stranger, term, thanked, training later, trained after all,
 trouble noted, unit kept, waits for doctor, warm-up, went wrong, which hour, which sets then, which town,

@@ -50,6 +50,9 @@ LOOK_UPS: dict[str, tuple[str, dict[str, object]]] = {
     "hey, can you give me the cues?": ("cues", {}),
     "cues for the wall sit": ("no cues", {"exercises": ["Wall sit"]}),
     "how should I do the rdl?": ("no cues", {"exercises": ["Romanian deadlift"]}),
+    # the course of one
+    "rdl history please": ("history", {"exercise": "Romanian deadlift"}),
+    "how did the rdl go?": ("history", {"exercise": "Romanian deadlift"}),
     # whether so much was ever done
     "have I ever done 100?": ("ever", {"exercises": [], "times": 1, "first on": "2026-03-08"}),
     "have I ever done 100 on rdl?": ("ever", {"exercises": ["Romanian deadlift"], "times": 1}),
@@ -286,3 +289,22 @@ def test_where_the_coach_has_written_nothing_the_question_is_a_press_away() -> N
     life.says("what did my coach say about holidays?", at(2))
     assert kinds(life.presses("Ask my coach about holidays", at(2))) == ["passed on"]
     assert life.alert_reasons == ["question"]
+
+
+@pytest.mark.parametrize(
+    ("text", "rows"),
+    [
+        (
+            "history of rows, rdl and squat",
+            {"Seated cable row": 2, "Romanian deadlift": 2, "Goblet squat": 2},
+        ),
+        ("show me the history for rows, curls", {"Seated cable row": 2, "Hammer curl": 2}),
+        ("rows and rdl history please", {"Seated cable row": 2, "Romanian deadlift": 2}),
+        ("last time rows and rdl?", {"Seated cable row": 1, "Romanian deadlift": 1}),
+        ("how did rows and rdl go?", {"Seated cable row": 1, "Romanian deadlift": 1}),
+    ],
+)
+def test_the_course_of_several_is_told_one_after_the_other(text: str, rows: dict[str, int]) -> None:
+    _, parts = asked(text)
+    notices = [part for part in parts if isinstance(part, Notice)]
+    assert {each.facts["exercise"]: len(each.facts["rows"]) for each in notices} == rows
