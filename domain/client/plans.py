@@ -5,6 +5,7 @@ from collections.abc import Collection
 from dataclasses import replace
 from datetime import date, timedelta
 
+from domain.calendar import local_day
 from domain.client.beyond_sheet import rest_until
 from domain.client.coming import once_done, put_off_for_rest
 from domain.client.draft import Draft
@@ -75,10 +76,16 @@ def cannot(draft: Draft, text: str) -> None:
     The rest of a workout under way stays where it is, unless it is planned on such a day itself.
     """
     days = days_to_come(text, draft.local) or (draft.today,)
-    if _TOLD_AFTERWARDS.search(text.casefold()) and draft.today not in days_meant(text, draft.local):
+    workout, coming = under_way(draft.state, draft.today), due(draft.state, draft.today)
+    meant = days_meant(text, draft.local)
+    is_of_today = not meant and coming is not None and coming.on == draft.today
+    if (
+        _TOLD_AFTERWARDS.search(text.casefold())
+        and draft.today not in meant
+        and (is_asked_what_became(draft) or not is_of_today)
+    ):
         note_missed(draft)
         return
-    workout, coming = under_way(draft.state, draft.today), due(draft.state, draft.today)
     rest_on = draft.memory.rest_on or draft.today
     if draft.memory.barred or (workout is None and coming is None):
         put_off(draft, None)
@@ -95,6 +102,12 @@ def cannot(draft: Draft, text: str) -> None:
         let_pass(draft, coming)
     else:
         put_off(draft, first_free(max(coming.on, draft.today), days))
+
+
+def is_asked_what_became(draft: Draft) -> bool:
+    """Return whether it was asked today what became of a workout of a day before."""
+    asked = draft.question("missed")
+    return asked is not None and local_day(asked.asked_at, draft.zone) == draft.today
 
 
 def note_missed(draft: Draft) -> None:

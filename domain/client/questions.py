@@ -1,5 +1,6 @@
 """Open questions and their answers. A message that is no answer is read as what it is."""
 
+import re
 from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
@@ -20,6 +21,11 @@ from domain.reading import read
 TRAINED = frozenset({"trained", "i trained", "yes i trained", "i did it", "did it", "done", "yes"})
 TODAY_INSTEAD = frozenset({"today instead", "today", "i'll do it today", "will do it today"})
 MISSED_IT = frozenset({"missed it", "missed", "i missed it", "skipped it", "no", "nothing"})
+
+_REASON = re.compile(
+    r"(?:,|\.|:| -)? (?:sorry|because|cos|as|since|had|was|due|the|my|i|overtime|too|work)\b|, "
+)
+"""How a reason begins that is told with what became of a workout."""
 
 
 def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
@@ -70,14 +76,14 @@ def take_pressed(draft: Draft, number: int, text: str) -> bool:
 
 def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
     """Take `text` as the answer to an open question; return False where it is none."""
-    said = " ".join(text.casefold().replace("’", "'").replace(",", "").split()).rstrip(".!")
+    said = _plain(text).replace(",", "")
     match question.slot:
         case "trouble":
             return trouble_told(draft, question, text, said)
         case "lately":
             return lately_told(draft, question, text, said)
         case "missed":
-            return missed_told(draft, question, said)
+            return missed_told(draft, question, _plain(text))
         case "day":
             return day_told(draft, question, text)
         case "body mass":
@@ -92,10 +98,15 @@ def take_answer(draft: Draft, question: Waiting, text: str) -> bool:
             return complete(draft, question, text)
 
 
+def _plain(text: str) -> str:
+    return " ".join(text.casefold().replace("’", "'").split()).rstrip(".!")
+
+
 def missed_told(draft: Draft, question: Waiting, said: str) -> bool:
     """Take the answer to what became of a workout of which nothing was reported."""
     number = int(question.about["workout"])
     missed = next((each for each in draft.state.workouts if each.number == number), None)
+    said = _REASON.split(said, maxsplit=1)[0]
     if missed is None or missed.state != "missed" or said not in TRAINED | TODAY_INSTEAD | MISSED_IT:
         return False
     draft.drop_question(question)

@@ -53,10 +53,20 @@ _TODAY = re.compile(
 )
 
 
+_KEPT_BY = (
+    r"(?:,|\.|:| -)? (?:(?:because|cos|as|since|due to|had|got|was|were|i|i'm|"
+    r"too|stuck|held up|at|in|by|the|my|"
+    r"a) )*"
+    r"(?:overtime|work|job|traffic|meetings?|kids?|family|baby|busy|overslept|asleep|tired|late|train|bus|car|"
+    r"weather)\b[^\d?]{0,50}"
+)
 _NOT_TODAY = re.compile(
     r"(?:ok(?:ay)?,? |then |i'll |i will |let's |better )*skip(?: it| this(?: one)?| today)?|"
     r"(?:(?:no|nope|nah|sorry|uh|oh),? )?not (?:gonna happen |happening )?(?:today|tonight)"
-    r"(?:,? (?:sorry|i'm afraid|i am afraid|coach|thanks|thank you|maybe tomorrow))?"
+    r"(?:,? (?:sorry|i'm afraid|i am afraid|coach|thanks|thank you|maybe tomorrow))?|"
+    r"(?:(?:sorry|uh|oh|argh),? )?(?:i(?:'ve)? |just |it'?s |that'?s )*"
+    r"(?:missed (?:it|this one)|not happening)"
+    rf"{_KEPT_BY}"
 )
 _ASKING = (
     r"(?:(?:can|could|may|shall|let'?s|i need to|i have to|i want to|i'd like to) ?(?:i |we |you )?)?"

@@ -34,6 +34,10 @@ def coming(life: Life, today: int) -> tuple[str, int]:
         ("move to Thursday", "moved", 5),
         ("not today", "moved", 3),
         ("nope, not today, sorry", "moved", 3),
+        ("missed it, overtime", "moved", 3),
+        ("not happening, the kids are sick", "moved", 3),
+        ("couldn't make it", "moved", 3),
+        ("missed it, one rep short", "question", 2),
         ("move it", "question", 2),
         ("another day please", "question", 2),
         ("can we reschedule?", "question", 2),
@@ -44,6 +48,13 @@ def test_the_day_said_is_the_day_that_is_put_off(text: str, said: str, then: int
     life = Life()
     assert kinds(life.says(text, at(2, 9))) == [said]
     assert coming(life, 2) == ("Pull", then)
+
+
+def test_a_reason_beside_what_became_of_a_workout_leaves_the_answer_what_it_is() -> None:
+    life = Life()
+    life.passes_to(at(3, 8))
+    assert kinds(life.says("missed it, because work was crazy", at(3, 9))) == ["missed noted"]
+    assert life.state.memory.questions == ()
 
 
 def test_a_day_to_come_is_put_off_beforehand() -> None:
