@@ -16,6 +16,7 @@ from domain.client.unfinished import ask_about, ask_again
 from domain.client.wants import do
 from domain.client.warming import is_of_warm_up
 from domain.courtesies import is_courtesy, is_thanks
+from domain.journal import Entry
 from domain.reading import Reading, Want, whole_workout_told
 from domain.sets import TrainingSet, is_within_reason
 
@@ -74,12 +75,29 @@ def keep_sets(
     if "correct" in reading.wants:
         entries = known(draft)
         pairs = [(entries[index], right) for index, right in zip(reading.replaces, reading.sets, strict=True)]
+        if not reading.names:
+            pairs = [*of_whole_message(entries, pairs), *pairs]
+            sensible = [is_within_reason(right) for _, right in pairs]
         for old, right in compress(pairs, sensible):
             learn_put_right(draft, old.message, old.set.exercise, right.exercise)
         (supersede if silently else correct)(draft, list(compress(pairs, sensible)), message)
     else:
         sets = tuple(compress(dated(reading), sensible))
         (enter if silently else record)(draft, sets, message, places)
+
+
+def of_whole_message(
+    entries: Sequence[Entry], pairs: Sequence[tuple[Entry, TrainingSet]]
+) -> list[tuple[Entry, TrainingSet]]:
+    """Return what else a day is of that is put right without a name: "that was yesterday" is of all that the
+    last message has told, and not of its last set alone."""
+    if len(pairs) != 1:
+        return []
+    (meant, right), on = pairs[0], pairs[0][1].on
+    if on is None or right != replace(meant.set, on=on) or on == meant.set.on:
+        return []
+    same = [each for each in entries if each.message == meant.message and each.set.on == meant.set.on]
+    return [(each, replace(each.set, on=on)) for each in same if each is not meant]
 
 
 def dated(reading: Reading) -> tuple[TrainingSet, ...]:

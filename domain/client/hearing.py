@@ -1,5 +1,6 @@
 """What a client's message comes to. One message in, one answer out."""
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import assert_never
@@ -78,6 +79,7 @@ from domain.incoming import (
     Unsupported,
 )
 from domain.journal import Entry
+from domain.looked_up_words import look_ups
 from domain.outcome import Outcome
 from domain.reading import Pain, Reading, days_asked, is_lone_number
 from domain.state import ClientState
@@ -95,6 +97,10 @@ COMMANDS = {
     "/stop": "stop the reminders",
 }
 """The chat's menu; each command is the same as saying the words beside it."""
+
+_SENTENCE = re.compile(r"(?<=[.!?;])\s+|\n+")
+MOST_PARTS = 8
+"""How many sentences of a message are looked at one by one. The house's own choice."""
 
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
@@ -203,6 +209,9 @@ def hear_text(draft: Draft, text: str) -> Understood:
         return Understood("a setting", reading)
     if not hurts and (asked_for := take_request(draft, text, reading)) is not None:
         return Understood(asked_for, reading)
+    is_question = reading.wants == ("ask_coach",) and not reading.sets and not hurts
+    if is_question and asks_what_stands(text) and (asked_for := take_parts(draft, text)) is not None:
+        return Understood(asked_for, reading)
     note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)
     if reading.sets:
@@ -257,8 +266,35 @@ def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
         return "an answer"
     if answer_coach(draft, text):
         return "an answer to the coach"
+    if (taken := take_parts(draft, text)) is not None:
+        return taken
     answer_nothing(draft, text)
     return "nothing known"
+
+
+def asks_what_stands(text: str) -> bool:
+    """Return whether each question among several sentences is one that is answered from what stands."""
+    asked = [part.strip() for part in _SENTENCE.split(text) if part.strip().endswith("?")]
+    return bool(asked) and all(look_ups(part) or days_asked(part) is not None for part in asked)
+
+
+def take_parts(draft: Draft, text: str) -> TakenFor | None:
+    """Do what single sentences ask for where the message as a whole is nothing: "done. when's the next?"
+
+    Return what the first of them was, None where none is anything.
+    """
+    parts = [part.strip() for part in _SENTENCE.split(text) if part.strip()]
+    if not 1 < len(parts) <= MOST_PARTS:
+        return None
+    found = [take_part(draft, part) for part in parts]
+    return next((taken for taken in found if taken is not None), None)
+
+
+def take_part(draft: Draft, text: str) -> TakenFor | None:
+    """Do what one sentence of several asks for; return what that was, None where it asks for nothing."""
+    if take_why(draft, text):
+        return "a question after reasons"
+    return "a question" if take_look_up(draft, text) else take_request(draft, text, understand(draft, text))
 
 
 def take_why(draft: Draft, text: str) -> bool:

@@ -75,10 +75,11 @@ def supersede(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message:
     """Let the set beside each entry stand instead of it; what was wrong is remembered for an undo."""
     touched: Touched = {}
     remembered: list[PutRight] = []
+    move_whole(draft, pairs)
     for old, right in pairs:
         done = replace(right, on=right.on or old.set.on)
         workout = old.workout
-        if done.on is not None and done.on != old.set.on:
+        if done.on is not None and done.on not in {old.set.on, workout_by_number(draft, workout).on}:
             workout = workout_for(draft, done.on, (done.exercise,)).number
         elif done.exercise != old.set.exercise:
             workout = workout_put_right(draft, old, done.exercise, {each.number for each, _ in pairs})
@@ -95,8 +96,33 @@ def supersede(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message:
             )
         )
         touched.setdefault((workout, done.exercise), []).append(done)
+    drop_emptied(draft, [old.workout for old, _ in pairs])
     draft.remember(put_right=(*draft.memory.put_right, *remembered)[-max(UNDOES, len(remembered)) :])
     return touched
+
+
+def move_whole(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]]) -> None:
+    """Let a workout be on another day where all that stands of it is put there, and none like it is there."""
+    for number in dict.fromkeys(old.workout for old, _ in pairs):
+        record = workout_by_number(draft, number)
+        days = {right.on or old.set.on for old, right in pairs if old.workout == number}
+        standing = {each.number for each in draft.state.entries if each.workout == number}
+        on = days.pop() if len(days) == 1 else None
+        taken = any((each.name, each.on) == (record.name, on) for each in draft.state.workouts)
+        is_whole = {old.number for old, _ in pairs} >= standing
+        if is_whole and on is not None and on != record.on and not taken:
+            draft.change(WorkoutKept(replace(record, on=on)))
+
+
+def drop_emptied(draft: Draft, numbers: Iterable[int], as_what: Literal["none", "missed"] = "none") -> None:
+    """Let workouts of which nothing is left, as all of it was of another day, be none, or be missed again."""
+    kept = {each.workout for each in draft.state.entries}
+    for number in dict.fromkeys(numbers):
+        record = workout_by_number(draft, number)
+        if number not in kept and record.state == "done":
+            missed = replace(record, state="missed")
+            none = replace(record, name=BESIDE, skipped=())
+            draft.change(WorkoutKept(missed if as_what == "missed" else none))
 
 
 def workout_put_right(draft: Draft, old: Entry, exercise: str, wrong: Container[int]) -> int:
@@ -119,12 +145,16 @@ def take_back(draft: Draft, entries: Sequence[Entry], *, whole: bool = False) ->
 
     That does not, either, where they are taken back as a `whole`.
     """
+    undone = {each.entry: each for each in draft.memory.put_right} if not whole else {}
+    again = [(entry, undone[entry.number]) for entry in entries if entry.number in undone]
+    move_whole(draft, [(entry, wrong.was) for entry, wrong in again if wrong.workout == entry.workout])
     for entry in entries:
         wrong = next((each for each in draft.memory.put_right if each.entry == entry.number), None)
         if wrong is None or whole:
             draft.change(TakenBack(entry.number, draft.at))
         else:
             stand_again(draft, entry, wrong)
+    drop_emptied(draft, [entry.workout for entry, wrong in again if wrong.workout != entry.workout], "missed")
     reopen(draft, {entry.workout for entry in entries})
     recheck(draft, [(entry.workout, entry.set.exercise) for entry in entries])
 
@@ -132,8 +162,10 @@ def take_back(draft: Draft, entries: Sequence[Entry], *, whole: bool = False) ->
 def stand_again(draft: Draft, entry: Entry, wrong: PutRight) -> None:
     """Let what `entry` had put right stand again, as it was; what that had put right stays known."""
     workout = wrong.workout
-    if workout == entry.workout and wrong.was.exercise != entry.set.exercise:
-        workout = workout_put_right(draft, entry, wrong.was.exercise, {entry.number})
+    is_other = workout == entry.workout and wrong.was.exercise != entry.set.exercise
+    if is_other or workout_by_number(draft, workout).name == BESIDE:
+        was = replace(entry, workout=workout, set=wrong.was)
+        workout = workout_put_right(draft, was, wrong.was.exercise, {entry.number})
     again = new_entry(draft, workout, wrong.was, wrong.message, entry.order[0])
     if wrong.at is not None:
         again = replace(again, at=wrong.at)

@@ -66,7 +66,9 @@ _NOT_TODAY = re.compile(
     r"(?:,? (?:sorry|i'm afraid|i am afraid|coach|thanks|thank you|maybe tomorrow))?|"
     r"(?:(?:sorry|uh|oh|argh),? )?(?:i(?:'ve)? |just |it'?s |that'?s )*"
     r"(?:missed (?:it|this one)|not happening)"
-    rf"{_KEPT_BY}"
+    rf"{_KEPT_BY}|"
+    r"(?:(?:sorry|uh|oh|argh),? )?(?:i(?:'ve| have)? |got |have |a |working |doing |on )*"
+    r"(?:(?:double|extra|long) shift|overtime|on call)(?: again)? (?:today|tonight)"
 )
 _ASKING = (
     r"(?:(?:can|could|may|shall|let'?s|i need to|i have to|i want to|i'd like to) ?(?:i |we |you )?)?"

@@ -6,7 +6,7 @@ from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.words import words_of
 
-_CANNOT = words_of("cant cannot wont unable not skip skipping doesnt isnt impossible busy")
+_CANNOT = words_of("cant cannot wont unable not skip skipping doesnt isnt impossible busy double overtime")
 _NO = words_of("no")
 _TRAINING = words_of("training train gym workout session lifting")
 _JOINS = words_of("or nor and &")
@@ -16,8 +16,8 @@ _BESIDE = (
     | _JOINS
     | words_of(
         """i ill im we m ll sorry hi hey hello come coming make making do doing go going be able there to it
-        on this the in at my for me work works suit suits possible is are morning evening afternoon night
-        either"""
+        on this the in at my for me a again got have having shift shifts work works suit suits possible is are
+        morning evening afternoon night either"""
     )
 )
 """What else can stand in such a sentence; with any other word it can be about something else."""

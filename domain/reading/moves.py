@@ -34,6 +34,8 @@ _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
 _OR = words_of("or nor and &")
 _NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
+_SHIFT_AT_WORK = words_of("double night nights late early long extra split day work")
+"""Words before "shift" that make it hours at work: "double shift today"."""
 _NO_MOVE = _NOT_MOVED | words_of("was were been")
 """Words by which no training is to come: "I was training on Sunday"."""
 _WAS_MOVED = words_of("moved shifted pushed rescheduled postponed delayed")
@@ -106,6 +108,8 @@ def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) ->
     words = message.texts(start, end)
     if words[0] in _WAS_MOVED and message.text(start - 1) in _IS:
         # What was moved is told before, and is not the workout: "my flight is moved to Friday".
+        return False
+    if words[0] == "shift" and message.text(start - 1) in _SHIFT_AT_WORK:
         return False
     if message.text(start - 1) in _NOT_MOVED or not _HOMES.isdisjoint(message.texts(end, end + 2)):
         return False

@@ -210,3 +210,21 @@ def test_a_correction_of_what_is_on_hold_spurs_nobody_on() -> None:
     said = life.says("rdl was 6", at(2))
     assert kinds(said) == ["verdict", "still aside"]
     assert reps(life) == [6]
+
+
+def test_a_workout_taken_for_missed_is_found_when_what_was_told_turns_out_to_be_it_and_missed_again() -> None:
+    life = Life()
+    life.says("row 60x9, rdl 80x7, curls 14x10", at(2))
+    life.says("squat 16x10, wall sit 20 kg 40 s", at(6))
+
+    def legs() -> list[tuple[int, str]]:
+        return [(each.on.day, each.state) for each in life.state.workouts if each.name == "Legs"]
+
+    assert legs() == [(5, "missed"), (6, "done")]
+    life.says("that was yesterday", at(6))
+    assert legs() == [(5, "done")]
+    life.says("undo", at(6))
+    assert legs() == [(5, "missed"), (6, "done")]
+    life.says("squat was yesterday", at(6))
+    life.says("wall sit was yesterday", at(6))
+    assert legs() == [(5, "done")]

@@ -90,3 +90,18 @@ def test_only_the_latest_are_kept() -> None:
     kept = shown(life, 2)
     assert len(kept) == MOST_KEPT
     assert kept[-1][0] == f"rdl {MOST_KEPT + 5} reps"
+
+
+@pytest.mark.parametrize(
+    ("text", "answer"),
+    [
+        ("done. when's the next?", ["next day"]),
+        ("What a day! How many workouts so far?", ["workouts counted"]),
+        ("phew.\nlast time", ["last workout"]),
+        ("The gym was packed. Bad music, too.", ["nothing recorded"]),
+    ],
+)
+def test_what_a_message_as_a_whole_is_not_one_of_its_sentences_can_be(text: str, answer: list[str]) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    assert kinds(life.says(text, at(2))) == answer

@@ -38,6 +38,8 @@ def coming(life: Life, today: int) -> tuple[str, int]:
         ("not happening, the kids are sick", "moved", 3),
         ("couldn't make it", "moved", 3),
         ("missed it, one rep short", "question", 2),
+        ("double shift today", "moved", 3),
+        ("double shift today and tomorrow", "moved", 4),
         ("move it", "question", 2),
         ("another day please", "question", 2),
         ("can we reschedule?", "question", 2),
