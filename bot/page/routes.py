@@ -205,6 +205,7 @@ _STATIC_FILES: Final = (
     ("/", "page.html"),
     ("/page.css", "page.css"),
     ("/page.js", "page.js"),
+    ("/message.js", "message.js"),
     ("/icon.svg", "icon.svg"),
 )
 

@@ -1,36 +1,8 @@
-"use strict";
-// The page's whole script. It shows what the server tells and sends what people do; it decides nothing.
-// Whatever comes over the line becomes text of elements that are made here, never markup.
+// What happens on the page: it shows what the server tells and sends what people do; it decides nothing.
 
-const $ = (selector, within = document) => within.querySelector(selector);
-const all = (selector) => document.querySelectorAll(selector);
-const TAGS = new Set(["b", "i", "u", "s", "code", "pre"]);
+import { $, all, behindIt, button, dayAbove, inWords, make, messageItem, option, placeOf, say, wordsOf } from "./message.js";
+
 const state = { people: [], heard: {}, seen: {}, run: "", pace: "still", now: null, ready: false };
-const phones = [];
-
-// Words, all of which stand in the page itself, and times
-
-const says = Object.fromEntries([...all("#says li")].map((li) => [li.dataset.of, li.textContent]));
-const say = (of, facts = {}) => says[of].replace(/\{(\w+)\}/g, (_, name) => facts[name] ?? "");
-
-const FORMATS = {
-  time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
-  day: { weekday: "long", day: "numeric", month: "long", year: "numeric" },
-};
-const inWords = (kind, zone, at) => new Date(at).toLocaleString("en-GB", { ...FORMATS[kind], timeZone: zone });
-const placeOf = (zone) => zone.split("/").pop().replaceAll("_", " ");
-
-// What stands inside is an element, or words, which stay text; nothing where there is none.
-function make(tag, attributes, ...inside) {
-  const element = document.createElement(tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  element.append(...inside.filter(Boolean));
-  return element;
-}
-const button = (words, attributes) => make("button", { type: "button", ...attributes }, words);
-const option = ([value, words]) => make("option", { value }, words);
-const stretch = ([text, ...tags]) => tags.reduceRight((inside, tag) => (TAGS.has(tag) ? make(tag, {}, inside) : inside), text);
-const wordsOf = (entry) => entry.words.map(([text]) => text).join("") || entry.file || "";
 
 async function ask(path, body) {
   const how = body && { method: "POST", body: body instanceof Blob ? body : JSON.stringify(body) };
@@ -46,47 +18,43 @@ function trying(deed, tell = note) {
   return deed().catch((fault) => tell(fault.message));
 }
 
-// One phone
+// One phone. All that was read of its chat is in `entries`; of these only a stretch stands in the page, those
+// about where somebody reads, so that a long past makes nothing slow.
+
+const MOST_STANDING = 240;
+const STEP = 60;
+const NEAR = 600; // pixels from an edge at which more is brought
 
 class Phone {
   constructor(number) {
     this.number = number;
-    this.chat = null;
     this.sending = Promise.resolve();
-    this.atEnd = true;
-    this.top = 0;
     this.root = $("#phone").content.cloneNode(true).firstElementChild;
     this.root.dataset.phone = number;
-    for (const name of ["who", "there", "scroller", "older", "journal", "nothing", "below", "text", "towards", "fault"]) {
+    for (const name of ["who", "there", "scroller", "older", "journal", "nothing", "below", "sent", "text", "towards", "fault"]) {
       this[`$${name}`] = $(`.${name}`, this.root);
     }
-    this.root.addEventListener("click", (event) => this.touched(event));
-    this.root.addEventListener("submit", (event) => this.send(event));
-    this.$who.addEventListener("change", () => this.choose());
-    this.$scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
-    this.$text.addEventListener("keydown", (event) => {
+    this.clear();
+    this.root.onclick = (event) => this.touched(event);
+    this.root.onsubmit = (event) => this.send(event);
+    this.$who.onchange = () => this.show(this.$who.value);
+    this.$scroller.onscroll = () => this.scrolled();
+    this.$sent.onchange = ({ target }) => this.sendFile(target);
+    this.$text.onkeydown = (event) => {
       if (event.key === "Escape") this.leave();
       if (event.key === "Enter" && !event.shiftKey && !event.isComposing) this.send(event);
-    });
-    $("input", this.root).addEventListener("change", (event) => this.sendFile(event.target));
+    };
     new ResizeObserver(() => { if (this.atEnd) this.toEnd(); }).observe(this.$journal);
     $(".phones").append(this.root);
   }
 
   get person() { return state.people.find((each) => each.chat === this.chat); }
   get isShown() { return this.root.offsetParent !== null && document.visibilityState === "visible"; }
-  entry(id) { return $(`[data-id="${id}"]`, this.$journal); }
   trying(deed) { return trying(deed, (words) => this.$fault.replaceChildren(words)); }
 
-  async choose() {
-    const chosen = this.$who.value === "+" ? await this.trying(() => ask("newcomer", {})) : { chat: this.$who.value };
-    await this.show(chosen?.chat ?? this.chat);
-  }
-
   async show(chat) {
-    this.chat = chat;
+    this.chat = chat === "+" ? (await this.trying(() => ask("newcomer", {})))?.chat ?? this.chat : chat;
     this.clear();
-    this.atEnd = true;
     await this.load();
     this.toEnd();
     label();
@@ -94,9 +62,8 @@ class Phone {
 
   clear() {
     this.$journal.replaceChildren();
-    this.before = null;
+    Object.assign(this, { entries: [], from: 0, to: 0, before: null, towards: null, top: 0, atEnd: true });
     this.$older.hidden = this.$nothing.hidden = this.$towards.hidden = true;
-    this.towards = null;
   }
 
   // Everything that is not a message: who this is, and what time it is there
@@ -105,12 +72,13 @@ class Phone {
     if (this.options !== JSON.stringify(options)) this.$who.replaceChildren(...options.map(option));
     this.options = JSON.stringify(options); // a list that is open would shut if it were made anew
     this.$who.value = this.chat;
-    const { name, role, zone } = this.person ?? {};
-    if (!name) return;
-    const time = inWords("time", zone, state.now);
-    this.$there.textContent = role === "new" ? say("new") : say("there", { role: say(role), place: placeOf(zone), time });
-    const named = [[this.root, "phone of"], [this.$scroller, "journal of"], [this.$text, "says"]];
-    for (const [element, as] of named) element.setAttribute("aria-label", say(as, { name }));
+    if (!this.person) return;
+    const { name, role, zone } = this.person;
+    const facts = { role: say(role), place: placeOf(zone), time: inWords("time", zone, state.now) };
+    this.$there.textContent = say(role === "new" ? "new" : "there", facts);
+    this.root.ariaLabel = say("phone of", { name });
+    this.$scroller.ariaLabel = say("journal of", { name });
+    this.$text.ariaLabel = say("says", { name });
     this.$text.placeholder = say(`such as ${role}`);
   }
 
@@ -123,79 +91,102 @@ class Phone {
     if (chat !== this.chat) return;
     this.loading = false;
     if (!found) return;
-    this.before = found.before;
-    const next = [...this.$journal.children].slice(0, 1);
-    const items = found.messages.map((entry) => this.entry(entry.id) ?? this.item(entry));
-    this.$journal.prepend(...items);
-    for (const item of [...items, ...next]) dayAbove(item);
-    this.$older.hidden = this.before === null;
-    this.$nothing.hidden = this.$journal.firstChild !== null;
+    const earlier = found.messages.filter(({ id }) => !this.entries.some((entry) => entry.id === id));
+    this.entries.unshift(...earlier);
+    Object.assign(this, { from: this.from + earlier.length, to: this.to + earlier.length, before: found.before });
+  }
+
+  // Let these entries stand in the page, and no others; who reads further up stays where they are.
+  stand(from, to) {
+    const { $journal, $scroller } = this;
+    const hadFocus = $scroller.contains(document.activeElement);
+    const topOf = (element) => element.getBoundingClientRect().top;
+    const kept = this.atEnd ? [] : [...$journal.children].slice(Math.max(0, from - this.from), to - this.from);
+    const held = kept.findLast((item) => topOf(item) <= topOf($scroller)) ?? kept[0];
+    const stood = held && topOf(held);
+    for (; this.from < from; this.from += 1) $journal.firstChild.remove();
+    for (; this.to > to; this.to -= 1) $journal.lastChild.remove();
+    while (this.from > from) $journal.prepend(this.made(this.entries[this.from -= 1]));
+    for (; this.to < to; this.to += 1) $journal.append(this.made(this.entries[this.to]));
+    for (const item of $journal.children) dayAbove(item);
+    this.$older.hidden = from === 0 && this.before === null;
+    this.$nothing.hidden = this.entries.length > 0;
+    if (held) this.top = $scroller.scrollTop += topOf(held) - stood;
+    if (hadFocus && !document.activeElement.offsetParent) $scroller.focus({ preventScroll: true });
   }
 
   async older() {
-    if (this.loading || !this.before) return;
-    const scroller = this.$scroller;
-    const fromEnd = scroller.scrollHeight - scroller.scrollTop;
-    const hadFocus = this.$older.contains(document.activeElement); // and it may go
-    await this.load();
-    scroller.scrollTop = this.top = scroller.scrollHeight - fromEnd;
-    if (hadFocus) scroller.focus();
+    if (this.loading || (this.from === 0 && !this.before)) return;
+    if (this.from === 0) await this.load();
+    const from = Math.max(0, this.from - STEP);
+    this.brings(from, Math.min(this.to, from + MOST_STANDING));
   }
 
+  newer() {
+    const to = Math.min(this.to + STEP, this.entries.length);
+    if (to > this.to) this.brings(Math.max(this.from, to - MOST_STANDING), to);
+  }
+
+  // Who has gone on to the edge meanwhile cannot scroll there, and is seen to anyhow.
+  brings(from, to) {
+    this.stand(from, to);
+    requestAnimationFrame(() => this.scrolled());
+  }
+
+  // What grows below does not move anybody away from the end: only who scrolls up has left it.
   scrolled() {
     const { scrollTop, scrollHeight, clientHeight } = this.$scroller;
-    const isNear = scrollHeight - scrollTop - clientHeight < 40;
-    // What grows below does not move anybody away from the end: only who scrolls up has left it.
+    const below = scrollHeight - scrollTop - clientHeight;
+    const isNear = below < 40 && this.to === this.entries.length;
     if (isNear || scrollTop < this.top) this.atEnd = isNear;
-    this.top = scrollTop;
     if (this.atEnd) this.$below.hidden = true;
-    if (scrollTop < 600) this.older();
+    this.top = scrollTop;
+    if (scrollTop < NEAR) this.older();
+    if (below < NEAR) this.newer();
   }
 
   toEnd() {
-    this.$scroller.scrollTop = this.$scroller.scrollHeight;
-    this.top = this.$scroller.scrollTop;
+    const { length } = this.entries;
     this.atEnd = true;
+    if (this.to < length || this.from === length) {
+      this.$journal.replaceChildren();
+      this.from = this.to = length;
+      this.stand(Math.max(0, length - STEP), length);
+    }
+    this.top = this.$scroller.scrollTop = this.$scroller.scrollHeight - this.$scroller.clientHeight;
     this.$below.hidden = true;
   }
 
   heard(entry) {
-    const old = this.entry(entry.id);
-    const hadFocus = old?.contains(document.activeElement);
-    const item = this.item(entry, old);
-    if (!old) item.classList.add("fresh");
-    if (old) old.replaceWith(item);
-    else this.$journal.append(item);
-    dayAbove(item);
-    if (hadFocus) $(".more", item).focus({ preventScroll: true });
-    this.$nothing.hidden = true;
+    const at = this.entries.findLastIndex(({ id }) => id === entry.id);
+    const isAbove = Number(entry.id.slice(1)) < (this.before?.[entry.by === "me" ? 0 : 1] ?? 0);
+    if (at >= 0) this.changed(at, entry);
+    if (at >= 0 || isAbove) return;
+    const to = this.entries.push(entry);
+    if (this.to === to - 1 && (this.atEnd || to - this.from <= MOST_STANDING)) {
+      this.stand(Math.max(this.from, to - MOST_STANDING), to);
+      this.$journal.lastChild.classList.add("fresh");
+    }
     if (this.atEnd) this.toEnd();
-    else if (!old && entry.by === "bot") this.$below.hidden = false;
+    else if (entry.by === "bot") this.$below.hidden = false;
   }
 
-  item(entry, old) {
-    const zone = this.person?.zone ?? "UTC";
-    const time = inWords("time", zone, entry.at);
-    const kinds = (entry.kinds ?? []).map((kind) => `has-${kind.replaceAll(" ", "-")}`);
-    const about = make("div", { class: "about", id: `p${this.number}-${entry.id}`, hidden: "" });
-    const named = { class: "more", "aria-label": say("more of", { time }), "aria-expanded": "false", "aria-controls": about.id };
-    const presses = (entry.buttons ?? []).map(([words, press]) => button(words, { "data-press": press }));
-    const item = make(
-      "li", { class: ["entry", entry.by, ...kinds].join(" "), "data-id": entry.id, "data-day": inWords("day", zone, entry.at) },
-      button(make("time", { datetime: entry.at }, time), named),
-      make(
-        "div", { class: "body" },
-        entry.answers && make("p", { class: "answers" }, say("in answer", { words: entry.answers })),
-        entry.picture && picture(entry),
-        entry.words.length && make("p", { class: "words" }, ...entry.words.map(stretch)),
-        entry.file && make("p", { class: "attached" }, entry.by === "me" ? say("sent file", { name: entry.file }) : file(entry)),
-        entry.edited && make("small", { class: "edited" }, say("edited")),
-        presses.length && make("div", { class: "presses" }, ...presses),
-        about,
-      ),
-    );
+  changed(at, entry) {
+    this.entries[at] = { ...entry, isOpen: this.entries[at].isOpen };
+    const old = this.$journal.children[at - this.from];
+    if (!old) return;
+    const hadFocus = old.contains(document.activeElement);
+    const item = this.made(this.entries[at]);
+    old.replaceWith(item);
+    dayAbove(item);
+    if (hadFocus) $(".more", item).focus({ preventScroll: true });
+    if (this.atEnd) this.toEnd();
+  }
+
+  made(entry) {
+    const item = messageItem(entry, this.person?.zone ?? "UTC", `about-${this.number}-${entry.id}`);
     item.entry = entry;
-    if (old && !$(".about", old).hidden) this.open(item);
+    if (entry.isOpen) this.open(item);
     return item;
   }
 
@@ -213,11 +204,11 @@ class Phone {
     const about = $(".about", item);
     $(".more", item).setAttribute("aria-expanded", opens);
     about.hidden = !opens;
+    entry.isOpen = opens;
     if (!opens) return;
-    const deeds = entry.key ? (entry.by === "me" ? ["reply", "edit"] : ["reply"]) : [];
+    const deeds = ["reply", "edit"].slice(0, !entry.key ? 0 : entry.by === "me" ? 2 : 1);
     const behind = make("div", { class: "behind" });
-    const buttons = deeds.map((deed) => button(say(deed), { "data-deed": deed }));
-    about.replaceChildren(make("div", { class: "deeds" }, ...buttons), behind);
+    about.replaceChildren(make("div", { class: "deeds" }, ...deeds.map((deed) => button(say(deed), { "data-deed": deed }))), behind);
     const found = await trying(() => ask(`understood/${entry.id}`), (words) => behind.replaceChildren(words));
     if (found) behind.replaceWith(behindIt(entry, found));
     if (this.atEnd) this.toEnd();
@@ -265,43 +256,11 @@ class Phone {
   }
 }
 
-// A day stands above its first message.
-function dayAbove(item) {
-  const { day } = item.dataset;
-  $(".day", item)?.remove();
-  if (item.previousSibling?.dataset.day !== day) item.prepend(make("h2", { class: "day" }, day));
-}
-
-function picture({ id, picture: name }) {
-  const src = `picture/${id.slice(1)}`;
-  const image = make("img", { src, alt: say("picture", { name }), loading: "lazy", class: "picture" });
-  return make("a", { href: src, target: "_blank", rel: "noreferrer" }, image);
-}
-
-const file = ({ id, file: name }) => make("a", { href: `file/${id.slice(1)}`, download: name }, say("get file", { name }));
-
-// What the words of a message became, or the reasons of what it says
-function behindIt(entry, { stretches, facts, note: words }) {
-  const read = ([text, became]) => (became.length
-    ? make("span", { class: "stretch" }, make("span", {}, text), make("small", {}, became.join(", ")))
-    : make("span", { class: "left" }, text));
-  const told = ([head, said, from]) => [
-    make("dt", {}, head),
-    make("dd", {}, said, from && make("small", {}, say("from", { words: from }))),
-  ];
-  return make(
-    "div", { class: "behind" },
-    make("h3", {}, say(entry.by === "me" ? "understood" : "reasons")),
-    stretches.length && make("p", { class: "stretches" }, ...stretches.map(read)),
-    facts.length && make("dl", {}, ...facts.flatMap(told)),
-    words && make("p", {}, words),
-  );
-}
+const phones = [0, 1].map((number) => new Phone(number));
 
 // Who and when: what is new for whom, and the clock
 
 const unread = (chat) => Math.max(0, (state.heard[chat] ?? 0) - (state.seen[chat] ?? 0));
-
 const called = ({ name, chat }) => (unread(chat) ? say("unread", { name, count: unread(chat) }) : name);
 
 function label() {
@@ -350,6 +309,7 @@ function heard({ chat, entry, heard: count }) {
 }
 
 async function begin() {
+  const before = state.run ? kept() : recall();
   const found = await trying(() => ask("state"));
   if (!found) return;
   Object.assign(state, found);
@@ -362,7 +322,6 @@ async function begin() {
     return note(say("playing"));
   }
   $("#about").textContent = state.about;
-  const before = recall();
   state.seen = before.run === state.run ? before.seen : {};
   const client = state.people.find(({ role }) => role === "client") ?? state.people[0];
   const coach = state.people.find(({ number }) => number === client?.coach) ?? state.people[1] ?? client;
@@ -372,15 +331,11 @@ async function begin() {
 }
 
 // What is kept over a reload; a browser that keeps nothing begins with the usual phones.
+const kept = () => ({ run: state.run, seen: state.seen, chats: phones.map(({ chat }) => chat) });
 function recall() {
   try { return JSON.parse(sessionStorage.getItem("page")) ?? {}; } catch { return {}; }
 }
-addEventListener("pagehide", () => {
-  const { run, seen } = state;
-  sessionStorage.setItem("page", JSON.stringify({ run, seen, chats: phones.map((each) => each.chat) }));
-});
-
-for (const number of [0, 1]) phones.push(new Phone(number));
+addEventListener("pagehide", () => sessionStorage.setItem("page", JSON.stringify(kept())));
 
 document.addEventListener("click", ({ target }) => {
   const { leap, pace, shows, chat } = target.dataset ?? {};
