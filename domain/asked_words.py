@@ -94,7 +94,10 @@ _QUESTIONS: dict[Asked, str] = {
     r")?progress|improved)"
     r"(?: at all| yet)?|is (?:this|it|the (?:programme|program|training))(?: really| actually)? working|"
     r"does (?:this|it|the training) work|is my strength (?:rising|going up|increasing|improving)|how "
-    r"strong am i",
+    r"strong am i|"
+    r"how(?:'s it| is it| am i|'m i)(?: going| doing| getting on| coming along| progressing)+"
+    r"(?:,? (?:so far|overall|over all|these days|in general|since (?:the (?:start|beginning)|i (?:started|"
+    r"began))|compared (?:to|with) (?:the (?:start|beginning)|before|last month)))+",
     "stones": r"(?:i use|use|i train in|my unit is|switch to|in) (?:stones?|st|ounces?|oz|grams?|tons?|"
     r"newtons?)",
     "hour": r"(?:can|could|would) you (?:please )?(?:remind|message|write to) me (?:an? (?:hour|bit|"

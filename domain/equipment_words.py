@@ -122,8 +122,16 @@ def told(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Equipm
     return None
 
 
+_PLATES_FIRST = re.compile(
+    r"(?:new |more |small |smaller |little )+plates(?P<where>(?: at home| now| today)*)(?:,|:| -) ?"
+    r"(?P<masses>\d[\d., and&kglbs]*?)(?: ones)?[.!]*$",
+    re.IGNORECASE,
+)
+"""Masses behind the word, as in "new plates, 1.25 kg ones"."""
+
+
 def _told(text: str, equipment: Equipment, names: tuple[str, ...]) -> Equipment | None:
-    said, on_top = canonical(text)
+    said, on_top = canonical(_PLATES_FIRST.sub(r"\g<masses> plates\g<where>", text.strip()))
     is_bare = bool(_BARE.match(text)) and not _ANY_MORE.search(text)
     is_news = bool(_NEWS.search(text))
     if gone := _GONE.fullmatch(said):

@@ -307,6 +307,8 @@ class ClientMemory(Frozen):
     paused: bool = False
     paused_until: date | None = None
     pause_ahead: PauseAhead | None = None
+    pause_told: bool = False
+    """Whether it was said that the pause stands, of somebody who trains in it."""
     ill_on: date | None = None
     """The last day on which the client has told of being ill, and could not train because of it."""
     ill_days: tuple[date, ...] = ()

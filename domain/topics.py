@@ -40,6 +40,7 @@ Topic = Literal[
     "paused",
     "pause over",
     "no pause",
+    "trains on there",
     "pause stands",
     "told before",
     "turn taken",

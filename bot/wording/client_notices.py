@@ -237,6 +237,8 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "paused": paused_words,
     "no pause": lambda facts, _: "All right, no pause then." + coming_words(facts, " Next is"),
+    "trains on there": "Good, then it goes on as planned. If the clocks are other ones there, say «I'm in "
+    "Lisbon» once you have arrived; «away till the 14th» pauses it after all.",
     "pause over": "You train again, so the pause is over.",
     "still ill": "Take the time that it takes; I stay quiet. Once you are well, say «I'm back», and we begin "
     "lighter.",

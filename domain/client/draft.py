@@ -5,9 +5,10 @@ answer, and keeps the state as the changes so far make it, so that each rule see
 """
 
 from collections.abc import Sequence
+from copy import copy
 from dataclasses import replace
 from datetime import date, datetime
-from typing import Any
+from typing import Any, Self
 from zoneinfo import ZoneInfo
 
 from domain.actions import Action, Answer, Show, Treat, Write
@@ -79,6 +80,14 @@ class Draft:
         self._buttons: list[Action] = []
         self._others: list[Say] = []
         self._orders: list[Order] = []
+
+    def trial(self) -> Self:
+        """Return a copy on which something can be tried; this one stays as it is."""
+        tried = copy(self)
+        tried._changes, tried._parts = [*self._changes], [*self._parts]
+        tried._buttons, tried._others = [*self._buttons], [*self._others]
+        tried._orders = [*self._orders]
+        return tried
 
     @property
     def client(self) -> Client:

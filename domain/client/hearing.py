@@ -1,6 +1,5 @@
 """What a client's message comes to. One message in, one answer out."""
 
-import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import assert_never
@@ -49,6 +48,7 @@ from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.rotation import keep_due
 from domain.client.sending_journal import take_journal
+from domain.client.sentences import answers_all, said_instead, take_each
 from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
@@ -60,6 +60,7 @@ from domain.client.understanding import came_of, put_right_again, understand, un
 from domain.client.waking import is_to_remind, next_wake, remind_beside
 from domain.client.wants import undo_of
 from domain.client.warming import take_warm_up
+from domain.client.was_ill import take_illness_told
 from domain.client.weighing import ask_for_body_mass, drop_old_weighing
 from domain.client.why import answer_why, why_of
 from domain.incoming import (
@@ -79,9 +80,8 @@ from domain.incoming import (
     Unsupported,
 )
 from domain.journal import Entry
-from domain.looked_up_words import look_ups
 from domain.outcome import Outcome
-from domain.reading import Pain, Reading, days_asked, is_lone_number
+from domain.reading import Pain, Reading, Want, days_asked, is_lone_number
 from domain.state import ClientState
 from domain.understood import TakenFor, Understood, in_other_words
 
@@ -98,9 +98,8 @@ COMMANDS = {
 }
 """The chat's menu; each command is the same as saying the words beside it."""
 
-_SENTENCE = re.compile(r"(?<=[.!?;])\s+|\n+")
-MOST_PARTS = 8
-"""How many sentences of a message are looked at one by one. The house's own choice."""
+QUESTIONS: frozenset[Want] = frozenset({"ask_coach", "show_plan", "show_history", "help"})
+"""What is only asked."""
 
 
 def hear(state: ClientState, heard: Heard) -> Outcome:
@@ -180,6 +179,10 @@ def hear_text(draft: Draft, text: str) -> Understood:
     """Decide on plain words: an answer awaited or a setting first, unless something hurts."""
     reading = understand(draft, text)
     hurts = reading.urgent or bool(reading.pain)
+    if not hurts and (meant := said_instead(text)) is not None:
+        tried = draft.trial()
+        if hear_text(tried, meant).taken_for != "nothing known":
+            return hear_text(draft, meant)
     if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
         return Understood("a wish to leave", reading)
     if not hurts and draft.memory.joining is None and take_age_told(draft, text):
@@ -209,8 +212,9 @@ def hear_text(draft: Draft, text: str) -> Understood:
         return Understood("a setting", reading)
     if not hurts and (asked_for := take_request(draft, text, reading)) is not None:
         return Understood(asked_for, reading)
-    is_question = reading.wants == ("ask_coach",) and not reading.sets and not hurts
-    if is_question and asks_what_stands(text) and (asked_for := take_parts(draft, text)) is not None:
+    is_question = "ask_coach" in reading.wants and QUESTIONS.issuperset(reading.wants)
+    if is_question and not reading.sets and not hurts and answers_all(draft, text, take_part):
+        asked_for = take_each(draft, text, take_part) or "a question"
         return Understood(asked_for, reading)
     note_illness(draft, reading, text)
     act_on(draft, reading, text, draft.message)
@@ -266,28 +270,12 @@ def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
         return "an answer"
     if answer_coach(draft, text):
         return "an answer to the coach"
-    if (taken := take_parts(draft, text)) is not None:
+    if take_illness_told(draft, text):
+        return "an answer"
+    if (taken := take_each(draft, text, take_part)) is not None:
         return taken
     answer_nothing(draft, text)
     return "nothing known"
-
-
-def asks_what_stands(text: str) -> bool:
-    """Return whether each question among several sentences is one that is answered from what stands."""
-    asked = [part.strip() for part in _SENTENCE.split(text) if part.strip().endswith("?")]
-    return bool(asked) and all(look_ups(part) or days_asked(part) is not None for part in asked)
-
-
-def take_parts(draft: Draft, text: str) -> TakenFor | None:
-    """Do what single sentences ask for where the message as a whole is nothing: "done. when's the next?"
-
-    Return what the first of them was, None where none is anything.
-    """
-    parts = [part.strip() for part in _SENTENCE.split(text) if part.strip()]
-    if not 1 < len(parts) <= MOST_PARTS:
-        return None
-    found = [take_part(draft, part) for part in parts]
-    return next((taken for taken in found if taken is not None), None)
 
 
 def take_part(draft: Draft, text: str) -> TakenFor | None:

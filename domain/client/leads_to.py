@@ -63,6 +63,7 @@ LEADS_TO: Mapping[Topic, tuple[Words, ...]] = {
     "taken back": (NEXT,),
     "told before": (NEXT,),
     "too late today": (TOMORROW,),
+    "trains on there": (NEXT,),
     "turn taken": (UNDO, NEXT),
     "warm-up noted": (NEXT,),
     "welcome": (NEXT,),

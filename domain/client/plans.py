@@ -250,6 +250,7 @@ def be_away(draft: Draft, until: date | None) -> None:
     draft.remember(
         paused=True,
         paused_until=until,
+        pause_told=False,
         pause_ahead=None,
         moved_to=None,
         moved_workout=None,

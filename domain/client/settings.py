@@ -47,9 +47,11 @@ _UNIT = re.compile(
     r"(?:i(?:'d rather| would rather|'d like to| would like to|'d prefer to|'ll)? "
     r"(?:use|train in|count in|lift in|think in|measure in|prefer|want|have)|use|have|my unit is|go back to|"
     r"(?:change|set|switch)(?: (?:my|the) units?| me| us| it| everything)?(?: back| over)? to|"
-    r"show (?:me )?(?:it|everything|all|my loads|the loads)? ?in|in|make it) "
+    r"(?:show|write|tell|give|say) (?:me )?(?:it|everything|all|my loads|the loads)? ?in|in|make it) "
     r"(?P<unit>kg|kgs|kilos?|kilograms?|lb|lbs|pounds?)"
-    r"(?: please| now| again| instead| from now on)*\??"
+    r"(?: please| now| again| instead| from now on)*\??|"
+    r"(?:actually,? |no,? |oh,? )*(?:kg|kgs|kilos?|kilograms?|lb|lbs|pounds?) (?:is|are|was|were) "
+    r"(?:better|fine|nicer|easier)(?: for me| after all| actually)*"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
@@ -102,6 +104,11 @@ _TRAINS_THERE = re.compile(
     r"(?:the|my) (?:hotel|place) has a gym)(?: too| as well| though| all the same)*"
 )
 """What says of somebody away that the training goes on there."""
+_GYM_THERE = re.compile(
+    r"\b(?:they(?:'ve| have)(?: got)?|there(?:'s| is| will be)|it has|(?:the|my|our) (?:hotel|place|resort|"
+    r"ship) has) a (?:\w+ )?gym\b|"
+    r"\bi(?:'ll| will| can| am going to|'m going to) (?:still )?train (?:there|as usual|anyway)\b"
+)
 TOLD_WITHIN = timedelta(days=3)
 """For how long after the end of a pause the client can say that it is over. The house's own choice."""
 _WELL = re.compile(
@@ -117,8 +124,7 @@ _WELL = re.compile(
 
 def take_setting(draft: Draft, text: str) -> bool:
     """Change a setting where `text` as a whole says so; return whether it did."""
-    if (equipment := told(text, draft.client.equipment, without_of(draft.client))) is not None:
-        set_equipment(draft, equipment)
+    if take_equipment(draft, text):
         return True
     said = plainly(text)
     if len(said) > 80:
@@ -135,6 +141,14 @@ def take_setting(draft: Draft, text: str) -> bool:
     ):
         return True
     return take_zone(draft, said)
+
+
+def take_equipment(draft: Draft, text: str) -> bool:
+    """Change the equipment where `text` says what there is, or is no more; return whether it did."""
+    equipment = told(text, draft.client.equipment, without_of(draft.client))
+    if equipment is not None:
+        set_equipment(draft, equipment)
+    return equipment is not None
 
 
 def take_return(draft: Draft, said: str) -> bool:
@@ -155,6 +169,11 @@ def take_return(draft: Draft, said: str) -> bool:
         return False
     come_back(draft, was_here=trains_there)
     return True
+
+
+def trains_on_there(text: str) -> bool:
+    """Return whether somebody who goes away says that the training goes on there."""
+    return _GYM_THERE.search(plainly(text)) is not None
 
 
 def was_away_lately(draft: Draft) -> bool:

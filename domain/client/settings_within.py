@@ -3,7 +3,8 @@
 import re
 
 from domain.client.draft import Draft
-from domain.client.settings import plainly, take_hour, take_return, take_unit, take_zone
+from domain.client.sentences import sentences
+from domain.client.settings import plainly, take_equipment, take_hour, take_return, take_unit, take_zone
 
 _BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""
@@ -13,22 +14,28 @@ _NOT_YET = re.compile(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almos
 
 MOST_LETTERS = 300
 """In a longer message no settings are looked for: that is a story. The house's own choice."""
+MOST_ALONE = 2
+"""So many parts are needed for a setting to be said beside something else."""
 
 
 def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
-    """Change the hour, the place and the unit that parts of `text` say, and end a pause; beside sets, a unit
-    is theirs alone.
+    """Change the hour, the place and the unit that parts of `text` say, the equipment that sentences of it
+    say, and end a pause; beside sets, a unit is theirs alone.
 
     Return what else it says, empty where that is nothing; None where no part of it is a setting, or all of it
     may be one.
     """
-    parts = [part for part in _BETWEEN.split(text) if part.strip()]
-    if len(parts) < 2 or len(text) > MOST_LETTERS:
+    if len(text) > MOST_LETTERS:
+        return None
+    told = sentences(text)
+    left = [each for each in told if has_sets or len(told) == 1 or not take_equipment(draft, each)]
+    parts = [part for part in _BETWEEN.split(" ".join(left)) if part.strip()]
+    if len(left) == len(told) and len(parts) < MOST_ALONE:
         return None
     takes = [take_hour, take_zone] if has_sets else [take_hour, take_zone, take_unit]
     if draft.memory.is_away and not _NOT_YET.search(text.casefold()):
         takes.append(take_return)
     taken = [any(take(draft, plainly(part)) for take in takes) for part in parts]
-    if not any(taken):
+    if not any(taken) and len(left) == len(told):
         return None
     return ", ".join(part for part, is_taken in zip(parts, taken, strict=True) if not is_taken)

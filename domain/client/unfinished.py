@@ -5,6 +5,7 @@ whole then is recorded, and the rest is asked on. A message that is no answer le
 asked once more after other sets came in, then waits. What was typed stays in the inbox whatever comes of it.
 """
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -31,6 +32,8 @@ NO = frozenset({"no", "n", "nope", "no it is not", "no it wasn't", "wrong"})
 NEVER_MIND = frozenset(
     {"never mind", "nevermind", "leave it", "skip it", "don't know", "no idea", "forget it"}
 )
+
+_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
@@ -193,6 +196,10 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
             draft.notice("say it again")
         go_on_with(draft, question, others)
         return True
+    if slot == "confirm" and says_what_stands(draft, asked, said):
+        draft.notice("all recorded stands")
+        go_on_with(draft, question, others)
+        return True
     request = request_for(draft, text, [each.open.exercise for each in asked if each.open.exercise])
     answered = [answer(each.open, slot, text, request) for each in asked]
     completed = [
@@ -210,6 +217,19 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
     keep_whole(draft, completed)
     go_on_with(draft, question, (*(each for each in completed if each.open.complete() is None), *others))
     return True
+
+
+def says_what_stands(draft: Draft, asked: Sequence[Unfinished], said: str) -> bool:
+    """Return whether an answer about a correction has no numbers but those that it was to put right: "no, it
+    was 42.5 after all"."""
+    entries = {entry.number: entry.set for entry in draft.state.entries}
+    numbers = {Decimal(each.replace(",", ".")) for each in _NUMBER.findall(said)}
+    standing = [entries.get(each.entry) for each in asked if each.entry is not None]
+    return (
+        bool(numbers)
+        and len(standing) == len(asked)
+        and all(each is not None and numbers <= {each.load, Decimal(each.amount)} for each in standing)
+    )
 
 
 def put_on_day(draft: Draft, question: Waiting, request: Request) -> bool:

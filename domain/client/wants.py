@@ -1,5 +1,6 @@
 """What a client wants done besides recording: changing plans, taking back, asking, looking things up."""
 
+import re
 from collections.abc import Sequence
 from datetime import datetime
 
@@ -23,26 +24,34 @@ from domain.client.plans import (
 )
 from domain.client.recording import take_back
 from domain.client.rotation import due, under_way
+from domain.client.settings import trains_on_there
 from domain.client.talking import ask_coach
 from domain.client.understanding import came_of
 from domain.client.unfinished import forget_unfinished
+from domain.client.was_ill import note_ill_today
 from domain.client.weighing import is_told_last, take_weight_back
 from domain.client.why import exercises_known
 from domain.entry_order import told
 from domain.incoming import ReplyTo
 from domain.joining_words import asks_who
 from domain.journal import Entry
+from domain.parts import VerdictPart
 from domain.reading import Reading, Want, exercises_asked_of, exercises_named, speaks_of_illness
 from domain.values import facts_of
 
 KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout"})
 """What is wanted of who cannot train, be it for an illness: how the training begins again depends on that."""
 
-ILL_DAYS_KEPT = 24
-"""How many days of illness are remembered, the latest."""
-
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
+
+_SENTENCES = re.compile(r"[^.!?;\n]+[.!?;]?")
+_IS_IT_GOOD = re.compile(
+    r"(?:and |so )?(?:(?:is|was|were|are) (?:that|it|this|they|those) (?:ok|okay|good|alright|all right|"
+    r"right|fine|enough|any good|not bad|good enough)|how (?:is|was|did) (?:that|it|i)(?: do| go)?|"
+    r"did i do (?:ok|okay|well|good|alright)|(?:all )?(?:good|ok|okay|right)|not bad,? (?:eh|huh|right)|"
+    r"what do you think)"
+)
 
 
 def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, ...]) -> None:
@@ -55,10 +64,14 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
             cannot(draft, text)
         case "move":
             move(draft, reading, text)
+        case "pause" if trains_on_there(text) and not speaks_of_illness(text):
+            draft.notice("trains on there")
         case "pause":
             stop_for_a_while(draft, reading)
         case "undo":
             undo(draft) if draft.reply is None or draft.reply.message is None else undo_of(draft, draft.reply)
+        case "ask_coach" if draft.says(VerdictPart) and asks_only_whether_good(text):
+            pass
         case "ask_coach":
             ask_coach(draft, text, named)
         case "show_plan":
@@ -77,12 +90,17 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "correct":
             pass
     if want in KEEPS_FROM_TRAINING and speaks_of_illness(text):
-        ill_days = dict.fromkeys((*draft.memory.ill_days, draft.today))
-        draft.remember(ill_on=draft.today, ill_days=tuple(ill_days)[-ILL_DAYS_KEPT:])
+        note_ill_today(draft)
         if not was_ill:
             draft.notice("get well")
     if want != "undo":
         keep_plans(draft, before)
+
+
+def asks_only_whether_good(text: str) -> bool:
+    """Return whether sets are told with no other question than "was that ok?": their verdict answers that."""
+    asked = [part for part in _SENTENCES.findall(text.casefold().replace("’", "'")) if part.endswith("?")]
+    return bool(asked) and all(_IS_IT_GOOD.fullmatch(part.strip(" ?")) for part in asked)
 
 
 def undo(draft: Draft) -> None:

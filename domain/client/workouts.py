@@ -205,7 +205,8 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
         draft.remember(paused=until is not None)
         if until is None:
             draft.notice("pause over")
-        else:
+        elif not memory.pause_told:
+            draft.remember(pause_told=True)
             draft.notice("pause stands", until=until.isoformat())
     trained_again(draft)
 

@@ -61,6 +61,7 @@ swapped: What's next?
 taken back: What's next?
 told before: What's next?
 too late today: Tomorrow instead
+trains on there: What's next?
 turn taken: Undo, What's next?
 warm-up noted: What's next?
 welcome: What's next?
