@@ -36,7 +36,8 @@ _WEEK = re.compile(
     r"(?:plan|show(?: me)?) (?:my |the |this |next )+week|(?:my |this |next |the )+week(?: please)?|"
     r"(?:which|what) days (?:do|will|should|must) i (?:train|work ?out|lift)(?: (?:this|next) week)?|"
     r"(?:what are )?my (?:next )?(?:training days|schedule)|(?:the )?schedule|"
-    r"when (?:do|will|should) i train (?:this|next) week"
+    r"when (?:do|will|should) i train (?:this|next) week|"
+    r"(?:and |so )?(?:what|how) about (?:the rest of )?(?:the |this |next |the coming )week"
 )
 _EARLY = re.compile(
     r"(?:(?:can|could|may|should) i |i(?:'d| would) like to |i want to |i wanna |let me |"
@@ -68,7 +69,8 @@ _NOT_TODAY = re.compile(
     r"(?:missed (?:it|this one)|not happening)"
     rf"{_KEPT_BY}|"
     r"(?:(?:sorry|uh|oh|argh),? )?(?:i(?:'ve| have)? |got |have |a |working |doing |on )*"
-    r"(?:(?:double|extra|long) shift|overtime|on call)(?: again)? (?:today|tonight)"
+    r"(?:(?:double|extra|long) shift|overtime|on call)(?: again)? (?:today|tonight)|"
+    r"(?:sorry,? )?(?:i )?(?:got|was|have been|been|am being) called in(?: again| to work| today| tonight)*"
 )
 _ASKING = (
     r"(?:(?:can|could|may|shall|let'?s|i need to|i have to|i want to|i'd like to) ?(?:i |we |you )?)?"

@@ -40,6 +40,7 @@ def coming(life: Life, today: int) -> tuple[str, int]:
         ("missed it, one rep short", "question", 2),
         ("double shift today", "moved", 3),
         ("double shift today and tomorrow", "moved", 4),
+        ("got called in again", "moved", 3),
         ("move it", "question", 2),
         ("another day please", "question", 2),
         ("can we reschedule?", "question", 2),
