@@ -51,13 +51,26 @@ _ENDS_OVER = re.compile(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
 def takes_end(draft: Draft, text: str, reading: Reading) -> bool:
     """Close the workout under way where `text` says nothing else, but for a reason; return whether it did."""
     opened, said = open_workout(draft.state), plain(text)
-    if opened is None or not has_sets(draft, opened):
-        return False
     is_plain = _IS_OVER.fullmatch(said) is not None
+    if opened is None or not has_sets(draft, opened):
+        return is_plain and answer_end(draft)
     gives_reason = not reading.wants and not reading.open and _IS_OVER_FOR.fullmatch(said) is not None
     if not is_plain and not gives_reason:
         return False
     finish(draft, opened, rest_told=_LEFT_THE_REST.search(said) is not None)
+    return True
+
+
+def answer_end(draft: Draft) -> bool:
+    """Answer word that a workout is over which has closed, or of which nothing stands; False without one."""
+    coming = due(draft.state, draft.today)
+    trained = any(each.set.on == draft.today for each in draft.state.entries)
+    if draft.memory.barred or coming is None:
+        return False
+    if trained or coming.on > draft.today:
+        draft.notice("missed noted", workout=coming.workout, on=max(coming.on, draft.today).isoformat())
+    else:
+        draft.notice("which sets then", on=draft.today.isoformat())
     return True
 
 

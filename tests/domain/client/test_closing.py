@@ -111,7 +111,9 @@ def test_a_word_that_can_be_of_one_exercise_closes_nothing(text: str) -> None:
 
 
 def test_nothing_begun_is_closed_by_no_word() -> None:
-    assert kinds(Life().says("that's it for today", at(2, 9))) == ["nothing recorded"]
+    life = Life()
+    assert kinds(life.says("that's it for today", at(2, 9))) == ["which sets then"]
+    assert life.state.workouts == ()
 
 
 def test_what_is_sent_after_the_word_still_counts_for_the_day() -> None:
@@ -136,3 +138,10 @@ def test_what_was_set_aside_or_taken_back_is_not_summed_up() -> None:
     life.says("row 60x9", at(2))
     life.says("undo", at(2))
     assert life.passes_to(at(4, 9)) == []
+
+
+def test_the_end_of_a_workout_that_has_closed_says_what_comes_next() -> None:
+    life = Life()
+    life.says("row 60x9, rdl 80x7, curls 14x10", at(2))
+    assert kinds(life.says("all done", at(2))) == ["missed noted"]
+    assert kinds(life.says("all done", at(3))) == ["missed noted"]
