@@ -185,14 +185,15 @@ def strength_shown(one: TrainingSet, body: Body) -> float:
     taken outside the tested ranges too, and with a nominal body where the client's is not known: good enough
     to rank, not to claim a strength.
     """
-    if one.amount == 0:
+    amount = one.amount
+    if amount == 0:
         return 0.0
     system = body.system_kg(one)
     if system is None:
         system = max(Decimal(1), NOMINAL_BODY_KG + extra_kg(one))
     if one.seconds is not None:
         return float(system) * math.pow(one.seconds, -1 / GENERAL.exponent)
-    return float(system) * (1 + one.amount / 30)
+    return float(system) * (1 + amount / 30)
 
 
 def best_of(sets: Iterable[TrainingSet], body: Body) -> TrainingSet:

@@ -19,14 +19,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate, pairwise
-from operator import add
+from typing import NamedTuple
 
 GAINS = (0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03)
 """Gains an exposure that are considered. The project's own choice: from hardly any to a beginner's."""
 DECLINES = (-0.01, -0.025)
 """The falls an exposure that a decline is taken to be, as likely. The project's own choice."""
+NEXT_TO_NOTHING = 1e-12
+"""A likelihood beside the greatest that makes no difference to what is told."""
 _POWERS = tuple((2 * gain, gain * gain) for gain in GAINS)
 _MIDDLES = tuple((less + more) / 2 for less, more in pairwise(GAINS))
+_LOWEST, _HIGHEST = GAINS[0], GAINS[-1]
 CHANCE_OF_END = 1 / 25
 """The chance that a gain ends after an exposure, before anything is known. The project's own choice."""
 CHANCE_OF_DECLINE = 0.2
@@ -56,83 +59,111 @@ class Sums:
     uv: tuple[float, ...]
     vv: tuple[float, ...]
 
-    def squares(self) -> "Squares":
-        """Return S of all shapes, the gain nearest to the best one at each tau being taken as that."""
-        gaining = self.gaining()
-        declining = tuple(self.declining(gaining, fall) for fall in DECLINES)
-        for squares, fall in ((gaining, 0.0), *zip(declining, DECLINES, strict=True)):
-            self._fit_nearest(squares, fall)
-        return Squares(gaining, declining)
-
-    def _fit_nearest(self, squares: list[float], fall: float) -> None:
-        """Put, at each tau, S of the best gain in the place of that of the gain nearest to it.
-
-        A value stands for the gains around it. Over many exposures with little noise they are told apart so
-        well that a steady gain between two values would fit worse than one that is greater and has ended.
-        """
-        lowest, highest = GAINS[0], GAINS[-1]
-        firsts = range(0, len(squares), len(GAINS))
-        for first, yu, uu, uv in zip(firsts, self.yu, self.uu, self.uv, strict=False):
-            if uu > 0 and lowest < (best := (yu - fall * uv) / uu) < highest:
-                at = bisect(_MIDDLES, best)
-                squares[first + at] -= uu * (GAINS[at] - best) ** 2
-
-    def gaining(self) -> list[float]:
-        """Return S of gains that end at tau; at the last tau it has not ended."""
-        yy = self.yy
-        return [
-            yy - twice * yu + squared * uu
-            for yu, uu in zip(self.yu, self.uu, strict=True)
-            for twice, squared in _POWERS
+    def turn(self, fall: float) -> "Turn":
+        """Return S of gains that turn into `fall` an exposure; with 0 the last tau is that of no end."""
+        count = len(self.yu) - (fall != 0)
+        columns = zip(self.yu[:count], self.uu, self.yv, self.uv, self.vv, strict=False)
+        rows = [(yu - fall * uv, uu, self.yy + fall * (fall * vv - 2 * yv)) for yu, uu, yv, uv, vv in columns]
+        gains = [
+            _LOWEST if along <= _LOWEST * uu else _HIGHEST if along >= _HIGHEST * uu else along / uu
+            for along, uu, _ in rows
         ]
+        least = [
+            level + gain * (gain * uu - 2 * along)
+            for (along, uu, level), gain in zip(rows, gains, strict=True)
+        ]
+        return Turn(fall, rows, gains, least)
 
-    def declining(self, gaining: list[float], fall: float) -> list[float]:
-        """Return S of gains that turn into a decline by `fall` an exposure after tau, the last left out."""
-        rest = [fall * (fall * vv - 2 * yv) for yv, vv in zip(self.yv[:-1], self.vv, strict=False)]
-        without_turn = map(add, gaining, [each for each in rest for _ in GAINS])
-        return list(map(add, without_turn, _turns(self.uv, fall)))
+    def turns(self) -> "list[Turn]":
+        """Return S of gains that end without a fall, and with each of `DECLINES`."""
+        return [self.turn(fall) for fall in (0.0, *DECLINES)]
+
+    def squares(self, prior: NoisePrior) -> "Squares":
+        """Return S of all shapes that are not next to impossible, by that prior of the noise.
+
+        Those without a fall are held against each other alone: they say what gain is usual.
+        """
+        stopping, *declining = self.turns()
+        least_stopping = min(stopping.least)
+        least = min([least_stopping, *(min(each.least) for each in declining if each.least)])
+        power, twice = prior.shape + self.freedom / 2, 2 * prior.scale
+        times = NEXT_TO_NOTHING ** (-1 / power)
+        greatest = (twice + least) * times - twice
+        return Squares(
+            len(self.yu),
+            least,
+            stopping.ends((twice + least_stopping) * times - twice),
+            tuple(each.ends(greatest) for each in declining),
+        )
 
     def best_shape(self) -> tuple[float, int, float]:
-        """Return of the shape with the least S the fall after the gain, its last exposure, the gain.
-
-        S is quadratic in the gain; any from the least to the greatest of `GAINS` can be the best.
-        """
-        yy, last = self.yy, len(self.yu) - 1
-        least, best = math.inf, (0.0, 0, 0.0)
-        lowest, highest = GAINS[0], GAINS[-1]
-        for fall in (0.0, *DECLINES):
-            columns = zip(self.yu, self.uu, self.yv, self.uv, self.vv, strict=True)
-            for tau, (yu, uu, yv, uv, vv) in enumerate(columns):
-                if fall and tau == last:
-                    break
-                gain = (yu - fall * uv) / uu if uu > 0 else lowest
-                if not lowest <= gain <= highest:
-                    gain = lowest if gain < lowest else highest
-                s = yy + gain * (gain * uu + 2 * (fall * uv - yu)) + fall * (fall * vv - 2 * yv)
-                if s < least:
-                    least, best = s, (fall, tau, gain)
+        """Return of the shape with the least S the fall after the gain, its last exposure, the gain."""
+        least, best = math.inf, (0.0, 0, _LOWEST)
+        for turn in self.turns():
+            if turn.least and (found := min(turn.least)) < least:
+                tau = turn.least.index(found)
+                least, best = found, (turn.fall, tau, turn.gains[tau])
         return best
 
 
 @dataclass(frozen=True, slots=True)
-class Squares:
-    """S of gains that end, and for each of `DECLINES` of those that turn into it.
+class Turn:
+    """Gains that turn into `fall` an exposure, by tau: what gain fits best, and the S that it leaves.
 
-    The lists go by tau, and for each tau by gain: flat ones are the quickest to go through.
+    S of a gain g is level + g (g uu - 2 along), of the three in each of `rows`. Any gain from the least to
+    the greatest of `GAINS` can be the best.
     """
 
-    gaining: list[float]
-    declining: tuple[list[float], ...]
+    fall: float
+    rows: list[tuple[float, float, float]]
+    gains: list[float]
+    least: list[float]
 
-    @property
-    def exposures(self) -> int:
-        """How many exposures were weighed."""
-        return len(self.gaining) // len(GAINS)
+    def squares(self, first: int = 0) -> list[float]:
+        """Return S by tau, from `first` on, and gain."""
+        return [
+            level - twice * along + squared * uu
+            for along, uu, level in self.rows[first:]
+            for twice, squared in _POWERS
+        ]
 
-    @property
-    def least(self) -> float:
-        """The smallest S of all shapes."""
-        return min(min(each) for each in (self.gaining, *self.declining) if each)
+    def ends(self, greatest: float = math.inf) -> "Ends":
+        """Return S by tau and gain, from the first tau on at which S may be as small as `greatest`.
+
+        A value of `GAINS` stands for the gains around it, so S of the best gain is put in the place of that
+        of the gain nearest to it. Over many exposures with little noise they are told apart so well that a
+        steady gain between two values would fit worse than one that is greater and has ended.
+        """
+        last = max(0, len(self.rows) - 1)
+        first = next((tau for tau, least in enumerate(self.least) if least < greatest), last)
+        squares = self.squares(first)
+        for row, best in enumerate(self.gains[first:]):
+            if _LOWEST < best < _HIGHEST:
+                squares[row * len(GAINS) + bisect(_MIDDLES, best)] = self.least[first + row]
+        return Ends(first, squares)
+
+
+class Ends(NamedTuple):
+    """S by tau from `first` on, and for each tau by gain: flat ones are the quickest to go through.
+
+    A gain that ended before `first` is next to impossible, beside the shape that fits best.
+    """
+
+    first: int
+    squares: list[float]
+
+
+@dataclass(frozen=True, slots=True)
+class Squares:
+    """S of gains that end, and for each of `DECLINES` of those that turn into it; `least` the smallest one.
+
+    `exposures` is how many were weighed.
+    """
+
+    exposures: int
+    least: float
+    gaining: Ends
+    declining: tuple[Ends, ...]
 
 
 def sums_of(parts: Sequence[Sequence[float]]) -> Sums:
@@ -172,9 +203,9 @@ def weigh_shapes(
     return [before * (best / (twice + s)) ** power for before, s in zip(prior, squares, strict=True)]
 
 
-def by_tau(flat: Sequence[float]) -> list[float]:
-    """Return the sums over the gains of what goes by tau and gain."""
-    return list(map(sum, zip(*[iter(flat)] * len(GAINS), strict=True)))
+def by_tau(flat: Sequence[float], first: int = 0) -> list[float]:
+    """Return the sums over the gains of what goes by tau, from `first` on, and gain; 0 before that."""
+    return [0.0] * first + list(map(sum, zip(*[iter(flat)] * len(GAINS), strict=True)))
 
 
 def by_gain(flat: Sequence[float]) -> list[float]:
@@ -204,13 +235,6 @@ def _ramps(sizes: tuple[int, ...]) -> tuple[tuple[float, ...], tuple[float, ...]
             vv.append(left + whole - 2 * product + square)
         done += whole
     return tuple(uu), tuple(uv), tuple(vv)
-
-
-@lru_cache(maxsize=1024)
-def _turns(uv: tuple[float, ...], fall: float) -> list[float]:
-    """Return what S has of rise and fall together, by tau and gain."""
-    turns = [fall * twice for twice, _ in _POWERS]
-    return [turn * each for each in uv[:-1] for turn in turns]
 
 
 def _ramps_of_part(size: int) -> tuple[list[float], list[float]]:

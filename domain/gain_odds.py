@@ -9,13 +9,14 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from functools import lru_cache, reduce
-from operator import add
+from functools import lru_cache
+from operator import mul
 
 from domain.gain_model import (
     CHANCE_OF_DECLINE,
     DECLINES,
     GAINS,
+    Ends,
     NoisePrior,
     Squares,
     Sums,
@@ -63,10 +64,11 @@ def weigh(series: Series) -> Weighed:
     """
     index = [[point.index for point in part] for part in series.parts]
     parts, sums = hold_bad_days(index, NOISE)
-    squares = sums.squares()
-    least = min(squares.gaining)
-    weights = weigh_shapes(squares.gaining, _even(squares.exposures), NOISE, sums.freedom, least)
-    usual = _usual_from(by_gain(weights))
+    squares = sums.squares(NOISE)
+    first, gaining = squares.gaining
+    least = min(gaining)
+    evenly = _even(squares.exposures)[first * len(GAINS) :]
+    usual = _usual_from(by_gain(weigh_shapes(gaining, evenly, NOISE, sums.freedom, least)))
     return Weighed(series, parts, sums, squares, usual, least)
 
 
@@ -94,21 +96,29 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
         NOISE.shape + _SHARE_OF_OTHERS * sum(each.sums.freedom for each in others) / 2,
         NOISE.scale + _SHARE_OF_OTHERS * sum(each.least for each in others) / 2,
     )
-    least = own.squares.least
-    *ends, goes_on = chances_of_end(own.squares.exposures)
-    stopping = prior_of([*((1 - CHANCE_OF_DECLINE) * each for each in ends), goes_on], gains)
-    falling = prior_of([CHANCE_OF_DECLINE / len(DECLINES) * each for each in ends], gains)
-    weights = weigh_shapes(own.squares.gaining, stopping, noise, freedom, least)
-    stopped, never = weights[: -len(GAINS)], weights[-len(GAINS) :]
-    falls = [weigh_shapes(each, falling, noise, freedom, least) for each in own.squares.declining]
-    declined = reduce(lambda one, other: list(map(add, one, other)), falls)
+    squares = own.squares
+    *ends, goes_on = chances_of_end(squares.exposures)
+
+    def weights(shapes: Ends, chances: Sequence[float]) -> list[float]:
+        before = prior_of(chances[shapes.first :], gains)
+        return weigh_shapes(shapes.squares, before, noise, freedom, squares.least)
+
+    gaining = weights(squares.gaining, [*ends, goes_on])
+    stops, never = gaining[: -len(GAINS)], gaining[-len(GAINS) :]
+    falls = [weights(each, ends) for each in squares.declining]
+    a_stop, a_fall = 1 - CHANCE_OF_DECLINE, CHANCE_OF_DECLINE / len(DECLINES)
+    overall = [
+        a_stop * stop + a_fall * sum(fall) + none
+        for stop, none, *fall in zip(by_gain(stops), never, *map(by_gain, falls), strict=True)
+    ]
+    by_fall = [by_tau(each, shapes.first) for each, shapes in zip(falls, squares.declining, strict=True)]
     return Odds(
-        by_tau(stopped),
-        by_tau(declined),
+        [a_stop * each for each in by_tau(stops, squares.gaining.first)],
+        [a_fall * sum(each) for each in zip(*by_fall, strict=True)],
         sum(never),
-        _mean_gain(by_gain([*stopped, *declined, *never])),
+        _mean_gain(overall),
         _mean_gain(never),
-        math.sqrt((2 * noise.scale + least) / (2 * noise.shape + freedom)),
+        math.sqrt((2 * noise.scale + squares.least) / (2 * noise.shape + freedom)),
     )
 
 
@@ -126,23 +136,18 @@ def _even(exposures: int) -> list[float]:
 def _usual_from(evidence: list[float]) -> tuple[float, ...]:
     """Return the logs of what an exercise says of the client's usual gain, its own being spread about it."""
     most = max(evidence)
-    return tuple(
-        math.log(sum(near * each / most for near, each in zip(row, evidence, strict=True))) for row in _NEAR
-    )
+    return tuple([math.log(sum(map(mul, row, evidence)) / most) for row in _NEAR])
 
 
 def _gains_from(said: list[tuple[float, ...]]) -> tuple[float, ...]:
     """Return the prior of an exercise's gain, from what the others say of the client's usual one."""
     if not said:
         return _BEFOREHAND
-    logs = [math.log(prior) + sum(each) for prior, *each in zip(_BEFOREHAND, *said, strict=True)]
+    logs = list(map(sum, zip(_LOGS_BEFOREHAND, *said, strict=True)))
     most = max(logs)
     usual = [math.exp(each - most) for each in logs]
     total = sum(usual)
-    return tuple(
-        sum(weight * row[at] for weight, row in zip(usual, _NEAR, strict=True)) / total
-        for at in range(len(GAINS))
-    )
+    return tuple([sum(map(mul, usual, column)) / total for column in _NEAR_BY_GAIN])
 
 
 def _near(usual: float) -> tuple[float, ...]:
@@ -152,5 +157,7 @@ def _near(usual: float) -> tuple[float, ...]:
 
 
 _NEAR = tuple(_near(gain) for gain in GAINS)
+_NEAR_BY_GAIN = tuple(zip(*_NEAR, strict=True))
 _BEFOREHAND = tuple(1 / gain / sum(1 / each for each in GAINS) for gain in GAINS)
 """Before anything is known small gains are the likelier, in proportion to 1 / gain."""
+_LOGS_BEFOREHAND = tuple(map(math.log, _BEFOREHAND))

@@ -58,11 +58,14 @@ def _hold_last(parts: Parts, prior: NoisePrior) -> Parts:
 def _fit(parts: Parts, sums: Sums, prior: NoisePrior) -> tuple[Parts, float, float]:
     """Return the best shape, the deviation of a day about it, and what the next exposure would be."""
     fall, tau, gain = sums.best_shape()
+    exposures = sums.freedom + len(parts)
+    shape = [gain * step for step in range(tau)]
+    shape += [gain * tau + fall * step for step in range(exposures - tau)]
     fitted: Parts = []
     distances: list[float] = []
     at, level = 0, 0.0
     for part in parts:
-        rises = [gain * min(at + step, tau) + fall * max(0, at + step - tau) for step in range(len(part))]
+        rises = shape[at : at + len(part)]
         level = median([value - rise for value, rise in zip(part, rises, strict=True)])
         fitted.append([level + rise for rise in rises])
         distances += [abs(value - rise - level) for value, rise in zip(part, rises, strict=True)]

@@ -116,7 +116,11 @@ def _without_slips(points: list[Point]) -> list[Point]:
         return points
     indices = [each.index for each in points]
     window = 2 * _AROUND + 1
-    middles = [median(indices[first : first + window]) for first in range(max(1, len(points) - window + 1))]
+    if len(points) < window:
+        middles = [median(indices)]
+    else:
+        firsts = range(len(points) - window + 1)
+        middles = [sorted(indices[first : first + window])[_AROUND] for first in firsts]
     return [
         point
         for at, point in enumerate(points)

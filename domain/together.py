@@ -50,6 +50,11 @@ def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
         return None
     ratios = {at: _ratios(*each) for at, each in known.items()}
     days = {at: weighed.days for at, (weighed, _) in known.items()}
+    # By how many exposures were done until the day: before the first one there is no gain that could end.
+    parts = [
+        [[1.0, *(1 - TAKES_PART + TAKES_PART * each for each in both[falls])] for both in ratios.values()]
+        for falls in (False, True)
+    ]
     candidates = sorted({day for each in days.values() for day in each[:-1]})
     rounds = sum(map(len, days.values())) / len(days)
     a_round = len(candidates) / rounds
@@ -58,17 +63,10 @@ def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
     for place, day in enumerate(candidates):
         left = rounds - 1 - place / a_round
         chance = CHANCE_OF_END / a_round * stays**-left
-        taus = {at: bisect_right(each, day) - 1 for at, each in days.items()}
+        taus = [bisect_right(each, day) for each in days.values()]
         for falls, kind in enumerate((1 - CHANCE_OF_DECLINE, CHANCE_OF_DECLINE)):
-            odds = (
-                chance
-                * kind
-                * math.prod(
-                    1 - TAKES_PART + TAKES_PART * ratios[at][falls][tau]
-                    for at, tau in taus.items()
-                    if tau >= 0
-                )
-            )
+            each_odds = [each[tau] for each, tau in zip(parts[falls], taus, strict=True)]
+            odds = chance * kind * math.prod(each_odds)
             total += odds
             best = max(best, (odds, day, bool(falls)))
     _, since, declining = best

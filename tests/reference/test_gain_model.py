@@ -54,11 +54,9 @@ def test_the_closed_form_is_the_integral(tau: int, gain: float, after: float) ->
     """Both up to one constant, so that each is taken over that of a steady gain of 1%."""
     values = index(8, 3)
     sums = sums_of([values])
-    gaining = sums.gaining()
-    squares = gaining if after == 0 else sums.declining(gaining, after)
-    ones = [1.0] * len(gaining)
-    likelihoods = weigh_shapes(squares, ones[: len(squares)], PRIOR, sums.freedom, 0.0)
-    last = gaining[-len(GAINS) :]
+    squares = sums.turn(after).squares()
+    likelihoods = weigh_shapes(squares, [1.0] * len(squares), PRIOR, sums.freedom, 0.0)
+    last = sums.turn(0.0).squares()[-len(GAINS) :]
     steady = weigh_shapes(last, [1.0] * len(GAINS), PRIOR, sums.freedom, 0.0)[GAINS.index(0.01)]
     ours = likelihoods[tau * len(GAINS) + GAINS.index(gain)] / steady
     theirs = integrated(values, shape(8, tau, gain, after)) / integrated(values, shape(8, 7, 0.01, 0))
@@ -77,8 +75,8 @@ def test_sums_are_those_of_the_shapes_themselves(sizes: tuple[int, ...]) -> None
         return sum(pvariance(of[first:end]) * (end - first) for first, end in edges)
 
     sums = sums_of(parts)
-    gaining = sums.gaining()
-    declines = [(fall, sums.declining(gaining, fall)) for fall in DECLINES]
+    gaining = sums.turn(0.0).squares()
+    declines = [(fall, sums.turn(fall).squares()) for fall in DECLINES]
     for tau in range(len(values)):
         for at, gain in enumerate(GAINS):
             assert gaining[tau * len(GAINS) + at] == pytest.approx(
@@ -101,7 +99,7 @@ def test_the_best_shape_has_the_least_squares_of_all(parts: list[list[float]]) -
     edges = list(pairwise(accumulate(map(len, parts), initial=0)))
     rise = less(values, shape(len(values), tau, gain, fall))
     left = sum(pvariance(rise[first:end]) * (end - first) for first, end in edges)
-    assert left == pytest.approx(sums.squares().least, abs=1e-9)
+    assert left == pytest.approx(sums.squares(PRIOR).least, abs=1e-9)
     fine = [GAINS[0] + (GAINS[-1] - GAINS[0]) * step / 50 for step in range(51)]
     for other in fine:
         rise = less(values, shape(len(values), tau, other, fall))
