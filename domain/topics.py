@@ -21,6 +21,7 @@ Topic = Literal[
     "nothing to read",
     "say it again",
     "no trouble",
+    "feels odd",
     "trouble noted",
     "lately noted",
     "stall answers",

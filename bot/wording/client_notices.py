@@ -202,6 +202,10 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "nothing to read": "I find no words in that. Send your sets as «80 x 8», or say «help».",
     "say it again": "Then I record nothing. Send it once more as it was, say as «80 kg x 8».",
     "no trouble": "Good to know. Should that change, leave the exercise and tell me.",
+    "feels odd": filled(
+        "Does it hurt? Then leave what loads it, and say «{hurts}»: I set it aside and tell {coach}. If it "
+        "stays odd, have it looked at by a qualified professional (a doctor or a physiotherapist)."
+    ),
     "moved": moved_words,
     "missed noted": lambda facts, _: (
         f"All right. Next: {bold(str(facts['workout']))}"

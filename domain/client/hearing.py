@@ -41,6 +41,7 @@ from domain.client.likely import WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
+from domain.client.odd_feeling import take_odd_feeling
 from domain.client.other_workout import take_other_workout
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
@@ -270,7 +271,7 @@ def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
         return "an answer"
     if answer_coach(draft, text):
         return "an answer to the coach"
-    if take_illness_told(draft, text):
+    if take_illness_told(draft, text) or take_odd_feeling(draft, text):
         return "an answer"
     if (taken := take_each(draft, text, take_part)) is not None:
         return taken

@@ -209,6 +209,7 @@ def take_first_day(draft: Draft, text: str) -> Taken:
     if take_turn(draft, text):
         return "open"
     on = draft.today if AT_ONCE.fullmatch(said) else read(request_for(draft, f"move it to {said}")).on
+    on = on or next_of_its_name(said, draft.today)
     meant = () if on is not None or any(sign in said for sign in "?/x") else days_meant(said, draft.local)
     if meant and max(meant) < draft.today:
         draft.notice("day is past", on=max(meant).isoformat())
@@ -217,6 +218,15 @@ def take_first_day(draft: Draft, text: str) -> Taken:
         return "unread"
     draft.change(SettingsKept(replace(draft.client, starts=on)))
     return "settled"
+
+
+def next_of_its_name(said: str, today: date) -> date | None:
+    """Return the day that "next Friday" can be at the earliest; it is said back with its date."""
+    found = _NEXT_WEEKDAY.fullmatch(said)
+    if found is None:
+        return None
+    week = [today + timedelta(days=ahead) for ahead in range(1, 8)]
+    return next(day for day in week if f"{day:%A}".casefold() == found["day"])
 
 
 def first_days(draft: Draft) -> tuple[str, ...]:
@@ -247,6 +257,9 @@ def first_workout(draft: Draft) -> dict[str, Any]:
     return {"workout": coming.workout if coming else None}
 
 
+_NEXT_WEEKDAY = re.compile(
+    r"(?:(?:i )?(?:start|begin) )?(?:on )?next (?P<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day)"
+)
 AT_ONCE = re.compile(
     r"(?:today|now|right now|straight away|right away|as soon as possible|asap|at once|immediately|"
     r"whenever(?: you like)?|any ?time|any day|as soon as i can)"
@@ -268,7 +281,8 @@ NO_REMINDERS = frozenset(
 )
 ALL_AT_HAND = re.compile(
     r"(?:yes,? |i have |i've got |i go to |i train (?:in|at) )*(?:(?:an? |the |my )?(?:full |usual |normal |"
-    r"commercial |big |good )*gym|all(?: of it| there)?|everything(?: there is)?|it all|the usual|yes)"
+    r"commercial |big |good )*gym|all(?: of it| there)?|everything(?: there is)?|it all|"
+    r"the usual(?: stuff| things| machines)?|yes)"
 )
 MOST_CHOICES = 4
 

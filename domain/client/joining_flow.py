@@ -97,6 +97,11 @@ def go_on(draft: Draft, *, unread: bool = False) -> None:
         draft.notice("waits for doctor", coach=draft.client.coach.name)
 
 
+IN_PARTS: frozenset[JoiningStep] = frozenset({"age", "unit", "zone", "hour"})
+"""What can be answered by a part of what is said; whether somebody agrees, or is ill, only by all of it."""
+PARTS_TOLD = re.compile(r"[,;.!?](?!\d)\s*|\s-\s|\n+")
+
+
 def answer_joining(draft: Draft, text: str) -> bool:
     """Take `text` as the answer to the open question; return False where it is none, or none is open."""
     step, question = next_step(draft), draft.question("joining")
@@ -106,6 +111,10 @@ def answer_joining(draft: Draft, text: str) -> bool:
     if (said in BACK or (step.no_goes_back and said == "no")) and go_back(draft, step):
         return True
     taken = step.take(draft, text)
+    if taken == "unread" and step.name in IN_PARTS:
+        parts = [part for part in PARTS_TOLD.split(text) if part.strip()]
+        answers = [part for part in parts if step.take(draft.trial(), part) == "settled"]
+        taken = step.take(draft, answers[0]) if len(answers) == 1 and len(parts) > 1 else taken
     if taken == "settled":
         settle(draft, step.name)
     return taken != "unread"

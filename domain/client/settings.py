@@ -258,10 +258,16 @@ def take_illness(draft: Draft, said: str, text: str) -> bool:
     return True
 
 
+_ROUGH_CLOCK = re.compile(r"\b(?:half|quarter|noon|midnight|about|around|nearly|almost|just after)\b")
+HOUR, ROUGHLY = timedelta(hours=1), timedelta(minutes=20)
+"""How far off the time can be that somebody says it is. The house's own choice."""
+
+
 def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[str, ...]:
     """Return the zones that a place, an offset or the time there can mean; none where it is none of these.
 
     Of an offset it is that of the zones `among` which it can be, else the coach's, else one of fixed offset.
+    The time can be said roughly, as "half past four" at a quarter past.
     """
     if zones := zones_of(place):
         return zones
@@ -270,6 +276,9 @@ def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[s
     if offset is None and clock is not None:
         offset = offset_at(clock, draft.at, likely[0])
     zone = None if offset is None else zone_at(offset, draft.at, likely)
+    if zone is None and offset is not None and _ROUGH_CLOCK.search(place):
+        hours = round(offset / HOUR) * HOUR
+        zone = zone_at(hours, draft.at, likely) if abs(offset - hours) <= ROUGHLY else None
     return () if zone is None else (zone,)
 
 

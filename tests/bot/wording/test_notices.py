@@ -109,6 +109,7 @@ def test_every_topic_has_words_and_no_words_are_left_over() -> None:
 TIME = {"on": "2026-03-02", "exercise": "Row", "set": A_SET, "sets": 1, "result": "beat"}
 
 OTHER_FACTS: dict[str, dict[str, Any]] = {
+    "feels odd": {"hurts": "my shoulder hurts"},
     "journal unreadable": {"name": "old.csv", "fault": "nobody", "shown": "Piet"},
     "journal days": {"name": "old.csv", "shown": "3/4/2026"},
     "journal name": {"name": "old.csv", "shown": "Flinger", "many": 1, "left": 2},

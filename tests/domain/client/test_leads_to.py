@@ -86,7 +86,8 @@ still ill: I'm back
 WITHOUT_BUTTONS = """\
 again later, all stays, barred, body mass kept, body mass later, body mass not asked, body mass taken
 back, body mass unlikely, button is not yours, button is old, coach is reached, coach said, cues, cut,
-day is past, doctor first, early, equipment known, erased, erased before, ever, fine again, from coach,
+day is past, doctor first, early, equipment known, erased, erased before, ever,
+feels odd, fine again, from coach,
 get well, guardian noted, heard, hour from coach, hour kept, how to, invitation is over, joining edit,
 keep on, lately noted, later with that, left, left for now, may begin, minor after all, missed counted,
 more than asked, name kept, no cues, no cues at all, no history, no such hour, no trouble, nothing to
