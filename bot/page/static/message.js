@@ -12,6 +12,7 @@ export const say = (of, facts = {}) => says[of].replace(/\{(\w+)\}/g, (_, name) 
 const FORMATS = {
   time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
   day: { weekday: "long", day: "numeric", month: "long", year: "numeric" },
+  date: { weekday: "short", day: "numeric", month: "long", year: "numeric" },
 };
 const made = {}; // to make a format takes longer than all else about a message
 const formatOf = (kind, timeZone) => (made[kind + timeZone] ??= new Intl.DateTimeFormat("en-GB", { ...FORMATS[kind], timeZone }));

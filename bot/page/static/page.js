@@ -268,7 +268,7 @@ function label() {
   for (const { isShown, chat } of phones) if (isShown) state.seen[chat] = state.heard[chat] ?? 0;
   const zone = phones[0].person?.zone ?? "UTC";
   $("#now").dateTime = state.now;
-  $("#now").textContent = `${inWords("day", zone, state.now)}, ${inWords("time", zone, state.now)}`;
+  $("#now").textContent = `${inWords("date", zone, state.now)}, ${inWords("time", zone, state.now)}`;
   $("#zone").textContent = say("where", { place: placeOf(zone) });
   for (const each of all("[data-pace]")) each.setAttribute("aria-pressed", each.dataset.pace === state.pace);
   for (const phone of phones) phone.label();
