@@ -14,6 +14,8 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse, RedirectResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from bot.wording.page import FOREIGN_SITE, NO_SUCH_PLACE, OWN_ADDRESS_ONLY
+
 HEADERS: Final[Mapping[str, str]] = {
     "Content-Security-Policy": (
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
@@ -76,21 +78,21 @@ class Guard:
         hosts = {f"127.0.0.1:{self.port}", f"localhost:{self.port}"}
         host = headers.get("host", "")
         if host not in hosts:
-            return PlainTextResponse("This page answers to its own address only.", status_code=403)
+            return PlainTextResponse(OWN_ADDRESS_ONLY, status_code=403)
         path = scope["path"]
         first = path[1:].partition("/")[0].encode()
         if self._once is not None and hmac.compare_digest(first, self._once.encode()):
             self._once = None
             return RedirectResponse(self.path, status_code=303)
         if not hmac.compare_digest(first, self._secret.encode()):
-            return PlainTextResponse("There is nothing here.", status_code=404)
+            return PlainTextResponse(NO_SUCH_PLACE, status_code=404)
         if not path.startswith(self.path):
             return RedirectResponse(self.path, status_code=307)
         is_look = scope["method"] in _SAFE_METHODS
         site = headers.get("sec-fetch-site")
         opens = is_look and headers.get("sec-fetch-mode") == "navigate"
         if site not in {None, "same-origin", "none"} and not opens:
-            return PlainTextResponse("Another site cannot do this.", status_code=403)
+            return PlainTextResponse(FOREIGN_SITE, status_code=403)
         if not is_look and headers.get("origin") != f"http://{host}":
-            return PlainTextResponse("Another site cannot do this.", status_code=403)
+            return PlainTextResponse(FOREIGN_SITE, status_code=403)
         return None

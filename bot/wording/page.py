@@ -27,6 +27,13 @@ DATABASE_AWAY: Final = "The database is busy or away just now. Please try again 
 PLAYING: Final = "What came before is still being played. Please wait a moment."
 STRANGER: Final = "Somebody new"
 
+OWN_ADDRESS_ONLY: Final = "This page answers to its own address only."
+FOREIGN_SITE: Final = "Another site cannot do this."
+NO_SUCH_PLACE: Final = (
+    "There is nothing at this address. Each time the page is started it has a new one, which is told in the "
+    "terminal that it was started from."
+)
+
 
 def opening_words(address: str, *, opens: bool) -> str:
     """Say in the terminal where the page is."""
