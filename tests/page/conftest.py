@@ -8,7 +8,7 @@ from playwright.async_api import Browser
 
 from tests.browser import find_browser
 from tests.conftest import IN_CI, NO_BROWSER
-from tests.page.desk import Desk, Served, looked_at, served
+from tests.page.desk import WIDE, Desk, Served, looked_at, served
 from tests.page.looking import running
 
 
@@ -57,4 +57,6 @@ async def desk(window: Desk, url: str) -> AsyncIterator[Desk]:
     await window.open()
     yield window
     await window.leave()
+    await window.resize(WIDE)
+    await window.tab.emulate_media(color_scheme="light")
     assert window.faults == []

@@ -135,6 +135,21 @@ class Desk:
         """Return the moment on the page's clock, as the server tells it."""
         return await self.now.get_attribute("datetime") or ""
 
+    async def resize(self, size: tuple[int, int]) -> None:
+        """Make the window that wide and high."""
+        width, height = size
+        await self.tab.set_viewport_size({"width": width, "height": height})
+
+    @asynccontextmanager
+    async def another(self, url: str | None = None) -> AsyncIterator["Desk"]:
+        """Open the page, or the one at `url`, in another tab of the same browser."""
+        other = Desk(await self.tab.context.new_page(), self.url if url is None else url)
+        try:
+            await other.open()
+            yield other
+        finally:
+            await other.tab.close()
+
     async def leave(self) -> None:
         """Leave the page, and let the browser forget what it keeps of it."""
         await self.tab.evaluate("addEventListener('pagehide', () => sessionStorage.clear())")
@@ -144,15 +159,15 @@ class Desk:
 class Served:
     """The page as it is served at `url`."""
 
-    def __init__(self, url: str, live: Live) -> None:
+    def __init__(self, url: str, live: Live, client: httpx.AsyncClient) -> None:
         self.url = url
         self._live = live
+        self._client = client
 
     async def begin_afresh(self) -> None:
         """Begin the scene afresh, as a press on the page's button does; the clock stands still."""
         origin = {"Origin": self.url.rsplit("/", 2)[0]}
-        async with httpx.AsyncClient(timeout=60) as client:
-            answer = await client.post(f"{self.url}begin", json={"scene": 0}, headers=origin)
+        answer = await self._client.post(f"{self.url}begin", json={"scene": 0}, headers=origin)
         assert answer.status_code == 200
         await self._live.begun()
 
@@ -160,19 +175,17 @@ class Served:
 @asynccontextmanager
 async def served(scene: Scene = FIRST_DAY) -> AsyncIterator[Served]:
     """Serve the page on a scene while the block lasts."""
-    async with page((scene,)) as (address, guard, live):
+    async with page((scene,)) as (address, guard, live), httpx.AsyncClient(timeout=60) as client:
         await live.begun()
-        yield Served(f"http://{address}{guard.path}", live)
+        yield Served(f"http://{address}{guard.path}", live, client)
 
 
 @asynccontextmanager
-async def looked_at(
-    browser: Browser, url: str, size: tuple[int, int] = WIDE, scheme: Literal["light", "dark"] = "light"
-) -> AsyncIterator[Desk]:
-    """Open the page in a window of its own."""
-    width, height = size
+async def looked_at(browser: Browser, url: str) -> AsyncIterator[Desk]:
+    """Open the page in a wide window of its own."""
+    width, height = WIDE
     context: BrowserContext = await browser.new_context(
-        viewport={"width": width, "height": height}, color_scheme=scheme, reduced_motion="reduce"
+        viewport={"width": width, "height": height}, color_scheme="light", reduced_motion="reduce"
     )
     try:
         desk = Desk(await context.new_page(), url)

@@ -3,9 +3,9 @@
 from typing import Literal
 
 import pytest
-from playwright.async_api import Browser, expect
+from playwright.async_api import expect
 
-from tests.page.desk import NARROW, WIDE, Desk, looked_at
+from tests.page.desk import NARROW, WIDE, Desk
 from tests.page.looking import violations
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
@@ -14,22 +14,27 @@ pytestmark = pytest.mark.asyncio(loop_scope="session")
 SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 
 
-async def test_nothing_keeps_anybody_out(browser: Browser, url: str) -> None:
-    async with looked_at(browser, url) as desk:
-        await desk.left.say("squat 60x6 but my left knee hurts")
-        await expect(desk.left.last()).to_contain_text("left knee")
-        await desk.left.last("me").locator(".more").click()
-        await expect(desk.left.last("me").locator(".behind dl")).to_be_visible()
-        await desk.left.turn_to("Reply", desk.left.last())
-        for width, height in (WIDE, NARROW):
-            await desk.tab.set_viewport_size({"width": width, "height": height})
-            await expect(desk.right.root).to_be_visible(visible=width > NARROW[0])
-            for scheme in SCHEMES:
-                await desk.tab.emulate_media(color_scheme=scheme)
-                light = await desk.tab.evaluate(LIGHT)
-                assert light < 0.1 if scheme == "dark" else light > 0.8
-                assert await violations(desk.tab) == [], (width, scheme)
-        assert desk.faults == []
+async def test_nothing_keeps_anybody_out(desk: Desk) -> None:
+    await desk.left.say("squat 60x6 but my left knee hurts")
+    await expect(desk.left.last()).to_contain_text("left knee")
+    await desk.left.last("me").locator(".more").click()
+    await expect(desk.left.last("me").locator(".behind dl")).to_be_visible()
+    await desk.right.become("Dana")
+    await expect(desk.tab.get_by_role("button", name="Marit: 1 new")).to_be_hidden()
+    await desk.left.say("my right shoulder hurts")
+    await expect(desk.tab.get_by_role("button", name="Marit: 1 new")).to_be_visible()
+    await desk.left.turn_to("Reply", desk.left.last())
+    await expect(desk.left.last().locator(".behind dl")).to_be_visible()
+    for size in (WIDE, NARROW):
+        await desk.resize(size)
+        await expect(desk.right.root).to_be_visible(visible=size == WIDE)
+        if size == NARROW:
+            await desk.tab.get_by_role("button", name="Pace and scene").click()
+        for scheme in SCHEMES:
+            await desk.tab.emulate_media(color_scheme=scheme)
+            light = await desk.tab.evaluate(LIGHT)
+            assert light < 0.1 if scheme == "dark" else light > 0.8
+            assert await violations(desk.tab) == [], (size, scheme)
 
 
 LIGHT = """() => {

@@ -1,9 +1,9 @@
 """Ten thousand messages in one chat: the newest at once, the rest as one scrolls, and never all of them."""
 
 import pytest
-from playwright.async_api import Browser, expect
+from playwright.async_api import expect
 
-from tests.page.desk import Desk, looked_at, served
+from tests.page.desk import Desk, served
 from tests.page.long_past import MESSAGES, long_past
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
@@ -21,8 +21,8 @@ async def standing(desk: Desk) -> range:
     return found
 
 
-async def test_a_long_chat_opens_at_its_end_and_is_read_back_and_forth(browser: Browser) -> None:
-    async with served(long_past()) as page, looked_at(browser, page.url) as desk:
+async def test_a_long_chat_opens_at_its_end_and_is_read_back_and_forth(window: Desk) -> None:
+    async with served(long_past()) as page, window.another(page.url) as desk:
         scroller = desk.left.root.locator(".scroller")
         await expect(desk.left.with_words(f"words {MESSAGES // 2 - 1}")).to_be_attached()
         await expect(desk.left.last()).to_be_in_viewport()
@@ -39,17 +39,13 @@ async def test_a_long_chat_opens_at_its_end_and_is_read_back_and_forth(browser: 
 
         # What comes meanwhile waits at the end, and so does what changes there.
         reads = await standing(desk)
-        await desk.right.say("note for Adaeze: bring the belt")
-        other = await desk.tab.context.new_page()
-        beside = Desk(other, page.url)
-        await beside.open()
-        await beside.left.say("squat 60x6")
-        await expect(desk.left.root.get_by_role("button", name="New messages below")).to_be_visible()
-        await beside.left.turn_to("Edit", beside.left.last("me"))
-        await beside.left.text.fill("squat 60x8")
-        await beside.left.text.press("Enter")
-        await expect(beside.left.last()).to_contain_text("60\u00a0kg × 8.")
-        await other.close()
+        async with desk.another() as beside:
+            await beside.left.say("squat 60x6")
+            await expect(desk.left.root.get_by_role("button", name="New messages below")).to_be_visible()
+            await beside.left.turn_to("Edit", beside.left.last("me"))
+            await beside.left.text.fill("squat 60x8")
+            await beside.left.text.press("Enter")
+            await expect(beside.left.last()).to_contain_text("60\u00a0kg × 8.")
         assert await standing(desk) == reads
 
         while (await standing(desk)).stop <= newest.start:

@@ -3,9 +3,9 @@
 import asyncio
 
 import pytest
-from playwright.async_api import Browser, FilePayload, expect
+from playwright.async_api import FilePayload, expect
 
-from tests.page.desk import NARROW, Desk, looked_at
+from tests.page.desk import NARROW, Desk
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
 
@@ -111,31 +111,32 @@ async def test_what_was_said_is_there_after_a_reload_with_the_marks_of_what_is_n
     await expect(mark).to_have_count(0)
 
 
-async def test_on_a_narrow_screen_there_is_one_phone_at_a_time(browser: Browser, url: str) -> None:
-    async with looked_at(browser, url, NARROW) as desk:
-        await expect(desk.left.root).to_be_visible()
-        await expect(desk.right.root).to_be_hidden()
-        await desk.left.say("my left knee hurts")
-        other = desk.tab.get_by_role("button", name="Marit: 1 new")
-        await other.click()
-        await expect(desk.right.root).to_be_visible()
-        await expect(desk.left.root).to_be_hidden()
-        await expect(desk.right.last()).to_be_in_viewport()
-        await expect(desk.tab.locator(".switch").get_by_role("button", name="Marit")).to_have_text("Marit")
-        assert await desk.tab.evaluate("document.documentElement.scrollWidth") == NARROW[0]
+async def test_on_a_narrow_screen_there_is_one_phone_at_a_time(desk: Desk) -> None:
+    await desk.resize(NARROW)
+    await expect(desk.left.root).to_be_visible()
+    await expect(desk.right.root).to_be_hidden()
+    await desk.left.say("my left knee hurts")
+    other = desk.tab.get_by_role("button", name="Marit: 1 new")
+    await other.click()
+    await expect(desk.right.root).to_be_visible()
+    await expect(desk.left.root).to_be_hidden()
+    await expect(desk.right.last()).to_be_in_viewport()
+    await expect(desk.tab.locator(".switch").get_by_role("button", name="Marit")).to_have_text("Marit")
+    assert await desk.tab.evaluate("document.documentElement.scrollWidth") == NARROW[0]
 
 
-async def test_two_tabs_are_both_alive_and_show_each_message_once(browser: Browser, url: str) -> None:
-    async with looked_at(browser, url) as one, looked_at(browser, url) as other:
+async def test_two_tabs_are_both_alive_and_show_each_message_once(desk: Desk) -> None:
+    one = desk
+    async with one.another() as other:
         before = await one.left.entries.count()
         await asyncio.gather(one.left.say("squat 60x6"), other.left.say("bench 40x6"))
         await one.left.say("dips 5")
-        for desk in (one, other):
-            await expect(desk.left.entries).to_have_count(before + 6)
+        for each in (one, other):
+            await expect(each.left.entries).to_have_count(before + 6)
             for words in ("squat 60x6", "bench 40x6", "dips 5"):
-                await expect(desk.left.root.locator(".entry.me").filter(has_text=words)).to_have_count(1)
+                await expect(each.left.root.locator(".entry.me").filter(has_text=words)).to_have_count(1)
         assert await one.left.entries.all_inner_texts() == await other.left.entries.all_inner_texts()
-        assert one.faults == other.faults == []
+        assert other.faults == []
 
 
 async def test_somebody_new_comes_in_by_an_invitation(desk: Desk) -> None:

@@ -11,7 +11,7 @@ from bot.commands.database import passing
 from bot.page.scenes import Scene
 from bot.play.script import Script, Step
 from bot.web.server import Address, listening
-from tests.page.desk import FIRST_MOMENT, Desk, looked_at, served
+from tests.page.desk import FIRST_MOMENT, Desk, served
 from tests.test_project import ROOT
 
 pytestmark = pytest.mark.asyncio(loop_scope="session")
@@ -94,7 +94,7 @@ async def test_markup_in_the_names_of_people_and_scenes_is_shown_as_text(browser
         await tab.close()
 
 
-async def test_another_site_cannot_do_anything_on_the_page(browser: Browser, url: str) -> None:
+async def test_another_site_cannot_do_anything_on_the_page(desk: Desk, url: str) -> None:
     async def site(_request: Request) -> Response:
         return HTMLResponse(
             f"<!doctype html><title>Another</title><form method=post action='{url}say' enctype='text/plain'>"
@@ -112,10 +112,7 @@ async def test_another_site_cannot_do_anything_on_the_page(browser: Browser, url
       const ends = await Promise.allSettled(tries);
       return ends.map((end) => end.status === "rejected" ? "refused" : end.value.type);
     }"""
-    async with (
-        listening(Starlette(routes=[Route("/", site)]), Address("127.0.0.1", 0)) as elsewhere,
-        looked_at(browser, url) as desk,
-    ):
+    async with listening(Starlette(routes=[Route("/", site)]), Address("127.0.0.1", 0)) as elsewhere:
         said = await desk.left.entries.count()
         other = await desk.tab.context.new_page()
         await other.goto(f"http://{elsewhere}/")
@@ -128,6 +125,7 @@ async def test_another_site_cannot_do_anything_on_the_page(browser: Browser, url
         await desk.left.say("squat 60x6")
         await expect(desk.left.entries).to_have_count(said + 2)
         await expect(desk.left.with_words("typed by another")).to_have_count(0)
+        await other.close()
 
 
 async def test_without_the_secret_there_is_nothing(browser: Browser, url: str) -> None:

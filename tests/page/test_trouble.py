@@ -103,13 +103,13 @@ async def test_an_address_of_before_says_kindly_where_the_new_one_is(browser: Br
 
 
 async def test_a_scene_begun_afresh_in_another_window_is_so_in_this_one_with_the_same_people(
-    desk: Desk, browser: Browser
+    desk: Desk,
 ) -> None:
     await desk.left.become("Dana")
     said = await desk.left.entries.all_inner_texts()
     await desk.left.say("my left knee hurts")
     await desk.left.text.fill("half typed")
-    async with looked_at(browser, desk.url) as other:
+    async with desk.another() as other:
         await other.tab.get_by_role("button", name="Start afresh").click()
         await expect(desk.left.entries).to_have_count(len(said))
         assert await desk.left.entries.all_inner_texts() == said
