@@ -4,8 +4,9 @@ Simulated lifters of every gain and noise do what our targets say. For each dete
 who gain steadily and yet raise an alarm within 20 exposures, and of the others the share who raise one in
 the next 20; and the delay from the last exposure that gained (a random one of 8 to 25) to the alarm, over
 those without one before. Delays are counted in exposures; the median is that of the grouped data (whole
-exposures as half an exposure either side). What a coach hears of whole clients follows
-(`tests.bench.clients`). The detectors that know the truth have their threshold set in the same run, once for
+exposures as half an exposure either side), `ratio` ours over that of the detector that knows the truth, at
+as many false alarms. What a coach hears of whole clients follows (`tests.bench.clients`).
+The detectors that know the truth have their threshold set in the same run, once for
 false alarms of 1 in 10 and once for as many as ours has within 20. `--lifters N` of each kind; `--short` is
 a small run, `--stops` leaves out declines and bad days, `--alone` a client's other exercises. All is seeded.
 """
@@ -75,20 +76,18 @@ def judged(own: Series, others: Sequence[Series]) -> float:
     return float(has_ended(odds_of(weigh(own), known), len(known))) - 0.5
 
 
-def lifter(truth: Truth, seed: str, others: int = EXERCISES - 1) -> Lifter:
-    """Return the lifter of that seed; the other exercises never stop gaining."""
+def lifter(
+    truth: Truth, seed: str, others: int = EXERCISES - 1, beside: list[list[Series]] | None = None
+) -> Lifter:
+    """Return the lifter of that seed; the others, those of `beside` or new ones, never stop gaining."""
     luck = Random(f"{seed} others")
     past, start = lift(truth, seed)
-    beside = [
-        growing(
-            lift(
-                Truth(truth.gain * math.exp(luck.gauss(0, SPREAD)), truth.noise, bad_days=truth.bad_days),
-                f"{seed} {which}",
-                which,
-            )[0]
-        )
-        for which in range(1, others + 1)
-    ]
+    if beside is None:
+        gains = [truth.gain * math.exp(luck.gauss(0, SPREAD)) for _ in range(others)]
+        truths = [Truth(gain, truth.noise, bad_days=truth.bad_days) for gain in gains]
+        beside = [
+            growing(lift(one, f"{seed} {which}", which)[0]) for which, one in enumerate(truths, start=1)
+        ]
     return Lifter(truth, start, [point.index for point in points_of(past)], growing(past), beside)
 
 
@@ -128,30 +127,64 @@ def row_of(never: Iterable[int], ended: Iterable[tuple[int, int]]) -> Row:
     )
 
 
+class Steady:
+    """Lifters of one gain and noise who gain on: the same ones, whatever the gain of others turns into.
+
+    What plain scores say of them is reckoned once.
+    """
+
+    def __init__(self, truth: Truth, count: int, seed: str, others: int) -> None:
+        """Simulate them."""
+        self.lifters = [lifter(truth, f"{seed} steady {truth} {each}", others) for each in range(count)]
+        self._alarms: dict[Score, list[int]] = {}
+
+    def alarms(self, score: "Score") -> list[int]:
+        """Return the first alarm of each."""
+        if score not in self._alarms:
+            self._alarms[score] = [first_alarm(score(each, 2 * WITHIN + 1)) for each in self.lifters]
+        return self._alarms[score]
+
+
+Score = Callable[[Lifter, int], Iterable[float]]
+
+
+def new_best_of(each: Lifter, upto: int) -> Scores:
+    """Give the first plain rule."""
+    return no_new_best(each.index[:upto])
+
+
+def above_last_of(each: Lifter, upto: int) -> Scores:
+    """Give the second plain rule."""
+    return not_above_last(each.index[:upto])
+
+
 def threshold_for(scores: Sequence[Scores], rate: float) -> float:
     """Return the threshold above which that share of steady lifters raises an alarm in time."""
     greatest = sorted(max(each[: WITHIN + 1]) for each in scores)
     return greatest[min(len(greatest) - 1, math.ceil((1 - rate) * len(greatest)) - 1)]
 
 
-def cell(truth: Truth, after: float, lifters: int, seed: str, others: int = EXERCISES - 1) -> dict[str, Row]:
-    """Return how every detector does with lifters of that gain and noise, whose gain turns into `after`."""
-    luck = Random(f"{seed} {truth} {after}")
-    steady = [lifter(truth, f"{seed} steady {truth} {each}", others) for each in range(lifters)]
-    turned = []
-    for each in range(lifters):
-        until = replace(truth, ends=luck.randint(EARLIEST, LATEST), after=after)
-        turned.append(lifter(until, f"{seed} turned {until} {each}", others))
+def cell(truth: Truth, after: float, steady: Steady, seed: str) -> dict[str, Row]:
+    """Return how every detector does with lifters of that gain and noise, whose gain turns into `after`.
 
-    def plain(score: Callable[[Lifter, int], Iterable[float]]) -> Row:
+    Their other exercises are those of the steady ones.
+    """
+    others = len(steady.lifters[0].others)
+    luck = Random(f"{seed} {truth} {after}")
+    turned = []
+    for at, each in enumerate(steady.lifters):
+        until = replace(truth, ends=luck.randint(EARLIEST, LATEST), after=after)
+        turned.append(lifter(until, f"{seed} turned {until} {at}", beside=each.others))
+
+    def plain(score: Score) -> Row:
         return row_of(
-            (first_alarm(score(each, 2 * WITHIN + 1)) for each in steady),
+            steady.alarms(score),
             ((first_alarm(score(each, EXPOSURES)), each.truth.ends or 0) for each in turned),
         )
 
     def knowing(score: Callable[[Lifter, Truth], Scores], rate: float) -> Row:
         known = replace(truth, after=after)
-        calm = [score(each, known) for each in steady]
+        calm = [score(each, known) for each in steady.lifters]
         threshold = threshold_for(calm, rate)
         return row_of(
             (first_alarm(each, threshold) for each in calm),
@@ -170,8 +203,8 @@ def cell(truth: Truth, after: float, lifters: int, seed: str, others: int = EXER
     return {
         **of_several,
         "ours, alone": alone,
-        "no new best in three": plain(lambda each, upto: no_new_best(each.index[:upto])),
-        "three not above the last": plain(lambda each, upto: not_above_last(each.index[:upto])),
+        "no new best in three": plain(new_best_of),
+        "three not above the last": plain(above_last_of),
         "knows gain, noise, start": knowing(told, 0.1),
         "  at our false alarms": knowing(told, ours.false_alarms),
         "  at ours alone": knowing(told, alone.false_alarms),
@@ -207,10 +240,14 @@ def client_time() -> tuple[float, float]:
 def print_cell(truth: Truth, after: float, rows: dict[str, Row]) -> None:
     """Print the rows of one gain and noise."""
     turns = "stops" if after == 0 else f"turns to {after:.0%}"
+    knowing = {"ours, alone": "  at ours alone", f"ours, of {EXERCISES} exercises": "  at our false alarms"}
     for name, row in rows.items():
+        known = rows.get(knowing.get(name, ""))
+        ratio = f"{row.median / known.median:6.2f}" if known else ""
         print(
             f"{truth.gain:5.1%} {truth.noise:5.1%} {turns:<13} {name:<26} {row.false_alarms:6.1%} "
-            f"{row.later:6.1%} {row.median:7.2f} {row.ninetieth:5.0f}"
+            f"{row.later:6.1%} {row.median:7.2f} {row.ninetieth:5.0f} {ratio}".rstrip(),
+            flush=True,
         )
 
 
@@ -228,13 +265,17 @@ def main() -> None:
     lifters = 30 if asked.short else asked.lifters
     print(f"{lifters} lifters of each kind, seed {asked.seed!r}")
     head = f"{'gain':>5} {'noise':>5} {'':<13} {'detector':<26} {'alarms':>6} {'later':>6}"
-    print(f"{head} {'median':>7} {'90th':>5}")
+    print(f"{head} {'median':>7} {'90th':>5} {'ratio':>6}")
     gains = GAINS[1:2] if asked.short else GAINS
+    others = 0 if asked.alone else EXERCISES - 1
     for gain in gains if asked.gain is None else (asked.gain,):
         for noise in NOISES if asked.noise is None else (asked.noise,):
+            steady: dict[float, Steady] = {}
             for after, bad_days in KINDS[: 1 if asked.stops else None]:
                 truth = Truth(gain, noise, bad_days=bad_days)
-                rows = cell(truth, after, lifters, asked.seed, 0 if asked.alone else EXERCISES - 1)
+                if bad_days not in steady:
+                    steady[bad_days] = Steady(truth, lifters, asked.seed, others)
+                rows = cell(truth, after, steady[bad_days], asked.seed)
                 if bad_days:
                     print("with 1 day of 20 bad by 10%:")
                     rows = {
