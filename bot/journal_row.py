@@ -70,18 +70,18 @@ def _day(text: str) -> date:
     raise BrokenRowError(f"date {_shown(text)}: a day is written like 2026-03-12")
 
 
-def _number(text: str, what: str) -> Decimal | None:
+def _number(text: str, what: str, such_as: str = "a number like 82.5, without a unit") -> Decimal | None:
     if not text:
         return None
     if _NUMBER.fullmatch(text):
         return Decimal(text)
     if _DECIMAL_COMMA.fullmatch(text):
         raise BrokenRowError(f"{what} {_shown(text)}: write {with_point(text)}, with a point")
-    raise BrokenRowError(f"{what} {_shown(text)}: a number like 82.5, without a unit")
+    raise BrokenRowError(f"{what} {_shown(text)}: {such_as}")
 
 
 def _whole(text: str, what: str) -> int | None:
-    number = _number(text, what)
+    number = _number(text, what, "a whole number like 8")
     if number is not None and number != int(number):
         raise BrokenRowError(f"{what} {_shown(text)}: a whole number")
     return None if number is None else int(number)

@@ -90,7 +90,8 @@ def test_two_lines_each_in_words(tmp_path: Path, capsys: pytest.CaptureFixture[s
         ("Ana,2026-01-02,Squat,80,kg,8.5,", "reps «8.5»: a whole number"),
         ("Ana,2026-01-02,Squat,80,kg,8,30", "reps and seconds: a set has one of them"),
         ("Ana,2026-01-02,Squat,8000,kg,8,", "more than anybody lifts"),
-        ("Ana,2026-01-02,Squat,80,kg,٨,", "reps «٨»: a number like"),
+        ("Ana,2026-01-02,Squat,80,kg,٨,", "reps «٨»: a whole number like 8"),
+        ("Ana,2026-01-02,Squat,80,kg,-4,", "reps «-4»: a whole number like 8"),
         ('Ana,2026-01-02,"Squat,80,kg,8,', "a quotation mark that does not close"),
     ],
 )
