@@ -72,6 +72,15 @@ SAID = st.sampled_from(
         ),
         *("I'm in Tokyo", "I'm in Denver", "I use pounds", "I use kg", "I have no dumbbells", "what's next?"),
         *("history of rows", "can you check my form?", "thanks", "?", "👍", "help", "never mind"),
+        *(
+            "that was yesterday",
+            "rdl was on Monday",
+            "all done",
+            "can I do legs today instead?",
+            "show me pull",
+        ),
+        *("can I swap today and Thursday?", "sorry, I had a stomach bug", "double shift today and tomorrow"),
+        *("leave, no wait, what's next?", "my shoulder feels weird", "missed it, overtime"),
         *("not now", "in an hour", "remind me at 19:30 today", "remind me 2 hours later"),
     ]
 )
