@@ -36,21 +36,30 @@ _SOME_DAY = (
 _SWAPS_DAYS = re.compile(
     rf"{_ASKING}{_SWAP} {_SOME_DAY} (?:and|with|for) {_SOME_DAY}(?: around| over)?(?: please)?"
 )
+_ANOTHER_DAYS = re.compile(
+    rf"{_ASKING}{_DO} (?:tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)'?s(?: one| workout| session)?"
+    r"(?: already| early)?(?: today| now| tonight| to today)(?: instead)?"
+)
 _OF = r"(?:the |my |a )?(?:today's |tomorrow's |next )?"
 
 
 def take_other_workout(draft: Draft, text: str) -> bool:
-    """Show a workout of the programme that is named, or let it be done today; return whether one is."""
+    """Show a workout that is named, say its day, or let it be done today; return whether one is named."""
     coming, said = due(draft.state, draft.today), _plain(text)
     if coming is None or draft.memory.barred:
         return False
     names = _names(draft)
+    timed = next((name for name in names if _is_timed(_called(name)).fullmatch(said)), None)
+    ahead = [each for each in _days_ahead(draft) if each.workout == timed]
+    if ahead:
+        say_when(draft, ahead[0])
+        return True
     shown = next((name for name in names if _is_shown(_called(name)).fullmatch(said)), None)
     if shown is not None:
         show(draft, shown)
         return True
     wanted = next((name for name in names if _is_wanted(name, names).fullmatch(said)), None)
-    if _SWAPS_DAYS.fullmatch(said):
+    if _SWAPS_DAYS.fullmatch(said) or _ANOTHER_DAYS.fullmatch(said):
         other = next((day for day in days_to_come(text, draft.local) if day > draft.today), None)
         on_it = [each.workout for each in _days_ahead(draft) if each.on == other]
         wanted = on_it[0] if on_it else None
@@ -120,6 +129,13 @@ def _called(name: str) -> str:
     if len(name) == 1:
         return rf"(?:{_OF}(?:workout|session|day) {own}|{own} day)"
     return rf"{_OF}(?:{own}(?: (?:day|workout|session|training|one))?|{of_day} day)(?:'s)?"
+
+
+def _is_timed(called: str) -> re.Pattern[str]:
+    return re.compile(
+        rf"(?:so |and |ok,? )*(?:when|what day|which day)(?:'s| is| are| do i (?:do|have|train)| will i do)"
+        rf"(?: the)?(?: next)? {called}(?: then| next| again| due| on)*"
+    )
 
 
 def _is_shown(called: str) -> re.Pattern[str]:

@@ -1,10 +1,13 @@
 """Settings said beside other things in one message: "I work nights this week, remind me at 22:30"."""
 
 import re
+from collections.abc import Callable
 
 from domain.client.draft import Draft
+from domain.client.later import take_later
 from domain.client.sentences import sentences
 from domain.client.settings import plainly, take_equipment, take_hour, take_return, take_unit, take_zone
+from domain.later_words import later_of
 
 _BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""
@@ -32,9 +35,13 @@ def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
     parts = [part for part in _BETWEEN.split(" ".join(left)) if part.strip()]
     if len(left) == len(told) and len(parts) < MOST_ALONE:
         return None
-    takes = [take_hour, take_zone] if has_sets else [take_hour, take_zone, take_unit]
+    takes: list[Callable[[Draft, str], bool]] = [take_hour, take_zone]
     if draft.memory.is_away and not _NOT_YET.search(text.casefold()):
         takes.append(take_return)
+    if not has_sets:
+        takes.append(take_unit)
+    if not has_sets and later_of(text) is None:
+        takes.append(take_later)
     taken = [any(take(draft, plainly(part)) for take in takes) for part in parts]
     if not any(taken) and len(left) == len(told):
         return None

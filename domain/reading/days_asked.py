@@ -33,6 +33,7 @@ _WEEK = re.compile(
     r"(?: (?:the |this |next |coming )+(?:week|days|few days|two weeks))|"
     r"(?:what|how) does (?:my |the |this |next )+week look(?: like)?|"
     r"what's (?:on|up|coming) (?:this|next) week|"
+    r"(?:what's|what is|how's|how is) (?:my |the |this |next )+week(?: like| looking)*|"
     r"(?:plan|show(?: me)?) (?:my |the |this |next )+week|(?:my |this |next |the )+week(?: please)?|"
     r"(?:which|what) days (?:do|will|should|must) i (?:train|work ?out|lift)(?: (?:this|next) week)?|"
     r"(?:what are )?my (?:next )?(?:training days|schedule)|(?:the )?schedule|"

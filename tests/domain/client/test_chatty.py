@@ -24,6 +24,7 @@ def trained() -> Life:
         ("What a day! How many workouts so far? And should I eat more?", ["passed on"]),
         ("I've got new plates, 0.5 kg ones. and could you write in pounds please? he thinks in pounds",
          ["equipment kept", "unit kept"]),
+        ("I'm stuck in a meeting, remind me later", ["rest day"]),
         ("my shoulder feels weird", ["feels odd"]),
         ("both knees feel a bit off", ["feels odd"]),
         ("not pain really, more like stiff", ["no trouble"]),

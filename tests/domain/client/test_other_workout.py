@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from domain.client.rotation import due
-from domain.parts import Plan
+from domain.parts import Notice, Plan
 from tests.domain.client.people import Life, at, kinds, noor
 from tests.domain.client.test_days import BY_DAY
 
@@ -53,6 +53,15 @@ def test_what_is_done_instead_leaves_the_one_in_turn_in_turn_and_lone_numbers_ar
     assert (coming.workout, coming.on.day) == ("Pull", 5)
 
 
+@pytest.mark.parametrize(
+    "text", ["so when is legs then?", "when do I do leg day next?", "which day is Legs on?"]
+)
+def test_its_day_is_said(text: str) -> None:
+    (notice,) = Life().says(text, at(2, 10))
+    assert isinstance(notice, Notice)
+    assert (notice.topic, notice.facts["workout"], notice.facts["on"]) == ("next day", "Legs", "2026-03-05")
+
+
 def test_it_can_be_taken_back() -> None:
     life = Life()
     life.says("legs instead of pull", at(2, 10))
@@ -82,6 +91,18 @@ def test_in_a_week_by_days_the_one_of_that_day_is_not_lost() -> None:
     coming = due(life.state, date(2026, 3, 5))
     assert coming is not None
     assert (coming.workout, coming.on.day) == ("Push", 6)
+
+
+@pytest.mark.parametrize(
+    "text", ["can I train tomorrow's today?", "do wednesday's one today", "move tomorrow's to today"]
+)
+def test_the_workout_of_another_day_can_be_done_today(text: str) -> None:
+    life = Life(noor(BY_DAY))
+    life.says("chest press 50x10", at(2))
+    life.says(text, at(3, 9))
+    coming = due(life.state, date(2026, 3, 3))
+    assert coming is not None
+    assert (coming.workout, coming.on.day) == ("Pull", 3)
 
 
 def test_what_is_under_way_stays_where_it_is() -> None:
