@@ -10,7 +10,7 @@ from domain.client.leaving import leaving_told
 from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.plans import keep_plans, move_to, note_missed, pause, plans_of, put_off
 from domain.client.rotation import Due
-from domain.client.trouble import lately_told, trouble_told
+from domain.client.trouble import is_said_in_full, lately_told, trouble_told
 from domain.client.understanding import request_for
 from domain.client.unfinished import complete, first_of
 from domain.client.weighing import WAITS_FOR, weight_told
@@ -36,7 +36,8 @@ def take_typed(draft: Draft, text: str, names: Sequence[str]) -> bool:
     for question in reversed(draft.memory.questions):
         waits_for = WAITS_FOR if question.slot == "body mass" else ANSWERED_WITHIN
         is_fresh = draft.at - question.asked_at <= waits_for
-        if is_fresh and is_about(question, names) and take_answer(draft, question, text):
+        is_meant = is_fresh or is_said_in_full(question, text)
+        if is_meant and is_about(question, names) and take_answer(draft, question, text):
             return True
     return False
 

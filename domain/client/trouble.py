@@ -25,6 +25,11 @@ IT_HURTS = "It hurts"
 NOTHING_UNUSUAL = "Nothing unusual"
 OUT_OF_THE_ORDINARY = (NOTHING_UNUSUAL, "Slept badly", "Was ill", "Ate little", "Hard weeks")
 
+SAID_IN_FULL = {
+    "trouble": frozenset({NO_TROUBLE.casefold()}),
+    "lately": frozenset(each.casefold() for each in OUT_OF_THE_ORDINARY),
+}
+"""What buttons say that can mean nothing else when it is typed, however much later."""
 TROUBLE = frozenset(
     {"it hurts", "yes", "yes it hurts", "yes it does", "a bit", "a little", "yeah", "some pain"}
 )
@@ -125,11 +130,20 @@ def with_those_in_place(draft: Draft, exercises: list[str]) -> tuple[str, ...]:
 
 def lately_told(draft: Draft, question: Waiting, text: str, said: str) -> bool:
     """Take a plain answer to what was out of the ordinary."""
-    if text not in OUT_OF_THE_ORDINARY and not is_denial(said, BESIDE_NOTHING):
+    if said not in SAID_IN_FULL["lately"] and not is_denial(said, BESIDE_NOTHING):
         return False
     note(draft, question, text)
     draft.notice("lately noted", coach=draft.client.coach.name)
     return True
+
+
+def is_said_in_full(question: Waiting, text: str) -> bool:
+    """Return whether `text` is what a button of a question about a stall says, and not a mere yes or no.
+
+    An illness is none: told later it may well be a new one.
+    """
+    said = text.strip(" .!").casefold()
+    return said in SAID_IN_FULL.get(question.slot, ()) and not speaks_of_illness(said)
 
 
 def is_denial(said: str, beside: frozenset[str]) -> bool:

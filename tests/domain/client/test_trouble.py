@@ -85,6 +85,21 @@ def test_the_answers_stand_with_the_alert_and_the_coach_hears_them_once(
 
 
 @pytest.mark.parametrize(
+    ("text", "said"), [("no trouble", {"trouble": "no trouble"}), ("no", {}), ("it's leg day", {})]
+)
+def test_what_a_button_says_is_an_answer_days_later_and_a_mere_no_is_none(
+    text: str, said: dict[str, str]
+) -> None:
+    life = stalled("bench 80x5, rows 60x10")
+    life.says("bench 80x5, rows 60x10", at(5, 18))
+    life.says(text, at(6, 19))
+    assert answers(life)[0] == said
+    if said:
+        life.says("Slept badly", at(8, 9))
+        assert answers(life)[0] == {**said, "lately": "Slept badly"}
+
+
+@pytest.mark.parametrize(
     "text",
     ["slept badly all week", "I was ill last week", "hardly ate anything", "long shifts at work, so tired"],
 )
