@@ -210,6 +210,7 @@ GENERIC = words_of(
 COMMON = words_of(
     """about actually after again all also always angle another answer any around away because become been
     before being best better between both bottom boxes break brunch bring broke broken building built
+    hols
     bunch can cat change chance cheat cheats cheer chess chick chicken child children chill circle class
     clean clear close closed cold come coming cook cough could couple course crash crazy cross crowd crush
     curious dance days deal dear delay delete deli desk dinner dips done down dress drive drop drops

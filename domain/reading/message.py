@@ -14,7 +14,7 @@ from itertools import accumulate
 
 from domain.reading.numbers import with_number_words
 from domain.reading.pattern_ways import Way, that_can_be
-from domain.reading.spelling import with_safety_words
+from domain.reading.spelling import with_words_put_right
 from domain.reading.tokens import NUMBER, WORD, Token, tokenise
 
 _STOPS = frozenset(".!?;\n")
@@ -110,7 +110,7 @@ def message_of(text: str) -> Message:
     plain = text.isascii()
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
-    tokens = with_number_words(with_safety_words(tokens))
+    tokens = with_number_words(with_words_put_right(tokens))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 

@@ -10,6 +10,7 @@ from rapidfuzz import fuzz, process
 from rapidfuzz.distance import OSA
 
 from domain.reading.body_words import ACHE, HURT
+from domain.reading.english import is_english
 from domain.reading.exercise_words import (
     COMMON,
     FUNCTION_WORDS,
@@ -57,6 +58,14 @@ class Spelling:
         self._word_cache: dict[str, Stems] = {}
         self._short = {s for name in plan for s in stems_of(name) if 3 <= len(s) <= _SHORT}
         self._slips: dict[str, Stems] = {}
+        self._forms: dict[str, Stems] = {
+            **{form: (stem,) for stem in self.words if len(stem) > 2 for form in (stem, stem + "s")},
+            **{
+                form: stems
+                for form, stems in SHORT_FORMS.items()
+                if len(form) > 3 and self.words.issuperset(stems)
+            },
+        }
 
     def stems(self, word: str) -> Stems:
         """Return the stems that a word of the message stands for; none where it belongs to no name."""
@@ -120,12 +129,24 @@ class Spelling:
         doubled = {w for w in (*self.words, *vocabulary()) if _single(w) == single and len(single) > 2}
         if len(doubled) == 1:
             return (doubled.pop(),)
-        if len(stem) < 5:
-            return ()
+        slip = self._one_slip(word)
+        if slip or len(stem) < 5:
+            return slip
         split = self._split(stem) or self._split(word)
         if split:
             return split
         return _closest(stem, self.words, _CUTOFF) or _closest(stem, vocabulary(), _CUTOFF_ELSEWHERE)
+
+    def _one_slip(self, word: str) -> Stems:
+        """Return what is written in the plan, or in a short form of it, with one slip: "bech", "raiess"."""
+        likely = {
+            stems
+            for form, stems in self._forms.items()
+            if abs(len(form) - len(word)) <= 1
+            and OSA.distance(word, form, score_cutoff=1) == 1
+            and (form[0] == word[0] or sorted(form) == sorted(word))
+        }
+        return likely.pop() if len(likely) == 1 and not is_english(word) else ()
 
     def _split(self, stem: str) -> Stems:
         """Return the two words of a name that are written as one: legpress, benchpres."""

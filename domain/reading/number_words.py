@@ -3,62 +3,41 @@
 from domain.reading.tokens import NUMBER, Token
 from domain.reading.words import words_of
 
-_SHORTEST_SLIP = 5
-_OTHER_WORDS = words_of("there")
-
-
-def _with_slips(words: dict[str, int]) -> dict[str, int]:
-    """Add each longer word with two of its letters changed over, as thumbs do: "eihgt", "svenety"."""
-    slips = {
-        word[:at] + word[at + 1] + word[at] + word[at + 2 :]: value
-        for word, value in words.items()
-        if len(word) >= _SHORTEST_SLIP
-        for at in range(len(word) - 1)
-    }
-    return {word: value for word, value in {**slips, **words}.items() if word not in _OTHER_WORDS}
-
-
-UNITS = _with_slips(
-    {
-        "zero": 0,
-        "one": 1,
-        "two": 2,
-        "three": 3,
-        "four": 4,
-        "five": 5,
-        "six": 6,
-        "seven": 7,
-        "eight": 8,
-        "nine": 9,
-    }
-)
-TEENS = _with_slips(
-    {
-        "ten": 10,
-        "eleven": 11,
-        "twelve": 12,
-        "thirteen": 13,
-        "fourteen": 14,
-        "fifteen": 15,
-        "sixteen": 16,
-        "seventeen": 17,
-        "eighteen": 18,
-        "nineteen": 19,
-    }
-)
-TENS = _with_slips(
-    {
-        "twenty": 20,
-        "thirty": 30,
-        "forty": 40,
-        "fourty": 40,
-        "fifty": 50,
-        "sixty": 60,
-        "seventy": 70,
-        "eighty": 80,
-        "ninety": 90,
-    }
-)
+UNITS = {
+    "zero": 0,
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "nine": 9,
+}
+TEENS = {
+    "ten": 10,
+    "eleven": 11,
+    "twelve": 12,
+    "thirteen": 13,
+    "fourteen": 14,
+    "fifteen": 15,
+    "sixteen": 16,
+    "seventeen": 17,
+    "eighteen": 18,
+    "nineteen": 19,
+}
+TENS = {
+    "twenty": 20,
+    "thirty": 30,
+    "forty": 40,
+    "fourty": 40,
+    "fifty": 50,
+    "sixty": 60,
+    "seventy": 70,
+    "eighty": 80,
+    "ninety": 90,
+}
 PLURALS = {
     **{word + "s": value for word, value in {**UNITS, **TEENS}.items() if value >= 4 and word != "six"},
     **{word[:-1] + "ies": value for word, value in TENS.items()},

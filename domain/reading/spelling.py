@@ -1,8 +1,7 @@
 """A few words that much hangs on, put right where they are mistyped: "chset pian" reads as "chest pain".
 
-Only these are mended: the words of the body and of danger, since a slip must not hide what calls for help,
-and the words for days, failure and what is to be done. A word that is good English as it stands is left
-alone, and so is one with more than a single slip.
+Only the words of `spelling_words` are put right. A word that is good English as it stands is left alone, and
+so is one with more than a single slip, or one that is as near to two of them.
 """
 
 import re
@@ -10,46 +9,15 @@ from functools import lru_cache
 
 from rapidfuzz.distance import OSA
 
+from domain.reading.english import is_english
+from domain.reading.spelling_words import KEY_WORDS, NO_SLIPS, SAFETY_WORDS
 from domain.reading.tokens import Token
-from domain.reading.words import words_of
 
-_SAFETY_WORDS = words_of(
-    """achilles ankle ankles bladder blacked breath breathe breathing breathless
-    cannot chest collapsed dizziness
-    dizzy elbow elbows faint fainted fainting forearm forearms groin hamstring hamstrings headache
-    headaches heart hurting hurts knees numbness painful pains palpitations passed pinches pinching
-    popped pressure shoulder shoulders stabbing stomach strained swollen thigh thighs tightness tingling
-    tingly tweaked unconscious urine wrist wrists"""
-)
-"""Words of five letters or more, each of which may have one slip."""
-_SHORT_SAFETY_WORDS = words_of("hurt knee neck numb pain")
-"""Words of four letters, of which only two neighbours may have changed places."""
-
-_KEY_WORDS = words_of(
-    """monday tuesday wednesday thursday friday saturday sunday yesterday tomorrow tonight failure weight
-    moving skipped skipping bodyweight pounds second today"""
-)
-_SHORT_KEY_WORDS = words_of("same skip sets move")
-
-_GOOD_AS_THEY_ARE = words_of(
-    """angle angles breach breaches breaching breadth breaths breeding cheat cheats chess chests chesty
-    collapse collapses collapser crest ditzy fain faints feint feinting feinted grain grains grin groan
-    groans groins grown hear heard hearing hears heartb hearth hearts hearty heat hunting hunts hurdling
-    hurls hurting passes parsed paused pained paint painted paints pairs paid paired plaid plain plains
-    pans pants passe past pasted phased pinched pinned pitches pitching plopped popper poppet presume
-    pressured propped punched punches punching pins pin smoulder sprained stained stomachs strain strains
-    strainer stubbing swallow swollens though tinkling topped twine twinge uncle urines wrest writs
-    waist waists
-    kneels kneed kneel preys poised weigh weighs weighed weighty mowing moping mooing musing sundae
-    pound pounded ponds seconds cannon canoe
-    shipped shipping skipper slipped slipping slip wright failures yesterdays tomorrows mondays tuesdays
-    wednesdays thursdays fridays saturdays sundays todays seems moves moved pissed passer gasped blacken
-    backed slacked blocked tweeted twisted tangling tingle tingles weights heartbreak stabbings"""
-)
 _ALIASES = {
     "bakc": "back",
     "kne": "knee",
     "knie": "knee",
+    "hart": "heart",
     "hert": "hurt",
     "sholder": "shoulder",
     "sholders": "shoulders",
@@ -78,16 +46,18 @@ _ALIASES = {
     **dict.fromkeys(("outta", "outa", "outof"), "out of"),
 }
 """Slips that the rule below does not take; some are two words written as one."""
+_LONGEST = 14
 _REPEATED = re.compile(r"([a-z])\1{2,}")
-_LONG = _SAFETY_WORDS | _KEY_WORDS
-_ALL = _LONG | _SHORT_SAFETY_WORDS | _SHORT_KEY_WORDS
+_ALL = SAFETY_WORDS | KEY_WORDS
+_SHORT = 4
+"""In a word of so many letters only two neighbours may have changed places."""
 _BY_LETTER = {
     letter: tuple(word for word in sorted(_ALL) if word[0] == letter) for letter in {word[0] for word in _ALL}
 }
 
 
-def with_safety_words(tokens: list[Token]) -> list[Token]:
-    """Return the tokens, those that are mistyped words of danger put right; their places stay as typed."""
+def with_words_put_right(tokens: list[Token]) -> list[Token]:
+    """Return the tokens, mistyped words that much hangs on put right; their places stay as typed."""
     said = [token.text for token in tokens]
     right = list(map(mended, said))
     if right == said:
@@ -106,8 +76,8 @@ def with_safety_words(tokens: list[Token]) -> list[Token]:
 
 @lru_cache(maxsize=8192)
 def mended(word: str) -> str:
-    """Return the word of danger that `word` is a slip of, otherwise `word` itself."""
-    if word in _ALL or word in _GOOD_AS_THEY_ARE:
+    """Return the word that `word` is a slip of where much hangs on that, otherwise `word` itself."""
+    if word in _ALL or word in NO_SLIPS:
         return word
     if (alias := _ALIASES.get(word)) is not None:
         return alias
@@ -116,11 +86,27 @@ def mended(word: str) -> str:
             shorter = _REPEATED.sub(kept, word)
             if shorter in _ALL:
                 return shorter
-    if not 4 <= len(word) <= 14:
+    if not _SHORT <= len(word) <= _LONGEST or not word.isalpha():
         return word
-    for right in _BY_LETTER.get(word[0], ()):
-        if abs(len(right) - len(word)) > 1 or OSA.distance(word, right, score_cutoff=1) > 1:
-            continue
-        if right in _LONG or sorted(right) == sorted(word):
-            return right
+    near = [right for right in _BY_LETTER.get(word[0], ()) if _is_slip(word, right)]
+    return _likeliest(word, near) if near and not is_english(word) else word
+
+
+def _is_slip(word: str, right: str) -> bool:
+    """Return whether one letter is missing, added or another one, or two neighbours have changed places."""
+    if abs(len(right) - len(word)) > 1 or OSA.distance(word, right, score_cutoff=1) > 1:
+        return False
+    return len(right) > _SHORT or sorted(right) == sorted(word)
+
+
+def _likeliest(word: str, near: list[str]) -> str:
+    """Return the one of some words that `word` is a slip of, `word` itself where two are as likely."""
+    for likely in (
+        near,
+        [right for right in near if right in SAFETY_WORDS],
+        [right for right in near if sorted(right) == sorted(word)],
+        [right for right in near if set(right) == set(word)],
+    ):
+        if len(likely) == 1:
+            return likely[0]
     return word
