@@ -110,7 +110,7 @@ def message_of(text: str) -> Message:
     plain = text.isascii()
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
-    tokens = with_number_words(with_words_put_right(tokens))
+    tokens = _without_opening(with_number_words(with_words_put_right(tokens)))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 
@@ -210,6 +210,32 @@ def _is_abbreviation(tokens: list[Token], at: int) -> bool:
     return before.text in {"sec", "secs", "min", "lbs", "reps", "approx", "ca", "no", "rep"} and (
         after.kind == NUMBER or after.text in {"x", "@", "at", "with", "for"}
     )
+
+
+_OPENINGS = {
+    words: signs
+    for signs, openings in (
+        (frozenset({""}), (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",))),
+        (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
+    )
+    for words in openings
+}
+"""What opens a message and says nothing, each with the signs of which one must follow, "" where none need."""
+_LONGEST_OPENING = max(map(len, _OPENINGS))
+_AFTER_AN_OPENING = frozenset({",", ":", "-", "."})
+
+
+def _without_opening(tokens: list[Token]) -> list[Token]:
+    """Leave out what only opens a message: "btw", "update:"."""
+    for length in range(1, _LONGEST_OPENING + 1):
+        signs = _OPENINGS.get(tuple(token.text for token in tokens[:length]))
+        if signs is None or len(tokens) == length:
+            continue
+        sign = tokens[length].text
+        if sign in signs or "" in signs:
+            rest = tokens[length + (sign in _AFTER_AN_OPENING) :]
+            return rest or tokens
+    return tokens
 
 
 def _without_hyphens(tokens: Iterable[Token]) -> Iterator[Token]:
