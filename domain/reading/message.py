@@ -215,7 +215,11 @@ def _is_abbreviation(tokens: list[Token], at: int) -> bool:
 _OPENINGS = {
     words: signs
     for signs, openings in (
-        (frozenset({""}), (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",))),
+        (
+            frozenset({""}),
+            (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
+        ),
+        (frozenset({","}), (("right",), ("okay",), ("well",))),
         (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
     )
     for words in openings

@@ -44,6 +44,15 @@ _PIECE = re.compile(
 _SPANS = {"....": r"\S+ ", "...": r"[^ .!?;\n]+ ", "..": r"\w+ "}
 
 
+_BEGINNING = r"(?:\A|(?<=\. )|(?<=! )|(?<=\n )|(?<=\Aok )|(?<=\Aso ))"
+"""Where a message begins, or a sentence of it; "ok" and "so" are no beginning yet."""
+_ENDING = (
+    r"(?=(?:(?:[.!,]|haha|hahaha|hehe|lol|lmao|phew|thanks|thank you|thx|ty|cheers|coach|mate) )*"
+    r"(?:[.!] (?:[a-z]+ ){1,6}(?:[.!] )?)?\Z)"
+)
+"""Where a message ends, but for a laugh, thanks and a short sentence in words behind it."""
+
+
 class Part(NamedTuple):
     """A part of a pattern. `firsts` are the words it can begin with, None where that can be any. Of each of
     the sets of `needs` a word must be said. `empty` tells that it can be nothing at all, `is_word` that it is
@@ -149,7 +158,7 @@ class _Reader:
                 word, most = _SPANS[piece.rstrip("0123456789")], piece.lstrip(".")
                 return Part(f"(?:{word}){{0,{most}}}?", None, (), empty=True)
             case "edge":
-                return Part(r"\A" if piece == "^" else r"\Z", frozenset(), (), empty=True)
+                return Part(_BEGINNING if piece == "^" else _ENDING, frozenset(), (), empty=True)
             case "quoted":
                 return _words(frozenset({piece[1:-1]}))
             case "one":
@@ -207,7 +216,7 @@ def _read_alone(text: str) -> Part:
 def _says_nothing(way: Part) -> bool:
     """Return whether nothing need be said for one way that can be nothing, not even that a message begins or
     ends there."""
-    at_an_edge = any(edge in way.regex for edge in (r"\A", r"\Z"))
+    at_an_edge = any(edge in way.regex for edge in (_BEGINNING, _ENDING))
     return not at_an_edge and re.fullmatch(way.regex, "") is not None
 
 

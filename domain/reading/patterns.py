@@ -13,7 +13,8 @@
     '?'                     a sign that would mean something else here
     >(of)  !(of)            followed by, not followed by
     <(my)  <!(my)           right after, not right after
-    ^  $                    where the message begins, and where it ends
+    ^  $                    where the message begins, or a sentence of it; where it ends, but for thanks and a
+                            short sentence in words
 
 Everything that repeats is bounded, so that looking for a pattern takes time in proportion to the length of
 the message, whatever is typed. Which words a pattern cannot do without is worked out from it, so that
