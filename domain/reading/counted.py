@@ -4,6 +4,7 @@ A word that nobody knows right after a number is what it counts ("15 people"), u
 counted: a small word, an adverb, a verb that goes on with the tale.
 """
 
+from domain.reading.english import is_english
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.tokens import WORD
@@ -63,7 +64,21 @@ def is_counted(message: Message, at: int) -> bool:
         and not (token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1)
         and not token.text.endswith(("ly", "ing"))
         and not message.taken[at]
+        and not (message.text(at - 2) in _LEADS_TO_REPS and _is_singular(token.text))
     )
+
+
+_LEADS_TO_REPS = words_of("x * for")
+_COUNTED_IN_THE_SINGULAR = words_of(
+    """people men women children feet teeth mice sheep fish percent km cm mm ml bpm mph kph quid euro dollar
+    buck pound year month week day hour minute mile metre meter litre liter gram degree thousand million
+    hundred grand"""
+)
+
+
+def _is_singular(word: str) -> bool:
+    """Return whether a word is English, and one of a thing at most, so that no eight of it are counted."""
+    return not word.endswith("s") and word not in _COUNTED_IN_THE_SINGULAR and is_english(word)
 
 
 def _is_one(person: str) -> bool:

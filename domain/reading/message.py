@@ -16,12 +16,22 @@ from domain.reading.numbers import with_number_words
 from domain.reading.pattern_ways import Way, that_can_be
 from domain.reading.spelling import with_words_put_right
 from domain.reading.tokens import NUMBER, WORD, Token, tokenise
+from domain.reading.words import KG_WORDS, LB_WORDS, REP_WORDS, words_of
 
 _STOPS = frozenset(".!?;\n")
 _PAUSES = frozenset(",:()[]")
 _JOINTS = frozenset({"but", "then", "so", "because", "cause", "cuz", "cos", "although", "though", "however"})
 _PARTING = _STOPS | _PAUSES | _JOINTS | {"-"}
 """What parts a message into sentences and clauses."""
+_UNIT_WORDS = KG_WORDS | LB_WORDS
+_SIGNS_OF_A_SET = frozenset({"x", "*", "for"})
+_AFTER_A_SET = words_of(
+    "i going gonna will pulse heart hr tried aiming could would should so my we today tonight tomorrow next"
+)
+"""Words that tell of something else where they follow right on a whole set: "80x8 going for 85 next time"."""
+_TELL_WHEN = words_of("today tonight tomorrow next")
+"""Those of them that do only where somebody tells on: "80x8 next time i go for 85"."""
+_TELL_ON = words_of("i im ill we my its going gonna will want need aiming trying up")
 
 
 @dataclass(slots=True)
@@ -130,7 +140,7 @@ def message_of_tokens(tokens: list[Token], apart: AbstractSet[int] = frozenset()
         else:
             places[piece] = [at]
     words = frozenset(places)
-    if apart or not _PARTING.isdisjoint(words):
+    if apart or not _PARTING.isdisjoint(words) or not _AFTER_A_SET.isdisjoint(words):
         sentence, clause = _parts_of(tokens, pieces, apart)
     else:
         sentence, clause = [0] * len(tokens), [0] * len(tokens)
@@ -166,7 +176,7 @@ def _parts_of(tokens: list[Token], pieces: list[str], apart: AbstractSet[int]) -
     clause: list[int] = []
     sentence_now = clause_now = 0
     for at, piece in enumerate(pieces):
-        if piece in _JOINTS or at in apart:
+        if piece in _JOINTS or at in apart or (piece in _AFTER_A_SET and _tells_on_after_a_set(pieces, at)):
             clause_now += 1
         sentence.append(sentence_now)
         clause.append(clause_now)
@@ -176,6 +186,19 @@ def _parts_of(tokens: list[Token], pieces: list[str], apart: AbstractSet[int]) -
             sentence_now += 1
             clause_now += 1
     return sentence, clause
+
+
+def _tells_on_after_a_set(pieces: list[str], at: int) -> bool:
+    """Return whether a load and its reps stand right before a place, "80x8", "80 kg for 8 reps", and more is
+    told from there on."""
+    if pieces[at] in _TELL_WHEN and _TELL_ON.isdisjoint(pieces[at + 1 : at + 3]):
+        return False
+    at -= 1
+    if at >= 0 and pieces[at] in REP_WORDS:
+        at -= 1
+    if at < 2 or pieces[at] != "#" or pieces[at - 1] not in _SIGNS_OF_A_SET:
+        return False
+    return pieces[at - 2] == "#" or (at > 2 and pieces[at - 3] == "#" and pieces[at - 2] in _UNIT_WORDS)
 
 
 def _after_a_picture(text: str, tokens: list[Token]) -> frozenset[int]:
@@ -212,7 +235,7 @@ def _is_abbreviation(tokens: list[Token], at: int) -> bool:
     )
 
 
-_OPENINGS = {
+_OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
     words: signs
     for signs, openings in (
         (
