@@ -186,6 +186,10 @@ AWAY = Pattern(
     [{coming}] [can] (train|training|lift|be in) again >(from|on|after|next|#|{weekday})
     {unit} without [any] (training|gym|the gym|lifting)
     pausing (for|until|till|now) >(now|#|a|{weekday}|{month}|the)
+    (make|making|do|doing|take|taking) [a|my] (pause|break) [from _ [_]] {until}
+    off [from] [the|my]* (training|gym|lifting|weights|workouts) >({until}|for (#|a|two|three|the)|from|this|
+        next|#|all)
+    out of (training|the gym|action) >({until}|for (#|a|two|three|the))
     (make|making|do|doing) (#|one|a) (week|weeks|day|days|months|month) (holiday|holidays|pause|vacation|
         break)
     <!({one}) pause (me|my|the|everything|training|it|this|things|all|for|until|till)

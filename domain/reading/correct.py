@@ -70,6 +70,10 @@ def put_right(
     elements = [i for g in groups for i in g.items if isinstance(i, Element)]
     marks = [i for g in groups for i in g.items if isinstance(i, Mark)]
     fixed_unit = _fixed_unit(message)
+    if fixed_unit is not None and (weighed := _of_this_load(elements, request)) is not None:
+        one = with_values(weighed, request, [], marks, set(), None, fixed_unit, None, "")
+        if isinstance(one, TrainingSet):
+            return Corrected(sets=(one,), replaces=(_place(request, weighed),))
     fixed_day, pointed_day = _days(
         message, request, days, has_values=bool(elements) or fixed_unit is not None
     )
@@ -135,6 +139,14 @@ def _fixed_unit(message: Message) -> Unit | None:
         if "right" in found.parts:
             return "kg" if message.text(found.parts["right"][0]) in KG_WORDS else "lb"
     return None
+
+
+def _of_this_load(elements: Sequence[Element], request: Request) -> TrainingSet | None:
+    """Return the latest record of the only number that is said: "that 205 was pounds"."""
+    if len(elements) != 1 or len(elements[0].quantities) != 1:
+        return None
+    load = elements[0].quantities[0].value
+    return next((one for one in reversed(request.done) if one.load == load), None)
 
 
 def _days(

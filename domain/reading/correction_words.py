@@ -43,6 +43,8 @@ SIGN = Pattern(
     slip:(^ # [{counted}] [,|.]* (sorry|oops|whoops|typo|i (mean|meant)) [,|.|!|coach|my bad]* $)
     slip:(^ # [{counted}] (x|for|*|@) # [{counted}] [,|.]* (oops|whoops|typo|i (mean|meant)) [.|!]* $)
     slip:(^ [sorry|hey|oh|oops|,]* (that|the|my) ..4 (was|were) [in|all]* {unit} [btw|coach|sorry|.|!]* $)
+    slip:(^ [{opening}]* (that|the|my) # (was|were) [in|all|actually|meant]* {unit} [not {unit}|btw|coach|sorry|
+        .|!]* $)
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
     slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell|squat|lift|hit|use|press|start|get)))
@@ -86,7 +88,7 @@ SIGN = Pattern(
         fat (finger|fingers|fingered)|my mistake|[i] mixed up|mixed them up|autocorrect
     """,
     opening="""
-        well|ok|okay|hmm|actually|no|nah|so|um|eh|,|you|can|could|please|pls|just|better|thinking about it
+        well|ok|okay|hmm|actually|no|nah|so|um|uh|eh|,|you|can|could|please|pls|just|better|thinking about it
         on reflection|hi|hey|coach|sorry|ugh|but|oh|ah
     """,
     not_so="""
@@ -278,6 +280,7 @@ UNIT_FIXED = Pattern(
     """
     (was|were|is|are|be|been|in|as|to|meant|should be) [in|actually|all|meant|the]* right:{unit}
     not wrong:{unit}
+    (the|that|those|my|these) # (was|were|is|are) [in|actually|all|meant]* right:{unit}
     make (that|it|those|them|this) right:{unit}
     (wrong unit|unit|units) [,|:|is|was|in]* right:{unit}
     in right:{unit} ,? (sorry|not|oops)

@@ -216,6 +216,7 @@ _PACE = (
             (the|my|last|first|final) # (s|sec|secs|second|seconds) (were|was|felt|got|hurt)
             # (s|sec|secs|second|seconds|rep|reps) , n:# of (them|those|these|which) _
             all n:# of (them|us|those|these|you)
+            (and|but|,) [only|just]* n:# of (them|those|these|which) [reps|ones]* (were|was|felt)
             """,
             how=REP_ADJECTIVES | words_of("bad messy sloppy assisted help cheated rough awful grinders"),
         ),
@@ -243,7 +244,7 @@ _EFFORTS = (
             n:# [reps] (if you (ask|believe)|according to|(says|said|claims|swears|reckons) (my|the|{person}))
             """,
             person=PERSON_WORDS | words_of("coach he she they mirror phone watch app camera video"),
-            counts=words_of("counted counts says said reckons swears claims saw makes thinks insists"),
+            counts=words_of("counted counts says said reckons swears claims claimed makes thinks insists"),
             no_set="!(x|for|*|@|kg|kgs|lb|lbs|min|mins)",
         ),
         most=50,

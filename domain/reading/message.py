@@ -120,6 +120,8 @@ def message_of(text: str) -> Message:
     plain = text.isascii()
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
+    if "." in text:
+        tokens = _without_points_of_days(tokens)
     tokens = _without_opening(with_number_words(with_words_put_right(tokens)))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
@@ -213,6 +215,29 @@ def _after_a_picture(text: str, tokens: list[Token]) -> frozenset[int]:
 
 _LAST_OF_LETTERS = "\u2190"
 """Signs and pictures come after it in Unicode."""
+
+
+_MONTHS = words_of(
+    """jan january feb february mar march apr april may jun june jul july aug august sep sept september oct
+    october nov november dec december"""
+)
+
+
+_ASKS = words_of("i we")
+
+
+def _without_points_of_days(tokens: list[Token]) -> list[Token]:
+    """Leave out the point of a day before its month: "20. May"."""
+    points = {
+        at
+        for at in range(1, len(tokens) - 1)
+        if tokens[at].text == "."
+        and tokens[at].glued
+        and tokens[at - 1].kind == NUMBER
+        and tokens[at + 1].text in _MONTHS
+        and not (at + 2 < len(tokens) and tokens[at + 2].text in _ASKS)
+    }
+    return [token for at, token in enumerate(tokens) if at not in points] if points else tokens
 
 
 def _stands_free(tokens: list[Token], at: int) -> bool:

@@ -105,7 +105,9 @@ _MEASURES = (
     Other(
         "a price",
         Pattern(
-            "# {money}\n(€|'$'|£) #\n{paid} [me|us|about|around|only|just|them|was|is|like]* # !({lifted})",
+            "# {money}\n(€|'$'|£) #\n{paid} [me|us|about|around|only|just|them|was|is|like]* # !({lifted})"
+            "\n{costs} [is|are|went|has|have|gone|goes|up|down|now|by|to|was|about|another]* # !({lifted})",
+            costs=words_of("rent mortgage petrol insurance subscription membership salary wages"),
             paid=words_of("paid cost costs charged charge spent"),
             lifted=LIFTED,
             money=words_of(
@@ -184,6 +186,8 @@ _PEOPLE_AND_THINGS = (
             """
             (score|scored|won|lost|drew|result|match|game) [was|is|it|the|by|match|game]* # (:|-) #
             (won|lost) # (nil|love|all)
+            _ # , me # [.|!|,]* $
+            me # , (the|my)? _ # [.|!|,]* $
             """
         ),
         always=True,

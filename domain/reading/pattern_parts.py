@@ -47,7 +47,7 @@ _SPANS = {"....": r"\S+ ", "...": r"[^ .!?;\n]+ ", "..": r"\w+ "}
 _BEGINNING = r"(?:\A|(?<=\. )|(?<=! )|(?<=\n )|(?<=\Aok )|(?<=\Aso ))"
 """Where a message begins, or a sentence of it; "ok" and "so" are no beginning yet."""
 _ENDING = (
-    r"(?=(?:(?:[.!,]|haha|hahaha|hehe|lol|lmao|phew|thanks|thank you|thx|ty|cheers|coach|mate) )*"
+    r"(?=(?:(?:[.!,]|haha|hahaha|hehe|lol|lmao|phew|thanks|thank you|thx|ty|cheers) )*"
     r"(?:[.!] (?:[a-z]+ ){1,6}(?:[.!] )?)?\Z)"
 )
 """Where a message ends, but for a laugh, thanks and a short sentence in words behind it."""

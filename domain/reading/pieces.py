@@ -4,7 +4,7 @@ Phrases about effort and counts of sets are put beside: they are no part of what
 to the sets that they stand by once those are known.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Literal, NamedTuple
 
@@ -269,23 +269,36 @@ def _is_range(element: Element, known: Known) -> bool:
     )
 
 
-def _with_one_load(pieces: Sequence[Piece], known: Known) -> Iterator[Piece]:
-    """Yield the pieces, a load that is said in both units once, in the usual one: "80 kg (176 lb)"."""
-    waiting: Piece | None = None
+_LOAD_AND_REPS = 2
+
+
+def _with_one_load(pieces: Sequence[Piece], known: Known) -> list[Piece]:
+    """Return the pieces, a load that is said in both units once, in the usual one: "80 kg (176 lb)"."""
+    told: list[Piece] = []
     for at, piece in enumerate(pieces):
         following = pieces[at + 1].joint if at + 1 < len(pieces) else ""
-        if waiting is not None and _is_load_as_before(waiting, piece, known):
-            waiting = piece._replace(joint=waiting.joint, across=waiting.across, led="at")
+        if told and _is_load_as_before(told[-1], piece, known):
+            told[-1] = piece._replace(joint=told[-1].joint, across=told[-1].across, led="at")
             continue
-        if waiting is not None and _is_load_again(waiting, piece, following):
-            if isinstance(piece.what, Quantity) and piece.what.unit == known.request.unit:
-                waiting = waiting._replace(what=piece.what)
-            continue
-        if waiting is not None:
-            yield waiting
-        waiting = piece
-    if waiting is not None:
-        yield waiting
+        again = _said_already(told, piece, following)
+        if again is None:
+            told.append(piece)
+        elif isinstance(piece.what, Quantity) and piece.what.unit == known.request.unit:
+            told[again] = told[again]._replace(what=piece.what)
+    return told
+
+
+def _said_already(told: Sequence[Piece], piece: Piece, following: str) -> int | None:
+    """Return which of the last pieces is the same load in the other unit: "200 lb for 5, that is 90.7 kg"."""
+    latest = range(len(told) - 1, max(-1, len(told) - 1 - _LOAD_AND_REPS), -1)
+    return next(
+        (
+            at
+            for at in latest
+            if not (piece.joint and at < latest[0]) and _is_load_again(told[at], piece, following)
+        ),
+        None,
+    )
 
 
 def _is_load_as_before(piece: Piece, following: Piece, known: Known) -> bool:

@@ -102,6 +102,8 @@ HISTORY = Pattern(
     did i [manage to]* (beat|better|improve on|top) (last|my|mondays|tuesdays|wednesdays|thursdays|fridays)
     ^ [show|send|give|me|see|list|all|the|,]* (my|all my) ..2 (history|progress|stats|numbers|log|gains|
         sets|results) [please|pls|'?'|.|!|again]* $
+    (show|send|give|list) me? (every|all|each) [of|my|the]* ..3 (since|from|in|last|this|over) _
+    ^ (every|all|each) [of|my|the]* ..2 {sessions} (since|from|in) _ [{sure}]
     show [me] [the|my]* last (workout|session|workouts|sessions|sets|time|numbers)
     ^ last (time|session|week) ..5 what (was|did|were) (it|i|they)
     how {have_i} ..4 {got_on} !(right|wrong)
@@ -135,6 +137,7 @@ HISTORY = Pattern(
         record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _
         last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
     """,
+    sure=words_of("please pls thanks ?"),
     bring_up="""
         (bring|pull|dig|call|look|get|fetch|put) (up|out)|read [me] (back|
             out)|read me|fetch|lemme see|let me (see|have|look at)

@@ -20,6 +20,7 @@ _SURE = Pattern(
     {no}|nope|nah|oh no|jk|just kidding|i lied|i lie|<!(to|a|the|long|
         my) wait|sorry|sry|oops|whoops|my bad|typo|correction
     i mean|i meant|meant|actually|[or] rather|edit|edited|recount|recounted|corrected|amended
+    [pff|ha|haha|nah|im|i am|just|was]* (kidding|joking)
     (just|i) checked|checked (again|the video)|(watched|looked at) [it|the video]* back|on second count
     make that|make it|scratch that|scrap that|should be|should say
     {those_are} (last (week|time|session|month|weeks|times|sessions)|yesterdays|old)

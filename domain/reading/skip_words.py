@@ -220,6 +220,8 @@ SKIP_WORKOUT = Pattern(
         happen|on|going to happen|gonna happen) [today|tonight]*
     (come|go|train|can|will|do|make|manage) (today|tonight|tomorrow) [_] not [{to_train}]*
     (giving|give|gave) {this_workout} a miss
+    (leave|leaving) [the|my|todays]* (training|workout|session|gym) (out|off) [{today}]*
+    (leave|leaving|skip|skipping) [the|my]* (training|workout|session|gym) for (today|tonight|once)
     sit (today|tonight|this one|it) out
     (have to|must|need to|has to) [be] (cancel|cancelled|skip) [for|it] (today|tonight)
     today i (have|need|had|must|got) to? (cancel|skip)
@@ -240,6 +242,7 @@ SKIP_WORKOUT = Pattern(
     worn_out=_WORN_OUT,
     train="""
         make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
+        manage [it|the|my|a|todays]* (today|tonight|workout|session|training|gym|tomorrow)
         making (it|today|tonight)|manage (it to the gym|training|today)
         attend [the] (gym|training|session|today)
         do (it|today|todays [_]|the workout|my workout|[the] training|the session|gym)

@@ -145,10 +145,12 @@ _WHAT_IS_LEFT = (
             """
             {things} # (of|/|out of) #
             # (of|/|out of) # {things}
+            {done} # (of|out of) # (,|.|!|-|so|and|what|whats|$)
             # / # (done|ticked|finished|complete|completed|to go|down)
             (halfway|half way|half done|half time) [through]* ,? # (of|/|out of) #
             """,
             things=_THINGS_TO_DO,
+            done="(did|done|finished|through) [only|just|all|with]*",
         ),
         most=12,
     ),

@@ -13,7 +13,7 @@ STOP = Pattern(
         of (my|work))
     stop it with the (messages|reminders)
     {stop} {flooding} [up]* [my (phone|inbox|evenings)|me|please|pls]* {ends}
-    no more [of (these|your)] {messages}|no further {messages}
+    no more [of] [these|those|your|the|morning|evening|daily|any]* {messages}|no further {messages}
     no [more|further] {messages} [at all|please|pls]* {any_more}
     ^ [please|pls|sorry|hi|coach|,]* no {messages} [at all] [please|pls|thanks|thank you|thx] {ends}
     {messages} [,|please|pls]* no more {ends}
