@@ -154,6 +154,7 @@ OTHER_ILL = Pattern(
     {kin} [is|has|are|got|s|off|down|both|all]* (sick|ill|unwell|poorly|feverish|in [the] hospital)
     {kin} ..4 (has|have|got|with|caught) [{bad}]* ({illness})
     <!(i) has [got] [{bad}]* ({illness})
+    (one|ones|youngest|eldest|oldest) [s|has|is]* (got|has|with|down with) [{bad}]* ({illness})
     (one|youngest|eldest|oldest) [is|s|has been|been]* (sick|ill|unwell|poorly)
     """,
     another=_ANOTHER | {word + "s" for word in _ANOTHER},
@@ -307,6 +308,7 @@ NOT_OPEN = Pattern(
     (right|breath|put|walked|straight|ran|stay|throw|far|blown) away
     blew me away|away from failure|pin
     on my [lunch|coffee|tea]* break
+    (without|no|not a single) [a|any|one]* [proper|long|short]* (pause|break|pauses|breaks)
     """
 )
 

@@ -43,8 +43,8 @@ SIGN = Pattern(
     slip:(^ # [{counted}] [,|.]* (sorry|oops|whoops|typo|i (mean|meant)) [,|.|!|coach|my bad]* $)
     slip:(^ # [{counted}] (x|for|*|@) # [{counted}] [,|.]* (oops|whoops|typo|i (mean|meant)) [.|!]* $)
     slip:(^ [sorry|hey|oh|oops|,]* (that|the|my) ..4 (was|were) [in|all]* {unit} [btw|coach|sorry|.|!]* $)
-    slip:(^ [{opening}]* (that|the|my) # (was|were) [in|all|actually|meant]* {unit} [not {unit}|btw|coach|sorry|
-        .|!]* $)
+    slip:(^ [{opening}]* (that|the|my) # (was|were) [in|all|actually|meant]* {unit} [not|{unit}|btw|coach|
+        sorry|.|!]* $)
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
     slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell|squat|lift|hit|use|press|start|get)))

@@ -105,15 +105,22 @@ _MEASURES = (
     Other(
         "a price",
         Pattern(
-            "# {money}\n(€|'$'|£) #\n{paid} [me|us|about|around|only|just|them|was|is|like]* # !({lifted})"
-            "\n{costs} [is|are|went|has|have|gone|goes|up|down|now|by|to|was|about|another]* # !({lifted})",
-            costs=words_of("rent mortgage petrol insurance subscription membership salary wages"),
+            "# {money}\n(€|'$'|£) #\n{paid} [me|us|about|around|only|just|them|was|is|like]* # !({lifted})",
             paid=words_of("paid cost costs charged charge spent"),
             lifted=LIFTED,
             money=words_of(
                 "€ $ £ euro euros eur usd dollar dollars bucks quid pence cents chf francs pln kr"
             ),
         ),
+    ),
+    Other(
+        "a price",
+        Pattern(
+            "{costs} [is|are|went|has|have|gone|goes|up|down|now|by|to|was|about|another]* # !({lifted})",
+            costs=words_of("rent mortgage petrol insurance subscription membership salary wages"),
+            lifted=LIFTED,
+        ),
+        always=True,
     ),
     Other(
         "a heart rate",
@@ -187,6 +194,7 @@ _PEOPLE_AND_THINGS = (
             (score|scored|won|lost|drew|result|match|game) [was|is|it|the|by|match|game]* # (:|-) #
             (won|lost) # (nil|love|all)
             _ # , me # [.|!|,]* $
+            (brain|brains) ..2 # (cell|cells)|# (brain|working|functioning) (cell|cells)
             me # , (the|my)? _ # [.|!|,]* $
             """
         ),

@@ -32,7 +32,10 @@ LAST_HOUR = 12
 _NEAR = 7
 """How many tokens from a person on such a word can stand."""
 _WHAT_I_DID = Pattern(
-    "(i|ive) [just|only|actually|then|still] (did|got|managed|made|hit|done|do|stayed|kept)"
+    """
+    (i|ive) [just|only|actually|then|still] (did|got|managed|made|hit|done|do|stayed|kept)
+    <(,|.|;|so|but|!) [so|but|only|just]* (did|got|managed|hit) >(#|it|the|bench|squat)
+    """
 )
 _SOMEBODY = Pattern(
     """

@@ -76,7 +76,7 @@ HELP = Pattern(
 
 HISTORY = Pattern(
     """
-    (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my)
+    (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my) !([got|still]* to)
     what (were|was|are) my ..3 {numbers}
     (whats|what (is|was)) [the|a] (pr|pb|best|max|record) (on|for|in|at) _
     (whats|what (is|was)) the? (most|heaviest|best|highest|longest) ..2 (ive|i have|i ever|i)
@@ -201,6 +201,7 @@ PLAN = Pattern(
     {show} {plan} [please|pls]* >('?'|$|.|!)
     (whats|what (is|comes|was|s)|which [one] (is|comes)|what do (i|we) (have|do)) [up|
         coming]* {beside} [the|my|that|those]* ..4 {asked}
+    ^ [{so}]* what have (i|we) [got|still]* to {train} [{when} ..8] >('?'|$|.|!|please)
     ^ [{so}]* what (i|we) (must|should|shall|have to|need to|got to|
         gotta) still? {train} [{when} ..8] >('?'|$|.|!|please)
     how many [more|are|is|do|i|have|got|we]* (left|remaining|to go)
