@@ -5,26 +5,17 @@ from datetime import date, datetime, timedelta
 from itertools import islice
 
 from domain.reading.away_words import (
-    AILS,
     AWAY,
     BACK_THEN,
     BUSY,
-    CAUGHT_IT,
-    FEVER,
-    FEVERS,
     GOES_HOME,
-    I_WILL,
-    ILL,
     LENGTH,
     LOOSE,
-    MAY_I_TRAIN,
     NEXT_WEEK,
     NO_TRAINING_FOR,
     NOT_GONE,
-    NOT_ILL,
     NOT_OPEN,
     OPEN,
-    OTHER_ILL,
     STILL,
     UNTIL,
     UNTIL_THEN,
@@ -32,6 +23,17 @@ from domain.reading.away_words import (
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.day_words import FULL_SET
 from domain.reading.days import Day
+from domain.reading.illness_words import (
+    AILS,
+    CAUGHT_IT,
+    FEVER,
+    FEVERS,
+    I_WILL,
+    ILL,
+    MAY_I_TRAIN,
+    NOT_ILL,
+    OTHER_ILL,
+)
 from domain.reading.message import Message, message_of
 from domain.reading.off_work import is_only_off_work
 from domain.reading.patterns import Found

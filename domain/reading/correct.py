@@ -87,6 +87,7 @@ def put_right(
         elements,
         pointed_day,
         old,
+        changes=any(mark.value is not None for mark in marks),
         to_another_day=fixed_day is not None and not elements,
     )
     if not records:

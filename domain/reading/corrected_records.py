@@ -35,13 +35,14 @@ def records_meant(
     on: date | None,
     old: set[Decimal],
     *,
+    changes: bool = False,
     to_another_day: bool = False,
 ) -> list[TrainingSet]:
-    """Return the recorded sets that are meant."""
+    """Return the recorded sets that are meant; `changes` tells that more or less is said of them."""
     today = request.sent.date()
     done = [one for one in request.done if on is None or (one.on or today) == on] or list(request.done)
     said = [n for n in [*names, *denied] if n.names]
-    points = bool(elements) or on is not None or _POINTS.is_in(message)
+    points = bool(elements) or changes or on is not None or _POINTS.is_in(message)
     if to_another_day and (whole := _of_another_day(message, done, said)):
         return whole
     several = _of_several(message, done, names, old)

@@ -16,7 +16,7 @@ from domain.sets import TrainingSet
 _UNIT = KG_WORDS | LB_WORDS
 _CLAIM = Pattern(
     """
-    ((i|ive) {once} {told}|{who} {once} {recorded}) {what} n:# [{unit}|rep|reps] {more}
+    ((i|ive) {once} {told}|{who} {once} {recorded}) {what} ..2 n:# [{unit}|rep|reps] {more}
     (down|saved|recorded|logged|entered|listed|noted) (as|for|at|with) n:# [{unit}|rep|reps] [(x|for|/|@) #]
     (the|that) n:# [{unit}|rep|reps] {was} [really|actually|only|just|a|an]* >(# [{unit}|rep|reps] [.|!|,|
         sorry|coach|really|actually]* $)

@@ -30,6 +30,7 @@ _REPS_LEFT = Pattern(
 _LEFT = Pattern(
     """
     n:# [rep|reps|repetition|repetitions|more] left [in me|in the tank] !({elsewhere}|[,] right)
+    left [about|maybe|only|just|another]* n:# [rep|reps|in (me|the tank)] (>(,|.|!)|$)
     n:# [rep|reps|repetition|repetitions|more] left >(on (all|both|each|every))
     """,
     elsewhere=words_of("side leg arm hand and to over on"),
@@ -52,7 +53,7 @@ _FAILED_ON = Pattern(
     (on|at) the n:({late_ordinal}|# (st|nd|rd|th)) [{rep}|one] [,|i|it|have|had|just|then]* {went}
     """,
     failed="""
-        failed|failing|fail|died|stuck|missed|lost|got pinned|pinned|grinded out on
+        failed|failing|fail|failure >(on)|died|stuck|missed|lost|got pinned|pinned|grinded out on
         stalled|gave (out|up)|broke down|collapsed|dropped >(on|at|the|it|during)
         (couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) {finish}
     """,

@@ -226,6 +226,7 @@ def _one_is_number(tokens: list[Token], at: int) -> bool:
             or (text_at(tokens, at - 1) in _ONE_COUNTS_AFTER and _next_word(tokens, at) not in _LIMB)
             or after in BEGIN
             or (after in {"still", "left", "was"} and text_at(tokens, at + 2) in {"in", "left", "still"})
+            or (after == "to" and text_at(tokens, at + 2) == "spare")
             or (after in _SORTS_OF_REP and text_at(tokens, at + 2) in {"rep", "more"})
             or (after == "and" and text_at(tokens, at + 2) == "a" and text_at(tokens, at + 3) == "half")
         )

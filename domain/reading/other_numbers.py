@@ -6,7 +6,7 @@ Those of the gym, of the body and of talk have files of their own.
 from decimal import Decimal
 from typing import NamedTuple
 
-from domain.reading.away_words import FEVER, FEVERS
+from domain.reading.illness_words import FEVER, FEVERS
 from domain.reading.patterns import Pattern
 from domain.reading.words import PERSON_WORDS, words_of
 
@@ -193,9 +193,8 @@ _PEOPLE_AND_THINGS = (
             """
             (score|scored|won|lost|drew|result|match|game) [was|is|it|the|by|match|game]* # (:|-) #
             (won|lost) # (nil|love|all)
-            _ # , me # [.|!|,]* $
+            (bar|gravity|floor|bench|weight|weights|iron|stairs|machine|body|gym) # , me # [.|!|,]* $
             (brain|brains) ..2 # (cell|cells)|# (brain|working|functioning) (cell|cells)
-            me # , (the|my)? _ # [.|!|,]* $
             """
         ),
         always=True,

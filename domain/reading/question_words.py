@@ -108,6 +108,7 @@ HISTORY = Pattern(
     ^ last (time|session|week) ..5 what (was|did|were) (it|i|they)
     how {have_i} ..4 {got_on} !(right|wrong)
     (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
+    ^ ..3 last (time|week|session|workout) '?' $
     ^ my last (workout|session) [please|'?'] $|show my _ [_] $
     (have i|am i) (improv~|(got|gotten|getting) (stronger|better)|progress~|made any? progress)
     {my_log} [please|pls|{about} ..8] >('?'|$)
@@ -171,6 +172,9 @@ PLAN = Pattern(
     what (should|shall|do|am|must|can|will) still? (i|we) still? [{have_to}|be] {train} [{when} ..8] >('?'|$)
     (whats|what (is|was|are|were)) [the|my|todays|this weeks] {target}
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}
+    (whats|what is|when is|whens|when s|when [i] have) [my|the]* {to_come} >('?'|$|.|!|please)
+    ^ [{so}]* how (heavy|many reps|much weight) (for|on|in|are|is|do) ..4 {asked}
+    what do (i|we) need (on|for|in) [the|my]* ..3 {asked}
     what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next|after)
     (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for
     (send|tell|show|give) [to] me what (i|we) [still] (must|should|shall|{have_to}) {train}
@@ -238,6 +242,7 @@ PLAN = Pattern(
     show="show|send|give|tell|see|list|resend|repeat|gimme|gimmie",
     beside=words_of("after before following"),
     so=words_of("so and ok okay coach hi hey now , but please pls sorry"),
+    to_come="(next (session|workout|training|one)|tomorrow)",
     asked="[again|now|today|tonight|then|please|pls|bro|mate|coach]* >('?'|$|.|!)",
     different=words_of("a an another less more"),
     training="train|training|have [a] (workout|training|gym|session)|lifting|working out|on",

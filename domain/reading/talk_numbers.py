@@ -43,7 +43,9 @@ _HOW_LONG = (
             moved="moved|pushed|shifted|postponed|brought forward|put back|delayed|rescheduled",
             done=words_of("done finished wrapped through over sorted home out finito complete completed"),
             covered=words_of("k km miles run ran parkrun mile rowed row jog jogged walk walked cycled ride"),
-            off="(before (it|that|them|this|starting|the)|between|in between|to (recover|breathe|rest))",
+            off="(before (it|that|them|this|starting|the)|between {sets}|in between|to {rest})",
+            sets="[the|my]* (set|sets|each|them|exercises)",
+            rest="(recover|breathe|rest)",
             end=_END,
             lifted=LIFTED,
         ),
@@ -131,6 +133,7 @@ _WHAT_IS_LEFT = (
             """
             (still|only|just|another|got|have) n:# [more|left]* to (do|go) {end}
             n:# left to (do|go)
+            # [more|exercises|things]* left (on|in) (the|my|todays) (list|plan|menu|sheet|workout)
             # _ down [,|and]* # (to go|left|more)
             [the] last n:# [exercises|lifts|ones]* (tonight|tomorrow|later|to come)
             (next up|up next|next) is (number|no|nr|exercise) n:#

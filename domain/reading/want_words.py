@@ -81,6 +81,7 @@ UNDO = Pattern(
     (take|taking) (the|that|my) !({time}) ...4 (off|out) (again|please|>('?'|.|$))
     get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
     {sent} [it|that|this|the last one] (twice|double|by accident|# times $)
+    (logged|entered|recorded|posted) [the|my]* ..2 (twice|double|by accident)
     sent [it|that|this]* # [times] $
     (delete|remove|cancel) (one|the duplicate) [.|!] $
     duplicate , {delete}
