@@ -14,7 +14,7 @@ _UNIT = words_of("day days week weeks wk wks month months fortnight fortnights")
 
 LENGTH = Pattern(
     """
-    <!(since) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !({counted})
+    <!(since|after) (n:#|one:{one}|some:{some}) [more|whole|full|good] unit:{unit} !({counted})
     """,
     counted="""
         ago|old|a week|per|to go|({until}) (my|the|holiday~|vacation|christmas|easter)|off (and|but) still

@@ -170,7 +170,8 @@ _FEWER_REPS = Pattern(
     n:# (second|seconds|sec|secs|s) (fewer|less|shorter) (than|from|as) {last}
     [{same_but}] (missed|lost|dropped) n:# {reps} {not_of_load}
     """,
-    not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #)",
+    not_of_load="!([{reps}] than my? (right|left|other)) !(than {last} #) !({of_else} [_] than)",
+    of_else="rest|help|assistance|assist|support|time|pain|sleep|weight|load|bounce|swing|range|momentum",
     **_LISTS,
 )
 _JUST_MORE = Pattern("<!(#) n:# more (>(,|.|!|;|'('|-|and|then|but|today)|$)")

@@ -144,10 +144,12 @@ _PACE = (
         Pattern(
             """
             {rested} [{how_long}]* # [: #]
+            (break|breaks) [{how_long}]* # [: #] !([{mass}] (x|for|*))
             # {duration} of? ..1 {rest}
             """,
-            rested=words_of("rest rests rested resting break breaks pause pauses paused waiting waited"),
+            rested=words_of("rest rests rested resting pause pauses paused waiting waited"),
             rest="rest|rests|break|breaks|pause|pauses|in? between",
+            mass=MASS,
             how_long=words_of(
                 "for of was about only between sets just a is full time times : the whole each around"
             ),

@@ -26,7 +26,8 @@ _PARTING = _STOPS | _PAUSES | _JOINTS | {"-"}
 _UNIT_WORDS = KG_WORDS | LB_WORDS
 _SIGNS_OF_A_SET = frozenset({"x", "*", "for"})
 _AFTER_A_SET = words_of(
-    "i going gonna will pulse heart hr tried aiming could would should so my we today tonight tomorrow next"
+    """i going gonna will after pulse heart hr tried aiming could would should so my we today tonight tomorrow
+    next"""
 )
 """Words that tell of something else where they follow right on a whole set: "80x8 going for 85 next time"."""
 _TELL_WHEN = words_of("today tonight tomorrow next")
@@ -194,6 +195,8 @@ def _tells_on_after_a_set(pieces: list[str], at: int) -> bool:
     """Return whether a load and its reps stand right before a place, "80x8", "80 kg for 8 reps", and more is
     told from there on."""
     if pieces[at] in _TELL_WHEN and _TELL_ON.isdisjoint(pieces[at + 1 : at + 3]):
+        return False
+    if pieces[at] == "after" and pieces[at + 1 : at + 2] != ["#"]:
         return False
     at -= 1
     if at >= 0 and pieces[at] in REP_WORDS:

@@ -126,7 +126,7 @@ _MEASURES = (
         "a heart rate",
         Pattern(
             """
-            # (bpm|beats|pulse)
+            # (bpm|beats|pulse !([was|is|of|at|about]* #))
             (heart rate|heartrate|hr|pulse|bpm) {leads} # [/ #]
             (watch|chest strap|hr monitor|monitor) [buzzed|beeped|went off|says|said|showed|hit]* at n:#
             """,
@@ -161,10 +161,11 @@ _MEASURES = (
             "# {food}",
             food=words_of(
                 """kcal kcals cal cals calories gram grams g mg ml litre litres liter liters scoop scoops
-                coffee coffees beer beers pint pints egg eggs protein banana bananas"""
+                coffees beers pints eggs protein bananas"""
             ),
         ),
     ),
+    Other("food or drink", Pattern("# (coffee|beer|pint|egg|banana)"), most=1),
 )
 
 _PEOPLE_AND_THINGS = (

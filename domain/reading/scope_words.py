@@ -9,7 +9,8 @@ PLAN_BEFORE = Pattern(
     """
     (going|go) for|going to|gonna|will|<!({being}) ill !({no_will})|wanna|wanted|(want|wants) !(of)
     about to|soon|saving
-    aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of|looking forward to
+    tried for|trying for|aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of
+    looking forward to
     plan|planning|planned|prescribed|scheduled|due to do|ready for|preparing for|(build|building) up? to
     try (for|to|and)|trying (for|to)|let me try
     next stop|thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next

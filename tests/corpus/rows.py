@@ -33,6 +33,7 @@ MEASURED = (
     "other_writers_twelve",
     "other_writers_thirteen",
     "other_writers_fourteen",
+    "other_writers_fifteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
