@@ -123,7 +123,8 @@ def message_of(text: str) -> Message:
         tokens = list(_without_hyphens(tokens))
     if "." in text:
         tokens = _without_points_of_days(tokens)
-    tokens = _without_opening(with_number_words(with_words_put_right(tokens)))
+    tokens = with_words_put_right([t for t in tokens if t.text not in _HESITATIONS] or tokens)
+    tokens = _without_opening(with_number_words(tokens))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 
@@ -263,6 +264,8 @@ def _is_abbreviation(tokens: list[Token], at: int) -> bool:
     )
 
 
+_HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
+"""What is dictated between the words, and says nothing."""
 _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
     words: signs
     for signs, openings in (
