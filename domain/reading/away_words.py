@@ -66,6 +66,8 @@ AWAY = Pattern(
     {leaves} [{somewhere}]* for {how_many} {unit_long} >([,] {when}|.|,|!|$)
     vacation (till|til|until|from|for)
     (surgery|operation) ..6 (week|weeks|day|days|month|months|until|till)
+    {doctor} ..4 (#|a|one|two|three|four|another) {unit} [of]* (no|without|off|rest)
+    {doctor} ..3 (rest|pause|stop|avoid|no) ..2 for (#|a|one|two|three|four|another) {unit}
     injured ..4 (until|till|for # weeks)
     (all|this|next|whole) week [,|.|so|and|means]* {no_training}
     in [a|the] (plaster|cast|sling) !(of)|on crutches
@@ -96,6 +98,7 @@ AWAY = Pattern(
         in|with|and|,|.|-|now|so|visiting|#|a|an|two|tomorrow|today|tonight|at|about|around|also|there
         {weekday}|{month}
     """,
+    doctor="(doctor|doc|physio|gp|surgeon|therapist) (says|said|told me|ordered|wants me|recommends)",
     until=_UNTIL,
     unit_off=words_of("week fortnight month couple"),
     no_training="""

@@ -21,6 +21,20 @@ _HEALTH = (
         ),
         always=True,
     ),
+    Other(
+        "a score",
+        Pattern(
+            """
+            {pain} ..3 # [{of}] [,|and|but]* [now|today|then|down to|went to|is|its|at|a]* n:(# [{of}]) {ends}
+            # (/|out of) # (on|with|during|for|in) ..3 [,|and|but]* n:(# (/|out of) #) (on|with|during|for|in)
+            """,
+            pain=words_of("pain ache aches soreness stiffness discomfort twinge"),
+            of="(/|out of) #",
+            ends="(>(,|.|!|')'|so|but|and)|$)",
+        ),
+        most=10,
+        always=True,
+    ),
 )
 
 _BODY_WEIGHT = (

@@ -106,7 +106,8 @@ WILL_TRAIN = Pattern(
     {has_to} (be|wait) [until|till|til|for|on]* >({short_weekday}|tomorrow)
     rather >(({short_weekday}|tomorrow) (than|not) (today|tonight))
     (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after
-        tomorrow)
+        tomorrow|{weekday} [instead|please|'?']* $)
+    ^ [ok|can you|please|lets|,]* make (it|that|this) >([on|this|next]* {short_weekday} [please|instead]* $)
     the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)
     [the|my|todays]* (training|workout|session|gym) i will? (do|make|have|take) >([on] {short_weekday}|
         tomorrow)
@@ -166,9 +167,10 @@ SHIFT_BY = Pattern(
 
 SUITS = Pattern(
     """
-    (works|work|suits|fits|(would|will) (suit|work|fit)) (me|better|best|for me)
+    [{part}]* (works|work|suits|fits|(would|will) (suit|work|fit)) (me|better|best|for me)
     (is|would be) (better|easier|best) [for me|than today]
-    """
+    """,
+    part=words_of("morning afternoon evening night lunchtime"),
 )
 """What is said of the day that suits the client, right after it."""
 

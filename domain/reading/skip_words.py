@@ -230,6 +230,7 @@ SKIP_WORKOUT = Pattern(
     never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
     ^ [i|sorry|but|,]* [have] no (time|motivation|energy) (today|tonight)|today i have no time
     {day_off}|{not_today}
+    ^ [im|i am|sorry|coach|just|far|way|,]* too {worn_out} [today|tonight]* [sorry|coach|,]* $
     ^ [sorry|hi|hey|coach|im|i am|,]* out (today|tonight) [coach|sorry]* (>(,|.|!|-|;|because|cos|as|my|the)|
         $)
     """,

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from domain.reading.away import is_anothers
-from domain.reading.body_words import HURT
+from domain.reading.body_words import HURT, PARTS
 from domain.reading.exercise_words import IMPLEMENTS
 from domain.reading.message import Message
 from domain.reading.naming import Named
@@ -177,8 +177,16 @@ def _chain(message: Message, named: Sequence[Named]) -> list[Named]:
             break
         if between == [","] and _TOLD_OF.at(message, following.end) is not None:
             break
+        if between == [","] and _is_the_reason(message, following):
+            break
         chain.append(following)
     return chain
+
+
+def _is_the_reason(message: Message, name: Named) -> bool:
+    """Return whether a part of the body ends the sentence, and names no exercise: "no dips, shoulder"."""
+    is_part = (message.text(name.start),) in PARTS and name.end == name.start + 1
+    return is_part and name.end == message.sentence_span(name.start)[1]
 
 
 def _named_before(
