@@ -63,6 +63,21 @@ OF_SETS = (
         beside=True,
     ),
     Other(
+        "a set's number",
+        # As in "squat 1 - 115x5, 2 - 115x4" and "squat (1) 115x5".
+        Pattern(
+            """
+            {set} [,|;]* n:# (:|-|')') >({set})
+            n:# (:|-|')') >({set} [,|;]* # (:|-|')') {set})
+            '(' n:# ')' >({set})
+            """,
+            set=f"# [{'|'.join(sorted(MASS))}] (x|for|'*') #",
+        ),
+        least=1,
+        most=6,
+        always=True,
+    ),
+    Other(
         "a number of something else",
         Pattern("all n:# ..3 (are|were|is) (taken|busy|occupied|in use|broken|full|gone|out of order|used)"),
         most=20,
