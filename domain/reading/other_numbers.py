@@ -126,8 +126,8 @@ _MEASURES = (
         "a heart rate",
         Pattern(
             """
-            # (bpm|beats|pulse !([was|is|of|at|about]* #))
-            (heart rate|heartrate|hr|pulse|bpm) {leads} # [/ #]
+            # (bpm|beats !(#|last|my|the|it)|pulse !([was|is|of|at|about]* #))
+            (heart rate|heartrate|hr|pulse|bpm) [hit|reached|up to]* {leads} # [/ #]
             (watch|chest strap|hr monitor|monitor) [buzzed|beeped|went off|says|said|showed|hit]* at n:#
             """,
             leads=LEADS,

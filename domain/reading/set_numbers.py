@@ -148,6 +148,21 @@ OF_SETS = (
     ),
     Other(
         "what it is not",
+        # The set of before, told in brackets or right behind the one of today.
+        Pattern(
+            """
+            '(' {before} [time|times|week|set|best|one|was|it|:|=]* n:({set}) [kg|{before}|time|week]* ')'
+            '(' n:({set}) {before} [time|times|week|one|session|on|{day}]* ')'
+            {set} [,|'('|-]* (was|from) n:({set}) [{before}|time|week]* (>(,|.|!|')')|$)
+            """,
+            set=f"# [{'|'.join(sorted(MASS))}] (x|for|'*') #",
+            before="last|prev|previous|previously|before|old|was|from|pb|pr|best|lastweek",
+            day="monday|tuesday|wednesday|thursday|friday|saturday|sunday",
+        ),
+        always=True,
+    ),
+    Other(
+        "what it is not",
         Pattern(
             "{other_than} [{whose}]* [week|weeks|time|times] # [{mass}] [(x|for|/|@|times) #]",
             other_than="""
