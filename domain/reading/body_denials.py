@@ -14,7 +14,7 @@ from domain.reading.body_phrases import (
     STORY,
 )
 from domain.reading.body_spans import spans
-from domain.reading.body_words import NEGATIONS, UNTIL
+from domain.reading.body_words import NEGATIONS, PART_FIRST, UNTIL
 from domain.reading.danger_discounts import (
     ASKS_IN_GENERAL,
     IN_GENERAL,
@@ -25,14 +25,24 @@ from domain.reading.danger_discounts import (
     SPEAKS_OF_ME,
 )
 from domain.reading.message import Message
+from domain.reading.name_stems import stem_of, vocabulary
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 _FREE = words_of("free killers killer relief meds")
 _NOT_BUT = words_of("only just sure great ideal happy good")
 """Words after "not" that make it no denial."""
-_CANT_BUT = words_of("hurt have feel get really even")
-"""Words after "cant" or "dont" that are needed to make it a denial."""
+_CANT_BUT = words_of(
+    """hurt have feel get really even notice think ache bother experience suffer cause give flare click pinch
+    seem act play mind report"""
+)
+"""Words after "cant" or "didnt" that are needed to make it a denial."""
+_OF_A_THING = words_of("no not without")
+_OF_PAIN = words_of(
+    "pain pains ache aches soreness trouble issue issues problem problems discomfort twinge in with from"
+)
+_LONGEST_LEFT_OUT = 2
+"""So many words after "no" can still be of the pain: "no bench pain"."""
 _ANY = Pattern("any|pain|no")
 _MINE = words_of("i my ive im me")
 _BUT_MY = Pattern("but my")
@@ -58,12 +68,24 @@ def is_denied(message: Message, at: int, start: int) -> bool:
             after = message.text(i + 1)
             if text == "not" and after in _NOT_BUT:
                 continue
-            if text in {"cant", "couldnt", "dont", "wont"} and after not in _CANT_BUT:
+            if text in {"cant", "couldnt", "dont", "wont", "didnt"} and after not in _CANT_BUT:
                 continue
+            if text in _OF_A_THING and _is_of_something_else(message, i, at):
+                return False
             if text == "without" and not {"cant", "cannot", "couldnt"}.isdisjoint(message.texts(start, i)):
                 return False
             return UNTIL.isdisjoint(message.texts(i, min(len(message.tokens), at + 5)))
     return False
+
+
+def _is_of_something_else(message: Message, no: int, at: int) -> bool:
+    """Return whether a denial ends before a pain is told of: "no curls today my elbow hurts"."""
+    between = message.texts(no + 1, at)
+    if not between or between[0] in {"my", "that"} or "think" in between:
+        return False
+    named = between[0] not in PART_FIRST and stem_of(between[0]) in vocabulary()
+    is_left_out = named and len(between) > _LONGEST_LEFT_OUT
+    return is_left_out or ("my" in between and between.index("my") > 0 and not _OF_PAIN.intersection(between))
 
 
 def is_answered_no(message: Message, end: int) -> bool:

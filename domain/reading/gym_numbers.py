@@ -196,6 +196,13 @@ _PACE = (
         ),
         always=True,
     ),
+    Other(
+        "the number of a thing",
+        Pattern(
+            "# [,|on|at|in]* (machine|station|platform|bay|locker|room) n:# [today|again]* (>(,|.|!)|$)",
+        ),
+        most=50,
+    ),
     Other("another's", Pattern("# (more|less|fewer) than (my|his|her|your|him|them|she|he|the)")),
     Other(
         "a comparison",

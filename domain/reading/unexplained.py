@@ -30,7 +30,7 @@ _EXPLAINED = Pattern(
     (in|back in|until|before|last) _ ..1 (it|that|this|they) (was|were) >(#)
     from >(# to #)|like [it|that|they]* (was|were|is) >(#)|(not|than|like|as|vs|versus) >(#)
     (for|with|by) [another]* >(# more)
-    (rated|rate|rating|est|estimated|rm|score) [#] >(#)
+    (rated|rate|rating|est|estimated|rm|max|score) [max|rm|#|is|at|about|of|around|must be|:|now]* >(#)
     (route|road|radio|chapter|channel|area|formula|windows|version) >(#)
     {weekday} >(# (or bust|next))
     (called|call|dial|dialled|ring|rang|phoned) >(#)
@@ -46,7 +46,7 @@ _EXPLAINED = Pattern(
     short_of="(close|near|up|get|got|getting|come|came|make it) to|reach|almost",
 )
 """What explains the number that follows it: a moment, a wish, a comparison, something near."""
-_REMARKED = Pattern("# ((was|is) [right|so|just|very]* (there|close|near|next)|times)")
+_REMARKED = Pattern("# ((was|is) [right|so|just|very]* (there|close|near|next)|next|soon|incoming|times)")
 """What explains the number before it."""
 
 
