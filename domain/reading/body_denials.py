@@ -14,7 +14,7 @@ from domain.reading.body_phrases import (
     STORY,
 )
 from domain.reading.body_spans import spans
-from domain.reading.body_words import NEGATIONS, PART_FIRST, UNTIL
+from domain.reading.body_words import ACHE, HURT, NEGATIONS, PART_FIRST, UNTIL
 from domain.reading.danger_discounts import (
     ASKS_IN_GENERAL,
     IN_GENERAL,
@@ -25,7 +25,6 @@ from domain.reading.danger_discounts import (
     SPEAKS_OF_ME,
 )
 from domain.reading.message import Message
-from domain.reading.name_stems import stem_of, vocabulary
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
@@ -37,12 +36,23 @@ _CANT_BUT = words_of(
     seem act play mind report"""
 )
 """Words after "cant" or "didnt" that are needed to make it a denial."""
-_OF_A_THING = words_of("no not without")
-_OF_PAIN = words_of(
-    "pain pains ache aches soreness trouble issue issues problem problems discomfort twinge in with from"
+_OF_PAIN = (
+    HURT
+    | ACHE
+    | PART_FIRST
+    | words_of(
+        """
+        a an the any much more most some single sort kind sign signs hint trace bit of in on at
+        with from or and nor to for , / left right both my me is was were are be been being feel
+        feels feeling felt have had has having get gets getting got give gives gave giving cause
+        causes caused experience experienced notice noticed report mention really actually even
+        quite so too very that all anything anywhere longer further real actual serious major big
+        bad new weird joint joints muscle muscles back no not did do does it this as like ever
+        once since yesterday today now anymore still during after think thing things trouble
+        troubles issue issues problem problems discomfort complaint complaints"""
+    )
 )
-_LONGEST_LEFT_OUT = 2
-"""So many words after "no" can still be of the pain: "no bench pain"."""
+"""Words that can stand between a denial and the pain that is denied."""
 _ANY = Pattern("any|pain|no")
 _MINE = words_of("i my ive im me")
 _BUT_MY = Pattern("but my")
@@ -70,7 +80,7 @@ def is_denied(message: Message, at: int, start: int) -> bool:
                 continue
             if text in {"cant", "couldnt", "dont", "wont", "didnt"} and after not in _CANT_BUT:
                 continue
-            if text in _OF_A_THING and _is_of_something_else(message, i, at):
+            if _is_of_something_else(message, i, at):
                 return False
             if text == "without" and not {"cant", "cannot", "couldnt"}.isdisjoint(message.texts(start, i)):
                 return False
@@ -80,12 +90,7 @@ def is_denied(message: Message, at: int, start: int) -> bool:
 
 def _is_of_something_else(message: Message, no: int, at: int) -> bool:
     """Return whether a denial ends before a pain is told of: "no curls today my elbow hurts"."""
-    between = message.texts(no + 1, at)
-    if not between or between[0] in {"my", "that"} or "think" in between:
-        return False
-    named = between[0] not in PART_FIRST and stem_of(between[0]) in vocabulary()
-    is_left_out = named and len(between) > _LONGEST_LEFT_OUT
-    return is_left_out or ("my" in between and between.index("my") > 0 and not _OF_PAIN.intersection(between))
+    return not _OF_PAIN.issuperset(message.texts(no + 1, at))
 
 
 def is_answered_no(message: Message, end: int) -> bool:
