@@ -29,13 +29,6 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 _FREE = words_of("free killers killer relief meds")
-_NOT_BUT = words_of("only just sure great ideal happy good")
-"""Words after "not" that make it no denial."""
-_CANT_BUT = words_of(
-    """hurt have feel get really even notice think ache bother experience suffer cause give flare click pinch
-    seem act play mind report"""
-)
-"""Words after "cant" or "didnt" that are needed to make it a denial."""
 _OF_PAIN = (
     HURT
     | ACHE
@@ -75,11 +68,6 @@ def is_denied(message: Message, at: int, start: int) -> bool:
         if text in {"and", "but", "just", "only"} and i < at - 1 and message.text(i - 1) != "not":
             return False
         if text in NEGATIONS:
-            after = message.text(i + 1)
-            if text == "not" and after in _NOT_BUT:
-                continue
-            if text in {"cant", "couldnt", "dont", "wont", "didnt"} and after not in _CANT_BUT:
-                continue
             if _is_of_something_else(message, i, at):
                 return False
             if text == "without" and not {"cant", "cannot", "couldnt"}.isdisjoint(message.texts(start, i)):
