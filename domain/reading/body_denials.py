@@ -29,7 +29,7 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 _FREE = words_of("free killers killer relief meds")
-_OF_PAIN = (
+DENIED_WITH = (
     HURT
     | ACHE
     | PART_FIRST
@@ -45,7 +45,7 @@ _OF_PAIN = (
         troubles issue issues problem problems discomfort complaint complaints"""
     )
 )
-"""Words that can stand between a denial and the pain that is denied."""
+"""Words that can stand between a denial and what hurts, or is felt, that is denied."""
 _ANY = Pattern("any|pain|no")
 _MINE = words_of("i my ive im me")
 _BUT_MY = Pattern("but my")
@@ -78,7 +78,7 @@ def is_denied(message: Message, at: int, start: int) -> bool:
 
 def _is_of_something_else(message: Message, no: int, at: int) -> bool:
     """Return whether a denial ends before a pain is told of: "no curls today my elbow hurts"."""
-    return not _OF_PAIN.issuperset(message.texts(no + 1, at))
+    return not DENIED_WITH.issuperset(message.texts(no + 1, at))
 
 
 def is_answered_no(message: Message, end: int) -> bool:

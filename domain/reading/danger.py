@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
 
-from domain.reading.body_denials import is_answered_no, is_asked_in_general, is_long_past
+from domain.reading.body_denials import DENIED_WITH, is_answered_no, is_asked_in_general, is_long_past
 from domain.reading.body_parts import Part, find_parts, is_of_gear
 from domain.reading.body_phrases import SOMEBODY_ELSE
 from domain.reading.body_words import JOKE_WORDS
@@ -59,11 +59,13 @@ MOST_TOLD = 60
 """How many of the things that sound like signs are looked at in one message."""
 FARTHEST = 60
 """How many tokens away the words can stand that take the meaning out of a sign."""
-_LIST_OF_SYMPTOMS = frozenset({"or", "nor", ",", "/"})
+_DENIED_WITH = DENIED_WITH | SYMPTOMS
+_GOES_ON = words_of("but then so because and &")
+"""Words after which what is told is denied no more."""
 _SLEEPING = frozenset({"passed", "pass", "passing", "collapsed", "collapse", "blacked"})
 """Words that mean sleep beside a bed or a sofa, where "fainted" does not."""
-_DENIAL_REACH = 4
-"""How many words may stand between a denial and what it denies, a list of symptoms apart."""
+_DENIAL_REACH = 16
+"""How many words before a sign a denial is looked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,31 +214,21 @@ def _is_drink(message: Message, told: _Told) -> bool:
 
 
 def _is_denied(message: Message, at: int) -> bool:
-    """Return whether the word at `at` is denied: directly, or as one of a list of symptoms after a "no"."""
-    left = _DENIAL_REACH
-    listed = False
-    for i in range(at - 1, max(-1, at - 16), -1):
+    """Return whether the word at `at` is denied: directly, or as one of a list of symptoms after a "no".
+
+    Where anything else stands between them, the denial is of that: "no curls today as my chest hurts".
+    """
+    for i in range(at - 1, max(-1, at - _DENIAL_REACH), -1):
         text = message.text(i)
-        if message.sentence[i] != message.sentence[at] or text in {
-            "but",
-            "then",
-            "so",
-            "because",
-            "and",
-            "&",
-        }:
+        if message.sentence[i] != message.sentence[at]:
             return False
         if text in DENYING:
             return not (
                 message.text(i + 1) in NOT_DENYING_AFTER
                 or (text == "never" and {"before", "until", "like"} & set(message.texts(at, at + 5)))
             )
-        if text in _LIST_OF_SYMPTOMS:
-            listed = True
-        elif text not in SYMPTOMS:
-            left -= 1
-            if listed or left < 0:
-                return False
+        if text not in _DENIED_WITH or text in _GOES_ON:
+            return False
     return False
 
 
