@@ -59,10 +59,15 @@ SERIOUS = Pattern("""
 LASTING = Pattern("since|day|days|week|weeks|still|yesterday|(hour|hours) (now|later)|does not wake")
 """Words that take the harmless out of a numb limb."""
 _ASLEEP = """
-    rest:(asleep|sleep|sleeping|slept|on (the|my) (sofa|couch|bed)|(in|to) my? bed)
+    rest:(asleep|<!({hardly}) (sleep|sleeping|slept) !({then_fell})|on (the|my) (sofa|couch|bed)|(in|
+        to) my? bed)
     boredom|bored|goodnight|good night|night coach
     ate|eating|dinner|buffet
 """
+_HARDLY = words_of("not havent didnt hardly barely never dont cant couldnt no without")
+_SET = words_of(
+    "set sets squat squats bench deadlift deadlifts press row rows rep reps lunges training workout"
+)
 _STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
 _WORK = "what a (pump|session|workout|set|day)"
@@ -106,7 +111,15 @@ _FIGURE_WAYS: dict[Sign, str] = {
 }
 FIGURES = {
     sign: Pattern(
-        f"{{story}}\n{ways}", story=_STORY, fun=_FUN, asleep=_ASLEEP, work=_WORK, tied=_TIED, joy=_JOY
+        f"{{story}}\n{ways}",
+        story=_STORY,
+        fun=_FUN,
+        asleep=_ASLEEP,
+        hardly=_HARDLY,
+        then_fell=f"....9 (after|during|on|in|at|doing) [the|my|a|last|of]* ({_SET})",
+        work=_WORK,
+        tied=_TIED,
+        joy=_JOY,
     )
     for sign, ways in _FIGURE_WAYS.items()
 }
