@@ -232,6 +232,9 @@ def _is_denied(message: Message, at: int) -> bool:
     return False
 
 
+_NOBODY = words_of("no without")
+
+
 def _is_anothers(message: Message, told: _Told, first: int) -> bool:
     """Return whether the sign is another person's, by the words before it, which begin at token `first`."""
     if told.sign == "call for help" or not {"my", "me"}.isdisjoint(message.texts(told.start, told.end)):
@@ -240,7 +243,7 @@ def _is_anothers(message: Message, told: _Told, first: int) -> bool:
     clause, _ = message.clause_span(told.start)
 
     def is_of(other: Found) -> bool:
-        if SPEAKS_OF_ME.is_in(message, other.end, told.start):
+        if message.text(other.start - 1) in _NOBODY or SPEAKS_OF_ME.is_in(message, other.end, told.start):
             return False
         return message.clause[other.start] == message.clause[told.start] or message.text(clause) in GOES_ON
 
@@ -249,6 +252,7 @@ def _is_anothers(message: Message, told: _Told, first: int) -> bool:
     opening = SOMEBODY_FIRST.at(message, first, told.start)
     return (
         opening is not None
+        and _NOBODY.isdisjoint(message.texts(opening.start, opening.end))
         and not SPEAKS_OF_ME.is_in(message, opening.end, told.start)
         and message.clause[told.start] == message.clause[first]
     )

@@ -65,9 +65,7 @@ _ASLEEP = """
     ate|eating|dinner|buffet
 """
 _HARDLY = words_of("not havent didnt hardly barely never dont cant couldnt no without")
-_SET = words_of(
-    "set sets squat squats bench deadlift deadlifts press row rows rep reps lunges training workout"
-)
+_SET = "set|sets|squat|squats|bench|deadlift|deadlifts|press|row|rows|rep|reps|lunges|training|workout"
 _STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
 _FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
 _WORK = "what a (pump|session|workout|set|day)"
