@@ -49,6 +49,8 @@ DENIED_WITH = (
 _ANY = Pattern("any|pain|no")
 _MINE = words_of("i my ive im me")
 _BUT_MY = Pattern("but my")
+_NO_LONGER_THIS = Pattern("no longer [so|that|really|as]* !({of_pain}) _", of_pain=DENIED_WITH)
+"""What is no more, and no pain: "no longer scared of squats"."""
 _OVER_REACH = 8
 """How many tokens before a pain it can stand that something is over."""
 
@@ -98,7 +100,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         for other in SOMEBODY_ELSE.find(message, first, last)
     ):
         return True
-    if not STORY.isdisjoint(message.texts(first, at)):
+    if not STORY.isdisjoint(message.texts(start, at)):
         return True
     if _is_of_somebody(message, at, first) or is_asked_in_general(message, at, first, last):
         return True
@@ -108,7 +110,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         return True
     if STILL.is_in(message, first, last):
         return False
-    return _is_over(message, at, first, last) or is_long_past(message, first, last)
+    return _is_over(message, at, first, last) or is_long_past(message, at)
 
 
 def _is_of_somebody(message: Message, at: int, first: int) -> bool:
@@ -131,16 +133,38 @@ def is_asked_in_general(message: Message, at: int, first: int, last: int) -> boo
 def _is_over(message: Message, at: int, first: int, last: int) -> bool:
     """Return whether a pain is gone; in "all gone, but my knee" or "good now, knee hurts" it is not."""
     over = OVER_NOW.first(message, first, last)
-    if over is None or over.start < at - _OVER_REACH:
+    if over is None or over.start < at - _OVER_REACH or _NO_LONGER_THIS.at(message, over.start) is not None:
         return False
     if over.end <= at and not {",", "but"}.isdisjoint(message.texts(over.end, at)):
         return False
     return not _BUT_MY.is_in(message, min(at, over.end), max(at, over.start))
 
 
-def is_long_past(message: Message, first: int, last: int) -> bool:
-    """Return whether a stretch of the message tells of long ago: "years ago", "in 2015"."""
-    return LONG_PAST.is_in(message, first, last) or any(
+def is_long_past(message: Message, at: int) -> bool:
+    """Return whether the clause of a token tells of long ago, "years ago", "in 2015", or one beside it that
+    says nothing else: "Years ago, my knee hurt"."""
+    start, end = message.clause_span(at)
+    if _long_ago(message, start, end):
+        return True
+    first, last = message.sentence_span(at)
+    beside = [message.clause_span(place) for place in (start - 1, end) if first <= place < last]
+    return any(
+        0 < (words := _long_ago(message, first, last)) and last - first - words <= _MOST_BESIDE
+        for first, last in beside
+    )
+
+
+def _long_ago(message: Message, first: int, last: int) -> int:
+    """Return how many words tell of long ago that begin within a clause; 0 where none do."""
+    past = LONG_PAST.first(message, first, message.sentence_span(first)[1])
+    if past is not None and past.start < last:
+        return past.end - past.start
+    is_year = any(
         message.text(at - 1) in {"in", "since", "from"} and 1900 < (message.value(at) or 0) < 2100
         for at in range(first, last)
     )
+    return 2 if is_year else 0
+
+
+_MOST_BESIDE = 2
+"""So many words, its comma one of them, has a clause beside those that only tell when."""

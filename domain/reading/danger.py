@@ -176,7 +176,7 @@ def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
     first, last = max(first, told.start - FARTHEST), max(min(last, told.end + FARTHEST), told.end)
     if any(_is_denied(message, at) for at in told.keys) or is_answered_no(message, told.end):
         return True
-    if _is_anothers(message, told, first) or is_long_past(message, first, last):
+    if _is_anothers(message, told, first) or is_long_past(message, told.start):
         return True
     if (thought := THOUGHT_OF.first(message, first, told.start)) is not None:
         return "asked" not in thought.parts
