@@ -97,7 +97,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
     """Return whether the pain is another's, a story's, long past, over, or only thought of."""
     if any(
         other.start <= at and _MINE.isdisjoint(message.texts(other.end, at))
-        for other in SOMEBODY_ELSE.find(message, first, last)
+        for other in SOMEBODY_ELSE.find(message, start, last)
     ):
         return True
     if not STORY.isdisjoint(message.texts(start, at)):
@@ -149,7 +149,7 @@ def is_long_past(message: Message, at: int) -> bool:
     first, last = message.sentence_span(at)
     beside = [message.clause_span(place) for place in (start - 1, end) if first <= place < last]
     return any(
-        0 < (words := _long_ago(message, first, last)) and last - first - words <= _MOST_BESIDE
+        (words := _long_ago(message, first, last)) > 0 and last - first - words <= _MOST_BESIDE
         for first, last in beside
     )
 

@@ -27,6 +27,7 @@ from domain.reading.danger_discounts import (
     SHORT_OF_AIR,
     SOMEBODY_FIRST,
     SPEAKS_OF_ME,
+    STORY_TOLD,
     SURELY_CHEST,
     SYMPTOMS,
     THOUGHT_OF,
@@ -178,7 +179,11 @@ def _discounted(message: Message, told: _Told, *, joke: bool) -> bool:
         return True
     if _is_anothers(message, told, first) or is_long_past(message, told.start):
         return True
-    if (thought := THOUGHT_OF.first(message, first, told.start)) is not None:
+    clause, end = message.clause_span(told.start)[0], message.clause_span(told.end - 1)[1]
+    full_of_it = not _FULL_OF_IT.isdisjoint(message.texts(clause, told.start))
+    if STORY_TOLD.is_in(message, first if full_of_it else clause, end):
+        return True
+    if (thought := THOUGHT_OF.first(message, clause, told.start)) is not None:
         return "asked" not in thought.parts
     if is_asked_in_general(message, told.start, first, last) or _is_figure(message, told, first, last):
         return True
@@ -233,6 +238,8 @@ def _is_denied(message: Message, at: int) -> bool:
 
 
 _NOBODY = words_of("no without")
+_FULL_OF_IT = words_of("much many lots full")
+"""Words for what a story has a lot of: "watching a series, so much fainting"."""
 
 
 def _is_anothers(message: Message, told: _Told, first: int) -> bool:

@@ -66,7 +66,8 @@ _ASLEEP = """
 """
 _HARDLY = words_of("not havent didnt hardly barely never dont cant couldnt no without")
 _SET = "set|sets|squat|squats|bench|deadlift|deadlifts|press|row|rows|rep|reps|lunges|training|workout"
-_STORY = "movie|film|series|episode|novel|the hero|documentary|podcast"
+STORY_TOLD = Pattern("movie|film|series|episode|novel|the hero|documentary|podcast")
+"""What is told of in a story, and of nobody here, where it stands in the same clause."""
 _FUN = "laugh~|giggl~|price|prices|the bill|when i saw|kidding|jk|hilarious"
 _WORK = "what a (pump|session|workout|set|day)"
 _JOY = "(from|with|of) [all|the|pure|sheer]* (excitement|joy|happiness|love|nerves)|in love"
@@ -109,8 +110,7 @@ _FIGURE_WAYS: dict[Sign, str] = {
 }
 FIGURES = {
     sign: Pattern(
-        f"{{story}}\n{ways}",
-        story=_STORY,
+        ways,
         fun=_FUN,
         asleep=_ASLEEP,
         hardly=_HARDLY,
