@@ -26,6 +26,7 @@ from domain.reading.danger_discounts import (
 )
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
+from domain.reading.tokens import SIGN
 from domain.reading.words import words_of
 
 _FREE = words_of("free killers killer relief meds")
@@ -166,5 +167,9 @@ def _long_ago(message: Message, first: int, last: int) -> int:
     return 2 if is_year else 0
 
 
-_MOST_BESIDE = 2
-"""So many words, its comma one of them, has a clause beside those that only tell when."""
+def _words(message: Message, first: int, last: int) -> int:
+    return sum(token.kind != SIGN for token in message.tokens[first:last])
+
+
+_MOST_BESIDE = 1
+"""So many words has a clause beside those that only tell when."""

@@ -28,6 +28,22 @@ BESIDE = (
     "no change in weight",
     "not to failure",
 )
+AROUND = (
+    "my mate spotted me",
+    "hi coach",
+    "thanks for the plan",
+    "used to love squats",
+    "old injury from football",
+    "was fine yesterday",
+    "better than last week",
+    "no longer scared of squats",
+    "watched a film last night",
+    "should I stop",
+    "chest day done",
+    "hungover a bit",
+    "good session",
+)
+PARTED = (", ", ". ", "\n", " - ", " but ")
 JOINED = (" ", ", ", " because ", " cos ", " and ", " but ", ". ", " as ", " since ", "\n", " - ")
 PAINS = (
     "my knee hurts",
@@ -61,6 +77,18 @@ def test_pain_is_heard_beside_what_is_denied_or_left_out(beside: str) -> None:
 @pytest.mark.parametrize("beside", BESIDE)
 def test_a_warning_sign_is_heard_beside_what_is_denied_or_left_out(beside: str) -> None:
     texts = [beside + joined + sign for joined in JOINED for sign in SIGNS]
+    assert [text for text in texts if not read(request(text)).urgent] == []
+
+
+@pytest.mark.parametrize("around", AROUND)
+def test_pain_and_a_warning_sign_are_heard_before_and_after_other_things(around: str) -> None:
+    texts = [
+        text for parted in PARTED for one in PAINS for text in (around + parted + one, one + parted + around)
+    ]
+    assert [text for text in texts if not read(request(text)).pain] == []
+    texts = [
+        text for parted in PARTED for one in SIGNS for text in (around + parted + one, one + parted + around)
+    ]
     assert [text for text in texts if not read(request(text)).urgent] == []
 
 
