@@ -40,7 +40,7 @@ _WHAT_I_DID = Pattern(
 _SOMEBODY = Pattern(
     """
     [{whose} ..2] {person} aged:{aged} [also|just|only|even|casually]* verb:({lifts}|{does}|{also_does})
-    [{whose} ..2] {person} ....6 verb:(at >(#)|<!(,) {lifts}|{does}|{also_does})
+    [{whose} ..2] {person} ....6 verb:(at >(#)|<!(,|-|:) {lifts}|{does}|{also_does})
     """,
     lifts=words_of("bench squat deadlift"),
     aged="'(' [aged] # [years|yrs|yo|old|!|'?'|.|y]* ')'",

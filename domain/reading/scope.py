@@ -30,6 +30,7 @@ from domain.reading.scope_words import (
     PLAN_BEFORE,
     RESUME,
     SUM,
+    THANKED,
     THE_BODY,
     TO_COME,
     WARM,
@@ -71,7 +72,9 @@ def mark_what_is_no_record(
             message.take(found.start, found.end, THE_BODY)
     for found in WARMED.find(message):
         if not message.numbers(found.start, found.end):
-            message.take(found.start, found.end, "after a warm-up")
+            message.take(found.start, found.end, _WARMED_UP)
+    for found in THANKED.find(message):
+        message.take(found.start, found.end, "thanks")
     for found in TO_COME.find(message):
         message.take(found.start, found.end, "a plan")
     for found in WHICH_SET.find(message):
@@ -91,6 +94,9 @@ def mark_what_is_no_record(
         _mark_sums(message)
         _mark_counts_of_things(message, named)
     return questions
+
+
+_WARMED_UP = "after a warm-up"
 
 
 def mark_people_and_times(message: Message) -> None:
@@ -162,7 +168,7 @@ def _mark_plans(message: Message, named: Sequence[Named], known: set[int]) -> No
         if found.start in told_before and message.numbers(first, found.start):
             # "100 was planned, did 95x8" has the plan before the word.
             continue
-        if found.start not in known:
+        if found.start not in known and message.taken[found.start] != "thanks":
             message.take_numbers(found.end, _end_of_plan(message, named, found.start, found.end), "a plan")
     for found in PLAN_AFTER.find(message):
         if found.start not in known:
@@ -193,6 +199,8 @@ def _end_of_plan(message: Message, named: Sequence[Named], plan: int, start: int
 def _mark_warm_ups(message: Message, named: Sequence[Named], aims: AbstractSet[Decimal]) -> None:
     for found in WARM.find(message):
         start, end = found.start, found.end
+        if message.taken[start] == _WARMED_UP:
+            continue
         first, last = message.sentence_span(start)
         clause_first, clause_last = message.clause_span(start)
         clause_first = max(clause_first, first)

@@ -7,7 +7,7 @@ _WEEKDAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 
 PLAN_BEFORE = Pattern(
     """
-    (going|go) for|going to|gonna|will|<!({being}) ill !({no_will})|wanna|wanted|(want|wants) !(of)
+    (going|go) for !(it)|going to|gonna|will|<!({being}) ill !({no_will})|wanna|wanted|(want|wants) !(of)
     about to|soon|saving
     tried for|trying for|aim|aims|aiming|aimed|goal|hope|hoping|hoped|promise|dream of|dreaming of
     looking forward to
@@ -23,7 +23,8 @@ PLAN_BEFORE = Pattern(
     could have|couldve|would have|wouldve|might have
     id (like|love|have|rather)|if (i|we|you)
     (it|sheet|app|program|programme) says|(sheet|app|program|programme) said|says here|on paper
-    you (said|wrote|put|told|had|want|wanted|asked|gave)|coach (said|says|wrote)
+    you (said|wrote|put|told|had|want|wanted|asked|gave)
+    coach (said|says|wrote) !(go for it|yes|ok|okay|well done|hi)
     (tip|tips|advice|recommendation|suggestion) (from|of|by)
     (physio|doctor|doc|therapist|channel|article|video|book) [{has}] (says|said|recommends|suggests|told|gave)
     tomorrow|one day|someday|{next}|by (christmas|summer|easter|new year)
@@ -49,6 +50,10 @@ PLAN_AFTER = Pattern(
 )
 """What is said after the numbers of a plan."""
 
+THANKED = Pattern(
+    "(thanks|thank you|thx|ty|cheers) [so|very|much|a lot|again|coach|,]* for (the|this|my|your) [new]* plan"
+)
+"""A plan that one only thanks for."""
 TO_COME = Pattern(
     """
     ({train}|see (you|u|ya)) [again|back|next|on|this|at|the|in|for]* {day} [{hour}]* (as|like) {usual}
@@ -100,7 +105,10 @@ WARM = Pattern(
 """A warm-up, unless it is only said to be over."""
 
 WARMED = Pattern(
-    "(after|done|finished) [my|the|a|all|some|two|three|few|of]* (warm (up|ups)|warmup|warmups|warming up)"
+    """
+    (after|done|finished) [my|the|a|all|some|two|three|few|of]* (warm (up|ups)|warmup|warmups|warming up)
+    warmed up [really|very]* (well|properly|nicely|good|quickly|thoroughly) >(,|.|!|-|;|'\n'|$)
+    """
 )
 """A warm-up that is over, and tells of no number."""
 
