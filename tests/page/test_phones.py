@@ -74,6 +74,16 @@ async def test_a_coach_sends_a_sheet_as_a_file(desk: Desk) -> None:
     assert await desk.right.entries.count() == 2
 
 
+async def test_a_coach_sends_an_old_journal_as_a_file(desk: Desk) -> None:
+    table = "date,exercise,load,unit,reps\n2026-01-05,Back squat,50,kg,6\n2026-01-09,Back squat,52.5,kg,6\n"
+    file = FilePayload(name="Adaeze.csv", mimeType="text/csv", buffer=table.encode())
+    await desk.right.root.locator("input[type=file]").set_input_files(file)
+    await expect(desk.right.last("me")).to_contain_text("Adaeze.csv")
+    await desk.right.press("Take it in")
+    await desk.left.say("history of squat")
+    await expect(desk.left.last()).to_contain_text("52.5\u00a0kg × 6")
+
+
 async def test_a_file_that_is_too_large_is_told_of_kindly(desk: Desk) -> None:
     file = FilePayload(name="long.txt", mimeType="text/plain", buffer=b"row\n" * 500_000)
     await desk.right.root.locator("input[type=file]").set_input_files(file)
