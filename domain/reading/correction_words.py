@@ -31,6 +31,12 @@ SIGN = Pattern(
     slip:(^ [{opening}]* (wrong|edit|edited|fix|fixed|ups|upps) [:|,|-]* >(#))
     slip:(^ [{opening}]* i? (got|did|made|had) # [{counted}] actually)
     slip:(^ [{opening}]* ({not_so}) [,|.|!|:|-|coach|and]* (i|it|that) [only|just]* ({came_to}) >(#))
+    slip:(^ [{opening}]* only [got|did|made|had]* # [{counted}] actually {ends})
+    slip:(^ [{opening}]* (hang on|hold on) [,|no]* # [{counted}] {ends})
+    slip:(^ [{opening}]* (watched|checked) [the|my]* video [back|again|,|and|it was]* # [{counted}] {ends})
+    slip:(^ [{opening}]* (put|write|log|note) # [{counted}] (instead|please|pls) {ends})
+    slip:(^ [{opening}]* [the|that]* (weight|load) (was|is|should be) [only|really]* # [{unit}] {ends})
+    slip:(^ [{opening}]* only had # [{unit}] on the bar {ends})
     slip:(^ # [{counted}] actually [,|coach|sorry|.|!]* $)
     slip:((weight|load|reps|number) [is|was|s]* (wrong|incorrect) [:|,|-|it|was|should|be]* >(#))
     slip:({unit} ....6 ,? not in? {unit})
@@ -78,6 +84,7 @@ SIGN = Pattern(
     told:(^ [oh|also|ps|and|,|it was|that was]* ({ended}) [,]* (btw|by the way|i forgot|forgot to (
         say|mention|add)) [coach|.|!]* $)
 """,
+    ends="[please|pls|sorry|coach|,|.|!]* $",
     ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",
     slip="""
         correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
@@ -292,7 +299,7 @@ UNIT_FIXED = Pattern(
     unit=_UNIT,
 )
 """A unit that puts the recorded one right, and one that is denied."""
-WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)")
+WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)|(weight|load) (should|was|is)")
 """That the load was recorded wrong."""
 WRONG_AMOUNT = Pattern("""
     (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)
