@@ -109,6 +109,8 @@ HISTORY = Pattern(
     how {have_i} ..4 {got_on} !(right|wrong)
     (have|has) my _ ..2 improv~|did i (lift|do|manage) more than last|(id|i would) like to see my {log}
     ^ ..3 last (time|week|session|workout) '?' $
+    ^ last (time|week|session) (on|for|at|with) [the|my]* ..3 '?' $
+    ^ my (best|heaviest|previous) ..3 '?' $
     ^ my last (workout|session) [please|'?'] $|show my _ [_] $
     (have i|am i) (improv~|(got|gotten|getting) (stronger|better)|progress~|made any? progress)
     {my_log} [please|pls|{about} ..8] >('?'|$)
@@ -174,6 +176,7 @@ PLAN = Pattern(
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}
     (whats|what is|when is|whens|when s|when [i] have) [my|the]* {to_come} >('?'|$|.|!|please)
     ^ [{so}]* how (heavy|many reps|much weight) (for|on|in|are|is|do) ..4 {asked}
+    ^ [{so}]* how (much|heavy) (on|for|with) [the|my]* ..3 (today|tonight|now) ['?'|please]* $
     what do (i|we) need (on|for|in) [the|my]* ..3 {asked}
     what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next|after)
     (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for

@@ -229,7 +229,7 @@ SKIP_WORKOUT = Pattern(
     i pass for (today|tonight)|no can do (today|tonight)|today is (impossible|not possible)
     never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
     ^ [i|sorry|but|,]* [have] no (time|motivation|energy) (today|tonight)|today i have no time
-    {day_off}|{not_today}
+    {day_off}|{not_today}|(today|tonight) (didnt|did not|wont|will not|isnt gonna) happen
     ^ [im|i am|sorry|coach|just|far|way|,]* too {worn_out} [today|tonight]* [sorry|coach|,]* $
     ^ [sorry|hi|hey|coach|im|i am|,]* out (today|tonight) [coach|sorry]* (>(,|.|!|-|;|because|cos|as|my|the)|
         $)
@@ -266,6 +266,7 @@ SKIP_WORKOUT = Pattern(
         time for ([the|a|my] workout|[the] (gym|training))
     """,
     skip="""
+        calling off|call off|called off
         skip|skipping|skipped|bailing|swerving|miss|missing|missed|cancel|cancelling|cancelled|ditch
         ditching|ditched|drop
         flake on|flaking on|flaked on|dipping on|dip on|ghosting|duck out of|ducking out of
