@@ -2,13 +2,9 @@
 
 from domain.reading.move_words import WEEKDAY
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import MONTH_WORDS, words_of
 
 _WEEKDAYS = WEEKDAY | words_of("mon tue tues wed thu thurs fri sat sun")
-_MONTHS = words_of(
-    """jan feb mar apr may jun jul aug sep sept oct nov dec january february march april june july august
-    september october november december"""
-)
 _UNTIL = words_of("till til until untill")
 _UNIT = words_of("day days week weeks wk wks month months fortnight fortnights")
 
@@ -150,7 +146,7 @@ AWAY = Pattern(
     friday=WEEKDAY,
     day="(#|next|{weekday}|{month}|then|that)",
     weekday=_WEEKDAYS,
-    month=_MONTHS,
+    month=MONTH_WORDS,
     a_break="break|pause|holiday|vacation|rest week|deload|time out|timeout|week off",
 )
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import accumulate
 
+from domain.reading.left_out import without_hesitations, without_opening, without_points_of_days
 from domain.reading.numbers import with_number_words
 from domain.reading.pattern_ways import Way, that_can_be
 from domain.reading.spelling import with_words_put_right
@@ -121,10 +122,8 @@ def message_of(text: str) -> Message:
     plain = text.isascii()
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
-    if "." in text:
-        tokens = _without_points_of_days(tokens)
-    tokens = with_words_put_right([t for t in tokens if t.text not in _HESITATIONS] or tokens)
-    tokens = _without_opening(with_number_words(tokens))
+    tokens = with_words_put_right(without_hesitations(without_points_of_days(tokens)))
+    tokens = without_opening(with_number_words(tokens))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 
@@ -221,29 +220,6 @@ _LAST_OF_LETTERS = "\u2190"
 """Signs and pictures come after it in Unicode."""
 
 
-_MONTHS = words_of(
-    """jan january feb february mar march apr april may jun june jul july aug august sep sept september oct
-    october nov november dec december"""
-)
-
-
-_ASKS = words_of("i we")
-
-
-def _without_points_of_days(tokens: list[Token]) -> list[Token]:
-    """Leave out the point of a day before its month: "20. May"."""
-    points = {
-        at
-        for at in range(1, len(tokens) - 1)
-        if tokens[at].text == "."
-        and tokens[at].glued
-        and tokens[at - 1].kind == NUMBER
-        and tokens[at + 1].text in _MONTHS
-        and not (at + 2 < len(tokens) and tokens[at + 2].text in _ASKS)
-    }
-    return [token for at, token in enumerate(tokens) if at not in points] if points else tokens
-
-
 def _stands_free(tokens: list[Token], at: int) -> bool:
     """Return whether a dash has a blank on both sides, and a word on one, so that it parts two clauses."""
     if at == 0 or at + 1 >= len(tokens) or tokens[at].glued or tokens[at + 1].glued:
@@ -262,38 +238,6 @@ def _is_abbreviation(tokens: list[Token], at: int) -> bool:
     return before.text in {"sec", "secs", "min", "lbs", "reps", "approx", "ca", "no", "rep"} and (
         after.kind == NUMBER or after.text in {"x", "@", "at", "with", "for"}
     )
-
-
-_HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
-"""What is dictated between the words, and says nothing."""
-_OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
-    words: signs
-    for signs, openings in (
-        (
-            frozenset({""}),
-            (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
-        ),
-        (frozenset({","}), (("right",), ("okay",), ("well",))),
-        (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
-    )
-    for words in openings
-}
-"""What opens a message and says nothing, each with the signs of which one must follow, "" where none need."""
-_LONGEST_OPENING = max(map(len, _OPENINGS))
-_AFTER_AN_OPENING = frozenset({",", ":", "-", "."})
-
-
-def _without_opening(tokens: list[Token]) -> list[Token]:
-    """Leave out what only opens a message: "btw", "update:"."""
-    for length in range(1, _LONGEST_OPENING + 1):
-        signs = _OPENINGS.get(tuple(token.text for token in tokens[:length]))
-        if signs is None or len(tokens) == length:
-            continue
-        sign = tokens[length].text
-        if sign in signs or "" in signs:
-            rest = tokens[length + (sign in _AFTER_AN_OPENING) :]
-            return rest or tokens
-    return tokens
 
 
 def _without_hyphens(tokens: Iterable[Token]) -> Iterator[Token]:

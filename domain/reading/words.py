@@ -150,3 +150,8 @@ ORDINALS = {
 }
 NTHS = {word: number for word, number in ORDINALS.items() if number <= 6}
 """The words for which set or exercise is meant; no workout has more."""
+
+MONTH_WORDS = words_of(
+    """jan feb mar apr may jun jul aug sep sept oct nov dec january february march april june july august
+    september october november december"""
+)

@@ -1,0 +1,55 @@
+"""What is left out of a message before its words are looked at: hesitations, openings, the points of days."""
+
+from domain.reading.tokens import NUMBER, Token
+from domain.reading.words import MONTH_WORDS, words_of
+
+_HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
+"""What is dictated between the words, and says nothing."""
+_OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
+    words: signs
+    for signs, openings in (
+        (
+            frozenset({""}),
+            (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
+        ),
+        (frozenset({","}), (("right",), ("okay",), ("well",))),
+        (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
+    )
+    for words in openings
+}
+"""What opens a message and says nothing, each with the signs of which one must follow, "" where none need."""
+_LONGEST_OPENING = max(map(len, _OPENINGS))
+_AFTER_AN_OPENING = frozenset({",", ":", "-", "."})
+_ASKS = words_of("i we")
+
+
+def without_hesitations(tokens: list[Token]) -> list[Token]:
+    """Leave out "um" and "uh", unless there is nothing else."""
+    return [token for token in tokens if token.text not in _HESITATIONS] or tokens
+
+
+def without_opening(tokens: list[Token]) -> list[Token]:
+    """Leave out what only opens a message: "btw", "update:"."""
+    for length in range(1, _LONGEST_OPENING + 1):
+        signs = _OPENINGS.get(tuple(token.text for token in tokens[:length]))
+        if signs is None or len(tokens) == length:
+            continue
+        sign = tokens[length].text
+        if sign in signs or "" in signs:
+            rest = tokens[length + (sign in _AFTER_AN_OPENING) :]
+            return rest or tokens
+    return tokens
+
+
+def without_points_of_days(tokens: list[Token]) -> list[Token]:
+    """Leave out the point of a day before its month: "20. May"."""
+    points = {
+        at
+        for at in range(1, len(tokens) - 1)
+        if tokens[at].text == "."
+        and tokens[at].glued
+        and tokens[at - 1].kind == NUMBER
+        and tokens[at + 1].text in MONTH_WORDS
+        and not (at + 2 < len(tokens) and tokens[at + 2].text in _ASKS)
+    }
+    return [token for at, token in enumerate(tokens) if at not in points] if points else tokens
