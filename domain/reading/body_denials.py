@@ -103,7 +103,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
         return True
     if not STORY.isdisjoint(message.texts(start, at)):
         return True
-    if _is_of_somebody(message, at, first) or is_asked_in_general(message, at, first, last):
+    if _is_of_somebody(message, at, start) or is_asked_in_general(message, at, first, last):
         return True
     if CONDITIONAL.is_in(message, start, at) and not (
         IF_MY.is_in(message, start, at) and MAY_I.is_in(message, first, at)
@@ -115,7 +115,7 @@ def _is_not_now(message: Message, at: int, first: int, last: int, start: int) ->
 
 
 def _is_of_somebody(message: Message, at: int, first: int) -> bool:
-    """Return whether a sentence tells of somebody else from its beginning on, or of what was read."""
+    """Return whether a clause tells of somebody else from its beginning on, or of what was read."""
     opening = SOMEBODY_DOES.at(message, first, at) or READ_OF.first(message, first, at)
     return opening is not None and not SPEAKS_OF_ME.is_in(message, opening.end, at)
 
@@ -145,7 +145,8 @@ def is_long_past(message: Message, at: int) -> bool:
     """Return whether the clause of a token tells of long ago, "years ago", "in 2015", or one beside it that
     says nothing else: "Years ago, my knee hurt"."""
     start, end = message.clause_span(at)
-    if _long_ago(message, start, end):
+    turns = next((found.start for found in _AND_NOW.find(message, start, at + 1)), None)
+    if _long_ago(message, start if turns is None else turns, end):
         return True
     first, last = message.sentence_span(at)
     beside = [message.clause_span(place) for place in (start - 1, end) if first <= place < last]
@@ -171,5 +172,7 @@ def _words(message: Message, first: int, last: int) -> int:
     return sum(token.kind != SIGN for token in message.tokens[first:last])
 
 
+_AND_NOW = Pattern("now|and (my|i|im|ive|got|feel|have)")
+"""What turns from long ago to now, within a clause: "used to love squats and my knee hurts"."""
 _MOST_BESIDE = 1
 """So many words has a clause beside those that only tell when."""
