@@ -175,7 +175,12 @@ class Served:
 @asynccontextmanager
 async def served(scene: Scene = FIRST_DAY) -> AsyncIterator[Served]:
     """Serve the page on a scene while the block lasts."""
-    async with page((scene,)) as (address, guard, live), httpx.AsyncClient(timeout=60) as client:
+    # A connection kept for the next test may just be closed by the server as it is used again.
+    fresh = httpx.Limits(max_keepalive_connections=0)
+    async with (
+        page((scene,)) as (address, guard, live),
+        httpx.AsyncClient(timeout=60, limits=fresh) as client,
+    ):
         await live.begun()
         yield Served(f"http://{address}{guard.path}", live, client)
 
