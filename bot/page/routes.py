@@ -205,7 +205,6 @@ _STATIC_FILES: Final = (
     ("/", "page.html"),
     ("/page.css", "page.css"),
     ("/page.js", "page.js"),
-    ("/message.js", "message.js"),
     ("/icon.svg", "icon.svg"),
 )
 
