@@ -20,6 +20,7 @@ from dataclasses import astuple, dataclass, field
 from scipy import optimize
 
 from domain.needed import THRESHOLD, Threshold
+from tests.bench.delays import threshold_for
 from tests.bench.lifters import EXPOSURES, WITHIN, Truth
 from tests.bench.records import SIZES, Client, clients
 
@@ -53,8 +54,7 @@ class Cell:
         """Return the delays of the detector that knows the truth, at that share of false alarms."""
         alarms = round(rate * len(self.steady))
         if alarms not in self._known:
-            greatest = sorted(max(each.knowing[: WITHIN + 1]) for each in self.steady)
-            threshold = greatest[-alarms - 1]
+            threshold = threshold_for([max(each.knowing[: WITHIN + 1]) for each in self.steady], rate)
             firsts = [
                 (
                     next((at for at, score in enumerate(each.knowing) if score > threshold), EXPOSURES),

@@ -4,6 +4,7 @@ All seeded: a lifter is its seed, its gain, its noise and where the gain ends.
 """
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
@@ -58,8 +59,18 @@ class Truth:
         return self.gain * until + self.after * (exposure - until)
 
 
-def lift(truth: Truth, seed: str, which: int = 0, exposures: int = EXPOSURES) -> tuple[list[Exposure], float]:
-    """Return what a lifter does who follows our targets, and the log of the true strength at first."""
+def lift(
+    truth: Truth,
+    seed: str,
+    which: int = 0,
+    exposures: int = EXPOSURES,
+    begun: Sequence[Exposure] = (),
+) -> tuple[list[Exposure], float]:
+    """Return what a lifter does who follows our targets, and the log of the true strength at first.
+
+    `begun` is what the lifter of the same seed has done already, while the truth was the same: it is gone on
+    from there, with the same luck.
+    """
     luck = Random(seed)
     name, start = LIFTS[which % len(LIFTS)]
     low, high = RANGES[luck.randrange(len(RANGES))]
@@ -68,18 +79,23 @@ def lift(truth: Truth, seed: str, which: int = 0, exposures: int = EXPOSURES) ->
     prescription = Prescription(exercise=name, counted=exercise.counted, range=Range(low=low, high=high))
     wanted = first / one_rep_max(1, prescription.range.middle)
     load = nearest_loadable(Decimal(round(wanted, 2)), "kg", exercise, equipment)
-    past: tuple[Exposure, ...] = ()
+    past = list(begun)
     for turn in range(exposures):
         today = first * math.exp(truth.strength(turn) + luck.gauss(0, truth.noise))
         if luck.random() < truth.bad_days:
             today *= 0.9
+        if turn < len(begun):
+            continue
+        if past:
+            target = next_target(
+                prescription, tuple(past[-4:]), unit="kg", equipment=equipment, exercise=exercise
+            )
+            assert isinstance(target, Target)
+            load = target.load
         reps = max(0, math.floor(repetitions_at(load, today) + 1e-9))
         done = TrainingSet(name, load, "kg", "total", reps=reps)
-        past = (*past, Exposure("Whole body", name, START + timedelta(DAYS_APART * turn), (done,)))
-        target = next_target(prescription, past[-4:], unit="kg", equipment=equipment, exercise=exercise)
-        assert isinstance(target, Target)
-        load = target.load
-    return list(past), math.log(first)
+        past.append(Exposure("Whole body", name, START + timedelta(DAYS_APART * turn), (done,)))
+    return past, math.log(first)
 
 
 def points_of(past: list[Exposure]) -> list[Point]:
@@ -87,6 +103,6 @@ def points_of(past: list[Exposure]) -> list[Point]:
     return [point for each in past for point in series_of([each], Body()).points]
 
 
-def growing(past: list[Exposure]) -> list[Series]:
-    """Return the series as it stands after each exposure."""
-    return [series_of(past[: at + 1], Body()) for at in range(len(past))]
+def growing(past: list[Exposure], begun: Sequence[Series] = ()) -> list[Series]:
+    """Return the series as it stands after each exposure; `begun` are those of the first ones."""
+    return [*begun, *(series_of(past[: at + 1], Body()) for at in range(len(begun), len(past)))]

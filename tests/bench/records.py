@@ -26,12 +26,12 @@ from tests.bench.lifters import (
     lift,
     points_of,
 )
+from tests.bench.seen import NEVER
 
 SIZES = (1, 2, 4, 6, 8)
 """How many exercises the engine is shown."""
 LOWEST = -2.0
 """Logarithms of odds under this are not recorded: no threshold is so low."""
-NEVER = 10**6
 
 Course = list[tuple[int, Seen]]
 """What is seen of one exercise, each with the exposure (from 0) after which it is."""
