@@ -4,10 +4,12 @@ import sys
 from collections.abc import Sequence
 
 from bot.faults import OperatorFault
+from bot.worked_out import keep_between_runs
 
 
 def main() -> None:
     """Run the command line; a reader that goes away early (as with `head`) is no fault."""
+    keep_between_runs()
     try:
         status = _read_at_once(sys.argv[1:])
         if status is not None:

@@ -10,6 +10,8 @@ from functools import cache
 from itertools import count, groupby
 from typing import NamedTuple
 
+from domain.worked_out import worked_out
+
 MOST_TIMES = 4
 """How often what is marked with a star may come."""
 
@@ -74,6 +76,12 @@ def compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> tuple[Part
 
     Of `needs`, what is said most seldom comes first. Raises ValueError where `text` describes none.
     """
+    made_from = (text, tuple(sorted(lists.items())))
+    ways = worked_out(__name__, made_from, lambda: tuple(map(tuple, _compiled(text, lists))))
+    return tuple(map(Part._make, ways))
+
+
+def _compiled(text: str, lists: Mapping[str, frozenset[str] | str]) -> tuple[Part, ...]:
     ways = _Reader(text, lists).whole()
     if any(way.empty for way in ways):
         raise ValueError(f"a pattern must not be able to be nothing: {text!r}")
