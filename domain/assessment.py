@@ -32,7 +32,7 @@ def assess(sets: Mapping[str, Sequence[TrainingSet]]) -> Assessment:
     histories = {exercise: exposures_of(exercise, done) for exercise, done in sets.items()}
     series = {exercise: series_of(history, Body()) for exercise, history in histories.items()}
     found = standings(list(series.values()))
-    indices = tuple(tuple(point.index for point in each.points) for each in series.values())
+    indices = tuple(tuple(point.shown for point in each.points) for each in series.values())
     return Assessment(
         dict(zip(series, found, strict=True)),
         {exercise: len(history) for exercise, history in histories.items()},

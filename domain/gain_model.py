@@ -61,18 +61,20 @@ class Sums:
 
     def turn(self, fall: float) -> "Turn":
         """Return S of gains that turn into `fall` an exposure; with 0 the last tau is that of no end."""
-        count = len(self.yu) - (fall != 0)
-        columns = zip(self.yu[:count], self.uu, self.yv, self.uv, self.vv, strict=False)
-        rows = [(yu - fall * uv, uu, self.yy + fall * (fall * vv - 2 * yv)) for yu, uu, yv, uv, vv in columns]
+        uu, along, level = self.uu, self.yu, (self.yy,) * len(self.uu)
+        if fall:
+            uu = uu[:-1]
+            along = tuple([yu - fall * uv for yu, uv, _ in zip(along, self.uv, uu, strict=False)])
+            after = zip(self.yv, self.vv, uu, strict=False)
+            level = tuple([self.yy + fall * (fall * vv - 2 * yv) for yv, vv, _ in after])
         gains = [
-            _LOWEST if along <= _LOWEST * uu else _HIGHEST if along >= _HIGHEST * uu else along / uu
-            for along, uu, _ in rows
+            _LOWEST if a <= _LOWEST * u else _HIGHEST if a >= _HIGHEST * u else a / u
+            for a, u in zip(along, uu, strict=True)
         ]
         least = [
-            level + gain * (gain * uu - 2 * along)
-            for (along, uu, level), gain in zip(rows, gains, strict=True)
+            at + gain * (gain * u - 2 * a) for at, gain, u, a in zip(level, gains, uu, along, strict=True)
         ]
-        return Turn(fall, rows, gains, least)
+        return Turn(fall, along, uu, level, gains, least)
 
     def turns(self) -> "list[Turn]":
         """Return S of gains that end without a fall, and with each of `DECLINES`."""
@@ -110,12 +112,14 @@ class Sums:
 class Turn:
     """Gains that turn into `fall` an exposure, by tau: what gain fits best, and the S that it leaves.
 
-    S of a gain g is level + g (g uu - 2 along), of the three in each of `rows`. Any gain from the least to
-    the greatest of `GAINS` can be the best.
+    S of a gain g is level + g (g uu - 2 along). Any gain from the least to the greatest of `GAINS` can be the
+    best.
     """
 
     fall: float
-    rows: list[tuple[float, float, float]]
+    along: tuple[float, ...]
+    uu: tuple[float, ...]
+    level: tuple[float, ...]
     gains: list[float]
     least: list[float]
 
@@ -123,7 +127,7 @@ class Turn:
         """Return S by tau, from `first` on, and gain."""
         return [
             level - twice * along + squared * uu
-            for along, uu, level in self.rows[first:]
+            for along, uu, level in zip(self.along[first:], self.uu[first:], self.level[first:], strict=True)
             for twice, squared in _POWERS
         ]
 
@@ -134,7 +138,7 @@ class Turn:
         of the gain nearest to it. Over many exposures with little noise they are told apart so well that a
         steady gain between two values would fit worse than one that is greater and has ended.
         """
-        last = max(0, len(self.rows) - 1)
+        last = max(0, len(self.uu) - 1)
         first = next((tau for tau, least in enumerate(self.least) if least < greatest), last)
         squares = self.squares(first)
         for row, best in enumerate(self.gains[first:]):

@@ -62,7 +62,7 @@ def weigh(series: Series) -> Weighed:
 
     What is done in one workout leaves most exercises as they were, so the latest are remembered.
     """
-    index = [[point.index for point in part] for part in series.parts]
+    index = [[point.shown for point in part] for part in series.parts]
     parts, sums = hold_bad_days(index, NOISE)
     squares = sums.squares(NOISE)
     first, gaining = squares.gaining

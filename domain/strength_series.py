@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import pairwise
 from statistics import median, median_low
+from typing import NamedTuple
 
 from domain.comparison import Body, best_of, strength_shown
 from domain.exposure import Exposure
@@ -32,12 +33,11 @@ MOST_COMING_BACK = 6
 """For so many exposures at most after a layoff the gain is one of coming back, and no part of the series."""
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
-    """The index of an exposure (a natural log, so 0.01 is 1%) and its day."""
+class Point(NamedTuple):
+    """The day of an exposure and the index of the strength shown (a natural log, so 0.01 is 1%)."""
 
     on: date
-    index: float
+    shown: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +52,8 @@ class Series:
     @property
     def points(self) -> tuple[Point, ...]:
         """Return the exposures of all parts."""
+        if len(self.parts) == 1:
+            return self.parts[0]
         return tuple(point for part in self.parts for point in part)
 
 
@@ -81,6 +83,8 @@ def begun_anew(days: Sequence[date], breaks: Sequence[date] = ()) -> list[bool]:
     there is no other, it is one too: it is seen with the next exposure whether that time is the usual one.
     """
     gaps = [(later - earlier).days for earlier, later in pairwise(days)]
+    if not breaks and (not gaps or share_after(max(gaps)) is None):
+        return [False] * len(days)
     anew = [False] * min(1, len(days)) + [_is_layoff(gaps, at) for at in range(len(gaps))]
     for at, (earlier, later) in enumerate(pairwise(days) if breaks else (), start=1):
         anew[at] = anew[at] or any(earlier <= day < later for day in breaks)
@@ -114,18 +118,15 @@ def _points_of(history: Sequence[Exposure], body: Body) -> list[Point]:
 def _without_slips(points: list[Point]) -> list[Point]:
     if len(points) < LEAST_AROUND:
         return points
-    indices = [each.index for each in points]
+    indices = [each.shown for each in points]
     window = 2 * _AROUND + 1
     if len(points) < window:
-        middles = [median(indices)]
+        middles = [median(indices)] * len(points)
     else:
         firsts = range(len(points) - window + 1)
-        middles = [sorted(indices[first : first + window])[_AROUND] for first in firsts]
-    return [
-        point
-        for at, point in enumerate(points)
-        if abs(point.index - middles[min(max(0, at - _AROUND), len(middles) - 1)]) <= SLIP
-    ]
+        inner = [sorted(indices[first : first + window])[_AROUND] for first in firsts]
+        middles = [inner[0]] * _AROUND + inner + [inner[-1]] * _AROUND
+    return [point for point, middle in zip(points, middles, strict=True) if abs(point.shown - middle) <= SLIP]
 
 
 def _in_parts(points: list[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:
@@ -138,10 +139,10 @@ def _in_parts(points: list[Point], breaks: Sequence[date]) -> tuple[tuple[Point,
         if is_anew:
             if part:
                 parts.append(tuple(part))
-                before = median(each.index for each in part[-3:])
+                before = median(each.shown for each in part[-3:])
             part, skipped = [], 0
         if not part and before is not None:
-            if point.index < before - BACK_WITHIN and skipped < MOST_COMING_BACK:
+            if point.shown < before - BACK_WITHIN and skipped < MOST_COMING_BACK:
                 skipped += 1
                 continue
             before = None

@@ -34,7 +34,7 @@ def lifts_of(state: ClientState) -> dict[Key, Lift]:
 def indices_since(state: ClientState, since: date = date.min) -> tuple[tuple[float, ...], ...]:
     """Return the strength indices of each exercise of the present programme from a day on, oldest first."""
     series = [series_of(lift.exposures, lift.body, lift.breaks) for lift in lifts_of(state).values()]
-    found = (tuple(point.index for point in each.points if point.on >= since) for each in series)
+    found = (tuple(point.shown for point in each.points if point.on >= since) for each in series)
     return tuple(each for each in found if each)
 
 

@@ -36,7 +36,7 @@ def strength_over(draft: Draft) -> Points:
         if done[-1][1].on >= since:
             body = Body(mass, describe(exercise).body_share)
             series = series_of([exposure for _, exposure in done], body)
-            shown += [(point.on, exercise, point.index) for point in series.points if point.on >= since]
+            shown += [(point.on, exercise, point.shown) for point in series.points if point.on >= since]
     first: dict[str, float] = {}
     latest: dict[str, float] = {}
     course = {}

@@ -64,7 +64,7 @@ class Gaining:
         self.past: list[Exposure]
         self.past, self.start = lift(truth, seed, which, begun=before)
         self.series: list[Series] = growing(self.past, [] if begun is None else begun.series[:same])
-        self.index = [point.index for point in points_of(self.past)]
+        self.index = [point.shown for point in points_of(self.past)]
         self._weighed: dict[int, Weighed] = {}
         if begun is not None:
             self._weighed = {at: each for at, each in begun._weighed.items() if at < same}

@@ -37,6 +37,8 @@ NOISES = (0.02, 0.03, 0.042)
 STOPS, DECLINES = 0.0, -0.01
 """What the gain turns into."""
 BAD_DAYS = 0.05
+REPEATS = 100
+"""How often something is timed: on a busy machine most times are too long."""
 EXERCISES = 6
 KNOWS = next(iter(KNOWING))
 """The detector that ours is held to."""
@@ -110,6 +112,16 @@ def print_cell(truth: Truth, after: float, lifters: Lifters, *, with_knowing: bo
         line(name, lifters.at_rate(name, 0.1))
 
 
+def fastest(work: Callable[[], object]) -> float:
+    """Return the seconds of the processor that something takes, the least of many times."""
+    times = []
+    for _ in range(REPEATS):
+        began = time.process_time()
+        work()
+        times.append(time.process_time() - began)
+    return min(times)
+
+
 def client_time() -> tuple[float, float]:
     """Return the seconds that a full client's assessment takes, from sets to findings, and its review.
 
@@ -117,20 +129,12 @@ def client_time() -> tuple[float, float]:
     """
     pasts = [lift(Truth(0.01, 0.03), f"time {which}", which, 40)[0] for which in range(8)]
 
-    def fastest(work: Callable[[], object]) -> float:
-        times = []
-        for _ in range(30):
-            began = time.process_time()
-            work()
-            times.append(time.process_time() - began)
-        return min(times)
-
     def assess() -> None:
         weigh.cache_clear()
         standings([series_of(past, Body()) for past in pasts])
 
     found = fastest(assess)
-    indices = tuple(tuple(point.index for point in points_of(past)) for past in pasts)
+    indices = tuple(tuple(point.shown for point in points_of(past)) for past in pasts)
     return found, fastest(lambda: trend(indices))
 
 
@@ -193,10 +197,12 @@ def print_times() -> None:
 
 def timed_loop() -> float:
     """Return the seconds that 100,000 powers in a plain loop take here: what the other times are held to."""
-    began = time.process_time()
-    for step in range(100_000):
-        _ = (1 + step) ** 0.5
-    return time.process_time() - began
+
+    def powers() -> None:
+        for step in range(100_000):
+            _ = (1 + step) ** 0.5
+
+    return fastest(powers)
 
 
 if __name__ == "__main__":

@@ -109,7 +109,7 @@ def test_one_bad_day_is_seldom_taken_for_a_stall(exposures: int) -> None:
     alarms = 0
     for lifter in range(50):
         (points,) = series(exposures, 0.01, seed=f"bad day {lifter}").parts
-        spoilt = (*points[:-1], Point(points[-1].on, points[-1].index - 0.105))
+        spoilt = (*points[:-1], Point(points[-1].on, points[-1].shown - 0.105))
         alarms += alone(Series((spoilt,))).stalled
     print(f"\n{alarms} of 50")
     assert alarms <= 3

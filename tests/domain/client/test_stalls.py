@@ -153,7 +153,7 @@ def counted(life: Life) -> list[int]:
     (lift,) = lifts_of(life.state).values()
     now, before = lift.series()
     points = (*before.points, *now.points)
-    return [round(100 * math.exp(each.index - points[0].index)) for each in points]
+    return [round(100 * math.exp(each.shown - points[0].shown)) for each in points]
 
 
 def pressed(life: Life, loads: dict[int, int]) -> list[int]:
