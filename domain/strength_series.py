@@ -73,7 +73,30 @@ def series_of(history: Sequence[Exposure], body: Body, breaks: Sequence[date] = 
 
     `breaks` are days after which it was begun lighter on purpose, as after an illness or for a deload.
     """
-    return Series(_in_parts(_without_slips(_points_of(history, body)), breaks))
+    return in_series(points_of(history, body), breaks)
+
+
+def in_series(points: Sequence[Point], breaks: Sequence[date] = ()) -> Series:
+    """Return the series of points, oldest first, of which the latest are looked back on."""
+    return Series(_in_parts(_without_slips(points[-MOST_EXPOSURES:]), breaks))
+
+
+def points_of(history: Sequence[Exposure], body: Body, most: int = MOST_EXPOSURES) -> list[Point]:
+    """Return the index of so many of the last exposures, oldest first, that are of one kind with the last."""
+    points: list[Point] = []
+    scale = None
+    for each in reversed(history):
+        counting = each.counting
+        best = counting[0] if len(counting) == 1 else best_of(counting, body)
+        kind = best.load_kind if best.load_kind in ("total", "each") else "body"
+        shared = (best.lowering_only, best.seconds is not None, kind)
+        scale = scale or shared
+        shown = strength_shown(best, body)
+        if shared == scale and shown > 0:
+            points.append(Point(each.on, math.log(shown)))
+        if len(points) == most:
+            break
+    return points[::-1]
 
 
 def begun_anew(days: Sequence[date], breaks: Sequence[date] = ()) -> list[bool]:
@@ -98,24 +121,7 @@ def _is_layoff(gaps: Sequence[int], at: int) -> bool:
     return not others or gaps[at] >= 2 * median_low(others)
 
 
-def _points_of(history: Sequence[Exposure], body: Body) -> list[Point]:
-    points: list[Point] = []
-    scale = None
-    for each in reversed(history):
-        counting = each.counting
-        best = counting[0] if len(counting) == 1 else best_of(counting, body)
-        kind = best.load_kind if best.load_kind in ("total", "each") else "body"
-        shared = (best.lowering_only, best.seconds is not None, kind)
-        scale = scale or shared
-        shown = strength_shown(best, body)
-        if shared == scale and shown > 0:
-            points.append(Point(each.on, math.log(shown)))
-        if len(points) == MOST_EXPOSURES:
-            break
-    return points[::-1]
-
-
-def _without_slips(points: list[Point]) -> list[Point]:
+def _without_slips(points: Sequence[Point]) -> Sequence[Point]:
     if len(points) < LEAST_AROUND:
         return points
     indices = [each.shown for each in points]
@@ -129,7 +135,7 @@ def _without_slips(points: list[Point]) -> list[Point]:
     return [point for point, middle in zip(points, middles, strict=True) if abs(point.shown - middle) <= SLIP]
 
 
-def _in_parts(points: list[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:
+def _in_parts(points: Sequence[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:
     """Return the points in parts, a new one after each break, without those that then only came back."""
     parts: list[tuple[Point, ...]] = []
     part: list[Point] = []

@@ -107,13 +107,14 @@ class Lifters:
         return mine.median / self.at_rate(knowing, mine.false).median
 
     def error(self, of: Callable[["Lifters"], float], seed: str) -> float:
-        """Return the standard error of a number, by drawing lifters anew."""
+        """Return the standard error of a number, by drawing lifters anew; not a number where it often is none."""
         luck, places = Random(seed), range(len(self.steady))
         drawn = (luck.choices(places, k=len(places)) for _ in range(DRAWS))
         found = [
             of(Lifters([self.steady[at] for at in each], [self.turned[at] for at in each])) for each in drawn
         ]
-        return statistics.stdev(found)
+        known = [each for each in found if not math.isnan(each)]
+        return statistics.stdev(known) if 2 * len(known) > len(found) else math.nan
 
 
 def greatest(told: Told, name: str) -> float:

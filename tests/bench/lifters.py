@@ -17,7 +17,7 @@ from domain.exposure import Exposure
 from domain.programme import Prescription, Range
 from domain.sets import TrainingSet
 from domain.strength import one_rep_max, repetitions_at
-from domain.strength_series import Point, Series, series_of
+from domain.strength_series import Series, in_series, points_of
 from domain.target import Target, next_target
 
 LIFTS = (
@@ -38,6 +38,7 @@ SPREAD = 0.3
 """How far (in logs) the gains of a simulated client's other exercises lie about the first one's."""
 DAYS_APART = 4
 START = date(2026, 1, 1)
+EQUIPMENT = default_equipment("kg")
 
 
 @dataclass(frozen=True)
@@ -75,10 +76,10 @@ def lift(
     name, start = LIFTS[which % len(LIFTS)]
     low, high = RANGES[luck.randrange(len(RANGES))]
     first = start * luck.uniform(0.7, 1.3)
-    exercise, equipment = describe(name), default_equipment("kg")
+    exercise = describe(name)
     prescription = Prescription(exercise=name, counted=exercise.counted, range=Range(low=low, high=high))
     wanted = first / one_rep_max(1, prescription.range.middle)
-    load = nearest_loadable(Decimal(round(wanted, 2)), "kg", exercise, equipment)
+    load = nearest_loadable(Decimal(round(wanted, 2)), "kg", exercise, EQUIPMENT)
     past = list(begun)
     for turn in range(exposures):
         today = first * math.exp(truth.strength(turn) + luck.gauss(0, truth.noise))
@@ -88,7 +89,7 @@ def lift(
             continue
         if past:
             target = next_target(
-                prescription, tuple(past[-4:]), unit="kg", equipment=equipment, exercise=exercise
+                prescription, tuple(past[-4:]), unit="kg", equipment=EQUIPMENT, exercise=exercise
             )
             assert isinstance(target, Target)
             load = target.load
@@ -98,11 +99,15 @@ def lift(
     return past, math.log(first)
 
 
-def points_of(past: list[Exposure]) -> list[Point]:
+def index_of(past: Sequence[Exposure]) -> list[float]:
     """Return the index of every exposure, none left out."""
-    return [point for each in past for point in series_of([each], Body()).points]
+    return [point.shown for point in points_of(past, Body(), len(past))]
 
 
-def growing(past: list[Exposure], begun: Sequence[Series] = ()) -> list[Series]:
-    """Return the series as it stands after each exposure; `begun` are those of the first ones."""
-    return [*begun, *(series_of(past[: at + 1], Body()) for at in range(len(begun), len(past)))]
+def growing(past: Sequence[Exposure], begun: Sequence[Series] = ()) -> list[Series]:
+    """Return the series as it stands after each exposure; `begun` are those of the first ones.
+
+    Each exposure's strength is reckoned once; a test holds it against `series_of`.
+    """
+    points = points_of(past, Body(), len(past))
+    return [*begun, *(in_series(points[: at + 1]) for at in range(len(begun), len(past)))]

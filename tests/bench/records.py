@@ -23,8 +23,8 @@ from tests.bench.lifters import (
     WITHIN,
     Truth,
     growing,
+    index_of,
     lift,
-    points_of,
 )
 from tests.bench.seen import NEVER
 
@@ -72,7 +72,7 @@ def client(truth: Truth, seed: str) -> Client:
     exposures = WITHIN + 1 if truth.ends is None else EXPOSURES
     pasts = [lift(each, f"{seed} {which}", which, exposures) for which, each in enumerate((truth, *beside))]
     first, start = pasts[0]
-    known = likelihood_ratio([point.shown for point in points_of(first)], replace(truth, ends=None), start)
+    known = likelihood_ratio(index_of(first), replace(truth, ends=None), start)
     found = Client(truth.ends, known)
     series = [growing(past) for past, _ in pasts]
     for size in SIZES:

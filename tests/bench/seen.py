@@ -15,7 +15,7 @@ from domain.gaining import LEAST_EXPOSURES
 from domain.needed import has_ended
 from domain.strength_series import Series
 from tests.bench.detectors import cusum, likelihood_ratio, no_new_best, not_above_last
-from tests.bench.lifters import EARLIEST, LATEST, SPREAD, WITHIN, Truth, growing, lift, points_of
+from tests.bench.lifters import EARLIEST, LATEST, SPREAD, WITHIN, Truth, growing, index_of, lift
 
 NEVER = 10**6
 WATCHED = 2 * WITHIN + 1
@@ -64,7 +64,7 @@ class Gaining:
         self.past: list[Exposure]
         self.past, self.start = lift(truth, seed, which, begun=before)
         self.series: list[Series] = growing(self.past, [] if begun is None else begun.series[:same])
-        self.index = [point.shown for point in points_of(self.past)]
+        self.index = index_of(self.past)
         self._weighed: dict[int, Weighed] = {}
         if begun is not None:
             self._weighed = {at: each for at, each in begun._weighed.items() if at < same}

@@ -4,9 +4,11 @@ import statistics
 
 import pytest
 
+from domain.comparison import Body
 from domain.gaining import standings
+from domain.strength_series import series_of
 from tests.bench.delays import Alarms, Lifters, threshold_for
-from tests.bench.lifters import WITHIN, Truth, lift
+from tests.bench.lifters import WITHIN, Truth, growing, lift
 from tests.bench.seen import ALONE, KNOWING, NEVER, PLAIN, Gaining, course_of, first_above, others_of, see
 from tests.bench.stalls import lifters_of
 
@@ -34,6 +36,11 @@ def test_one_exercise_is_judged_as_the_engine_judges_it_among_all() -> None:
         for which, own in enumerate((one, *others)):
             beside = [each for each in (one, *others) if each is not own]
             assert own.has_stalled(at, beside) == standings(series)[which].stalled
+
+
+def test_the_series_after_each_exposure_is_the_one_that_the_engine_makes_of_them() -> None:
+    past, _ = lift(Truth(0.02, 0.042, bad_days=0.2), "growing")
+    assert growing(past) == [series_of(past[: at + 1], Body()) for at in range(len(past))]
 
 
 @pytest.mark.parametrize("after", [0.0, -0.01])
