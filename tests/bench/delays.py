@@ -107,7 +107,7 @@ class Lifters:
         return mine.median / self.at_rate(knowing, mine.false).median
 
     def error(self, of: Callable[["Lifters"], float], seed: str) -> float:
-        """Return the standard error of a number, by drawing lifters anew; not a number where it often is none."""
+        """Return the standard error of a number, by drawing lifters anew; nan where it mostly is none."""
         luck, places = Random(seed), range(len(self.steady))
         drawn = (luck.choices(places, k=len(places)) for _ in range(DRAWS))
         found = [

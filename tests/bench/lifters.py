@@ -4,6 +4,7 @@ All seeded: a lifter is its seed, its gain, its noise and where the gain ends.
 """
 
 import math
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -100,7 +101,7 @@ def lift(
 
 
 def index_of(past: Sequence[Exposure]) -> list[float]:
-    """Return the index of every exposure, none left out."""
+    """Return the index of every exposure, even of slips; only one without a rep has none."""
     return [point.shown for point in points_of(past, Body(), len(past))]
 
 
@@ -110,4 +111,5 @@ def growing(past: Sequence[Exposure], begun: Sequence[Series] = ()) -> list[Seri
     Each exposure's strength is reckoned once; a test holds it against `series_of`.
     """
     points = points_of(past, Body(), len(past))
-    return [*begun, *(in_series(points[: at + 1]) for at in range(len(begun), len(past)))]
+    days = [point.on for point in points]
+    return [*begun, *(in_series(points[: bisect_right(days, each.on)]) for each in past[len(begun) :])]
