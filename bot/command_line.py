@@ -1,7 +1,7 @@
 """The commands with their options. Each imports what it needs when it is asked for."""
 
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, Literal
 
 import typer
 
@@ -88,6 +88,19 @@ def import_journal(
 
     wanted = Wanted(client, dry_run, keep_names, month_first, report)
     raise typer.Exit(import_command(file, wanted))
+
+
+@app.command()
+def export(
+    folder: Annotated[Path, typer.Argument(help="Where to write the files.")],
+    *,
+    client: Annotated[list[str] | None, typer.Option(help="Whose journal; all where missing.")] = None,
+    form: Annotated[Literal["csv", "json", "pdf"], typer.Option("--as", help="What to write.")] = "csv",
+) -> None:
+    """Write the journals of clients into a folder, a file each."""
+    from bot.commands.export import export_command
+
+    raise typer.Exit(export_command(folder, tuple(client or ()), form))
 
 
 @app.command()

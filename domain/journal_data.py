@@ -4,7 +4,7 @@
 not change the `version`. Decimals are written as text, so that 60.0 stays what was said.
 """
 
-from datetime import date, datetime
+from datetime import date
 from decimal import Decimal
 from typing import Any, Literal
 
@@ -25,7 +25,7 @@ class SetData(Frozen):
     """One set. `day` is given where it is not the workout's own; `recorded_at` is aware."""
 
     exercise: str
-    load: Decimal = Field(ge=0)
+    load: Decimal
     unit: Unit
     load_kind: LoadKind
     reps: int | None = None
@@ -34,7 +34,7 @@ class SetData(Frozen):
     to_failure: bool | None = None
     in_reserve: Decimal | None = None
     day: date | None = None
-    recorded_at: datetime
+    recorded_at: AwareDatetime
 
 
 class WorkoutData(Frozen):
@@ -43,7 +43,7 @@ class WorkoutData(Frozen):
     day: date
     name: str
     state: WorkoutState
-    round: int
+    round: int = Field(ge=0, le=1_000_000)
     skipped: tuple[str, ...] = ()
     sets: tuple[SetData, ...] = ()
 

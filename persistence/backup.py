@@ -9,13 +9,13 @@ from pathlib import Path
 
 from sqlalchemy import Engine
 
-from persistence.copying import Copied, copy_database
+from persistence.copying import Copied, Progress, copy_database
 from persistence.engine import open_engine, shown_url, telling_trouble
 from persistence.faults import BackupMissing, BackupThere, DatabaseBroken
 from persistence.migrate import migrate
 
 
-def back_up(source: Engine, to: Path) -> Copied:
+def back_up(source: Engine, to: Path, progress: Progress | None = None) -> Copied:
     """Write a backup; others may go on working meanwhile. Raises BackupThere, or as `copy_database` does."""
     if to.exists():
         raise BackupThere(str(to))
@@ -23,7 +23,7 @@ def back_up(source: Engine, to: Path) -> Copied:
     unfinished.unlink(missing_ok=True)
     target = open_engine(f"sqlite:///{unfinished}")
     try:
-        copied = copy_database(source, target)
+        copied = copy_database(source, target, progress)
         check_whole(target)
         with target.connect() as connection:  # one file is all there is: nothing is left in a log beside it
             connection.connection.execute("PRAGMA journal_mode = DELETE")
@@ -35,7 +35,7 @@ def back_up(source: Engine, to: Path) -> Copied:
     return copied
 
 
-def restore(backup: Path, target: Engine) -> Copied:
+def restore(backup: Path, target: Engine, progress: Progress | None = None) -> Copied:
     """Put a backup into an empty database, and bring that up to date. Raises BackupMissing, DatabaseBroken,
     or as `copy_database` does.
     """
@@ -44,7 +44,7 @@ def restore(backup: Path, target: Engine) -> Copied:
     source = open_engine(f"sqlite:///{backup}")
     try:
         check_whole(source)
-        copied = copy_database(source, target)
+        copied = copy_database(source, target, progress)
     finally:
         source.dispose()
     migrate(target)

@@ -5,7 +5,7 @@ the target is built at the same one. All rows go in by one transaction, are coun
 constraint. Only leases stay behind, since whoever held one does not work on the copy.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Any
@@ -57,9 +57,14 @@ class Copied:
     rows: dict[str, int]
 
 
-def copy_database(source: Engine, target: Engine) -> Copied:
+Progress = Callable[[int, int], None]
+"""Told how many rows are done, and how many there are."""
+
+
+def copy_database(source: Engine, target: Engine, progress: Progress | None = None) -> Copied:
     """Copy all of `source` into `target`, which holds no rows, and leave it at the source's step.
 
+    `progress` is told now and then how far it is; it must not touch the databases.
     Raises DatabaseEmpty where there is nothing of ours in the source, DatabaseNewer where its step is not
     known, DatabaseNotEmpty, CopyDiffers where a row is missing, and DatabaseTrouble; the target is then
     without rows.
@@ -74,13 +79,17 @@ def copy_database(source: Engine, target: Engine) -> Copied:
     _refuse_rows(target)
     tables = _tables(source, target)
     with telling_trouble(), _snapshot(source) as given, _unchecked(target) as taken:
+        wanted, done = _counted(given, tables), 0
         for table in tables:
             rows = given.execution_options(stream_results=True).execute(select(table))
             for some in rows.mappings().partitions(AT_ONCE):
                 taken.execute(table.insert(), [dict(row) for row in some])
+                done += len(some)
+                if progress is not None:
+                    progress(done, sum(wanted.values()))
         _leave_leases(taken, tables)
         _count_on(given, taken, tables)
-        wanted, got = _counted(given, tables), _counted(taken, tables)
+        got = _counted(taken, tables)
         if wanted != got:
             raise CopyDiffers(shown_url(target))
     return Copied(got)

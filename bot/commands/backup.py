@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from bot.commands.bar import bar
 from bot.faults import OperatorFault
 from bot.settings import load_settings
 from bot.wording.faults import copied_words, store_fault_words
@@ -21,7 +22,9 @@ def backup_command(file: Path) -> int:
         source = open_engine(load_settings().database)
         try:
             check_whole(source)
-            print(copied_words(back_up(source, file).rows, str(file)))
+            with bar("rows") as progress:
+                copied = back_up(source, file, progress)
+            print(copied_words(copied.rows, str(file)))
         finally:
             source.dispose()
     return 0
@@ -32,7 +35,9 @@ def restore_command(file: Path) -> int:
     with _telling():
         target = open_engine(load_settings().database)
         try:
-            print(copied_words(put_back(file, target).rows, "the database"))
+            with bar("rows") as progress:
+                copied = put_back(file, target, progress)
+            print(copied_words(copied.rows, "the database"))
         finally:
             target.dispose()
     return 0
@@ -43,7 +48,8 @@ def copy_command(to: str) -> int:
     with _telling():
         source, target = open_engine(load_settings().database), open_engine(to)
         try:
-            copied = copy_database(source, target)
+            with bar("rows") as progress:
+                copied = copy_database(source, target, progress)
             migrate(target)
             print(copied_words(copied.rows, "the other database"))
         finally:

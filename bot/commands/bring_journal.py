@@ -8,12 +8,9 @@ import time
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Literal
 from zoneinfo import ZoneInfo
 
-from rich.console import Console
-from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
-
+from bot.commands.bar import bar
 from bot.commands.database import opened
 from bot.desk import LEASE_SECONDS, decider
 from bot.faults import OperatorFault
@@ -28,7 +25,7 @@ from domain.calendar import local_day
 from domain.called import the_one_named
 from domain.incoming import Document, JournalSent
 from domain.old_journal import Found, read_journal
-from domain.old_journal.looking import Looked, look_through
+from domain.old_journal.looking import Looked, has_new, look_through
 from domain.old_journal.showing import shown_of
 from domain.parts import File
 from domain.state import ClientState
@@ -71,7 +68,7 @@ def import_command(path: Path, wanted: Wanted) -> int:
             on=today,
         )
         looked = _shown(state, found, document.name, wanted, part, text)
-        if wanted.dry_run or not takes(looked):
+        if wanted.dry_run or not has_new(state, looked):
             return 0
         order = JournalSent(
             coach=client.coach.number,
@@ -81,13 +78,8 @@ def import_command(path: Path, wanted: Wanted) -> int:
             exercises=dict(looked.exercises),
             month_first=wanted.month_first,
         )
-        _take(store, client.number, store.bring_journal(client.number, document, order, now), looked.to_take)
+        _take(store, client.number, store.bring_journal(client.number, document, order, now))
     return 0
-
-
-def takes(looked: Looked) -> bool:
-    """Return whether there are sets, holds or matters to take."""
-    return looked.to_take > 0 or bool(looked.set_aside or looked.matters)
 
 
 def _document(path: Path) -> Document:
@@ -125,7 +117,7 @@ def _shown(state: ClientState, found: Found, name: str, wanted: Wanted, part: Fi
         raise OperatorFault(names_words(looked.asked))
     kept = {each.name: each.name for each in looked.asked}
     looked = look_through(state, found, kept)
-    shown = {**facts, **shown_of(state, found, looked), "takes": takes(looked)}
+    shown = {**facts, **shown_of(state, found, looked), "takes": has_new(state, looked)}
     print(plain(looked_words(shown, reader, asks=False)))
     if wanted.report is not None:
         content = reading_of(part.model_copy(update={"exercises": kept}), state, text)
@@ -133,25 +125,23 @@ def _shown(state: ClientState, found: Found, name: str, wanted: Wanted, part: Fi
     return looked
 
 
-def _take(store: Store, client: int, change: int, sets: int) -> None:
+def _take(store: Store, client: int, change: int) -> None:
     """Take what is ordered, portion after portion, under a bar. Raises OperatorFault."""
-    columns = (TextColumn("sets"), BarColumn(), MofNCompleteColumn(), TimeRemainingColumn())
-    state: Literal["waiting", "taking", "done"] = "waiting"
-    with Progress(*columns, console=Console(stderr=True)) as progress:
-        bar = progress.add_task("", total=sets)
-        while state != "done":
+    with bar("sets") as progress:
+        goes_on = True
+        while goes_on:
             now = datetime.now(UTC)
             lease = store.claim(client, now, LEASE_SECONDS)
             if lease is None:
                 time.sleep(WAIT_SECONDS)
             else:
                 try:
-                    store.work(lease, now, decider(now))
+                    goes_on = store.work(lease, now, decider(now))
                 except Undecided as fault:
                     raise OperatorFault((journal_fault_words(fault.why, "not taken"),)) from fault
                 finally:
                     store.let_go(lease)
             made = store.brought_in(client, change)
             if made is not None:
-                progress.update(bar, completed=made.taken)
-                state = "done" if made.taken >= made.sets else "taking"
+                progress(made.taken, made.sets)
+                goes_on = goes_on or made.taken < made.sets

@@ -72,3 +72,8 @@ def store_fault_words(fault: StoreFault) -> str:
 def copied_words(rows: dict[str, int], to: str) -> str:
     """Say what was copied, from how many rows there are of each table."""
     return f"{rows['people']} people, {rows['entries']} sets and {rows['inbox']} messages are in {to}."
+
+
+def exported_words(many: int, to: str) -> str:
+    """Say how many journals were written."""
+    return f"{many} {'journal is' if many == 1 else 'journals are'} in {to}."

@@ -22,12 +22,12 @@ from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.workouts import best_fit
 from domain.entry_order import within
 from domain.incoming import JournalSent
-from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord
+from domain.journal import Alert, Entry, ExerciseHold, WorkoutRecord, WorkoutState
 from domain.journal_data import without_message
 from domain.memory import Brought
 from domain.names import name_key
 from domain.old_journal import Found, FoundSet, FoundWorkout, read_journal
-from domain.old_journal.looking import Looked, exercises_of, look_through, without
+from domain.old_journal.looking import Looked, exercises_of, has_new, look_through, stands, without
 from domain.old_journal.names import LEFT_OUT, Meaning, resolved
 from domain.old_journal.showing import shown_of
 from domain.outcome import JournalTaken, JournalTakenOut
@@ -71,7 +71,7 @@ def look(draft: Draft, order: JournalSent, found: Found) -> None:
     if looked.asked:
         ask_name(draft, order, looked.asked)
         return
-    takes = has_new(draft, looked)
+    takes = has_new(draft.state, looked)
     reading = File(
         what="journal reading",
         of=draft.client.number,
@@ -84,22 +84,6 @@ def look(draft: Draft, order: JournalSent, found: Found) -> None:
     buttons = (bring_in(draft, order, "take"), bring_in(draft, order, "leave"))
     facts = shown_of(draft.state, found, looked) | {"takes": takes}
     report(draft, "journal looked at", order, facts, buttons=buttons if takes else (), files=(reading,))
-
-
-def has_new(draft: Draft, looked: Looked) -> bool:
-    """Return whether there is anything that does not stand yet."""
-    is_beside = bool(looked.set_aside or looked.matters)
-    return looked.to_take > 0 or is_beside or has_new_without_sets(draft, looked)
-
-
-def has_new_without_sets(draft: Draft, looked: Looked) -> bool:
-    """Return whether there is a workout missed or skipped that does not stand yet."""
-    return any(not each.sets and not stands(draft, each) for each in looked.workouts)
-
-
-def stands(draft: Draft, workout: FoundWorkout) -> bool:
-    """Return whether there is a workout of that name on that day."""
-    return any((each.on, each.name) == (workout.day, workout.name) for each in draft.state.workouts)
 
 
 def ask_name(draft: Draft, order: JournalSent, asked: Sequence[Meaning]) -> None:
@@ -148,7 +132,7 @@ def begin(draft: Draft, order: JournalSent, found: Found) -> None:
     if found.which_date is not None or looked.asked:
         look(draft, order, found)
         return
-    if not has_new(draft, looked):
+    if not has_new(draft.state, looked):
         look(draft, order, found)
         return
     made = BroughtIn(change=order.change, name=order.name, on=draft.today, sets=looked.to_take)
@@ -264,15 +248,14 @@ def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is
         return best_fit(draft, exercises)
 
     for workout in (part for whole in portion for part in as_ours(draft, whole, fit, is_ours=is_ours)):
-        if not workout.sets and stands(draft, workout):
+        if not workout.sets and stands(draft.state, workout):
             continue
         name = workout.name or BESIDE
         there = standing.get((workout.day, name))
         if there is None or (there.round != workout.round and is_ours) or not workout.sets:
             last += 1
-            there = WorkoutRecord(
-                last, None, name, workout.day, workout.state, workout.round, workout.skipped
-            )
+            state = state_of(draft, workout)
+            there = WorkoutRecord(last, None, name, workout.day, state, workout.round, workout.skipped)
             records.append(there)
             if not is_ours:
                 standing[workout.day, name] = there
@@ -291,6 +274,15 @@ def record(draft: Draft, made: BroughtIn, portion: Iterable[FoundWorkout], *, is
     draft.remember(brought_in=tuple(others), last_entry=number, last_workout=last)
     draft.change(JournalTaken(tuple(records), tuple(entries)))
     return noted
+
+
+def state_of(draft: Draft, workout: FoundWorkout) -> WorkoutState:
+    """Return what becomes of a workout: one under way goes on, unless another does, or one came after it."""
+    if workout.state == "open" and any(
+        each.state == "open" or each.on > workout.day for each in draft.state.workouts
+    ):
+        return "done"
+    return workout.state
 
 
 def joined(ranges: tuple[tuple[int, int], ...], first: int, last: int) -> tuple[tuple[int, int], ...]:

@@ -1,12 +1,12 @@
 """Our own data (JSON) read back into workouts."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 
 from pydantic import ValidationError
 
 from domain.evidence import is_sound
 from domain.journal_data import VERSION, HoldData, JournalData, MatterData, WorkoutData
-from domain.old_journal.found import MOST_SETS, Found, FoundSet, FoundWorkout, RowFault
+from domain.old_journal.found import MOST_SETS, FaultKind, Found, FoundSet, FoundWorkout, RowFault
 from domain.old_journal.table import LONGEST_NAME, Given
 from domain.sets import TrainingSet, is_within_reason
 
@@ -38,22 +38,14 @@ def read_data(text: str, given: Given) -> Found:
     for workout in data.workouts:
         sets: list[FoundSet] = []
         for place, done in enumerate(_sets(workout), row + 1):
-            on = done.done.on
-            if workout.day > given.today or (on is not None and on > given.today):
-                faults.append(RowFault(place, "future", str(on)))
-            elif (done.done.reps is None) == (done.done.seconds is None):
-                faults.append(RowFault(place, "nothing done" if done.done.reps is None else "both"))
-            elif done.done.seconds is not None and done.done.lowering_only:
-                faults.append(RowFault(place, "lowered hold", str(done.done.seconds)))
-            elif not is_within_reason(done.done):
-                faults.append(RowFault(place, "beyond reason", str(done.done.load)))
-            elif not 0 < len(done.done.exercise) <= LONGEST_NAME:
-                faults.append(RowFault(place, "long name", done.done.exercise[:LONGEST_NAME]))
+            fault = _fault_of(done.done, workout.day, given)
+            if fault is not None:
+                faults.append(RowFault(place, *fault))
             else:
                 sets.append(FoundSet(place, done.done, done.kind, done.at))
         row += len(workout.sets)
         if workout.day <= given.today and (sets or not workout.sets):
-            state = "done" if workout.state == "open" else workout.state
+            state = "done" if _has_closed(workout, given) else workout.state
             workouts.append(
                 FoundWorkout(workout.day, workout.name, state, workout.round, workout.skipped, tuple(sets))
             )
@@ -75,6 +67,32 @@ def read_data(text: str, given: Given) -> Found:
         set_aside=tuple(each for each in data.set_aside if _can_be_aside(each, given)),
         matters=tuple(each for each in data.matters if _can_matter(each, given)),
     )
+
+
+def _fault_of(done: TrainingSet, workout_day: date, given: Given) -> tuple[FaultKind, str] | None:
+    """Return why a set cannot be, with what of it is at fault; None where nothing is."""
+    if max(workout_day, done.on or workout_day) > given.today:
+        return "future", str(done.on)
+    if (done.reps is None) == (done.seconds is None):
+        return ("nothing done" if done.reps is None else "both"), ""
+    if done.seconds is not None and done.lowering_only:
+        return "lowered hold", str(done.seconds)
+    if done.amount < 0:
+        return ("reps" if done.seconds is None else "seconds"), str(done.amount)
+    if done.load < 0 or (done.load_kind == "body" and done.load != 0):
+        return "load", str(done.load)
+    if done.rir is not None and done.rir < 0:
+        return "reserve", str(done.rir)
+    if not is_within_reason(done):
+        return "beyond reason", str(done.load)
+    if not 0 < len(done.exercise) <= LONGEST_NAME:
+        return "long name", done.exercise[:LONGEST_NAME]
+    return None
+
+
+def _has_closed(workout: WorkoutData, given: Given) -> bool:
+    """Return whether a workout that was under way has closed by itself since, the day after it being over."""
+    return workout.state == "open" and workout.day + timedelta(days=1) < given.today
 
 
 def _can_be_aside(hold: HoldData, given: Given) -> bool:

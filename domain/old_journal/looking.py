@@ -72,6 +72,20 @@ def look_through(state: ClientState, found: Found, told: Mapping[str, str]) -> L
     )
 
 
+def stands(state: ClientState, workout: FoundWorkout) -> bool:
+    """Return whether there is a workout of that name on that day."""
+    return any((each.on, each.name) == (workout.day, workout.name) for each in state.workouts)
+
+
+def has_new(state: ClientState, looked: Looked) -> bool:
+    """Return whether there is anything that does not stand yet: a set, a workout missed, something beside."""
+    return (
+        looked.to_take > 0
+        or bool(looked.set_aside or looked.matters)
+        or any(not each.sets and not stands(state, each) for each in looked.workouts)
+    )
+
+
 def _held(state: ClientState) -> Iterable[HoldData]:
     return (hold_data(each, state.client.number) for each in state.holds_ever)
 

@@ -1,5 +1,6 @@
 """`backup`, `restore` and `copy`: what they say, and what they refuse in one clear line."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -33,7 +34,10 @@ def test_backed_up_put_back_and_moved(
     copy_command(postgres_url)
     monkeypatch.setenv("KILOPOST_DATABASE", f"sqlite:///{tmp_path / 'again.sqlite3'}")
     restore_command(tmp_path / "backup")
-    said = capsys.readouterr().out.splitlines()
+    out = capsys.readouterr()
+    said, bars = out.out.splitlines(), re.findall(r"rows\D+(\d+)/(\d+)", out.err)
+    assert len(bars) >= 3
+    assert {done == total for done, total in bars[-1:]} == {True}
     assert [line.partition(" are in ")[0] for line in said] == ["2 people, 0 sets and 0 messages"] * 3
     for url in (postgres_url, f"sqlite:///{tmp_path / 'again.sqlite3'}"):
         with opened(url) as store:

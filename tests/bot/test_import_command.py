@@ -10,6 +10,7 @@ from bot.commands.bring_journal import Wanted, import_command
 from bot.commands.database import opened
 from bot.faults import OperatorFault
 from bot.roster import read_roster
+from domain.journal_data import JournalData, WorkoutData
 from tests.bot.test_desk import NOW, ROSTER
 
 WANTED = Wanted("noor", dry_run=False, keep_names=False, month_first=None, report=None)
@@ -36,6 +37,14 @@ def sets_of_noor(url: str) -> int:
         state = store.whole_client(number, number)
         assert state is not None
         return len(state.entries)
+
+
+def workouts_of_noor(url: str) -> list[str]:
+    with opened(url) as store:
+        number = next(person.number for person in store.people() if person.name == "Noor")
+        state = store.whole_client(number, number)
+        assert state is not None
+        return [each.state for each in state.workouts]
 
 
 def test_a_journal_is_taken_in_portions_and_the_coach_can_undo_it(
@@ -74,6 +83,25 @@ def test_a_dry_run_takes_nothing_and_its_report_has_each_row(url: str, tmp_path:
         ["4", "yes", "Wobbler"],
     ]
     assert sets_of_noor(url) == 0
+
+
+def test_workouts_that_were_missed_or_skipped_are_taken_without_a_set(url: str, tmp_path: Path) -> None:
+    days = [date(2023, 1, 1) + timedelta(days=at) for at in range(300)]
+    journal = JournalData(
+        client="Noor",
+        unit="kg",
+        zone="UTC",
+        workouts=tuple(
+            WorkoutData(day=day, name="Pull", state="missed" if at % 2 else "skipped", round=1)
+            for at, day in enumerate(days)
+        ),
+    )
+    path = tmp_path / "missed.json"
+    path.write_text(journal.model_dump_json())
+    assert import_command(path, WANTED) == 0
+    assert workouts_of_noor(url) == ["skipped", "missed"] * 150
+    assert import_command(path, WANTED) == 0
+    assert len(workouts_of_noor(url)) == 300
 
 
 @pytest.mark.parametrize(

@@ -1,6 +1,7 @@
 """The whole journal as data, out and in again through the real store, with what was aside and mattered."""
 
 import asyncio
+import json
 from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 from typing import Any, get_args
@@ -28,25 +29,37 @@ ROLES: st.SearchStrategy[Role] = st.sampled_from(get_args(Role))
 
 
 @st.composite
-def sets(draw: st.DrawFn) -> SetData:
-    kind = draw(KINDS)
+def sets(draw: st.DrawFn, on: date) -> SetData:
+    """Draw a set of any kind: reps, lowering-only reps or a hold, with what is told of the effort."""
+    kind, measure = draw(KINDS), draw(st.sampled_from(["reps", "lowering-only", "seconds"]))
     return SetData(
         exercise=draw(NAMES),
-        load=Decimal(0) if kind == "body" else draw(st.decimals(1, 200, places=1)),
+        load=Decimal(0) if kind == "body" else draw(st.decimals(0, 200, places=1)),
         unit=draw(st.sampled_from(["kg", "lb"])),
         load_kind=kind,
-        reps=draw(st.integers(1, 20)),
+        reps=None if measure == "seconds" else draw(st.integers(0, 20)),
+        seconds=draw(st.integers(1, 300)) if measure == "seconds" else None,
+        lowering_only=measure == "lowering-only",
+        to_failure=draw(st.sampled_from([None, True, False])),
+        in_reserve=draw(st.sampled_from([None, Decimal("1.5"), Decimal(0)])),
+        day=draw(st.sampled_from([None, on - timedelta(days=1)])),
         recorded_at=draw(MOMENTS),
     )
 
 
 @st.composite
 def workouts(draw: st.DrawFn) -> WorkoutData:
-    state = draw(STATES)
-    done = draw(st.lists(sets(), min_size=1, max_size=3)) if state == "done" else []
-    return WorkoutData(
-        day=draw(DAYS), name=draw(st.sampled_from("AB")), state=state, round=1, sets=tuple(done)
-    )
+    state, day = draw(STATES), draw(DAYS)
+    done = draw(st.lists(sets(day), min_size=1, max_size=3)) if state == "done" else []
+    return WorkoutData(day=day, name=draw(st.sampled_from("AB")), state=state, round=1, sets=tuple(done))
+
+
+@st.composite
+def under_way(draw: st.DrawFn) -> WorkoutData:
+    """Draw a workout that is not closed yet: of the day of the import, or the day before."""
+    day = BEGIN.date() - timedelta(days=draw(st.integers(0, 1)))
+    done = draw(st.lists(sets(day), min_size=1, max_size=3))
+    return WorkoutData(day=day, name="A", state="open", round=2, sets=tuple(done))
 
 
 @st.composite
@@ -77,15 +90,24 @@ EVIDENCE: dict[AlertReason, dict[str, Any]] = {
         "beside": [1, {"x": None}],
     },
 }
+ENGINE = {"since": "2026-01-05", "ended": 0.97, "exposures_since": 5, "counted": 14, "noise": 0.031}
+STALLS: tuple[dict[str, Any], ...] = (
+    EVIDENCE["stall"],
+    {**ENGINE, "exercise": "Dip", "workout": "A", "exposures": []},
+    {"since": "2026-01-05", "ended": 0.99, "exercises": ["Dip", "Leg press"], "lifts": [], "was_told": []},
+)
+"""A stall by a rule, by the engine, and of several at once."""
 
 
 @st.composite
 def matters(draw: st.DrawFn) -> MatterData:
     reason, opened, settled = draw(st.sampled_from(sorted(EVIDENCE))), draw(MOMENTS), draw(st.booleans())
+    evidence = draw(st.sampled_from(STALLS)) if reason == "stall" else EVIDENCE[reason]
+    of_one = reason != "stall" or "exercises" not in evidence
     return MatterData(
         reason=reason,
-        exercise="Dip" if reason == "stall" else draw(st.none() | NAMES),
-        evidence=EVIDENCE[reason],
+        exercise=("Dip" if reason == "stall" else draw(st.none() | NAMES)) if of_one else None,
+        evidence=evidence,
         opened_at=opened,
         settled_at=opened + timedelta(hours=3) if settled else None,
         settled_by=draw(ROLES) if settled else None,
@@ -94,15 +116,16 @@ def matters(draw: st.DrawFn) -> MatterData:
 
 
 JOURNALS = st.builds(
-    lambda done, aside, mattered: JournalData(
+    lambda done, going, aside, mattered: JournalData(
         client="Noor",
         unit="kg",
         zone="UTC",
-        workouts=tuple(sorted(done, key=lambda each: each.day)),
+        workouts=(*sorted(done, key=lambda each: each.day), *going),
         set_aside=tuple(aside),
         matters=tuple(mattered),
     ),
     st.lists(workouts(), max_size=4, unique_by=lambda each: (each.day, each.name)),
+    st.lists(under_way(), max_size=1),
     st.lists(holds(), max_size=4),
     st.lists(matters(), max_size=4),
 )
@@ -173,6 +196,73 @@ def test_what_is_open_stays_open_and_goes_with_an_undo_whatever_came_of_it() -> 
         assert beside(room, "Noor") == [0, 0]
         with reading(store._engine) as connection:
             assert connection.execute(select(WordsRow.alert)).scalars().all() == [None]
+
+
+def test_a_workout_under_way_goes_on_where_it_would_have_and_is_done_otherwise() -> None:
+    def journal(days_ago: int) -> str:
+        day = BEGIN.date() - timedelta(days=days_ago)
+        done = SetData(
+            exercise="Leg press", load=Decimal(100), unit="kg", load_kind="total", reps=8, recorded_at=BEGIN
+        )
+        data = JournalData(
+            client="Noor",
+            unit="kg",
+            zone="UTC",
+            workouts=(WorkoutData(day=day, name="All", state="open", round=1, sets=(done,)),),
+        )
+        return data.model_dump_json()
+
+    def states(room: Room) -> list[str]:
+        out = JournalData.model_validate_json(room.file("journal data", "Noor"))
+        return [each.state for each in out.workouts]
+
+    with passing() as store:
+        room = Room(store)
+        room.sends("Noor.json", journal(2))
+        room.presses("Take it in")
+        assert states(room) == ["done"]
+        room.sends("Noor.json", journal(1))
+        room.presses("Take it in")
+        assert states(room) == ["done", "open"]
+        room.sends("Noor.json", journal(0))
+        room.presses("Take it in")
+        assert states(room) == ["done", "open", "done"]
+        asyncio.run(room.stage.wait_until(BEGIN + timedelta(days=2)))
+        assert "open" not in states(room)
+
+
+def test_a_set_that_no_table_could_keep_is_said_with_its_row_and_the_others_are_taken() -> None:
+    good = {
+        "exercise": "Leg press",
+        "load": "100",
+        "unit": "kg",
+        "load_kind": "total",
+        "reps": 8,
+        "recorded_at": "2026-02-01T10:00:00Z",
+    }
+    bad: list[tuple[dict[str, Any], str]] = [
+        ({"reps": -1}, "not a number of reps"),
+        ({"reps": None, "seconds": -5}, "not a time"),
+        ({"load": "-2.5"}, "not a load that I know"),
+        ({"load_kind": "body"}, "not a load that I know"),
+        ({"in_reserve": "-1"}, "not a number of reps in reserve"),
+        ({"reps": 8, "seconds": 8}, "a set has one of them"),
+        ({"reps": None}, "no reps and no seconds"),
+        ({"reps": 10**25}, "more than anybody"),
+        ({"day": "2027-01-01"}, "a day still to come"),
+    ]
+    sets_given = [good, *({**good, **wrong} for wrong, _ in bad)]
+    workout = {"day": "2026-02-01", "name": "All", "state": "done", "round": 1, "sets": sets_given}
+    text = json.dumps({"client": "Noor", "unit": "kg", "zone": "UTC", "workouts": [workout]})
+    with passing() as store:
+        room = Room(store)
+        shown = plain(room.sends("Noor.json", text).text_html)
+        assert f"{len(bad)} rows not taken" in shown
+        for _, why in bad[:8]:
+            assert why in shown
+        assert "Done" in room.presses("Take it in")
+        out = JournalData.model_validate_json(room.file("journal data", "Noor"))
+        assert [each.reps for each in out.workouts[0].sets] == [8]
 
 
 def test_what_cannot_be_is_said_and_not_taken() -> None:
