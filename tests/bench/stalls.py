@@ -10,8 +10,9 @@ The detectors that know the truth have their threshold set in the same run, once
 false alarms of 1 in 10 and once for as many as ours has within 20.
 
 `--lifters N` of each kind, and an eighth as many whole clients; `--short` is a small run, `--stops` leaves
-out declines, `--alone` a client's other exercises, `--bad-days` adds lifters who have such. `--processes N`
-shares the lifters out. All is seeded: `--seed` names other lifters. It takes half an hour of a processor.
+out declines, `--exercises` says how many a client has, `--bad-days` adds lifters who have such.
+`--processes N` shares the lifters out. All is seeded: `--seed` names other lifters. It takes half an hour
+of a processor.
 """
 
 import argparse
@@ -39,7 +40,6 @@ STOPS, DECLINES = 0.0, -0.01
 BAD_DAYS = 0.05
 REPEATS = 100
 """How often something is timed: on a busy machine most times are too long."""
-EXERCISES = 6
 KNOWS = next(iter(KNOWING))
 """The detector that ours is held to."""
 
@@ -144,7 +144,7 @@ def main() -> None:
     parser.add_argument("--lifters", type=int, default=500)
     parser.add_argument("--short", action="store_true")
     parser.add_argument("--stops", action="store_true")
-    parser.add_argument("--alone", action="store_true")
+    parser.add_argument("--exercises", type=int, default=6)
     parser.add_argument("--bad-days", action="store_true")
     parser.add_argument("--gain", type=float, choices=GAINS, help="only this one")
     parser.add_argument("--noise", type=float, choices=NOISES, help="only this one")
@@ -153,7 +153,7 @@ def main() -> None:
     asked = parser.parse_args()
     began = time.monotonic()
     lifters = 30 if asked.short else asked.lifters
-    others = 0 if asked.alone else EXERCISES - 1
+    others = asked.exercises - 1
     print(f"{lifters} lifters of each kind, of clients with {others + 1} exercises, seed {asked.seed!r}")
     print("delays in exposures: of whole ones, taken as half an exposure either side; +- a standard error")
     print(head())
@@ -168,7 +168,7 @@ def main() -> None:
                     print_cell(truth, after, lifters_of(found, after))
                 if asked.bad_days:
                     print_bad_days(truth, seeds, others, by)
-    if not asked.alone:
+    if asked.gain is None and asked.noise is None:
         print_clients(math.ceil(lifters / 8), asked.seed)
     print_times()
     print(f"all in {(time.monotonic() - began) / 60:.0f} minutes")
