@@ -110,6 +110,37 @@ def test_scipy_gives_the_same_seasonal_test(seed: int) -> None:
     assert theil_sen(series) == pytest.approx(float(overall), rel=1e-9)
 
 
+RISING = (
+    (6.3, 6.5, 6.4, 6.9, 6.8, 7.0, 7.3, 7.1),
+    (7.1, 7.0, 7.4, 7.2, 7.7, 7.6, 7.9, 8.1),
+    (5.9, 6.2, 6.1, 6.6, 6.4, 6.9, 6.8, 7.2),
+)
+FALLING_WITH_TIES = (
+    (60.0, 61.0, 61.0, 59.0, 60.0, 58.0),
+    (80.0, 80.0, 82.0, 78.5, 79.0, 79.0),
+    (40.0, 41.0, 41.0, 40.0, 39.5, 40.0),
+)
+TIED = ((1.0, 1.0, 2.0, 2.0), (5.0, 5.0, 4.0, 5.0), (2.0, 2.0, 2.0, 3.0))
+
+
+@pytest.mark.parametrize(
+    ("series", "s", "variance", "p", "slope"),
+    [
+        (RISING, 66, 196.0, 3.436239502718763e-06, 0.15),
+        (FALLING_WITH_TIES, -17, 76.33333333333333, 0.06705365565365295, -0.25),
+        (TIED, 6, 16.666666666666668, 0.22067136191984682, 0.0),
+    ],
+)
+def test_pymannkendall_gives_the_same_seasonal_and_regional_test(
+    series: tuple[tuple[float, ...], ...], s: int, variance: float, p: float, slope: float
+) -> None:
+    """Outputs of pymannkendall 1.4.3 (Hussain & Mahmud 2019): `regional_test`; `seasonal_test` of RISING."""
+    assert sum(map(kendall_s, series)) == s
+    assert sum(map(kendall_variance, series)) == pytest.approx(variance, rel=1e-12)
+    assert normal_p(s, variance)[1] == pytest.approx(p, rel=1e-9)
+    assert theil_sen(series) == pytest.approx(slope, abs=1e-12)
+
+
 @pytest.mark.parametrize(
     "values", [(1.0, 1.0, 2.0, 3.0), (1.0, 2.0, 2.0, 2.0, 3.0), (4.0, 4.0, 1.0, 1.0, 2.0, 2.0)]
 )
