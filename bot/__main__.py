@@ -1,17 +1,24 @@
 """The command line: `kilopost`, or `python -m bot`."""
 
+import gc
 import sys
 from collections.abc import Sequence
+from pathlib import Path
 
 from bot.faults import OperatorFault
 from bot.worked_out import keep_between_runs
 
+NEW_OBJECTS = 20_000
+"""How many come before it is looked which of them nobody needs: next to none of those that a start makes, and
+looking through them often would take a tenth of it."""
+
 
 def main() -> None:
     """Run the command line; a reader that goes away early (as with `head`) is no fault."""
+    gc.set_threshold(NEW_OBJECTS)
     keep_between_runs()
     try:
-        status = _read_at_once(sys.argv[1:])
+        status = _at_once(sys.argv[1:])
         if status is not None:
             sys.exit(status)
         from bot.command_line import app
@@ -26,12 +33,17 @@ def main() -> None:
         sys.exit(141)
 
 
-def _read_at_once(arguments: Sequence[str]) -> int | None:
-    """Read what is to be read and return the status; None where the command is another, or has options.
+def _at_once(arguments: Sequence[str]) -> int | None:
+    """Read what is to be read, or chat, and return the status; None where the command is another, or has
+    other options.
 
     Most of the time that one message takes would else go into what takes options apart.
     """
     match arguments:
+        case ["chat", "--roster", roster] if not roster.startswith("-"):
+            from bot.commands.chat import chat_command
+
+            return chat_command(None, Path(roster))
         case ["read", "--jsonl"]:
             text = None
         case ["read", text] if not text.startswith("-"):

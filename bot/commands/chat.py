@@ -11,7 +11,6 @@ from bot.faults import OperatorFault
 from bot.files.folder import Folder
 from bot.local import LocalChat
 from bot.roster import first_reminder, read_roster
-from bot.settings import load_settings
 from persistence.store import Store
 
 NOBODY = "there is nobody yet: bring people in with «load ROSTER», or try some with «chat --roster FILE»"
@@ -23,11 +22,16 @@ def chat_command(me: str | None, roster: Path | None, files: Path | None = None)
     With a roster the time is that of the first reminder in it. Pictures and files go into the folder `files`,
     or a fresh one. Raises OperatorFault.
     """
-    people = read_roster(roster) if roster else None
-    now = datetime.now(UTC) if people is None else first_reminder(people) or datetime.now(UTC)
-    with opened(load_settings().database) if people is None else passing() as store:
-        if people is not None:
-            store.load_roster(people, now)
+    if roster is None:
+        from bot.settings import load_settings  # noqa: PLC0415 - slow to load, and of no use to those who try it
+
+        with opened(load_settings().database) as store:
+            converse(store, me, datetime.now(UTC), Folder(files))
+        return 0
+    people = read_roster(roster)
+    now = first_reminder(people) or datetime.now(UTC)
+    with passing() as store:
+        store.load_roster(people, now)
         converse(store, me, now, Folder(files))
     return 0
 

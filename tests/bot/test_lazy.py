@@ -12,7 +12,7 @@ HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
     ("module", "heavy"),
     [
         ("bot.commands.serve", (*HEAVY, "pygments")),
-        ("bot.commands.chat", HEAVY),
+        ("bot.commands.chat", (*HEAVY, "pydantic_settings", "typer")),
         ("bot.commands.page", HEAVY),
         ("bot.commands.read", (*HEAVY, "sqlalchemy", "pydantic", "typer")),
     ],
