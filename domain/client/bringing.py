@@ -5,7 +5,7 @@ the coach's hours, and a stall for the rest of the workout, so that what is foun
 message. After it was brought up again a matter is left to the coach's weekly digest.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -78,11 +78,12 @@ def is_left_open(alert: Alert, brought: Brought) -> bool:
     return not brought.again and not (alert.reason == "review" and bool(alert.evidence.get("risen")))
 
 
-def bring_up(draft: Draft) -> None:
+def bring_up(draft: Draft, followed_up: Sequence[Notice] = ()) -> None:
     """Bring to the coach what is due by now; what comes to light at the same time, in one message.
 
     Once a stall is due, those that are only waiting for the workout's end come with it; once a matter is to
-    be brought up again, so are all that would be on the same day of the coach's.
+    be brought up again, so are all that would be on the same day of the coach's. `followed_up` is what became
+    of remedies: of an exercise that has stalled again it comes with the stall.
     """
     draft.note_brought()
     state, now = draft.state, draft.at
@@ -92,8 +93,10 @@ def bring_up(draft: Draft) -> None:
     ripe = [alert for alert in unheard if first_at(state, alert) <= now]
     if any(alert.reason == "stall" for alert in ripe):
         ripe = [alert for alert in unheard if alert in ripe or alert.reason == "stall"]
+    stalled = {each for alert in ripe if alert.reason == "stall" for each in alert.exercises}
+    lead = tuple(each for each in followed_up if stalled & {*each.facts["exercises"]})
     if ripe:
-        draft.bring_to_coach(*ripe)
+        draft.bring_to_coach(*ripe, lead=lead)
         drop_answers(draft, ripe)
     tell_answers(draft)
     again = [
@@ -103,6 +106,9 @@ def bring_up(draft: Draft) -> None:
     ]
     if any(moment <= now for _, moment in again):
         bring_up_again(draft, [alert for alert, moment in again if moment <= now or on_day(draft, moment)])
+    for each in followed_up:
+        if each not in lead:
+            draft.tell_coach(each)
 
 
 def drop_answers(draft: Draft, alerts: list[Alert]) -> None:

@@ -94,10 +94,11 @@ def is_about(tried: Tried, alert: Alert) -> bool:
     return bool({*done_since} & {*alert.exercises}) or (not done_since and not alert.exercises)
 
 
-def follow_up(draft: Draft) -> None:
-    """Tell the coach of each remedy that is due for a look, in the coach's hours."""
+def follow_up(draft: Draft) -> tuple[Notice, ...]:
+    """Return what the coach is to be told of each remedy that is due for a look, in the coach's hours."""
     if draft.at < in_coach_hours(draft.state, draft.at):
-        return
+        return ()
+    notices = []
     for tried, found in list(ripe(draft.state)):
         looked = tried.model_copy(
             update={"result": found.result, "looked": found.exposures, "looked_on": draft.today}
@@ -113,7 +114,8 @@ def follow_up(draft: Draft) -> None:
             "programme": stored.programme.name if stored else None,
             **facts_of(found),
         }
-        draft.tell_coach(Notice(topic="followed up", facts=facts))
+        notices.append(Notice(topic="followed up", facts=facts))
+    return tuple(notices)
 
 
 def ripe(state: ClientState) -> Iterator[tuple[Tried, Found]]:

@@ -229,8 +229,7 @@ def happen(draft: Draft, event: Event) -> None:
         case "rest":
             remind_of_rest(draft)
         case "bring":
-            bring_up(draft)
-            follow_up(draft)
+            bring_up(draft, follow_up(draft))
         case "again":
             remind_again(draft)
 
