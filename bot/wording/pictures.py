@@ -82,9 +82,8 @@ def progress_words(part: Progress, reader: Reader) -> str:
         lines.append(
             f"Last: {set_words(last.set)} on {day_words(last.on)}{_estimate(part.scale, last.value)}."
         )
-    lines += [
-        f"{change.capitalize()}." for change in (change_words(part, " since the first shown"),) if change
-    ]
+    if change := change_words(part, " since the first shown"):
+        lines.append(f"{change.capitalize()}." if last.on == best.on else f"The best is {change}.")
     if part.next_aim is not None:
         lines.append(f"Next aim: {set_words(part.next_aim)}.")
     if part.held_since is not None:

@@ -155,7 +155,8 @@ def main() -> None:
     lifters = 30 if asked.short else asked.lifters
     others = asked.exercises - 1
     print(f"{lifters} lifters of each kind, of clients with {others + 1} exercises, seed {asked.seed!r}")
-    print("delays in exposures: of whole ones, taken as half an exposure either side; +- a standard error")
+    print("delays are whole exposures; medians are of grouped data, each spread over half an exposure either")
+    print("side, for every detector alike; behind +- stand standard errors")
     print(head())
     gains = GAINS[:1] if asked.short else GAINS
     with spread(asked.processes) as by:
