@@ -12,8 +12,9 @@ import signal
 from collections.abc import Awaitable, Callable
 from contextlib import AsyncExitStack
 from datetime import timedelta
+from typing import TYPE_CHECKING
 
-from bot.clock import clock_of
+from bot.clock import Clock, clock_of
 from bot.delivery import Delivery
 from bot.desk import Desk
 from bot.enclosing import made
@@ -22,14 +23,17 @@ from bot.telegram.connection import Connection, closing
 from bot.telegram.incoming import PLATFORM
 from bot.telegram.intake import Intake
 from bot.telegram.polling import Polling
+from bot.telegram.posting import Posting
 from bot.telegram.sending import PACE, TelegramSender
-from bot.telegram.webhook import Posting, Webhook
 from bot.ticking import TICK_SECONDS, Ticking
-from bot.web.figures import Figures
-from bot.web.server import Address, listening
+from bot.web.address import Address
 from bot.wording.menu import FAREWELL, MENU
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
+
+if TYPE_CHECKING:
+    from bot.telegram.webhook import Webhook
+    from bot.web.figures import Figures
 
 DRAIN_SECONDS = 8.0
 SENDERS = 4
@@ -63,7 +67,7 @@ async def serve(
     await asyncio.to_thread(store.take_over, clock())
     desk = Desk(store, clock)
 
-    figures = Figures(store, clock)
+    figures = _figures(store, clock) if monitor else None
 
     def wake_senders() -> None:
         for each in sending:
@@ -76,11 +80,11 @@ async def serve(
         pace=PACE,
         clock=clock,
         enclose=made(store),
-        watcher=figures.sent,
+        watcher=figures.sent if figures else None,
         on_claimed=wake_senders,
     )
     intake = Intake(bot, store, clock, deciding.set, FAREWELL)
-    way_in = Webhook(bot, intake, posting, MENU) if posting else Polling(bot, store, intake, clock, MENU)
+    way_in = _posted(bot, intake, posting) if posting else Polling(bot, store, intake, clock, MENU)
 
     async def decide() -> None:
         if await asyncio.to_thread(desk.clear):
@@ -124,7 +128,9 @@ async def serve(
 
     async with AsyncExitStack() as stack:
         await stack.enter_async_context(closing(bot))  # the way in opens it, and waits for the network
-        if monitor is not None:
+        if monitor is not None and figures is not None:
+            from bot.web.server import listening  # noqa: PLC0415 - as what follows here
+
             stack.enter_context(figures.counting_log())
             address = await stack.enter_async_context(listening(figures.application, monitor))
             log.info("health and figures on %s", address)
@@ -156,6 +162,21 @@ async def serve(
             await asyncio.wait({work}, timeout=DRAIN_SECONDS)
         for task in done:
             task.result()
+
+
+# What listens is some megabytes that a bot which only asks has no use for.
+
+
+def _figures(store: Store, clock: Clock) -> "Figures":
+    from bot.web.figures import Figures  # noqa: PLC0415
+
+    return Figures(store, clock)
+
+
+def _posted(bot: Connection, intake: Intake, posting: Posting) -> "Webhook":
+    from bot.telegram.webhook import Webhook  # noqa: PLC0415
+
+    return Webhook(bot, intake, posting, MENU)
 
 
 async def _all(*steps: Awaitable[object]) -> None:

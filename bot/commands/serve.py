@@ -10,9 +10,9 @@ from bot.serve import serve
 from bot.settings import Settings, host_and_port, load_settings
 from bot.telegram.connection import make_bot
 from bot.telegram.polling import TokenRefusedError
+from bot.telegram.posting import Posting
 from bot.telegram.secrecy import hidden_in_logs
-from bot.telegram.webhook import Posting
-from bot.web.server import Address
+from bot.web.address import Address
 
 
 def serve_command() -> int:

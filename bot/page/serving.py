@@ -14,7 +14,8 @@ from bot.page.moving import MovingClock
 from bot.page.news import News
 from bot.page.routes import Routes
 from bot.page.scenes import Scene
-from bot.web.server import Address, listening
+from bot.web.address import Address
+from bot.web.server import listening
 from bot.wording.page import opening_words
 
 LOOPBACK = "127.0.0.1"

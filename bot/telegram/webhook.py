@@ -9,7 +9,6 @@ import asyncio
 import hmac
 import logging
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any, Final
 from urllib.parse import urlsplit
 
@@ -24,7 +23,8 @@ from bot.telegram.connection import readable
 from bot.telegram.incoming import KINDS_OF_UPDATE
 from bot.telegram.intake import Intake
 from bot.telegram.polling import insist
-from bot.web.server import Address, listening
+from bot.telegram.posting import Posting
+from bot.web.server import listening
 from persistence.faults import StoreFault
 
 SECRET_HEADER: Final = "X-Telegram-Bot-Api-Secret-Token"  # noqa: S105 the name of it, as the platform has it
@@ -33,15 +33,6 @@ AT_ONCE: Final = 20
 """How many updates Telegram may post at the same time."""
 
 _log = logging.getLogger(__name__)
-
-
-@dataclass(frozen=True, slots=True)
-class Posting:
-    """Where Telegram is to post updates (`url`, public), where we listen, and what it has to show."""
-
-    url: str
-    address: Address
-    secret: str
 
 
 class Webhook:

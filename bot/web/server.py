@@ -9,27 +9,15 @@ import contextlib
 import socket
 from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager, contextmanager
-from dataclasses import dataclass
 
 import uvicorn
 from starlette.types import ASGIApp
 
 from bot.faults import OperatorFault
+from bot.web.address import Address
 
 STOP_SECONDS = 3
 """How long a request that has begun may take once the server is to stop."""
-
-
-@dataclass(frozen=True, slots=True)
-class Address:
-    """Where to listen; port 0 lets the machine choose one that is free."""
-
-    host: str
-    port: int
-
-    def __str__(self) -> str:
-        """Return it as it stands in a URL."""
-        return f"[{self.host}]:{self.port}" if ":" in self.host else f"{self.host}:{self.port}"
 
 
 @asynccontextmanager

@@ -23,7 +23,8 @@ from starlette.responses import HTMLResponse, Response
 from starlette.routing import Route
 
 from bot.stage import Stage
-from bot.web.server import Address, listening
+from bot.web.address import Address
+from bot.web.server import listening
 from tests.browser import find_browser
 from tests.page.desk import FIRST_MOMENT, Desk, first_day, first_day_file, served
 from tests.page.long_past import long_past

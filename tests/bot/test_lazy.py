@@ -11,7 +11,7 @@ HEAVY = ("matplotlib", "numpy", "PIL", "fpdf", "dateparser", "alembic")
 @pytest.mark.parametrize(
     ("module", "heavy"),
     [
-        ("bot.commands.serve", (*HEAVY, "pygments")),
+        ("bot.commands.serve", (*HEAVY, "pygments", "uvicorn", "starlette", "prometheus_client")),
         ("bot.commands.chat", (*HEAVY, "pydantic_settings", "typer")),
         ("bot.commands.page", HEAVY),
         ("bot.commands.read", (*HEAVY, "sqlalchemy", "pydantic", "typer")),

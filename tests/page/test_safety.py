@@ -10,7 +10,8 @@ from starlette.routing import Route
 from bot.commands.database import passing
 from bot.page.scenes import Scene
 from bot.play.script import Script, Step
-from bot.web.server import Address, listening
+from bot.web.address import Address
+from bot.web.server import listening
 from tests.page.desk import FIRST_MOMENT, Desk, served
 from tests.test_project import ROOT
 

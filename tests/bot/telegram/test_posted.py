@@ -8,8 +8,9 @@ from sqlalchemy import Engine
 
 from bot.serve import serve
 from bot.telegram.connection import make_bot
-from bot.telegram.webhook import SECRET_HEADER, Posting
-from bot.web.server import Address
+from bot.telegram.posting import Posting
+from bot.telegram.webhook import SECRET_HEADER
+from bot.web.address import Address
 from persistence.store import Store
 from tests.bot.telegram.test_whole import until
 from tests.bot.telegram.village import codes, journal

@@ -11,8 +11,10 @@ from telegram import Bot
 
 from bot.clock import machine_time
 from bot.telegram.intake import Intake
-from bot.telegram.webhook import LARGEST_BYTES, SECRET_HEADER, Posting, Webhook
-from bot.web.server import Address, listening
+from bot.telegram.posting import Posting
+from bot.telegram.webhook import LARGEST_BYTES, SECRET_HEADER, Webhook
+from bot.web.address import Address
+from bot.web.server import listening
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
 from tests.bot.telegram.test_polling import texts

@@ -12,8 +12,9 @@ from prometheus_client.parser import text_string_to_metric_families
 from bot.channel import Rendered, Sent
 from bot.delivery import Delivery
 from bot.enclosing import named
+from bot.web.address import Address
 from bot.web.figures import Figures
-from bot.web.server import Address, listening
+from bot.web.server import listening
 from domain.outcome import Outcome
 from domain.parts import Say, Urgent
 from persistence.faults import DatabaseTrouble

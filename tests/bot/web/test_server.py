@@ -10,7 +10,8 @@ from starlette.responses import PlainTextResponse
 from starlette.routing import Route
 
 from bot.faults import OperatorFault
-from bot.web.server import Address, listening
+from bot.web.address import Address
+from bot.web.server import listening
 
 LOOPBACK = Address("127.0.0.1", 0)
 
