@@ -84,6 +84,34 @@ def clock_of(text: str) -> Clock | None:
     return None
 
 
+_BY = re.compile(
+    r"(?P<much>an hour and a half|half an hour|a quarter of an hour|an hour|two hours|a (?:bit|little)|"
+    r"(?P<count>\d{1,2}) ?(?P<unit>minutes?|mins?|hours?|h)) (?P<way>earlier|sooner|before|later|after)"
+)
+_MINUTES = {
+    "an hour and a half": 90,
+    "half an hour": 30,
+    "a quarter of an hour": 15,
+    "an hour": 60,
+    "two hours": 120,
+}
+_A_BIT = 30
+"""How many minutes "a bit earlier" is. The house's own choice; it is said back, and can be undone."""
+
+
+def moved_clock(text: str, before: time) -> time | None:
+    """Return the time of day that lies as much before or after `before` as `text` says; None: it does not."""
+    found = _BY.fullmatch(" ".join(text.casefold().split()).strip(" .!?"))
+    if found is None:
+        return None
+    minutes = _MINUTES.get(found["much"], _A_BIT)
+    if found["count"]:
+        minutes = int(found["count"]) * (60 if found["unit"].startswith("h") else 1)
+    sign = 1 if found["way"] in {"later", "after"} else -1
+    at = (before.hour * 60 + before.minute + sign * minutes) % (24 * 60)
+    return time(at // 60, at % 60)
+
+
 def clock_in(text: str) -> Clock | None:
     """Return the one time of day that `text` says somewhere; None where it says none, or several."""
     if whole := clock_of(text):

@@ -66,6 +66,8 @@ class CoachMemory(Frozen):
     """The open question which client was meant; it stands beside another that waits."""
     spoken: Spoken | None = None
     last_change: LastChange | None = None
+    changed_before: tuple[LastChange, ...] = ()
+    """What was changed before that, latest last, and was not undone."""
     noted_in: int | None = None
     """The message of the last note, so that it can be forgotten as "that note"."""
     spreads: tuple[Spread, ...] = ()
@@ -83,3 +85,30 @@ class CoachMemory(Frozen):
     """Of a coach who trains, too: in which role she has spoken last."""
     in_which_role: KeptWords | None = None
     """Words of such a coach's that could be of either role, which is asked."""
+
+
+def changes_of(memory: CoachMemory) -> tuple[LastChange, ...]:
+    """Return what was changed and not undone, the latest last."""
+    return (*memory.changed_before, *filter(None, (memory.last_change,)))
+
+
+def with_change(memory: CoachMemory, message: int, client: int) -> tuple[LastChange, ...]:
+    """Return the changes with that of a message for one client more."""
+    *before, last = (LastChange(message=0, clients=()), *changes_of(memory))
+    clients = last.clients if last.message == message else ()
+    kept = before if clients else (*before, last)
+    return (
+        *(each for each in kept if each.clients),
+        LastChange(message=message, clients=(*clients, client)),
+    )
+
+
+def without_change(memory: CoachMemory, message: int, client: int) -> tuple[LastChange, ...]:
+    """Return the changes without that of a message for one client."""
+    left = (
+        each.model_copy(update={"clients": tuple(one for one in each.clients if one != client)})
+        if each.message == message
+        else each
+        for each in changes_of(memory)
+    )
+    return tuple(each for each in left if each.clients)

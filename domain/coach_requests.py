@@ -38,6 +38,8 @@ Kind = Literal[
     "remedies",
     "help",
     "days",
+    "of the sheet",
+    "of erasing",
     "who is on",
 ]
 """What a coach can want, apart from words to be passed on and notes."""

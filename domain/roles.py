@@ -43,6 +43,7 @@ NOT_UNDERSTOOD: frozenset[Topic] = frozenset(
         "say it again",
         "other script",
         "coach unsure",
+        "coach lost",
         "unknown client",
         "button is old",
     }

@@ -1,5 +1,7 @@
 """How much room words take, known before they are written: each is put where it has room."""
 
+from collections import Counter
+from collections.abc import Sequence
 from functools import lru_cache
 from typing import Final, NamedTuple
 
@@ -57,6 +59,43 @@ def cut(text: str, letters: Letters, width: float) -> str:
         fits = room_of(_shortened(text, middle), letters).width <= width
         least, most = (middle, most) if fits else (least, middle - 1)
     return _shortened(text, least)
+
+
+def names_within(names: Sequence[str], letters: Letters, width: float) -> list[str]:
+    """Return names of people such that each fits into so many pixels, and is told from all others.
+
+    Where a name is too long, all but the first word become initials; where it is too long even so, or would
+    then be the same as another's, it is cut in its middle, so that its end is seen.
+    """
+    short = [name if room_of(name, letters).width <= width else _with_initials(name) for name in names]
+    many = Counter(short)
+    return [
+        each
+        if room_of(each, letters).width <= width and (each == name or many[each] == 1)
+        else _cut_in_the_middle(name, letters, width)
+        for name, each in zip(names, short, strict=True)
+    ]
+
+
+def _with_initials(name: str) -> str:
+    first, *others = name.split()
+    return " ".join(
+        (first, *(each if len(each) == 1 or each.isdigit() else f"{each[0]}." for each in others))
+    )
+
+
+def _cut_in_the_middle(name: str, letters: Letters, width: float) -> str:
+    """Return a name with as much of its beginning as fits, and its last letters."""
+    end = name[-_END:]
+    for kept in range(len(name) - _END, 0, -1):
+        short = f"{name[:kept].rstrip()}…{end}"
+        if room_of(short, letters).width <= width:
+            return short
+    return cut(name, letters, width)
+
+
+_END = 4
+"""How many letters of a name's end are seen where it is cut in the middle."""
 
 
 def _shortened(text: str, count: int) -> str:

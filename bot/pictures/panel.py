@@ -14,6 +14,7 @@ from bot.pictures.letters import room_of
 from bot.pictures.style import DPI, GRID, QUIET, SHADE
 
 _TICK, _BESIDE = 3 * POINT, 4 * POINT
+_MORE_PARTS = 4
 
 
 class Place(NamedTuple):
@@ -94,8 +95,7 @@ class Panel:
 
     def mark_numbers(self, most: int, *, whole: bool) -> None:
         """Draw a grid of at most so many parts at round numbers, whole ones on request, and say them."""
-        ticks = _round_numbers(self.up, most, whole=whole)
-        shown = [each for each in ticks if self.up.low <= each <= self.up.high]
+        ticks, shown = self._numbers(most, whole=whole)
         places = places_of(ticks[1] - ticks[0])
         xs: list[float] = []
         ys: list[float] = []
@@ -107,6 +107,18 @@ class Panel:
             foot = y - (room_of(words).up - room_of(words).down) / 2
             self.sheet.write_at(self.left - _BESIDE, foot, words, color=QUIET, ha="right")
         self.sheet.line(xs, ys, color=GRID, linewidth=0.8, zorder=0.5)
+
+    def _numbers(self, most: int, *, whole: bool) -> tuple[list[float], list[float]]:
+        """Return round numbers for a grid, and those of them that lie in the panel: two, if there are any.
+
+        One alone does not say how far apart things are.
+        """
+        for parts in range(most, most + _MORE_PARTS):
+            ticks = _round_numbers(self.up, parts, whole=whole)
+            shown = [each for each in ticks if self.up.low <= each <= self.up.high]
+            if len(shown) > 1:
+                break
+        return ticks, shown
 
     def corners(self, line: Line2D) -> Iterator[tuple[float, float]]:
         """Give the corners of one of the panel's lines, in pixels."""

@@ -8,7 +8,14 @@ from bot.pictures.letters import SMALL_BOLD
 from bot.pictures.panel import Panel, Picture, Place, Span
 from bot.pictures.progress import numbers_of, signs_below, small_course
 from bot.pictures.style import DPI, MARGIN, QUIET, TALLEST_INCHES, TROUBLE, WIDTH_INCHES
-from bot.wording.pictures import change_words, programme_heading, scale_in_short, standing_in_short
+from bot.wording.pictures import (
+    EXERCISES,
+    change_words,
+    programme_heading,
+    scale_in_short,
+    standing_in_short,
+)
+from bot.wording.scripts import of_exercise, shown
 from domain.pictures import ProgrammeProgress, Progress
 
 MOST_PANELS = 12
@@ -23,38 +30,42 @@ _ROWS_WITH_DAYS = 4
 
 def draw_programme(part: ProgrammeProgress) -> Picture:
     """Draw the exercises of a programme, in its order, all over the same days."""
-    shown = part.exercises[:MOST_PANELS]
-    rows = (len(shown) + 1) // 2
+    drawn = part.exercises[:MOST_PANELS]
+    rows = (len(drawn) + 1) // 2
     says_days = rows <= _ROWS_WITH_DAYS
     below = _BELOW + (0 if says_days else _DAYS)
     each = max(_LEAST, min(_HEIGHT, (TALLEST_INCHES - _ABOVE - below) / rows))
     sheet = Sheet(_ABOVE + below + rows * each)
-    first = min(one.points[0][0] for one in shown)
-    last = max(one.points[-1][0] for one in shown)
-    sheet.heading(part.client, programme_heading(part, len(shown), first, last))
+    first = min(one.points[0][0] for one in drawn)
+    last = max(one.points[-1][0] for one in drawn)
+    sheet.heading(shown(part.client, EXERCISES), programme_heading(part, len(drawn), first, last))
     width = (WIDTH_INCHES - 2 * MARGIN - _GAP) / 2
     days = days_between(first, last, most=3, with_year=False)
     panels = []
-    for place, one in enumerate(shown):
+    for place, one in enumerate(drawn):
         left = MARGIN + (place % 2) * (width + _GAP)
         top = sheet.height - _ABOVE - (place // 2) * each
         at = Place(left, top - each + (_DAYS if says_days else 0.08), width, 0)
-        panel = _panel(sheet, one, at._replace(height=top - at.bottom), _across(first, last))
-        panel.mark_days(days, are_said=says_days or place + 2 >= len(shown))
+        called = shown(one.exercise, of_exercise(place + 1))
+        panel = _panel(sheet, one, called, at._replace(height=top - at.bottom), _across(first, last))
+        panel.mark_days(days, are_said=says_days or place + 2 >= len(drawn))
         panels.append(panel)
     signs_below(sheet, 0.1, has_aims=False)
     return Picture(sheet, tuple(panels))
 
 
-def _panel(sheet: Sheet, one: Progress, place: Place, across: Span) -> Panel:
-    """Draw one exercise, its words at the top of its place."""
+def _panel(sheet: Sheet, one: Progress, called: str, place: Place, across: Span) -> Panel:
+    """Draw one exercise, its words at the top of its place; `called` is its name there."""
     left, top, right = place.left, place.bottom + place.height, place.left + place.width
-    told = change_words(one)
-    taken = sheet.write(right, top - 0.13, told, color=QUIET, ha="right").width / DPI + 0.08 if told else 0
-    sheet.write_within(left, top - 0.13, one.exercise, place.width - taken, SMALL_BOLD)
-    sheet.write(left, top - 0.28, scale_in_short(one), color=QUIET)
+    taken = 0.0
     if state := standing_in_short(one):
-        sheet.write(right, top - 0.28, state, SMALL_BOLD, color=TROUBLE, ha="right")
+        written = sheet.write(right, top - 0.13, state, SMALL_BOLD, color=TROUBLE, ha="right")
+        taken = written.width / DPI + 0.08
+    sheet.write_within(left, top - 0.13, called, place.width - taken, SMALL_BOLD)
+    taken = 0.0
+    if told := change_words(one):
+        taken = sheet.write(right, top - 0.28, told, color=QUIET, ha="right").width / DPI + 0.08
+    sheet.write_within(left, top - 0.28, scale_in_short(one), place.width - taken, color=QUIET)
     at = Place(left + 0.3, place.bottom, place.width - 0.3, place.height - _TITLE)
     panel = Panel(sheet, at, across, numbers_of(one, with_aims=False))
     small_course(panel, one)

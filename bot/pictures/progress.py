@@ -16,7 +16,7 @@ from bot.pictures.labels import Labeller
 from bot.pictures.letters import SMALL_BOLD, room_of
 from bot.pictures.panel import Panel, Picture, Place, Span
 from bot.pictures.style import AIMED, DONE, DPI, INK, MARGIN, PAPER, QUIET, TROUBLE, WIDTH_INCHES
-from bot.wording.pictures import SIGN_WORDS, away_words, label_words, mark_words, scale_words
+from bot.wording.pictures import SIGN_WORDS, away_words, label_words, mark_words, scale_words, title_words
 from domain.pictures import Mark, Progress
 
 HEIGHT_INCHES = 4.6
@@ -51,7 +51,7 @@ def draw_progress(part: Progress) -> Picture:
     key = [] if part.small else _key_lines(marks)
     below = 0.46 + (0.3 + _KEY_LINE * len(key) if not part.small else 0)
     sheet = Sheet((SMALL_HEIGHT_INCHES if part.small else HEIGHT_INCHES) + _KEY_LINE * len(key))
-    sheet.heading(part.exercise if part.small else f"{part.exercise}, {part.client}", scale_words(part))
+    sheet.heading(title_words(part), scale_words(part))
     above = 0.72 + (0.24 if marks else 0)
     place = Place(_LEFT, below, WIDTH_INCHES - _LEFT - _RIGHT, sheet.height - below - above)
     panel = course(sheet, place, part, marks)

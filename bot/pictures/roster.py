@@ -6,7 +6,7 @@ from datetime import date
 from matplotlib.collections import LineCollection
 
 from bot.pictures.canvas import PIXELS, POINT, Sheet
-from bot.pictures.letters import SMALL_BOLD, Letters, room_of
+from bot.pictures.letters import SMALL_BOLD, Letters, names_within, room_of
 from bot.pictures.panel import Picture
 from bot.pictures.style import (
     DONE,
@@ -22,6 +22,7 @@ from bot.pictures.style import (
     WIDTH_INCHES,
 )
 from bot.wording.pictures import GLANCE, change_in_short, glance_words, state_in_short, under_glance
+from bot.wording.scripts import of_client, shown
 from domain.pictures import RosterProgress, RosterRow
 
 MOST_IN_ONE = 16
@@ -53,7 +54,7 @@ class _Column:
 _GAP = 0.22
 _WHOLE = WIDTH_INCHES - 2 * MARGIN
 _WIDE = _Column(_WHOLE, name=1.4, change=0.62, state=0.92, text_points=TEXT_POINTS)
-_NARROW = _Column((_WHOLE - _GAP) / 2, name=0.86, change=0.44, state=0.24, text_points=SMALL_POINTS)
+_NARROW = _Column((_WHOLE - _GAP) / 2, name=1.12, change=0.44, state=0.24, text_points=SMALL_POINTS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,20 +86,25 @@ def draw_roster(part: RosterProgress) -> Picture:
     changes = [change for row in rows for _, change in row.points]
     days = max(1, (part.today - part.since).days)
     span = _Span(part.since, days, min(-0.01, *changes, 0.0), max(0.02, *changes, 0.0))
+    names = names_within(
+        [shown(row.client, of_client(place)) for place, row in enumerate(rows, start=1)],
+        Letters(column.text_points),
+        (column.name - 0.08) * DPI,
+    )
     courses = []
     for place, row in enumerate(rows):
         left = MARGIN + (place // deep) * (column.width + _GAP)
         top = sheet.height - _ABOVE - (place % deep) * each
-        _line(sheet, row, column, left, top - 0.5 * each)
+        _line(sheet, row, names[place], column, left, top - 0.5 * each)
         courses.append(_course(row, span, (left + column.name, column.course), (top - each, top)))
     _draw(sheet, courses)
     sheet.write(MARGIN, 0.11, under_glance(len(part.rows) - len(rows)), color=QUIET)
     return Picture(sheet)
 
 
-def _line(sheet: Sheet, row: RosterRow, column: _Column, left: float, middle: float) -> None:
+def _line(sheet: Sheet, row: RosterRow, name: str, column: _Column, left: float, middle: float) -> None:
     base, right = middle - 0.045, left + column.width
-    sheet.write_within(left, base, row.client, column.name - 0.08, Letters(column.text_points))
+    sheet.write(left, base, name, Letters(column.text_points))
     change = change_in_short(row, digits=1 if column is _WIDE else 0)
     sheet.write(right - column.state, base, change, SMALL_BOLD, ha="right")
     if row.matters:

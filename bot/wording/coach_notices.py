@@ -238,6 +238,18 @@ COACH_WORDS: dict[Topic, Words] = {
         "until Monday», «move it to Friday», «can't today», «I'm ill», «no reminders». You see it on the "
         "card. From here you can give a rest day more, set the hour of the reminder, or write."
     ),
+    "of the sheet": lambda facts, _: (
+        "Sets, reps and how often to train stand in the sheet, and loads and aims follow from what was done, "
+        "so nothing is changed. To have it otherwise for "
+        f"{bold(str(facts['client']))} alone, paste the sheet with the change under a name of its own, then "
+        f"say «put {escape(str(facts['client']))} on» that name. In words I can swap an exercise, leave one "
+        "out, give a rest day more or set the reminder."
+    ),
+    "client's own leaving": lambda facts, _: (
+        f"Whether everything about {bold(str(facts['client']))} is erased is for the client alone to say, by "
+        "«leave» in the chat with me; you are told when it happens. «Hand "
+        f"{escape(str(facts['client']))} over to» another coach ends it for you alone."
+    ),
     "who is on": with_names("On {programme}: {names}.", "Nobody is on that programme."),
     "coach unsure": lambda facts, _: (
         f"I am not sure what to do about {bold(str(facts['client']))}. To pass words on, begin with "
@@ -307,6 +319,11 @@ COACH_WORDS: dict[Topic, Words] = {
     ),
     "coach help": lambda facts, _: (
         ("" if facts.get("understood") else "I did not understand that. ") + COACH_HELP
+    ),
+    "coach lost": lambda _facts, _: (
+        "I did not understand that, and nothing is changed. I know «who needs me?», «how is NAME doing?», "
+        "«tell NAME …», changes such as «no deadlifts for NAME until I say so» or «give NAME one more rest "
+        "day», and a sheet that you paste. «Help» has all of it."
     ),
     "which programme": with_names(
         "Which programme? You have: {names}.",  # as it was asked before answers were waited for

@@ -38,7 +38,19 @@ def withheld(part: File) -> str:
     return italic(f"What there is of {escape(part.client)} can no longer be sent to you.")
 
 
+_ACCENTS = ("\u0300", "\u036f")
+"""The first and the last of the accents that stand by themselves."""
+_LONGEST = 60
+"""In letters: of no script more than 240 bytes with the ending, which any system takes."""
+
+
 def file_name(*words: str, ending: str) -> str:
-    """Return a name for a file that any system takes: small letters and digits, joined by hyphens."""
-    plain = unicodedata.normalize("NFKD", "-".join(words)).encode("ascii", "ignore").decode()
-    return f"{re.sub(r'[^a-z0-9]+', '-', plain.lower()).strip('-') or 'file'}.{ending}"
+    """Return a name for a file that any system takes: small letters and digits, joined by hyphens.
+
+    Latin letters lose their accents; those of other scripts stay, as nothing else would be left of a name.
+    """
+    plain = unicodedata.normalize("NFKD", "-".join(words).lower())
+    kept = (each if unicodedata.category(each)[0] in "LNM" else "-" for each in plain)
+    whole = "".join(each for each in kept if not _ACCENTS[0] <= each <= _ACCENTS[1])
+    name = re.sub(r"-+", "-", unicodedata.normalize("NFC", whole))[:_LONGEST].strip("-")
+    return f"{name or 'file'}.{ending}"

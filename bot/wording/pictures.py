@@ -6,9 +6,16 @@ from bot.markup import bold, escape
 from bot.wording.alerts import REMEDIES
 from bot.wording.notice_forms import Facts
 from bot.wording.reader import Reader, day_words, listed, load_words, number, percent_words, set_words
+from bot.wording.scripts import of_client, of_exercise, shown, told
 from domain.pictures import Away, Mark, ProgrammeProgress, Progress, RosterProgress, RosterRow
 from domain.progress import Scale
 from domain.sets import TrainingSet
+
+
+def title_words(part: Progress) -> str:
+    """Say above the picture of one exercise which it is, and whose, as far as its letters can be drawn."""
+    exercise, client = shown(part.exercise, ""), "" if part.small else shown(part.client, "")
+    return ", ".join(filter(None, (exercise, client))) or PROGRESS
 
 
 def scale_words(part: Progress) -> str:
@@ -98,12 +105,11 @@ def programme_progress_words(part: ProgrammeProgress, reader: Reader) -> str:
     """Say how all exercises of a programme have gone, a line each."""
     of = f" on {bold(part.programme)}" if part.programme else ""
     lines = [f"{bold(part.client)}{of}:" if reader.is_coach else f"Your exercises{of}:"]
-    for each in part.exercises:
+    for place, each in enumerate(part.exercises, start=1):
         change = change_words(each)
         held = ", set aside" if each.held_since else ""
-        lines.append(
-            f"{escape(each.exercise)}: best {set_words(each.best.set)}{f', {change}' if change else ''}{held}"
-        )
+        name = escape(told(each.exercise, of_exercise(place)))
+        lines.append(f"{name}: best {set_words(each.best.set)}{f', {change}' if change else ''}{held}")
     if part.waiting:
         lines.append(f"Not done yet: {escape(listed(part.waiting))}.")
     return "\n".join(lines)
@@ -114,15 +120,19 @@ def roster_progress_words(part: RosterProgress) -> str:
     if not part.rows:
         return "No clients yet. Say «invite NAME to PROGRAMME» to bring one in."
     lines = [f"Strength since {day_words(part.since)}, all exercises of a client together:"]
-    return "\n".join([*lines, *(f"{escape(row.client)}: {row_words(row)}" for row in part.rows)])
+    rows = (
+        f"{escape(told(row.client, of_client(place)))}: {row_words(row)}"
+        for place, row in enumerate(part.rows, start=1)
+    )
+    return "\n".join([*lines, *rows])
 
 
-def programme_heading(part: ProgrammeProgress, shown: int, first: date, last: date) -> str:
+def programme_heading(part: ProgrammeProgress, drawn: int, first: date, last: date) -> str:
     """Say which programme a picture is of, how many of its exercises it shows, and of which time."""
     whole = len(part.exercises)
-    count = f"{shown} exercises" if shown == whole else f"{shown} of {whole} exercises"
+    count = f"{drawn} exercises" if drawn == whole else f"{drawn} of {whole} exercises"
     days = f"{_short_day(first, with_year=first.year != last.year)} to {_short_day(last)}"
-    return ", ".join(filter(None, [part.programme, count if whole > 1 else "", days]))
+    return ", ".join(filter(None, [shown(part.programme or "", ""), count if whole > 1 else "", days]))
 
 
 def _short_day(day: date, *, with_year: bool = True) -> str:
@@ -145,7 +155,7 @@ def scale_in_short(part: Progress) -> str:
             return f"added load, {unit}"
 
 
-GLANCE = "Clients at a glance"
+GLANCE, EXERCISES, PROGRESS = "Clients at a glance", "Exercises", "Progress"
 SIGN_WORDS = {"done": "done", "best": "best so far", "aimed": "aimed for"}
 
 

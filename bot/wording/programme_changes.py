@@ -24,7 +24,8 @@ def assigning_words(facts: dict[str, Any]) -> str:
     if facts["without"]:
         blocks.append(f"{_names(facts['without'])}: on no programme so far.")
     count = sum(len(group["clients"]) for group in facts["groups"]) + len(facts["without"])
-    question = "Shall I change it?" if count == 1 else f"Shall I change it for all {count}?"
+    whom = {1: "", 2: " for both"}.get(count, f" for all {count}")
+    question = f"Shall I change it{whom}?"
     return "\n\n".join([*blocks, question])
 
 

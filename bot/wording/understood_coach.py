@@ -37,6 +37,8 @@ COACH_TAKEN_FOR: dict[CoachTakenFor, str] = {
     "remedies": "which remedies have worked",
     "help": "to see what can be asked",
     "days": "another day for a workout, which is for the client to choose",
+    "of the sheet": "other sets, reps, loads or days between workouts, which the sheet has",
+    "of erasing": "to erase a client, which is for the client alone to say",
     "who is on": "who is on a programme",
     "tell": "words to be passed on",
     "note": "a note, for you alone",

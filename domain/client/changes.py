@@ -15,7 +15,7 @@ from domain.client.lines import Line, lines_of
 from domain.client.plans import move_to
 from domain.client.rotation import due
 from domain.client.why import exercises_known
-from domain.clock_words import clock_of
+from domain.clock_words import Clock, clock_of, moved_clock
 from domain.exercises import describe
 from domain.incoming import Changed
 from domain.memory import ByCoach, Swap
@@ -140,7 +140,8 @@ def rest_more(draft: Draft, number: int, days: int) -> None:
 
 def set_reminder(draft: Draft, number: int, clock: str) -> None:
     """Set the hour of the client's reminder; where morning and evening fit, the other one is a button."""
-    said = clock_of(clock)
+    moved = moved_clock(clock, draft.client.remind_at)
+    said = clock_of(clock) if moved is None else Clock((moved,))
     if said is None:
         report(draft, "no such hour for client", said=clock)
         return

@@ -110,7 +110,7 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
         case JournalSent():
             take_journal_sent(draft, order)
         case Released():
-            report(draft, "released" if release(draft) else "already settled")
+            let_train(draft, order)
         case _:
             assert_never(order)
 
@@ -118,6 +118,18 @@ def carry_out(draft: Draft, order: FromCoach) -> None:
 def report(draft: Draft, topic: Topic, **facts: object) -> None:
     """Tell the coach what came of the order."""
     draft.tell_coach(Notice(topic=topic, facts={"client": draft.client.name, **facts}), weight="answer")
+
+
+def let_train(draft: Draft, order: Released) -> None:
+    """Let training begin, or go on after a warning sign: whichever the coach's word was waited for."""
+    signs = [each.number for each in draft.state.alerts if each.reason == "urgent"]
+    if release(draft):
+        report(draft, "released")
+    elif not signs:
+        report(draft, "already settled")
+    else:
+        for number in signs:
+            decided(draft, Decided(coach=order.coach, alert=number, remedy="let train"))
 
 
 def decided(draft: Draft, order: Decided) -> None:

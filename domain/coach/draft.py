@@ -11,14 +11,17 @@ from domain.authority import may_order, own_clients
 from domain.calendar import local_day
 from domain.chosen import after_press
 from domain.coach.waking import next_wake
-from domain.coach_memory import CoachMemory, LastChange, Spoken
-from domain.incoming import Assigned, AtAPress, Changed, FromCoach, JournalSent, PressedIn, Under
+from domain.coach_memory import CoachMemory, LastChange, Spoken, with_change, without_change
+from domain.incoming import Assigned, AtAPress, Changed, FromCoach, JournalSent, PressedIn, Under, Undone
 from domain.memory import Waiting
 from domain.outcome import Change, CoachKept, Order, Outcome
 from domain.parts import Notice, Part, Question, Say, Slot
 from domain.state import Coach, CoachState
 from domain.topics import Topic
 from domain.understood import CoachTakenFor, TakenFor, Understood
+
+CHANGES_KEPT = 20
+"""How many changes «undo» goes back at most. The house's own choice."""
 
 
 class Draft:
@@ -124,9 +127,15 @@ class Draft:
         self.spoke_of(client, exercise)
         begins = isinstance(incoming, JournalSent) and incoming.step == "begin"
         if begins or isinstance(incoming, Changed | Assigned):
-            last = self.memory.last_change
-            others = last.clients if last is not None and last.message == self.message else ()
-            self.remember(last_change=LastChange(message=self.message, clients=(*others, client)))
+            self._remember_changes(with_change(self.memory, self.message, client))
+        elif isinstance(incoming, Undone):
+            self._remember_changes(without_change(self.memory, incoming.change, client))
+
+    def _remember_changes(self, changes: Sequence[LastChange]) -> None:
+        """Remember what «undo» can take back, the latest last."""
+        self.remember(
+            last_change=changes[-1] if changes else None, changed_before=tuple(changes[:-1][-CHANGES_KEPT:])
+        )
 
     def spoke_of(self, client: int, exercise: str = "") -> None:
         """Remember of whom the coach speaks, and of which exercise."""

@@ -18,14 +18,36 @@ CLIENT, CLIENTS = "@client", "@clients"
 
 _BETWEEN = frozenset({",", "and", "&", "+"})
 
+_ALL_OF = (
+    "both",
+    "both the",
+    "both my",
+    "both of the",
+    "both of my",
+    "the two",
+    "my two",
+    "all the",
+    "all my",
+)
+"""What stands before a name that several clients bear where each of them is meant."""
+
 
 @dataclass(frozen=True, slots=True)
 class Name:
-    """A name from token `start` to before `end`, and the clients that it fits, be it several."""
+    """A name from token `start` to before `end`, and the clients that it fits, be it several.
+
+    `is_all`: every one of them is meant, as in "both Noors".
+    """
 
     start: int
     end: int
     fits: tuple[int, ...]
+    is_all: bool = False
+
+    @property
+    def meant(self) -> tuple[tuple[int, ...], ...]:
+        """For each client meant, those of whom it can be."""
+        return tuple((each,) for each in self.fits) if self.is_all else (self.fits,)
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +69,7 @@ class ClientNames:
         found: list[Name] = []
         at = 0
         while at < len(message.tokens):
-            name = self._at(message, at)
+            name = self._all_at(message, at) or self._at(message, at)
             if name is not None:
                 found.append(name)
             at = at + 1 if name is None else name.end
@@ -71,6 +93,20 @@ class ClientNames:
             for number, known in self._known
             if len(said) >= LEAST_BEGINNING and any(way.startswith(said) for way in known)
         )
+
+    def _all_at(self, message: Message, at: int) -> Name | None:
+        """Return the name of which every client is meant who bears it; None where fewer than two do."""
+        for words in _ALL_OF:
+            begin = at + len(words.split())
+            if begin < len(message.tokens) and " ".join(message.texts(at, begin)) == words:
+                fits = tuple(
+                    number
+                    for number, known in self._known
+                    if any(_fits(message.tokens[begin : begin + 1], (word,)) for word in known)
+                )
+                if len(fits) > 1:
+                    return Name(at, begin + 1, fits, is_all=True)
+        return None
 
     def _at(self, message: Message, at: int) -> Name | None:
         best: dict[int, tuple[int, bool]] = {}
@@ -158,7 +194,13 @@ def with_names(message: Message, names: Sequence[Name]) -> Named:
             end = following.end
         first, last = message.tokens[at], message.tokens[end - 1]
         tokens.append(
-            Token(WORD, CLIENT if len(run) == 1 else CLIENTS, first.start, last.end, glued=first.glued)
+            Token(
+                WORD,
+                CLIENT if len(run) == 1 and not name.is_all else CLIENTS,
+                first.start,
+                last.end,
+                glued=first.glued,
+            )
         )
         kept[len(tokens) - 1] = tuple(run)
         at = end

@@ -35,6 +35,16 @@ _DAY = "today|tonight|tomorrow|[on|this] (monday|tuesday|wednesday|thursday|frid
 _REST = "rest|day off|days off|day|days|rest day|rest days|day of rest|days of rest|days rest|day rest"
 _SWAP = "swap|change|replace|switch|trade|substitute|exchange"
 _MOVE = "put|move|switch|change|bring|take|get|update|upgrade"
+_DOCTOR = """
+[,|-|because|since|as|now] [that] [her|his|the|their|a] (doctor|doc|gp|physio|physiotherapist|hospital)
+[has|have] (said|says|cleared|agreed|agrees|okayed|gave|gives|signed|is happy|is fine)
+[she|he|it|her|him|that|its|shes|hes|is|was|the|a]*
+[ok|okay|fine|yes|good|clear|all clear|off|green light|with it|can train|may train]
+"""
+_EARLIER = """
+(an hour|half an hour|a quarter of an hour|a bit|a little|# (minutes|minute|min|mins|hour|hours|h)|two hours|
+an hour and a half) (earlier|later|sooner|before|after)
+"""
 _PLACE = "instead of|in place of|rather than"
 
 _TURNS: tuple[tuple[Kind, str], ...] = (
@@ -87,6 +97,18 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         """,
     ),
     (
+        "of erasing",
+        """
+        (erase|delete|remove|kick [out]|expel|forget|drop|get rid of|throw [out]|fire|dismiss|end with|
+        + unenrol|unenroll) who:{who} [data|everything|account|messages] [from [the|my|our] (list|roster|
+        + clients|bot|group|app)]
+        (erase|delete|remove|forget) (everything|all|all data|all the data|the data|the account) (about|of|on|
+        + from) who:{who}
+        who:{who} (has quit|quit|quits|stopped coming|has left|left|is leaving|leaves|wants out|is out|
+        + wants to (quit|leave|stop))
+        """,
+    ),
+    (
         "help",
         "(help|'/' help|'/' start|hello|hi|hey|what can (i|you) (say|do)|how does this work|commands|menu)",
     ),
@@ -101,6 +123,11 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + from) clock:((_|#) ...4)
         remind who:{all} [at|from] clock:(# ...4)
         remind who:{all} at clock:(_ ...4)
+        remind who:{all} [by] clock:({earlier})
+        who:{all} [reminder|reminders] (should|is to|can|has to) [come|be|get] [by] clock:({earlier})
+        (set|move|change|put|push|shift|make|bring|have|raise|lower) who:{all} (reminder|reminders) [to|by|
+        + back|forward] clock:({earlier})
+        [make] who:{all} (reminder|reminders) [by] clock:({earlier})
         (raise|lower|set|move|change|put|push|shift) [the|a] (reminder|reminders) [time|hour] (of|
         + for) who:{all} [to|at] clock:((_|#) ...4)
         [make] who:{all} (reminder|reminders) [to|at|is|is at|for] clock:((_|#) ...4)
@@ -144,6 +171,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         ({place}) who:{who} exercise:(_ ...4) , instead:(_ ...4)
         """,
     ),
+    ("card", "who:{who} (is|was|are) [now] (back|here|in) [again|from ....4|at work|in the gym]"),
     (
         "back",
         """
@@ -152,6 +180,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (put|bring|let|take|give) exercise:(_ ...4) back [in|into] [the plan] (for|on|to) who:{who}
         (put|bring|give) exercise:(_ ...4) back (in|into|to|on) who:{who} [plan|programme|sheet|workouts]
         (put|bring|give) who:{who} exercise:(_ ...4) back [in]
+        who:{who} exercise:(_ ..2) back [in|on|again]
         exercise:(_ ...4) [is|are] (back|ok|okay|fine|allowed) [in|on] [again] (for|with) who:{who}
         who:{who} (can|may|should|is to|is allowed to|is ok to|is fine to) [do|have|
         + start] exercise:(_ ...4) again
@@ -189,6 +218,8 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         ({move}) ({whoever}) [{are}] (on|with) (an|the|any|one of the) ({older}) ({version}) [of programme:(_
         + ...5)]
         ({move}) ({whoever}) [{are}] (on|with) (an|the|any|one of the) ({older}) ({version}) (on|onto|to)
+        + (the|its|their) (new|newest|latest|newer|current) ({version})
+        ({move}) ({whoever}) [{are}] (on|with) (an|the|any|one of the) ({older}) ({version}) (on|onto|to)
         + [the] [new|newest|latest] [version|one|sheet] [of] programme:(_ ...5)
         ({move}) ({whoever}) (on|onto|to) the (new|newest|latest) ({version}) [of programme:(_ ...5)]
         """,
@@ -203,9 +234,11 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
     (
         "release",
         """
-        (release|clear) who:{who} [to (train|start|begin)|for training]
-        (let|allow) who:{who} [to] (train|start|begin|go) [training|again]
-        who:{who} (may|can) (train|start|begin) [training|again]
+        (release|clear) who:{who} [to (train|start|begin)|for training] [{doctor}]
+        (let|allow) who:{who} [to] (train|start|begin|go|go on) [training|again|on] [{doctor}]
+        who:{who} (may|can|is allowed to|is ok to|is cleared to|is fine to) (train|start|begin|go back to)
+        + [training|again] [{doctor}]
+        who:{who} (is|was) cleared [to (train|start|begin)|for training] [{doctor}]
         """,
     ),
     (
@@ -219,6 +252,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + update|report|details|news|word) (for|of|on|about|from) who:{who}
         [show|show me|give me|see|open] who:{who} [card|status|file|profile|progress|update|summary|
         + overview]
+        who:{who} [,|:|-] how (is|are|was) (she|he|it|they|things|it going) [doing|getting on|going]
         (tell me|show me|say) [more|something|everything] [about|on|how] who:{who} [is doing|is|
         + is getting on|does|did]
         (what about|whats up with|what is up with|whats new with|whats going on with|
@@ -245,6 +279,25 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         [show|show me|give me|see|open] who:{who} (talk|thread|conversation|words|messages|questions|
         + question|answers|answer)
         what (was|were) who:{who} (question|questions|answer|answers|words)
+        """,
+    ),
+    ("sets", "who:{who} [the] (last|latest|recent|past) # ....4"),
+    (
+        "of the sheet",
+        """
+        (lower|raise|increase|reduce|decrease|drop|bump|up|start|begin|set|cut|make|put|change|add) [the]
+        + who:{who} ....5 (#|percent|heavier|lighter|easier|harder|sets|reps|load|loads|weight|weights|target|
+        + aim) ....6
+        who:{who} (should|is to|has to|needs to|must|can|may) [now] (aim|go|do|use|lift|try|start|begin|
+        + take) ....4 (#|percent|heavier|lighter|sets|reps|sets of|reps of) ....6
+        who:{who} ....4 [:|,|-] # [-|to|'/'] [#] (sets|set|reps|rep|rounds|percent) ....8
+        # [-|to|'/'] [#] (sets|set|reps|rep|rounds|kg|lb|kilos|pounds) (for|on|with|of) ....4 who:{who} ....4
+        (give|let|have|make) who:{who} [do] (#|more|fewer|less|another|an extra) [more|extra|fewer|less]
+        + (sets|set|reps|rep) ....6
+        who:{who} (trains|should train|is to train|will train|needs to train|can train) ....6 (#|once|twice|
+        + every|times|days|day) ....6
+        (have|let|make) who:{who} train ....4 (#|once|twice|every|times|days) ....6
+        who:{who} ....8 between [the|her|his|their] (workouts|workout|sessions|trainings|training days)
         """,
     ),
     (
@@ -274,6 +327,8 @@ _LISTS = {
     "version": "version|versions|sheet|sheets|one",
     "older": "older|old|earlier|previous|former",
     "place": _PLACE,
+    "doctor": _DOCTOR.strip().replace("\n", " "),
+    "earlier": _EARLIER.strip().replace("\n", " "),
     "saying": "[that|saying|to say] [:|,|-]",
 }
 _CONTINUED = re.compile(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")

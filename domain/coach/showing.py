@@ -77,7 +77,7 @@ def several_named(draft: Draft, name: str) -> tuple[int, ...]:
     """Return the clients where several are named, each clearly, or all are meant; none where it is one."""
     if name in EVERYONE:
         return tuple(number for number, _ in draft.names)
-    fits = [each.fits for each in ClientNames(draft.names).find(message_of(name))]
+    fits = [fits for each in ClientNames(draft.names).find(message_of(name)) for fits in each.meant]
     clients = dict.fromkeys(each[0] for each in fits if len(each) == 1)
     return tuple(clients) if 1 < len(clients) == len(fits) else ()
 

@@ -21,6 +21,7 @@ from domain.coach.phrases import (
     TELLING_ANYBODY,
 )
 from domain.coach_requests import Kind
+from domain.reading.english import is_english
 from domain.reading.exercise_words import FUNCTION_WORDS
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Found, Pattern
@@ -38,6 +39,7 @@ _NOBODY = (
     | FILLERS
     | words_of(
         """it me you us they them that this everyone everybody things day week gym weather what who
+        im i ive id ill my our sick unwell away everything
         she he her him his note notes invite invitation client clients coach"""
     )
 )
@@ -96,7 +98,18 @@ _WHY = 3
 
 def named_in(text: str, clients: Sequence[tuple[int, str]]) -> tuple[tuple[int, ...], ...]:
     """Return for each client named in `text` those whom the name fits."""
-    return tuple(name.fits for name in ClientNames(clients).find(message_of(text)))
+    return tuple(fits for name in ClientNames(clients).find(message_of(text)) for fits in name.meant)
+
+
+def nearly_named(text: str, clients: Sequence[tuple[int, str]]) -> list[tuple[int, ...]]:
+    """Return whose name, with a slip, each word may be that is no English one."""
+    names = ClientNames(clients)
+    words = [word for word in message_of(text).said if len(word) >= _LEAST_OF_SLIP and not is_english(word)]
+    return [near for word in words if len(near := names.closest([word])) == 1]
+
+
+_LEAST_OF_SLIP = 4
+"""How long a word is at least that is taken for a name with a slip where nothing else says so."""
 
 
 def closest_to(text: str, clients: Sequence[tuple[int, str]]) -> tuple[int, ...]:
@@ -127,7 +140,7 @@ def _told(text: str, named: Named) -> Asked | None:
         if hit is None:
             continue
         if _goes_on_with_a_name(named.message, hit.end):
-            return Asked(kind, unknown=_piece(text, named.message, (hit.end, hit.end + 2)))
+            return Asked(kind, unknown=_piece(text, named.message, (hit.end + 1, hit.end + 2)))
         begin = named.message.tokens[hit.end - 1].end if hit.end else len(text)
         if pattern in NOTES_WITH_NAME and hit.end < len(named.message.tokens):
             begin = named.message.tokens[hit.parts["who"][0]].start
@@ -172,8 +185,8 @@ def _asked(kind: Kind | Telling, text: str, named: Named, hit: Found) -> Asked:
     number = hit.parts.get("n")
     return Asked(
         kind=kind,
-        of=tuple(name.fits for name, _ in names),
-        spans=tuple(span for _, span in names),
+        of=tuple(fits for name, _ in names for fits in name.meant),
+        spans=tuple(span for name, span in names for _ in name.meant),
         everyone="who" in hit.parts and not names,
         pieces={
             name: _piece(text, message, place)

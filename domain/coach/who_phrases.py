@@ -27,6 +27,10 @@ WHO_TURNS: tuple[tuple[WhoKind, str], ...] = (
         (what|whats) [is] (open|waiting|new|on|left|to do|urgent|outstanding|pending) [for|with] [me]
         [is there] anything [open|urgent|new|waiting|to do|i should know|i need to know] [for me]
         any (alerts|matters|news|trouble|problems|issues)
+        [is there] (anything|something) (i should|i need to|i have to|i must|i can|for me to|to) (do|know|see|
+        + look at|settle|deal with|decide|answer)
+        (what|whats) (is|s) (up|new|cooking|happening|going on|the news|the latest)
+        (whats|what) (up|new|happening|going on|next)
         (list|show|show me|see|name|give me|read me) [all] [of] [my|the|our] [own] clients
         how many clients (do i have|have i|have i got|are there|are mine)
         who are [all] my clients
@@ -74,6 +78,8 @@ WHO_TURNS: tuple[tuple[WhoKind, str], ...] = (
         {anyone} [has|is|have] (missed|miss|misses|
         + skipped|skip|behind|late|missing|overdue) [it|a workout|workouts|training|their workout|
         + theirs|out] [yesterday]
+        {anyone} (hasnt|has not|havent|didnt|did not) [been] (train|trained|training|written|wrote|been) (for|
+        + in|since|this|last|the) ....4
         {anyone} (didnt|did not|hasnt|has not|havent) (train|trained|do|done|show|shown|turn|
         + turned) [up|theirs|it] [yesterday]
         [any] missed [workouts]

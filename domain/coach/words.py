@@ -12,6 +12,7 @@ from typing import get_args
 from domain.actions import Words, Write
 from domain.authority import has_client
 from domain.coach.assigning import assign, undo_for_all, update
+from domain.coach.bare import take_bare
 from domain.coach.digest_time import take_digest
 from domain.coach.draft import Draft
 from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_offer
@@ -25,9 +26,9 @@ from domain.coach.programmes import ask_programme, programme_named, programme_na
 from domain.coach.rule import take_rule
 from domain.coach.showing import show
 from domain.coach.spreading import spread
-from domain.coach.taken_for import note_bare_name, note_meant, note_meant_beyond
+from domain.coach.taken_for import note_meant, note_meant_beyond
 from domain.coach.training_too import take_own_training
-from domain.coach.understanding import Asked, asked, closest_to, named_in
+from domain.coach.understanding import Asked, asked, named_in, nearly_named
 from domain.coach.which_client import ask_who, take_who
 from domain.coach.writing import begin_writing_to, pass_on
 from domain.coach_requests import PeopleKind
@@ -41,7 +42,7 @@ from domain.incoming import (
     Told,
     WhyWanted,
 )
-from domain.reading import exercises_named
+from domain.topics import Topic
 from domain.understood import CoachTakenFor, TakenFor
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
@@ -105,7 +106,7 @@ def obey(draft: Draft, text: str) -> None:
     elif request is not None and request.unknown is not None and is_a_name(request.unknown, text):
         draft.take_for("nobody known")
         unknown_client(draft, request.unknown)
-    elif take_bare(draft, text) or ask_of_whom(draft, said):
+    elif take_bare(draft, text, do) or ask_of_whom(draft, said):
         pass
     elif (plain_words := HESITATIONS.sub(blank, text)) != text and plain_words.strip():
         obey(draft, plain_words)
@@ -191,7 +192,11 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
         case "sets":
             draft.order_all(clients, SetsWanted(coach=coach, text=request.rest))
         case "days":
-            say_whose_days(draft, clients[0])
+            say_whose(draft, "client's own days", clients[0])
+        case "of the sheet":
+            say_whose(draft, "of the sheet", clients[0])
+        case "of erasing":
+            say_whose(draft, "client's own leaving", clients[0])
         case "talk":
             draft.order_all(clients, TalkWanted(coach=coach))
         case "release":
@@ -289,12 +294,14 @@ def pass_words(draft: Draft, clients: tuple[int, ...], words: str) -> None:
         draft.order_all(clients, Told(coach=draft.number, text=words))
 
 
-def say_whose_days(draft: Draft, client: int) -> None:
-    """Say that the days are the client's own to move, and what the coach can do about them."""
+def say_whose(draft: Draft, topic: Topic, client: int) -> None:
+    """Say why something is not the coach's to change in words, and what can be done about it."""
     name = draft.name_of(client)
     draft.spoke_of(client)
-    draft.notice("client's own days", client=name)
-    draft.offer(Words(text=f"Give {name} one more rest day"), Write(client=client, alert=0, name=name))
+    draft.notice(topic, client=name)
+    if topic == "client's own days":
+        draft.offer(Words(text=f"Give {name} one more rest day"))
+    draft.offer(Write(client=client, alert=0, name=name))
 
 
 def is_a_name(unknown: str, text: str) -> bool:
@@ -351,30 +358,7 @@ def undo(draft: Draft) -> None:
     if last is None:
         draft.notice("nothing to undo", client=None)
         return
-    draft.remember(last_change=None)
     undo_for_all(draft, last.clients, last.message)
-
-
-def take_bare(draft: Draft, text: str) -> bool:
-    """Take a client's name alone, or with an exercise: "Noor's squats?"; return whether it was that."""
-    near = closest_to(text, draft.names)
-    if len(near) == 1:
-        note_bare_name(draft, "card", near[0])
-        draft.order(near[0], CardWanted(coach=draft.number))
-        return True
-    request = asked(f"show {text}", draft.names)
-    known = tuple(
-        line.exercise
-        for stored in draft.state.programmes
-        for workout in stored.programme.workouts
-        for line in workout.prescriptions
-    )
-    is_of_sets = request is not None and request.kind == "sets" and request.unknown is None
-    if request is None or not is_of_sets or not exercises_named(request.rest, known, {}):
-        return False
-    note_meant_beyond(draft, request)
-    do(draft, request, f"show {text}")
-    return True
 
 
 def not_understood(draft: Draft, text: str, bare: str) -> None:
@@ -384,13 +368,16 @@ def not_understood(draft: Draft, text: str, bare: str) -> None:
         draft.notice("heard")
         return
     draft.take_for("nothing known")
-    named = [fits for fits in named_in(text, draft.names) if len(fits) == 1]
+    named = [fits for fits in named_in(text, draft.names) if len(fits) == 1] or nearly_named(
+        text, draft.names
+    )
     if len(named) == 1:
         name = draft.name_of(named[0][0])
         draft.notice("coach unsure", client=name)
         draft.offer(Words(text=f"How is {name}?"), Words(text="Help"))
     else:
-        draft.notice("coach help", understood=False)
+        draft.notice("coach lost")
+        draft.offer(Words(text="Who needs me?"), Words(text="Help"))
 
 
 def unknown_client(draft: Draft, name: str) -> None:

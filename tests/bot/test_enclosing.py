@@ -133,7 +133,13 @@ def test_a_folder_numbers_what_comes(tmp_path: Path) -> None:
     [
         (("journal", "Noor"), "journal-noor.csv"),
         (("journal", "Zoë / ../Ål"), "journal-zoe-al.csv"),
-        (("", "李"), "file.csv"),
+        (("journal", "李 小龙"), "journal-李-小龙.csv"),
+        (("journal", "Γιώργος"), "journal-γιωργος.csv"),
+        (("journal", "अनिता शर्मा"), "journal-अनिता-शर्मा.csv"),
+        (("journal", "김민준"), "journal-김민준.csv"),
+        (("journal", "نور"), "journal-نور.csv"),
+        (("", "../.. \u202e\x00"), "file.csv"),
+        (("journal", "x" * 500), f"journal-{'x' * 52}.csv"),
     ],
 )
 def test_a_file_has_a_name_that_any_system_takes(words: tuple[str, ...], name: str) -> None:

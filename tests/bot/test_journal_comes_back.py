@@ -142,6 +142,13 @@ def beside(room: Room, of: str) -> list[int]:
         ]
 
 
+def is_barred(room: Room, whose: str) -> bool:
+    """Return whether training waits for the coach's word."""
+    state = room.store.whole_client(room.number[whose], room.number[whose])
+    assert state is not None
+    return state.memory.barred
+
+
 @given(JOURNALS)
 @settings(max_examples=6, deadline=None)
 def test_all_kinds_come_back_as_they_were_and_are_not_doubled(journal: JournalData) -> None:
@@ -191,9 +198,11 @@ def test_what_is_open_stays_open_and_goes_with_an_undo_whatever_came_of_it() -> 
         asyncio.run(room.stage.say("Noor", "leg press 100x10"))
         told = plain(next(each for name, each in reversed(room.heard) if name == "Noor").text_html)
         assert "until" in told
+        assert is_barred(room, "Noor")
         asyncio.run(room.stage.say("Mara", "tell Noor: a little wider"))
         assert "Undone" in room.presses("Undo")
         assert beside(room, "Noor") == [0, 0]
+        assert not is_barred(room, "Noor")
         with reading(store._engine) as connection:
             assert connection.execute(select(WordsRow.alert)).scalars().all() == [None]
 

@@ -132,6 +132,8 @@ PHRASES: dict[str, str] = {
     "assign": "put {name} on Harbour Base",
     "release": "let {name} train",
     "days": "pause {name} for a week",
+    "of the sheet": "lower {name}'s squat by 10%",
+    "of erasing": "erase {name}",
     "picture": "picture of {name}",
     "journal": "journal of {name}",
 }
@@ -176,7 +178,17 @@ def comes_to_nothing(outcome: Outcome) -> bool:
     """Return whether nothing is decided or shown, nor anything waited for, at all."""
     memory = outcome.memory if isinstance(outcome.memory, CoachMemory) else CoachMemory()
     waits = memory.waiting is not None or memory.who is not None
-    shown = {"digest", "file", "roster progress", "notes", "noted", "progress", "client's own days"}
+    shown = {
+        "digest",
+        "file",
+        "roster progress",
+        "notes",
+        "noted",
+        "progress",
+        "client's own days",
+        "of the sheet",
+        "client's own leaving",
+    }
     shows = shown & set(topics(outcome))
     of_others = [say for say in outcome.says if say.to != MARA.number]
     return not (outcome.orders or outcome.changes or waits or shows or of_others)

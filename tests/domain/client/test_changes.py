@@ -138,3 +138,20 @@ def test_another_coach_changes_nothing_and_hears_so() -> None:
     life.hears(Changed(coach=99, change=50, wish=LeaveOutWish(exercise="rows")), at(2))
     assert [(say.to, kinds(say.parts)) for say in life.outcome.says] == [(99, ["not your client"])]
     assert exercises(life, 2) == AS_ON_THE_SHEET
+
+
+@pytest.mark.parametrize(
+    ("clock", "at_last"),
+    [
+        ("an hour earlier", "07:00"),
+        ("half an hour later", "08:30"),
+        ("45 minutes sooner", "07:15"),
+        ("2 hours later", "10:00"),
+        ("a bit earlier", "07:30"),
+        ("9 hours earlier", "23:00"),
+    ],
+)
+def test_the_hour_is_moved_from_where_it_is(clock: str, at_last: str) -> None:
+    life = Life()
+    life.hears(Changed(coach=1, change=70, wish=ReminderWish(clock=clock)), at(2))
+    assert f"{life.state.client.remind_at:%H:%M}" == at_last

@@ -2,7 +2,7 @@
 
 import pytest
 
-from domain.incoming import Decided
+from domain.incoming import Decided, Released
 from domain.parts import AlertPart, Plan, Safety, VerdictPart
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
@@ -86,6 +86,17 @@ def test_after_a_warning_sign_there_is_no_training_until_the_coach_lets_it_go_on
     number = life.state.alerts[0].number
     life.hears(Decided(coach=MARA.number, alert=number, remedy="let train"), at(21))
     assert kinds(life.passes_to(at(22, 9)))[:1] == ["reminder"]
+
+
+def test_the_coachs_words_let_training_go_on_as_the_button_does() -> None:
+    life = Life()
+    life.says("I fainted after the squats", at(2))
+    said = life.hears(Released(coach=MARA.number), at(21))
+    assert kinds(said) == ["let train"]
+    assert (life.state.memory.barred, life.state.alerts) == (False, ())
+    assert kinds(life.to_coach) == ["settled"]
+    life.hears(Released(coach=MARA.number), at(21, 20))
+    assert kinds(life.to_coach) == ["already settled"]
 
 
 def test_no_pain_is_no_pain() -> None:

@@ -5,9 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from domain.actions import Answer
+from domain.actions import Answer, TakeBack
+from domain.coach_memory import CoachMemory
 from domain.decide import hear
-from domain.incoming import Heard, Text
+from domain.incoming import Heard, Pressed, Text
 from domain.notes import Note
 from domain.outcome import CoachKept, InvitationRevoked, Invited, Joined, NoteForgotten, NoteKept, Outcome
 from domain.parts import Notice
@@ -66,3 +67,67 @@ def test_a_coach_is_understood(said: str, wanted: str) -> None:
     if wanted == "question":
         assert any((isinstance(each, Answer) and "Ask" in each.text) or "notes" in getattr(each, "text", "")
                    for say in outcome.says for each in say.buttons)  # fmt: skip
+
+
+BOTH = replace(STATE_OF_MARA, clients=((2, noor()), (3, noor("Noor Haddad")), (4, noor("Piet"))))
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("tell both Noors: the gym is closed", "told 2, told 3"),
+        ("tell both Noors the gym is closed", "told 2, told 3"),
+        ("Both Noors: the gym is closed", "told 2, told 3"),
+        ("no dips for both of my Noors", "changed 2, changed 3"),
+        ("give both Noors one more rest day", "changed 2, changed 3"),
+        ("how are both Noors doing?", "card wanted 2, card wanted 3"),
+        ("tell both Noors and Piet: hi", "told 2, told 3, told 4"),
+        ("notes on both Noors", "notes"),
+        ("journals of both Noors as CSV", "journals coming, file, journals coming, file, journals coming"),
+        ("how is Noor doing?", "card wanted 2"),
+        ("no dips for all the Noors", "changed 2, changed 3"),
+    ],
+)
+def test_both_are_meant_where_several_bear_a_name(said: str, wanted: str) -> None:
+    outcome = hear(BOTH, Heard(9, NOW, Text(text=said)))
+    assert came_to(outcome) == wanted
+
+
+def test_both_of_a_name_that_one_bears_is_that_one() -> None:
+    outcome = hear(STATE_OF_MARA, Heard(9, NOW, Text(text="tell both Noors: hi")))
+    assert came_to(outcome) != "told 2, told 2"
+
+
+def test_undo_goes_back_one_change_after_the_other_and_passes_over_what_a_button_has_undone() -> None:
+    state, undone = STATE_OF_MARA, []
+    for number, said in enumerate(
+        ("no curls for Noor", "no rows for Piet", "give Ana one more rest day"), 10
+    ):
+        outcome = hear(state, Heard(number, NOW, Text(text=said)))
+        assert isinstance(outcome.memory, CoachMemory)
+        state = replace(state, memory=outcome.memory)
+    pressed = Pressed(button="1:0", action=TakeBack(client=4, change=11))
+    outcome = hear(state, Heard(20, NOW, pressed))
+    for number in range(21, 24):
+        undone += [(order.to, getattr(order.incoming, "change", None)) for order in outcome.orders]
+        if isinstance(outcome.memory, CoachMemory):
+            state = replace(state, memory=outcome.memory)
+        outcome = hear(state, Heard(number, NOW, Text(text="undo")))
+    assert undone == [(4, 11), (3, 12), (2, 10)]
+    assert came_to(outcome) == "nothing to undo"
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [("tell Noor and Piet and Bob: hi", "Bob"), ("tell Noor and Bob: hi", "Bob"), ("how is Zed?", "Zed")],
+)
+def test_a_name_that_nobody_bears_is_said_as_it_was_typed(said: str, name: str) -> None:
+    outcome = hear(STATE_OF_MARA, Heard(9, NOW, Text(text=said)))
+    (part,) = outcome.says[0].parts
+    assert isinstance(part, Notice)
+    assert (part.topic, part.facts["name"]) == ("unknown client", name)
+
+
+@pytest.mark.parametrize("said", ["I'm ill this week", "I'm away until Monday", "hand everything to Ines"])
+def test_what_is_no_name_is_not_taken_for_one(said: str) -> None:
+    assert came_to(hear(STATE_OF_MARA, Heard(9, NOW, Text(text=said)))) == "coach lost"
