@@ -130,7 +130,7 @@ SCRIPTS = (
     "สมชาย",
     "Ana 💪",
 )
-"""Greek, Cyrillic, Arabic and Hebrew, which can be drawn; four others, which cannot; and a name with a sign."""
+"""Greek, Cyrillic, Arabic and Hebrew, which can be drawn; four that cannot; and a name with a sign."""
 
 
 @pytest.mark.parametrize("count", [9, 18])
