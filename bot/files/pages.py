@@ -5,7 +5,7 @@ Sans, which comes with matplotlib; they are put into the file, and a sign that t
 """
 
 import logging
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import UTC, datetime
 from functools import cache
 from itertools import groupby, zip_longest
@@ -17,6 +17,9 @@ from fpdf.enums import XPos, YPos
 
 from bot.wording import pages as words
 from bot.wording.reader import NO_BREAK
+from bot.wording.scripts import of_exercise
+from bot.wording.scripts import printed as in_print
+from domain.client.progress import Record, records_of
 from domain.journal import WorkoutRecord
 from domain.sets import TrainingSet
 from domain.state import ClientState
@@ -26,7 +29,7 @@ _MARGIN = 18.0
 """Millimetres, as all lengths here; sizes of letters are in points."""
 _BODY, _HEAD, _TITLE, _FOOT = 9.5, 11.0, 20.0, 8.0
 _LINE = 4.8
-_NAME_WIDTH = 58.0
+_NAME_WIDTH, _MARK_WIDTH = 58.0, 24.0
 _MOST_KEPT = 75.0
 """A workout that is no taller stands on one page."""
 _INK, _QUIET = 30, 95
@@ -34,6 +37,9 @@ _PAGES = "{nb}"
 _UNDATED = datetime(2000, 1, 1, tzinfo=UTC)
 
 logging.getLogger("fontTools").setLevel(logging.ERROR)  # it tells each table that it puts into a file
+
+
+Row = tuple[str, str, str]
 
 
 class _Pages(FPDF):
@@ -65,16 +71,23 @@ class _Pages(FPDF):
         for line in self.wrapped(text, self.epw):
             self.cell(0, height, line, new_x=XPos.LMARGIN, new_y=YPos.NEXT)
 
-    def side_by_side(self, rows: Iterable[tuple[str, str]]) -> None:
-        """Write two texts beside each other, each line of both at the same height."""
-        for left, right in rows:
+    def side_by_side(self, rows: Iterable[Row]) -> None:
+        """Write three texts beside each other, each line of all at the same height; the last at the right."""
+        for left, middle, right in rows:
             self.cell(_NAME_WIDTH, _LINE, left)
-            self.cell(0, _LINE, right, new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+            self.cell(self.epw - _NAME_WIDTH - _MARK_WIDTH, _LINE, middle)
+            self.set_text_color(_QUIET)
+            self.cell(0, _LINE, right, align="R", new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+            self.set_text_color(_INK)
 
-    def in_columns(self, left: str, right: str) -> list[tuple[str, str]]:
-        """Return the lines of two texts that are to stand side by side."""
+    def in_columns(self, left: str, middle: str, right: str) -> list[Row]:
+        """Return the lines of two texts that are to stand side by side, and a few words beside the first."""
         names = self.wrapped(left, _NAME_WIDTH - 3)
-        return list(zip_longest(names, self.wrapped(right, self.epw - _NAME_WIDTH), fillvalue=""))
+        texts = self.wrapped(middle, self.epw - _NAME_WIDTH - _MARK_WIDTH)
+        return [
+            (name, text, "" if at else right)
+            for at, (name, text) in enumerate(zip_longest(names, texts, fillvalue=""))
+        ]
 
     def wrapped(self, text: str, width: float) -> list[str]:
         """Return text in lines of `width` in the letters set; a longer word is cut where the line ends.
@@ -105,27 +118,43 @@ class _Pages(FPDF):
 
 def printed(state: ClientState) -> bytes:
     """Return the journal of `state`, loaded whole, as a PDF."""
-    pages = _Pages(_plain(state.client.name))
-    pages.set_title(f"{words.TITLE}: {_plain(state.client.name)}")
+    client = in_print(_plain(state.client.name), words.CLIENT)
+    records = records_of(state)
+    called = {
+        each.exercise: in_print(_plain(each.exercise), of_exercise(at))
+        for at, each in enumerate(records, start=1)
+    }
+    pages = _Pages(client)
+    pages.set_title(f"{words.TITLE}: {client}")
     pages.set_creation_date(max((entry.at for entry in state.entries), default=_UNDATED))
     pages.add_page()
-    _write_head(pages, state)
+    _write_head(pages, state, called)
     sets: dict[int, list[TrainingSet]] = {each.number: [] for each in state.workouts}
     for entry in sorted(state.entries, key=lambda each: each.order):
         sets[entry.workout].append(entry.set)
     if not state.workouts:
         pages.letters(_BODY)
         pages.text_lines(words.NOTHING)
+    _write_bests(pages, records, called)
+    bests = {each.exercise: each.new_bests for each in records}
     for record in state.workouts:
-        _write_workout(pages, record, sets[record.number])
+        rows = [
+            (
+                called[exercise],
+                _together(_plain(words.exercise_words(done, record.on))),
+                words.NEW_BEST if record.on in bests[exercise] else "",
+            )
+            for exercise, done in _in_order(sets[record.number])
+        ]
+        _write_workout(pages, record, rows)
     return bytes(pages.output())
 
 
-def _write_head(pages: _Pages, state: ClientState) -> None:
+def _write_head(pages: _Pages, state: ClientState, called: Mapping[str, str]) -> None:
     pages.letters(_TITLE, bold=True)
     pages.text_lines(words.TITLE, 10)
     pages.letters(14, bold=True)
-    pages.text_lines(_plain(state.client.name), 7)
+    pages.text_lines(pages.name, 7)
     pages.ln(1)
     pages.letters(_BODY)
     for line in words.head_lines(state):
@@ -137,18 +166,29 @@ def _write_head(pages: _Pages, state: ClientState) -> None:
     pages.ln(1)
     pages.letters(_FOOT, grey=_QUIET)
     pages.text_lines(words.UNITS, 4)
+    if pages.name != _plain(state.client.name) or any(_plain(name) != each for name, each in called.items()):
+        pages.text_lines(words.OTHER_SCRIPT, 4)
     pages.ln(3)
 
 
-def _write_workout(pages: _Pages, record: WorkoutRecord, sets: list[TrainingSet]) -> None:
+def _write_bests(pages: _Pages, records: Sequence[Record], called: Mapping[str, str]) -> None:
+    """Write the best of each exercise, as many as there are, over as many pages as that takes."""
+    if not records:
+        return
+    pages.letters(_HEAD, bold=True)
+    pages.text_lines(words.BESTS, 6)
     pages.letters(_BODY)
-    rows = [
-        line
-        for exercise, done in _in_order(sets)
-        for line in pages.in_columns(
-            _plain(exercise), _together(_plain(words.exercise_words(done, record.on)))
+    for each in records:
+        times = words.times_words(each.times)
+        pages.side_by_side(
+            pages.in_columns(called[each.exercise], _together(_plain(words.best_words(each))), times)
         )
-    ]
+    pages.ln(3)
+
+
+def _write_workout(pages: _Pages, record: WorkoutRecord, exercises: Iterable[Row]) -> None:
+    pages.letters(_BODY)
+    rows = [line for each in exercises for line in pages.in_columns(*each)]
     height = (len(rows) + bool(record.skipped)) * _LINE + 8
     if pages.y + (height if height < _MOST_KEPT else 30) > pages.page_break_trigger:
         pages.add_page()

@@ -2,7 +2,8 @@
 
 from datetime import date
 
-from bot.wording.reader import day_words, listed, sets_words
+from bot.wording.reader import day_words, listed, set_words, sets_words
+from domain.client.progress import Record
 from domain.journal import ExerciseHold, WorkoutRecord
 from domain.sets import TrainingSet
 from domain.state import ClientState
@@ -11,6 +12,14 @@ TITLE = "Training journal"
 NOTHING = "Nothing stands in this journal yet."
 ASIDE = "Set aside at present"
 BESIDE = "Beside the programme"
+BESTS = "Best of each exercise"
+NEW_BEST = "best so far"
+CLIENT = "The client"
+OTHER_SCRIPT = (
+    "Some names are written in letters that these pages do not have; the table of the journal (CSV) has them "
+    "as they were written."
+)
+NOT_COMPARED = "done in ways that cannot be compared"
 UNITS = (
     "Each line is one exercise with its sets in the order done: load × reps, or a hold in seconds (s). Loads "
     "are in the unit in which they were told: kg, or lb (1 lb = 0.45359237 kg). Body weight alone has none."
@@ -55,6 +64,17 @@ def exercise_words(sets: tuple[TrainingSet, ...], workout_day: date) -> str:
     days = sorted({each.on for each in sets if each.on is not None and each.on != workout_day})
     told = f" (on {listed([long_day(each) for each in days])})" if days else ""
     return sets_words(sets) + told
+
+
+def best_words(record: Record) -> str:
+    """Say the best of an exercise, and when that was."""
+    best = record.best
+    return NOT_COMPARED if best is None else f"{set_words(best.set)} on {long_day(best.on)}"
+
+
+def times_words(times: int) -> str:
+    """Say how often something was done."""
+    return {1: "once", 2: "twice"}.get(times, f"{times:,} times")
 
 
 def skipped_words(record: WorkoutRecord) -> str:

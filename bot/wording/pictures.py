@@ -144,7 +144,7 @@ def scale_in_short(part: Progress) -> str:
     unit = part.scale.unit + (" each" if part.scale.load_kind == "each" else "")
     match part.scale.measure:
         case "reps" | "seconds":
-            return scale_words(part).lower()
+            return scale_words(part).lower().removesuffix(" with body weight")
         case "one-rep max":
             return f"est. max, {unit}"
         case "one-rep max with body":

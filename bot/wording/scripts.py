@@ -5,6 +5,8 @@ Chinese, Japanese, Korean, Thai or the scripts of India, would be empty boxes: a
 the words beside it, which a chat shows in any script, say whom or what it stands for.
 """
 
+from collections.abc import Callable
+
 _RANGES = (
     (0x20, 0x7E),
     (0xA0, 0x2AF),
@@ -34,15 +36,31 @@ _RANGES = (
 )
 """The first and the last of what can be shown; tried against the font itself."""
 
+_RIGHT_TO_LEFT = (0x590, 0x6FF)
+
 
 def is_shown(sign: str) -> bool:
     """Return whether the font has a sign."""
     return any(first <= ord(sign) <= last for first, last in _RANGES)
 
 
+def is_printed(sign: str) -> bool:
+    """Return whether a printed page can show a sign: none of a script that runs to the left."""
+    return is_shown(sign) and not _RIGHT_TO_LEFT[0] <= ord(sign) <= _RIGHT_TO_LEFT[1]
+
+
+def printed(text: str, otherwise: str) -> str:
+    """Return a text as `shown` does, for a printed page."""
+    return _left_of(text, otherwise, is_printed)
+
+
 def shown(text: str, otherwise: str) -> str:
     """Return a text without the signs that the font lacks; `otherwise` where that leaves less than half."""
-    left = " ".join("".join(each if is_shown(each) else " " for each in text).split())
+    return _left_of(text, otherwise, is_shown)
+
+
+def _left_of(text: str, otherwise: str, can_be: Callable[[str], bool]) -> str:
+    left = " ".join("".join(each if can_be(each) else " " for each in text).split())
     return left if 2 * len(left.replace(" ", "")) >= len("".join(text.split())) and left else otherwise
 
 

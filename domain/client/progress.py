@@ -1,8 +1,10 @@
 """What a picture of a client's progress shows, from the state as it is."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
-from itertools import pairwise
+from itertools import accumulate, pairwise
+from math import inf
 from zoneinfo import ZoneInfo
 
 from domain.calendar import local_day
@@ -11,6 +13,7 @@ from domain.client.lines import line_named, lines_of
 from domain.client.plan import body_mass_kg, target_for
 from domain.comparison import Body, extra_kg
 from domain.exercises import describe
+from domain.exposure import Exposure
 from domain.layoff import share_after
 from domain.pictures import Away, Mark, ProgrammeProgress, Progress
 from domain.progress import Course, Spot, course_of, fits, value_on
@@ -88,6 +91,38 @@ def programme_progress_of(
         exercises=shown,
         waiting=tuple(name for name in names if name not in done),
     )
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """What stands of one exercise: how often it was done, the best of all, and the days of each new best.
+
+    `best` is None, and there are no days, where it was done in ways that cannot be compared.
+    """
+
+    exercise: str
+    times: int
+    best: Spot | None
+    new_bests: frozenset[date]
+
+
+def records_of(state: ClientState) -> tuple[Record, ...]:
+    """Return what stands of each exercise ever done, in the order in which they were first done."""
+    return tuple(
+        _record(state, exercise, [exposure for _, exposure in done])
+        for exercise, done in exposures_by_exercise(state).items()
+    )
+
+
+def _record(state: ClientState, exercise: str, exposures: Sequence[Exposure]) -> Record:
+    body = Body(body_mass_kg(state), describe(exercise).body_share)
+    course = course_of(exposures, body, state.client.unit, [])
+    if course.scale.is_mixed:
+        return Record(exercise, len(exposures), None, frozenset())
+    highest = [-inf, *accumulate((each.value for each in course.spots), max)]
+    new = (each.on for each, before in zip(course.spots, highest, strict=False) if each.value > before)
+    first = course.spots[0].on
+    return Record(exercise, len(exposures), _best(course), frozenset(on for on in new if on != first))
 
 
 def _aims(

@@ -1,5 +1,6 @@
 """A journal on paper, read back with pypdf, a reader of PDF that has nothing to do with what writes it."""
 
+import warnings
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
@@ -77,3 +78,40 @@ def test_an_empty_journal_and_what_is_set_aside_are_said() -> None:
 def test_any_name_can_be_printed() -> None:
     odd = replace(noor().client, name="Zoë {nb} \x07李\n\u202eא" + "x" * 300)
     assert len(texts(printed(replace(noor(), client=odd)))) == 1
+
+
+def test_the_best_of_each_exercise_stands_first_and_each_new_best_is_marked() -> None:
+    state = journal(noor(), ("Dip", [5, 6, 6, 4, 8]), ("Goblet squat", [9, 8, 8, 8, 8]))
+    (page,) = texts(printed(state))
+    head, _, rest = page.partition("Monday 2 March 2026: Pull")
+    assert "Best of each exercise Dip 8 reps on 14 March 2026 5 times" in head
+    assert "Goblet squat 9 reps on 2 March 2026 5 times" in head
+    assert rest.count("best so far") == 2
+    assert "Dip 6 reps best so far Goblet squat 8 reps Sunday 8 March" in rest
+    assert "Dip 8 reps best so far" in rest
+
+
+def test_what_the_letters_do_not_have_is_stood_for_and_said() -> None:
+    tanaka = replace(noor(), client=replace(noor().client, name="田中 花子"))
+    state = journal(tanaka, ("懸垂", [5]), ("Жим лёжа", [5]), ("تمرين الضغط", [4]))
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        (page,) = texts(printed(state))
+    assert "Training journal The client Coach" in page
+    assert all(name in page for name in ("exercise 1", "Жим лёжа", "exercise 3"))
+    assert "the table of the journal (CSV) has them" in page
+    assert "(CSV)" not in " ".join(texts(printed(state_of(3))))
+
+
+def journal(state: ClientState, *exercises: tuple[str, list[int]]) -> ClientState:
+    """Return the client with workouts, three days apart, with a set of each exercise, of so many reps."""
+    records: list[WorkoutRecord] = []
+    entries: list[Entry] = []
+    for at in range(len(exercises[0][1])):
+        on = FIRST + timedelta(days=3 * at)
+        records.append(WorkoutRecord(at + 1, 7, "Pull", on, "done", at + 1))
+        for name, reps in exercises:
+            done = TrainingSet(name, Decimal(0), "kg", "body", reps=reps[at], on=on)
+            moment = datetime(2026, 3, 2, 12, tzinfo=UTC) + timedelta(days=3 * at)
+            entries.append(Entry(len(entries) + 1, at + 1, 1, done, moment))
+    return replace(state, workouts=tuple(records), entries=tuple(entries))
