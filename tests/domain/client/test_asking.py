@@ -5,8 +5,8 @@ from decimal import Decimal
 import pytest
 
 from domain.parts import Notice, Part
+from tests.domain.client.newcomers import newcomer
 from tests.domain.client.people import Life, at, kinds, noor
-from tests.domain.client.test_joining import newcomer
 
 
 def trained(*rows: str) -> Life:

@@ -8,8 +8,8 @@ from domain.leaving_words import wish_of
 from domain.outcome import Erased
 from domain.parts import File, Notice, Question
 from domain.state import ClientState
+from tests.domain.client.newcomers import newcomer
 from tests.domain.client.people import Life, at, kinds, noor
-from tests.domain.client.test_joining import newcomer
 
 WISHES = {
     "leave": "leave|/leave|I want to leave|I quit|quit|I'm leaving|I'd like to leave the bot|How do I leave?|"
