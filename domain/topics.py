@@ -233,6 +233,7 @@ Topic = Literal[
     "released",
     "client ready",
     "nothing instead",
+    "within reach again",
     "followed up",
     "remedies",
     "coach joined",

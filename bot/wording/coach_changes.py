@@ -10,7 +10,8 @@ from bot.wording.reader import Reader, day_words, listed, set_words
 from bot.wording.safety import place_words
 from bot.wording.why import aimed_words
 from domain.explanation import Aimed
-from domain.parts import Plan, PlanChange
+from domain.parts import Plan
+from domain.plan_lines import PlanChange
 from domain.reach import Reach
 
 _AIMED = TypeAdapter(Aimed)

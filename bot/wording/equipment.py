@@ -18,8 +18,8 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
         known += f" You have {escape(listed(facts['had']))} again."
     lacking = f" You have no {escape(listed(told.lacking, 'or'))}." if told.lacking else ""
     nothing = (
-        f" Your programme has nothing else for {escape(listed(facts['nothing_for']))}: I have told "
-        f"{escape(str(facts['coach']))}."
+        f" Your programme has nothing else for {escape(listed(facts['nothing_for']))}: leave it "
+        f"out. I have told {escape(str(facts['coach']))}."
         if facts.get("nothing_for")
         else ""
     )

@@ -14,7 +14,8 @@ from bot.wording.reader import (
 )
 from bot.wording.reasons import aim_note
 from domain import target_reasons as aims
-from domain.parts import Nudge, Plan, PlanLine, Reminder, TargetPart, VerdictPart
+from domain.parts import Nudge, Plan, Reminder, TargetPart, VerdictPart
+from domain.plan_lines import PlanLine
 from domain.sets import TrainingSet
 
 
@@ -54,7 +55,7 @@ def plan_advice(part: Plan) -> list[str]:
         advice.append(FIRST_LOAD)
     warmed = [{ramp[0].exercise for ramp in line.warm_up} for line in part.lines]
     for first, line in enumerate(part.lines, start=1):
-        if line.straight_into_next and not line.held_for:
+        if line.straight_into_next and not line.is_aside:
             no_rest = f"No rest between {first} and {first + 1}"
             is_said = any(line.exercise in each for each in warmed)
             advice.append(
@@ -72,6 +73,8 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
         details.append(f"in place of {escape(line.instead_of)}")
     if line.held_for:
         details.append(f"set aside because {because(line.held_for)}; leave it until your coach puts it back")
+    elif line.out_of_reach:
+        details.append("leave it out: you have nothing to do it with")
     elif line.target is not None:
         plates = plates_words(line.plates_per_side)
         first, easy = ("first time: ", "; form first, less is fine") if line.first_time else ("", "")
@@ -82,7 +85,7 @@ def plan_line_words(place: int, line: PlanLine, *, paired: bool) -> str:
             details.append(note[0].lower() + note[1:].rstrip("."))
     elif line.find_first_load:
         details.append("first time: find your load")
-    if line.to_beat is not None and not line.held_for:
+    if line.to_beat is not None and not line.is_aside:
         details.append(f"last time {set_words(line.to_beat)}")
     if line.back_to is not None and line.target is not None and line.back_to.load != line.target.load:
         details.append(f"building back to {set_words(line.back_to)}")

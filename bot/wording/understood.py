@@ -23,13 +23,12 @@ from domain.parts import (
     Notice,
     Part,
     Plan,
-    PlanLine,
     Safety,
     TargetPart,
-    TargetReason,
     Urgent,
     VerdictPart,
 )
+from domain.plan_lines import PlanLine, TargetReason
 from domain.programme import Range
 from domain.reach import Reach
 from domain.reading import Heard

@@ -182,7 +182,7 @@ def aims_of(draft: Draft, workout: str, on: date) -> list[object]:
     lines = [
         line
         for line in lines_of(state, workout)
-        if line.held is None and not is_left_out(line, state.memory.left_out)
+        if not line.is_aside and not is_left_out(line, state.memory.left_out)
     ]
     aims = (ahead(state, workout, line, on, None) for line in lines)
     return [facts_of(aim.target) for aim in aims if aim.target is not None and aim.past]

@@ -35,7 +35,9 @@ def explain(draft: Draft, spot: Spot) -> Explanation | None:
     if hold is not None:
         return Explanation(spot.exercise, held=(hold.where, hold.side))
     if spot.record is None:
-        return None if line is None else Explanation(spot.exercise, aimed=_planned(draft, spot.workout, line))
+        if line is None or line.out_of_reach:
+            return None
+        return Explanation(spot.exercise, aimed=_planned(draft, spot.workout, line))
     past = history(state, spot.workout, spot.exercise, until=spot.record)
     verdict = verdict_on(state, past)
     aim = target_for(state, line, past[:-1], spot.record.on) if line is not None and past[1:] else None

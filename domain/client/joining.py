@@ -15,15 +15,14 @@ from typing import Any, Literal
 from domain.calendar import following_days
 from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
+from domain.client.equipping import set_equipment, without_of
 from domain.client.rotation import in_turn
 from domain.client.settings import (
     says_time_here,
-    set_equipment,
     set_hour,
     set_unit,
     set_zone,
     unit_named,
-    without_of,
     zones_said,
 )
 from domain.client.turn import take_turn

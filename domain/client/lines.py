@@ -4,7 +4,7 @@ And which of them are still to be done in a workout that has begun.
 """
 
 from collections.abc import Container
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from domain.client.exposures import sets_done
 from domain.equipment import Equipment
@@ -18,16 +18,25 @@ from domain.state import ClientState
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One exercise to do. `instead_of` is the sheet's exercise that it replaces; a held one is not done."""
+    """One exercise to do. `instead_of` is the sheet's exercise that it replaces.
+
+    One that is `held`, or `out_of_reach` as the client has not got what it is done with, is not done.
+    """
 
     prescription: Prescription
     instead_of: str | None = None
     held: ExerciseHold | None = None
+    out_of_reach: bool = False
 
     @property
     def exercise(self) -> str:
         """The exercise's name."""
         return self.prescription.exercise
+
+    @property
+    def is_aside(self) -> bool:
+        """Whether it is not to be done until something changes: it hurts, or nothing is there for it."""
+        return self.held is not None or self.out_of_reach
 
 
 def lines_of(state: ClientState, workout: str) -> tuple[Line, ...]:
@@ -85,11 +94,11 @@ def is_left_out(line: Line, out: Container[str]) -> bool:
 
 
 def sets_left(state: ClientState, record: WorkoutRecord, line: Line) -> int:
-    """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or held.
+    """Return how many sets of `line` are still to be done in that workout; 0 where it is left out or aside.
 
     Sets of an exercise in its place count too.
     """
-    if line.held is not None or is_left_out(line, not_to_do(state, record)):
+    if line.is_aside or is_left_out(line, not_to_do(state, record)):
         return 0
     done = sum(sets_done(state, record, name) for name in (line.exercise, *in_its_place(line)))
     return max(0, line.prescription.sets - done)
@@ -104,16 +113,20 @@ def in_its_place(line: Line) -> tuple[str, ...]:
 
 def line_for(state: ClientState, prescription: Prescription) -> Line:
     """Return what this client does of a prescription."""
-    chosen = swapped(state, prescription) or lacking(state.client.equipment, prescription)
+    equipment = state.client.equipment
+    chosen = swapped(state, prescription) or lacking(equipment, prescription)
     line = instead(prescription, chosen) if chosen else Line(prescription)
+    if cannot_do(equipment, line.exercise):
+        line = replace(line, out_of_reach=True)
     held = hold_in_place_of(state, prescription, line.exercise)
     if held is None:
         return line
     for alternative in prescription.alternatives:
         is_free = hold_in_place_of(state, prescription, alternative.exercise) is None
+        is_free = is_free and not cannot_do(equipment, alternative.exercise)
         if spares(alternative, held.where) and is_free:
             return instead(prescription, alternative)
-    return Line(line.prescription, line.instead_of, held)
+    return replace(line, held=held)
 
 
 def hold_in_place_of(state: ClientState, prescription: Prescription, exercise: str) -> ExerciseHold | None:
@@ -199,13 +212,21 @@ def range_elsewhere(state: ClientState, exercise: str, otherwise: Range) -> Rang
 
 
 def lacking(equipment: Equipment, prescription: Prescription) -> Alternative | None:
-    """Return the alternative for equipment that this client has not."""
-    for alternative in prescription.alternatives:
-        if alternative.why == "equipment" and (
-            lacks(equipment, alternative.without) or lacks(equipment, prescription.exercise)
-        ):
-            return alternative
-    return None
+    """Return the alternative for equipment that this client has not, one that can be done before others."""
+    fitting = [
+        each
+        for each in prescription.alternatives
+        if each.why == "equipment"
+        and (lacks(equipment, each.without) or cannot_do(equipment, prescription.exercise))
+    ]
+    within_reach = (each for each in fitting if not cannot_do(equipment, each.exercise))
+    return next(within_reach, fitting[0] if fitting else None)
+
+
+def cannot_do(equipment: Equipment, exercise: str) -> bool:
+    """Return whether the client has not got what `exercise` is done with: its own machine or the like."""
+    implement = describe(exercise).implement
+    return any(lacks(equipment, name) for name in (exercise, implement, f"{implement} machine"))
 
 
 def lacks(equipment: Equipment, name: str) -> bool:

@@ -15,7 +15,8 @@ from domain.exercises import describe
 from domain.exposure import Exposure
 from domain.journal import WorkoutRecord
 from domain.layoff import SHORTEST, built_back_to, longest_break, share_after
-from domain.parts import Plan, PlanChange, PlanLine
+from domain.parts import Plan
+from domain.plan_lines import PlanChange, PlanLine
 from domain.programme import Rotation
 from domain.sets import TrainingSet
 from domain.state import ClientState
@@ -158,8 +159,7 @@ def plan_of(state: ClientState, workout: str, on: date, record: WorkoutRecord | 
     kept = [
         line
         for line in lines
-        if not is_left_out(line, out)
-        and (line.held is not None or record is None or sets_left(state, record, line))
+        if not is_left_out(line, out) and (line.is_aside or record is None or sets_left(state, record, line))
     ]
     planned = tuple(
         plan_line(state, workout, line, on, record, paired=is_paired(line, lines, kept)) for line in kept
@@ -212,10 +212,10 @@ def warm_ups(
 
 def is_paired(line: Line, lines: Sequence[Line], kept: Sequence[Line]) -> bool:
     """Return whether `line` goes straight into the next of the sheet: where both of them are to be done."""
-    if not line.prescription.straight_into_next or line.held is not None:
+    if not line.prescription.straight_into_next or line.is_aside:
         return False
     following = lines[lines.index(line) + 1]
-    return following in kept and following.held is None
+    return following in kept and not following.is_aside
 
 
 def plan_line(
@@ -224,8 +224,8 @@ def plan_line(
     """Return one line of the plan."""
     prescription = line.prescription
     is_ahead = ahead(state, workout, line, on, record)
-    aim = is_ahead.target
-    done = 0 if record is None or line.held else line.prescription.sets - sets_left(state, record, line)
+    aim = None if line.out_of_reach else is_ahead.target
+    done = 0 if record is None or line.is_aside else line.prescription.sets - sets_left(state, record, line)
     return PlanLine(
         exercise=line.exercise,
         range=prescription.range,
@@ -235,7 +235,7 @@ def plan_line(
         stop_short=prescription.stop_short,
         straight_into_next=paired,
         target=aim,
-        reason=is_ahead.aim.reason if isinstance(is_ahead.aim, Target) else None,
+        reason=is_ahead.aim.reason if aim is not None and isinstance(is_ahead.aim, Target) else None,
         last=reckoned_from(state, line.exercise, is_ahead.past) if aim is not None else None,
         lighter=aim is not None and is_lighter(aim, is_ahead.past),
         to_beat=is_ahead.to_beat,
@@ -243,10 +243,11 @@ def plan_line(
         cues=prescription.cues,
         instead_of=line.instead_of,
         held_for=line.held.where if line.held else None,
-        find_first_load=line.held is None and aim is None and not done,
+        out_of_reach=line.out_of_reach,
+        find_first_load=not line.is_aside and aim is None and not done,
         first_time=aim is not None and not is_ahead.past and not done,
         back_to=is_ahead.back_to if aim is not None else None,
-        caution=caution_for(state, line.exercise, line.instead_of) if line.held is None else None,
+        caution=caution_for(state, line.exercise, line.instead_of) if not line.is_aside else None,
     )
 
 

@@ -9,20 +9,16 @@ from domain.actions import Words
 from domain.client.called import take_name
 from domain.client.clearance import see_a_doctor_first
 from domain.client.draft import Draft
-from domain.client.lines import lacking, lacks
+from domain.client.equipping import take_equipment
 from domain.client.plans import come_back, stay
 from domain.client.rotation import in_turn
 from domain.client.understanding import request_for
 from domain.client.weighing import take_weight
 from domain.clock_words import clock_of
-from domain.equipment import Equipment, default_equipment
-from domain.equipment_words import told
+from domain.equipment import default_equipment
 from domain.outcome import SettingsKept
-from domain.parts import Notice
 from domain.places import offset_at, offset_of, zone_at, zones_of
-from domain.programme import Prescription
 from domain.reading import read
-from domain.state import Client
 from domain.staying_words import is_back, stays
 from domain.units import Unit, convert
 
@@ -141,14 +137,6 @@ def take_setting(draft: Draft, text: str) -> bool:
     ):
         return True
     return take_zone(draft, said)
-
-
-def take_equipment(draft: Draft, text: str) -> bool:
-    """Change the equipment where `text` says what there is, or is no more; return whether it did."""
-    equipment = told(text, draft.client.equipment, without_of(draft.client))
-    if equipment is not None:
-        set_equipment(draft, equipment)
-    return equipment is not None
 
 
 def take_return(draft: Draft, said: str) -> bool:
@@ -282,25 +270,6 @@ def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[s
     return () if zone is None else (zone,)
 
 
-def without_of(client: Client) -> tuple[str, ...]:
-    """Return the equipment that the sheet has something else for, in the coach's words."""
-    return tuple(
-        dict.fromkeys(
-            other.without
-            for line in prescriptions_of(client)
-            for other in line.alternatives
-            if other.why == "equipment"
-        )
-    )
-
-
-def prescriptions_of(client: Client) -> tuple[Prescription, ...]:
-    """Return all lines of the client's sheet."""
-    stored = client.programme
-    workouts = stored.programme.workouts if stored else ()
-    return tuple(line for workout in workouts for line in workout.prescriptions)
-
-
 def set_hour(draft: Draft, hour: int, minute: int, half: str | None) -> bool:
     """Set the local hour of the reminder; say so where there is no such hour."""
     if half is not None and 1 <= hour <= 12:
@@ -327,34 +296,6 @@ def set_unit(draft: Draft, unit: Unit) -> None:
         )
         draft.change(SettingsKept(changed))
     draft.notice("unit kept", unit=unit)
-
-
-def set_equipment(draft: Draft, equipment: Equipment) -> None:
-    """Keep what the client has to train with; targets are loadable with it from now on."""
-    before, coach = draft.client.equipment, draft.client.coach.name
-    changed = [of for of in Equipment.model_fields if getattr(equipment, of) != getattr(before, of)]
-    draft.change(SettingsKept(replace(draft.client, equipment=equipment)))
-    nothing = [
-        line.exercise
-        for line in prescriptions_of(draft.client)
-        if lacks(equipment, line.exercise) and not lacks(before, line.exercise)
-        if lacking(equipment, line) is None
-    ]
-    lines = prescriptions_of(draft.client)
-    others = [(line.exercise, lacking(before, line), lacking(equipment, line)) for line in lines]
-    draft.notice(
-        "equipment kept",
-        equipment=equipment.model_dump(mode="json"),
-        changed=changed,
-        had=[each for each in before.lacking if each not in equipment.lacking],
-        instead=[[name, now.exercise] for name, was, now in others if now is not None and now != was],
-        back=[name for name, was, now in others if was is not None and now is None],
-        nothing_for=nothing,
-        coach=coach,
-    )
-    if nothing:
-        facts = {"client": draft.client.name, "exercises": nothing}
-        draft.tell_coach(Notice(topic="nothing instead", facts=facts))
 
 
 def set_zone(draft: Draft, zone: str) -> None:

@@ -4,9 +4,10 @@ import re
 from collections.abc import Callable
 
 from domain.client.draft import Draft
+from domain.client.equipping import take_equipment
 from domain.client.later import take_later
 from domain.client.sentences import sentences
-from domain.client.settings import plainly, take_equipment, take_hour, take_return, take_unit, take_zone
+from domain.client.settings import plainly, take_hour, take_return, take_unit, take_zone
 from domain.later_words import later_of
 
 _BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")

@@ -200,7 +200,7 @@ def request_for(
             last[line.exercise] = is_ahead.to_beat
         if is_ahead.target is not None:
             target[line.exercise] = is_ahead.target
-        is_to_do = line.held is None and not is_left_out(line, out)
+        is_to_do = not line.is_aside and not is_left_out(line, out)
         sets = line.prescription.sets - done_otherwise(draft, record, line) if is_to_do else 0
         plan.append(planned(line, max(0, sets), is_ahead.to_beat))
     plan += [known_only(line, line.instead_of) for line in lines if line.instead_of]

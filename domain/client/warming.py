@@ -56,7 +56,7 @@ def say_warm_up(draft: Draft, names: Sequence[str] = ()) -> None:
     coming = due(draft.state, draft.today)
     on = draft.today if record is not None or coming is None else max(coming.on, draft.today)
     plan = plan_of(draft.state, workout, on, record)
-    lines = [line for line in plan.lines if line.held_for is None and (not names or line.exercise in names)]
+    lines = [line for line in plan.lines if not line.is_aside and (not names or line.exercise in names)]
     before = [ramp for each in warm_ups(draft.state, lines, on, every=True) for ramp in each]
     ramped = {ramp[0].exercise for ramp in before}
     draft.notice(

@@ -13,7 +13,8 @@ from bot.channel import Rendered
 from bot.commands.database import passing
 from bot.roster import read_roster
 from bot.stage import Stage
-from domain.parts import Nudge, Plan, PlanLine, Reminder
+from domain.parts import Nudge, Plan, Reminder
+from domain.plan_lines import PlanLine
 from domain.programme import Range
 from persistence.outbox import Outgoing
 from tests.play.golden import SCRIPTS

@@ -9,7 +9,8 @@ import pytest
 from bot.markup import plain
 from bot.wording.message import message_words
 from bot.wording.reader import Reader
-from domain.parts import AlertPart, Notice, Part, Plan, PlanLine, Safety, Urgent
+from domain.parts import AlertPart, Notice, Part, Plan, Safety, Urgent
+from domain.plan_lines import PlanLine
 from domain.programme import Range
 from domain.sets import TrainingSet
 from domain.target_reasons import Eased

@@ -6,7 +6,8 @@ from datetime import date
 import pytest
 
 from domain.incoming import CardWanted
-from domain.parts import Digest, Part, Plan, PlanLine, TargetPart, VerdictPart
+from domain.parts import Digest, Part, Plan, TargetPart, VerdictPart
+from domain.plan_lines import PlanLine
 from domain.target_reasons import BuildBack, Eased
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 

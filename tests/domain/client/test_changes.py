@@ -5,7 +5,8 @@ import pytest
 from domain.actions import ChangeTo, TakeBack
 from domain.incoming import Changed, Undone
 from domain.outcome import Outcome
-from domain.parts import Plan, PlanChange
+from domain.parts import Plan
+from domain.plan_lines import PlanChange
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 from tests.domain.client.people import MARA, Life, at, kinds
 

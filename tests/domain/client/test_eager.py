@@ -8,7 +8,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from domain.incoming import Assigned, Told
-from domain.parts import Notice, Part, Plan, PlanLine
+from domain.parts import Notice, Part, Plan
+from domain.plan_lines import PlanLine
 from tests.domain.client.people import MARA, SHEET, Life, at, kinds, noor, stored
 
 Parts = tuple[Part, ...]
