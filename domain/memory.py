@@ -9,6 +9,7 @@ from pydantic import Field
 from domain.actions import Taken, TriedResult
 from domain.brought_in import BroughtIn
 from domain.frozen import Frozen
+from domain.journal import Entry, WorkoutRecord
 from domain.parts import Eager, Slot
 from domain.pictures import Points
 from domain.planned import PauseAhead, Plans, Swapped, Turn
@@ -72,6 +73,26 @@ class PutRight(Frozen):
     message: int
     replaced: int = 0
     at: datetime | None = None
+
+
+class Undone(Frozen):
+    """What the last undo took back, at `at`, so that it can be had again.
+
+    The `entries` that no longer stood, the `workouts` they were of and what they had `put_right`, all as
+    before; `instead_of` those that stood in their place. `plans` and `plans_before` where plans were changed;
+    `body_mass` where that was. `last_entry` and the plans `left` tell whether anything has come since.
+    """
+
+    at: datetime
+    entries: tuple[Entry, ...] = ()
+    instead_of: tuple[int, ...] = ()
+    workouts: tuple[WorkoutRecord, ...] = ()
+    put_right: tuple[PutRight, ...] = ()
+    plans: Plans | None = None
+    plans_before: Plans | None = None
+    body_mass: Decimal | None = None
+    last_entry: int
+    left: Plans
 
 
 class Easing(Frozen):
@@ -255,6 +276,8 @@ class ClientMemory(Frozen):
     """What the last corrections changed, the latest at the end, so that they can be undone one by one."""
     plans_before: Plans | None = None
     """How the plans stood before the message that last changed them, so that this can be undone."""
+    undone: Undone | None = None
+    """What the last undo took back, in case that was not meant."""
     told_at: datetime | None = None
     """When the coach's words were passed on that the client has not answered yet."""
     told_to_several: bool = False

@@ -51,6 +51,8 @@ Topic = Literal[
     "nothing to take back",
     "nothing to put right",
     "taken back",
+    "put back",
+    "not put back",
     "plans as before",
     "passed on",
     "no workout planned",

@@ -18,6 +18,7 @@ TakenFor = Literal[
     "a question after reasons",
     "a question",
     "a setting",
+    "taken back again",
     "a time for the reminder",
     "days asked",
     "the end of the workout",

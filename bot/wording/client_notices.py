@@ -53,6 +53,7 @@ from bot.wording.reader import (
     zone_words,
 )
 from bot.wording.safety import SEE_SOMEBODY
+from bot.wording.taking_back import TAKING_BACK_WORDS
 from bot.wording.why import why_words
 from domain.topics import Topic
 
@@ -68,11 +69,6 @@ HELP = (
     "If something hurts, say so. A question for your coach: just ask it. «stop» ends the reminders, "
     "«leave» all of it.\n"
 )
-
-
-def _taken_back(facts: Facts, _reader: Reader) -> str:
-    stand = f" As before: {sets_told(facts['stand'])}." if facts.get("stand") else ""
-    return f"Taken back: {sets_told(facts['sets'])}.{stand}"
 
 
 def _still_aside(facts: Facts, _reader: Reader) -> str:
@@ -184,6 +180,7 @@ def _plates(facts: Facts, _reader: Reader) -> str:
 
 
 CLIENT_WORDS: dict[Topic, Words] = {
+    **TAKING_BACK_WORDS,
     "no file wanted": "I read files only from coaches. Type your sets as you would say them: «80 x 8».",
     "already here": lambda _, reader: f"You are in, {escape(reader.name)}.\n{HELP}",
     "words only": filled("I can only read words, not a {what}. Type it as you would say it: «80 x 8»."),
@@ -256,11 +253,6 @@ CLIENT_WORDS: dict[Topic, Words] = {
     ),
     "reminders on": lambda facts, _: "Reminders are on again." + coming_words(facts, " Next is"),
     "back": lambda facts, _: "Welcome back." + coming_words(facts, " Next is"),
-    "all recorded stands": "All right. What stands in your journal stays there.",
-    "question dropped": lambda facts, _: (
-        "All right, I ask no further, and record nothing of it."
-        + (" Your words stay in the journal as not understood." if facts.get("kept") else "")
-    ),
     "warm-up": _warm_up,
     "plates": _plates,
     "get well": "Get well first: no training with a fever, or with pain, tightness or short breath in the "
@@ -269,11 +261,6 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "written down": lambda facts, _: f"Written down: {sets_told(facts['sets'])}.",
     "still aside": _still_aside,
     "fine again": _fine_again,
-    "plans as before": lambda facts, _: "All right, as it was before." + coming_words(facts, " Next is"),
-    "nothing to take back": "There is nothing to take back.",
-    "nothing to put right": "Nothing of that message stands in your journal, so I change nothing. "
-    "Send the set as it was, say as «80 kg x 8».",
-    "taken back": _taken_back,
     "passed on": filled("I have passed that on to {coach}."),
     "no workout planned": no_workout_words,
     "no history": _no_history,

@@ -210,7 +210,8 @@ COACH_WORDS: dict[Topic, Words] = {
     "nothing to undo": lambda facts, _: (
         f"There is nothing to undo for {bold(str(facts['client']))}."
         if facts.get("client")
-        else "There is nothing to undo. What was passed on is passed on."
+        else "There is no change of yours to take back. What you wrote to a client has been passed on: "
+        "write once more to put it right."
     ),
     "already in it": filled(
         "{client} does {instead} in that workout already, so it would come twice, and nothing is changed. "

@@ -49,6 +49,7 @@ TAKEN_FOR: dict[TakenFor, str] = {
     "a question after reasons": "a question after the reasons of a verdict or a target",
     "a question": "a question that the bot can look up",
     "a setting": "a setting",
+    "taken back again": "a wish to have back what was taken back",
     "a time for the reminder": "when to remind",
     "days asked": "a question after the days to come",
     "the end of the workout": "the end of the workout",

@@ -47,6 +47,7 @@ from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
 from domain.client.plates import take_plates
 from domain.client.questions import take_pressed, take_reply, take_typed
+from domain.client.redoing import take_redo, undoing
 from domain.client.rotation import keep_due
 from domain.client.sending_journal import take_journal
 from domain.client.sentences import answers_all, said_instead, take_each
@@ -240,6 +241,7 @@ def hear_while_joining(draft: Draft, text: str, reading: Reading) -> TakenFor:
 def take_request(draft: Draft, text: str, reading: Reading) -> TakenFor | None:
     """Do what is asked for in words of its own; return what that was, None where nothing of the kind is."""
     requests: tuple[tuple[TakenFor, Callable[[], bool]], ...] = (
+        ("taken back again", lambda: take_redo(draft, text)),
         ("a time for the reminder", lambda: take_later(draft, text)),
         ("a question", lambda: take_asked(draft, text, reading)),
         ("the end of the workout", lambda: takes_end(draft, text, reading)),
@@ -341,7 +343,8 @@ def press(draft: Draft, action: Action | None, under: Under | None) -> None:
     match action:
         case Words() if action == UNDO and under is not None:
             draft.edits = under.number
-            undo_of(draft, under.reply, under.at)
+            reply, when = under.reply, under.at
+            undoing(draft, lambda: undo_of(draft, reply, when))
         case Words() if action == WHY and under is not None:
             draft.reply = under.reply
             hear_words(draft, action.text)

@@ -23,6 +23,7 @@ from domain.client.plans import (
     stop_for_a_while,
 )
 from domain.client.recording import take_back
+from domain.client.redoing import undoing
 from domain.client.rotation import due, under_way
 from domain.client.settings import trains_on_there
 from domain.client.talking import ask_coach
@@ -69,7 +70,11 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "pause":
             stop_for_a_while(draft, reading)
         case "undo":
-            undo(draft) if draft.reply is None or draft.reply.message is None else undo_of(draft, draft.reply)
+            reply = draft.reply
+            undoing(
+                draft,
+                lambda: undo(draft) if reply is None or reply.message is None else undo_of(draft, reply),
+            )
         case "ask_coach" if draft.says(VerdictPart) and asks_only_whether_good(text):
             pass
         case "ask_coach":
