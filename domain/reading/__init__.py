@@ -1,6 +1,6 @@
 """Reading clients' messages: free text in, what it means out. Pure; nothing here records or replies."""
 
-from domain.reading.answering import answer, days_meant, days_to_come, is_lone_number
+from domain.reading.answering import answer, days_in_doubt, days_meant, days_to_come, is_lone_number
 from domain.reading.away import speaks_of_illness
 from domain.reading.days_asked import days_asked
 from domain.reading.everything import whole_workout_told
@@ -24,6 +24,7 @@ __all__ = [
     "WhyAsked",
     "answer",
     "days_asked",
+    "days_in_doubt",
     "days_meant",
     "days_to_come",
     "denies_trouble",

@@ -19,7 +19,7 @@ from domain.reading.put_right import put_right
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST, SIGN
-from domain.reading.when import coming_day, past_day, possible_days
+from domain.reading.when import coming_day, days_of_next, past_day, possible_days
 from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -84,6 +84,12 @@ def days_meant(text: str, sent: datetime) -> tuple[date, ...]:
     """Return the days of a set that the days in a text can mean."""
     days = find_days(message_of(text[:LONGEST]))
     return tuple(dict.fromkeys(meant for day in days for meant in possible_days(day, sent)))
+
+
+def days_in_doubt(text: str, sent: datetime) -> tuple[date, ...]:
+    """Return the days that a day to come in a text can mean, where it must be asked: both "next Fridays"."""
+    days = find_days(message_of(text[:LONGEST]))
+    return tuple(dict.fromkeys(meant for day in days for meant in days_of_next(day, sent)))
 
 
 def days_to_come(text: str, sent: datetime) -> tuple[date, ...]:

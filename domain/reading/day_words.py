@@ -12,13 +12,15 @@ Kind = Literal[
     "last weekday",
     "next weekday",
     "weekday of next week",
+    "weekday in weeks",
     "day of month",
     "numbers",
     "date",
     "vague",
 ]
-"""How a day is said, which decides what its values are: days from today; the weekday (0 is Monday); the day
-of the month; two or three numbers; the day's ordinal; nothing."""
+"""How a day is said, which decides what its values are: days from today; the weekday (0 is Monday), and of
+"in weeks" how many weeks after the next of its name; the day of the month; two or three numbers; the day's
+ordinal; nothing."""
 Said = tuple[Kind, tuple[int, ...]]
 """A day as it is said: how, and its values."""
 
@@ -69,6 +71,7 @@ PHRASES: Table[Said] = Table(
     (
         (Pattern("the? day before yesterday"), ("offset", (-2,))),
         (Pattern("the day after tomorrow"), ("offset", (2,))),
+        (Pattern("(a|one) week (tomorrow|from tomorrow)|tomorrow in a week"), ("offset", (8,))),
         (
             Pattern("(last|yesterday) (night|nite|evening)|yesterday {part}", part=_PART_OF_DAY),
             ("offset", (-1,)),
@@ -86,6 +89,19 @@ OF_NEXT_WEEK = Pattern(
     to="(to|till|til|until|through|thru|and|or|-|,)",
 )
 """Weekdays that are told as those of the week to come."""
+IN_WEEKS = Pattern(
+    """
+    day:{weekday} ,? in (a|one|count:#) (week|weeks) [time]
+    day:{weekday} ,? in a fortnight
+    day:{weekday} week >(.|,|!|'?'|$|then|please|if|instead|and|but|so|as|because|ok)
+    in? (a|one|count:#) (week|weeks) [,] (on|from|after) [this|next|coming]* day:{weekday}
+    day:{weekday} (after|following) next
+    not [this|the|next|coming]* day:{weekday} [,|but|-]* the (one|next|week|following) [one] after [that|next]
+    not [this|the|next|coming]* day:{weekday} [,|but|-]* the (following|next) (one|week)
+    """,
+    weekday=frozenset(WEEKDAYS),
+)
+"""Weekdays that are told as some weeks after the next of their name: "Friday in a week"."""
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
 ENDINGS = frozenset({"st", "nd", "rd", "th"})

@@ -11,6 +11,8 @@ from domain.reading.day_words import (
     AGO,
     DAY_OF_MONTH,
     IN_NUMBERS,
+    IN_WEEKS,
+    MONTHS,
     OF_NEXT_WEEK,
     OFFSETS,
     PHRASES,
@@ -36,8 +38,10 @@ class Day:
 
 
 _LONGEST_AGO = 400
+_MOST_WEEKS_AHEAD = 52
 _WEEKDAYS_OF = {**{f"{name}s": number for name, number in WEEKDAYS.items()}, **WEEKDAYS}
 _DAY_NAMES = frozenset({*_WEEKDAYS_OF, *OFFSETS})
+_MONTHS = frozenset(MONTHS)
 _SHORT = words_of("mon tue wed thu fri sat sun")
 _SURE_SHORT = words_of("mon tue wed thu fri")
 """Short names that are no other word."""
@@ -82,9 +86,15 @@ def find_days(message: Message, names_at: AbstractSet[int] = frozenset()) -> lis
             found.append(day)
     found.sort(key=lambda day: day.start)
     in_full = {
-        day.start for day in found if day.kind == "day of month" and message.text(day.start) not in _UNTIL
+        day.start
+        for day in found
+        if (day.kind == "day of month" and message.text(day.start) not in _UNTIL)
+        or (
+            day.kind in {"numbers", "date"}
+            and not MONTHS.keys().isdisjoint(message.texts(day.start, day.end))
+        )
     }
-    # "Monday the 20th" is the 20th.
+    # "Monday the 20th" is the 20th, and "Monday 20 April" that day.
     return [d for d in found if d.kind != "weekday" or in_full.isdisjoint((d.start, d.end, d.end + 1))]
 
 
@@ -100,13 +110,14 @@ def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:
         day = reader(message, found.start, found.end)
         if day is not None:
             yield Day(found.start, found.end, *day)
+    in_weeks = _in_weeks(message)
     of_next_week = _of_next_week(message)
     for word in _DAY_NAMES & message.words:
         for at in message.places[word]:
             if word in OFFSETS:
                 yield Day(at, at + 1, "offset", (OFFSETS[word],))
             elif _is_weekday(message, at, word, names_at):
-                yield of_next_week.get(at) or _weekday(message, at, _WEEKDAYS_OF[word])
+                yield in_weeks.get(at) or of_next_week.get(at) or _weekday(message, at, _WEEKDAYS_OF[word])
     for at, day in decimals(message):
         yield Day(at, at + 2, *day)
 
@@ -122,6 +133,20 @@ def _of_next_week(message: Message) -> dict[int, Day]:
             if message.texts(at + 1, at + 3) == ["next", "week"]:
                 end += 2
             found[at] = Day(start, end, "weekday of next week", (_WEEKDAYS_OF[message.text(at)],))
+    return found
+
+
+def _in_weeks(message: Message) -> dict[int, Day]:
+    """Return the weekdays that are told as some weeks after the next of their name, by their token."""
+    found = {}
+    for said in IN_WEEKS.find(message):
+        at, _ = said.parts["day"]
+        count = whole_number(message, said.parts["count"][0]) if "count" in said.parts else 1
+        if "fortnight" in message.texts(said.start, said.end):
+            count = 2
+        if count is not None and count <= _MOST_WEEKS_AHEAD:
+            weekday = _WEEKDAYS_OF[message.text(at)]
+            found[at] = Day(said.start, said.end, "weekday in weeks", (weekday, count))
     return found
 
 

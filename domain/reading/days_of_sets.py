@@ -36,7 +36,7 @@ def training_days(
     moved = wanted.on is not None and not {"move", "pause"}.isdisjoint(wanted.wants)
 
     def is_planned(day: Day) -> bool:
-        if day.kind in {"next weekday", "weekday of next week"} or (
+        if day.kind in {"next weekday", "weekday of next week", "weekday in weeks"} or (
             day.kind == "offset" and day.values[0] > 0
         ):
             return True

@@ -48,7 +48,9 @@ def _is_to_come(day: Day) -> bool:
     match day.kind:
         case "offset":
             return day.values[0] > 0
-        case "weekday" | "next weekday" | "weekday of next week" | "date" | "day of month":
+        case (
+            "weekday" | "next weekday" | "weekday of next week" | "weekday in weeks" | "date" | "day of month"
+        ):
             return True
         case _:
             return False

@@ -89,7 +89,7 @@ def _day_of(message: Message, to: Day, days: Sequence[Day], sent: datetime) -> d
 
 def _date_after(message: Message, day: Day, days: Sequence[Day]) -> Day | None:
     """Return the date that is said right after a weekday: "Friday 13 February"."""
-    if day.kind not in {"weekday", "next weekday", "weekday of next week"}:
+    if day.kind not in {"weekday", "next weekday", "weekday of next week", "weekday in weeks"}:
         return None
     return next(
         (
@@ -223,7 +223,7 @@ def _is_errand(message: Message, end: int, day: Day) -> bool:
 
 def _is_coming(message: Message, day: Day, sent: datetime) -> bool:
     """Return whether a day can be one that is to come."""
-    if day.kind in {"next weekday", "weekday of next week"}:
+    if day.kind in {"next weekday", "weekday of next week", "weekday in weeks"}:
         return True
     before = message.text(day.start - 1)
     if day.kind in {"last weekday", "vague"} or before in _NOT_COMING:

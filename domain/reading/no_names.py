@@ -94,11 +94,31 @@ _AT = (["on"], ["in"], ["by"], ["at"], ["off"], ["from"])
 
 
 def is_not_done(message: Message, name: Named) -> bool:
-    """Return whether a name only tells what was not done: "pulldowns instead of the chin-ups, 50x9"."""
+    """Return whether a name only tells what was not done: "pulldowns instead of the chin-ups, 50x9".
+
+    Or what it was that could not be had: "pulldowns since the row was taken: 50x9".
+    """
+    if could_not_be_had(message, name):
+        return True
     start = name.start - (message.text(name.start - 1) in {"the", "my"})
     return message.texts(start - 2, start) in _INSTEAD or message.texts(start - 1, start + 1) in _INSTEAD_THE
 
 
+def could_not_be_had(message: Message, name: Named) -> bool:
+    """Return whether a name tells only what somebody else had: "the row was taken"."""
+    at = name.end + (message.text(name.end) in _THINGS)
+    if message.text(at) not in _WAS:
+        return False
+    at += 1
+    while message.text(at) in _STILL:
+        at += 1
+    return message.text(at) in _TAKEN or message.texts(at, at + 2) == ["in", "use"]
+
+
+_THINGS = words_of("machine machines rack racks station stations bench stack bar")
+_WAS = words_of("is was were are being s")
+_STILL = words_of("still all always again already so too just constantly")
+_TAKEN = words_of("taken busy occupied hogged broken closed gone full")
 _INSTEAD = (["instead", "of"], ["rather", "than"])
 _INSTEAD_THE = (["replaced", "the"], ["instead", "the"])
 

@@ -76,6 +76,9 @@ def coming_day(day: Day, sent: datetime) -> date | None:
             return None if same_week else today + timedelta(days=ahead)
         case "weekday of next week":
             return today + timedelta(days=7 - today.weekday() + day.values[0])
+        case "weekday in weeks":
+            ahead = (day.values[0] - today.weekday()) % 7
+            return today + timedelta(days=ahead, weeks=day.values[1])
         case "day of month":
             return _next_day(day.values[0], today)
         case "date":
@@ -93,6 +96,14 @@ def coming_day(day: Day, sent: datetime) -> date | None:
             return next(iter(chosen)) if len(chosen) == 1 else None
         case _:
             return None
+
+
+def days_of_next(day: Day, sent: datetime) -> tuple[date, ...]:
+    """Return the two days that "next Friday" can mean, where that must be asked; else none."""
+    if day.kind != "next weekday" or coming_day(day, sent) is not None:
+        return ()
+    first = sent.date() + timedelta(days=(day.values[0] - sent.weekday() - 1) % 7 + 1)
+    return first, first + timedelta(days=7)
 
 
 def _latest_day(number: int, today: date) -> date | None:

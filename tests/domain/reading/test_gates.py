@@ -12,7 +12,7 @@ from domain.reading.patterns import Pattern
 Search = Callable[..., object]
 
 GATES: list[tuple[Search, frozenset[str], set[str]]] = [
-    (days.find_days, days._MAY_NAME_A_DAY, {"FULL_SET", "OF_NEXT_WEEK"}),
+    (days.find_days, days._MAY_NAME_A_DAY, {"FULL_SET", "IN_WEEKS", "OF_NEXT_WEEK"}),
     (
         skips.exercises_left_out,
         skips._MAY_LEAVE_OUT,
