@@ -13,6 +13,7 @@ from bot.wording.asked import (
 )
 from bot.wording.coach_changes import rest_as_before_words, rest_more_words
 from bot.wording.days import (
+    comes_later_words,
     coming_words,
     days_ahead_words,
     early_words,
@@ -203,6 +204,9 @@ CLIENT_WORDS: dict[Topic, Words] = {
         "Does it hurt? Then leave what loads it, and say «{hurts}»: I set it aside and tell {coach}. If it "
         "stays odd, have it looked at by a qualified professional (a doctor or a physiotherapist)."
     ),
+    "feels dizzy": "Sit or lie down until it has wholly passed, and drink something; if it comes again, stop "
+    "for today and see a doctor before you go on. Should you faint or nearly faint, or should it come with "
+    "pain in the chest, a racing heart or trouble breathing, call your local emergency number.",
     "moved": moved_words,
     "missed noted": lambda facts, _: (
         f"All right. Next: {bold(str(facts['workout']))}"
@@ -222,6 +226,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "nothing to move": "There is nothing to move: no workout is planned.",
     "rest day": rest_day_words,
     "next day": next_day_words,
+    "comes later": comes_later_words,
     "days ahead": days_ahead_words,
     "early": early_words,
     "moved away": lambda facts, _: "All right, not this time." + coming_words(facts, " Next is"),

@@ -134,6 +134,15 @@ def next_day_words(facts: Facts, _reader: Reader) -> str:
     return f"{begun}Next: {bold(str(facts['workout']))}, {when}{_for_rest(facts)}."
 
 
+def comes_later_words(facts: Facts, _reader: Reader) -> str:
+    """Say when a workout comes, where another comes before the day for which it was wanted."""
+    workout, first = bold(str(facts["workout"])), bold(str(facts["first"]))
+    return (
+        f"{first} comes first, on {day_words(str(facts['first_on']))}, then {workout} on "
+        f"{day_words(str(facts['on']))}. I have moved nothing."
+    )
+
+
 def days_ahead_words(facts: Facts, _reader: Reader) -> str:
     """Say what the days to come have."""
     days = [f"{day_words(str(each['on']))}: {bold(str(each['workout']))}" for each in facts["days"]]

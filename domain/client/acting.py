@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import compress
 
+from domain.actions import Words
 from domain.client.draft import Draft
 from domain.client.own_names import learn_put_right, note_called
 from domain.client.pain import hold_for_pain, warn
@@ -17,7 +18,7 @@ from domain.client.wants import do
 from domain.client.warming import is_of_warm_up
 from domain.courtesies import is_courtesy, is_thanks
 from domain.journal import Entry
-from domain.reading import Reading, Want, whole_workout_told
+from domain.reading import Reading, Want, days_to_come, whole_workout_told
 from domain.sets import TrainingSet, is_within_reason
 
 
@@ -127,5 +128,7 @@ def answer_nothing(draft: Draft, text: str) -> None:
         draft.notice("other script")
     elif is_ill(draft):
         draft.notice("still ill")
+        for day in days_to_come(text, draft.local)[:1]:
+            draft.offer(Words(text=f"Back on {day:%A} {day.day} {day:%B}", once=True))
     else:
         draft.notice("nothing recorded")

@@ -41,7 +41,7 @@ from domain.client.likely import WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
-from domain.client.odd_feeling import take_odd_feeling
+from domain.client.odd_feeling import say_of_odd_feeling, take_odd_feeling
 from domain.client.other_workout import take_other_workout
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
@@ -223,6 +223,8 @@ def hear_text(draft: Draft, text: str) -> Understood:
         end_with(draft, text)
     if draft.is_empty:
         return Understood(answer_words(draft, reading, text), reading)
+    if not hurts and (reading.sets or "ask_coach" in reading.wants):
+        say_of_odd_feeling(draft, text)
     if reading.sets and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
     return Understood("a report", reading)

@@ -1,4 +1,4 @@
-"""Words of a joint or muscle that feels odd, and do not say that it hurts: "my shoulder feels weird"."""
+"""Words of what feels odd, and is neither pain nor a warning sign: "my shoulder is weird", "a bit dizzy"."""
 
 import re
 
@@ -25,11 +25,50 @@ _NO_PAIN = re.compile(
 )
 
 
+_HOW = (
+    r"(?:felt|feel|feels|feeling|got|getting|was|am|i'm|im|gone|went|made me|left me|bit|little|slightly|"
+    r"quite|very|really|so|still|some|rather|kind of|kinda|super|pretty|then|and|with|,|$)"
+)
+_DIZZY = re.compile(
+    rf"(?:^|{_HOW} |[.;:(-] ?)"
+    r"(?:a (?:bit|little|touch) |(?:bit|little|slightly|quite|very|really|so|still) )*"
+    r"(?:dizzy|dizziness|light-?\s?headed(?:ness)?|woozy|giddy|queasy|nauseous|nausea)\b"
+    r"|\bmy head (?:was |is |started |keeps )?(?:spinning|swimming)|\bsaw stars|\bseeing stars"
+    r"|\b(?:felt|feel|feeling) (?:a (?:bit|little) |quite |really )?sick (?:after|during|from|to my stomach)"
+)
+_NOT_SO = re.compile(
+    r"\b(?:not|no|never|without|wasn't|isn't|didn't|don't|haven't|any|if|what if|last (?:week|month|year)|"
+    r"(?:he|she|they|wife|husband|friend|mother|mum|mom|dad|father|partner|son|daughter|kid|everyone|"
+    r"somebody|someone)\b[^.;]*)\b"
+)
+
+_LONG_AGO = re.compile(r" (?:last|a|some|two|three|\d+) (?:weeks?|months?|years?)\b")
+
+
+def feels_dizzy(said: str) -> bool:
+    """Return whether somebody says to feel dizzy or sick from training; not where that is denied."""
+    found = _DIZZY.search(said)
+    if found is None:
+        return False
+    before, after = said[: found.start() + 1], said[found.end() :]
+    is_not_so = _NOT_SO.search(re.split(r"[.;!?]|\bbut\b", before)[-1]) is not None
+    return not is_not_so and _LONG_AGO.match(after) is None
+
+
 def take_odd_feeling(draft: Draft, text: str) -> bool:
     """Say what to do where it feels odd; whether it hurts is the client's to say. Return if so."""
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
     if _NO_PAIN.fullmatch(said):
         draft.notice("no trouble")
+        return True
+    return say_of_odd_feeling(draft, text)
+
+
+def say_of_odd_feeling(draft: Draft, text: str) -> bool:
+    """Say what to do where something feels odd, be it beside sets; return whether it does."""
+    said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
+    if feels_dizzy(said):
+        draft.notice("feels dizzy")
         return True
     found = _FEELS_ODD.search(said)
     if found is None:

@@ -5,17 +5,26 @@ Who asks to do it gets its plan, and the one in turn stays in turn.
 
 import re
 from collections.abc import Sequence
-from datetime import timedelta
+from datetime import date, timedelta
 
+from domain.actions import Words
 from domain.client.beyond_sheet import rest_until
 from domain.client.coming import coming_days, once_done
 from domain.client.days_ahead import say_when
 from domain.client.draft import Draft
 from domain.client.plan import plan_of
-from domain.client.plans import keep_plans, move_to, plans_of, put_off, rest_days
+from domain.client.plans import (
+    keep_plans,
+    likely_days,
+    move_to,
+    plans_of,
+    put_off,
+    rest_days,
+    say_nothing_planned,
+)
 from domain.client.rotation import Due, due, under_way
 from domain.client.week import week_of
-from domain.reading import days_to_come
+from domain.reading import days_in_doubt, days_to_come
 
 LOOKS_AHEAD = timedelta(days=35)
 """How far ahead the day of a workout is looked for. The house's own choice."""
@@ -40,6 +49,14 @@ _ANOTHER_DAYS = re.compile(
     rf"{_ASKING}{_DO} (?:tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)'?s(?: one| workout| session)?"
     r"(?: already| early)?(?: today| now| tonight| to today)(?: instead)?"
 )
+_DAY_WORD = (
+    r"(?:on|to|for|in|until|till|this|next|coming|the|of|a|one|two|weeks?|fortnight|from|after|instead|then|"
+    r"please|now|first|rather|again|(?:mon|tues?|wednes|wed|thurs?|thu|fri|satur|sat|sun)(?:day)?|tomorrow|"
+    r"january|february|march|april|may|june|july|august|september|october|november|december|"
+    r"\d{1,2}(?:st|nd|rd|th)?|\d{1,2}[./]\d{1,2}\.?)"
+)
+"""What a day to come is said with, and no more."""
+_IN_ITS_PLACE = re.compile(r"\b(?:first|instead|rather|before)\b")
 _OF = r"(?:the |my |a )?(?:today's |tomorrow's |next )?"
 
 
@@ -58,6 +75,14 @@ def take_other_workout(draft: Draft, text: str) -> bool:
     if shown is not None:
         show(draft, shown)
         return True
+    for name in names:
+        planned = _is_planned(name).fullmatch(said)
+        is_asked = planned is not None and not planned["asks"] and text.rstrip().endswith("?")
+        if planned is not None and is_asked:
+            say_when(draft, next((each for each in _days_ahead(draft) if each.workout == name), coming))
+            return True
+        if planned is not None and take_planned(draft, name, text):
+            return True
     wanted = next((name for name in names if _is_wanted(name, names).fullmatch(said)), None)
     if _SWAPS_DAYS.fullmatch(said) or _ANOTHER_DAYS.fullmatch(said):
         other = next((day for day in days_to_come(text, draft.local) if day > draft.today), None)
@@ -77,6 +102,50 @@ def take_other_workout(draft: Draft, text: str) -> bool:
     else:
         show(draft, wanted)
     return True
+
+
+def take_planned(draft: Draft, name: str, text: str) -> bool:
+    """Take the wish to do the workout `name` on a day said; return False where that is no day to come.
+
+    The rest of the one under way stays where it is.
+    """
+    days, begun = days_to_come(text, draft.local), under_way(draft.state, draft.today)
+    if begun is not None and begun.name == name:
+        return False
+    if days_in_doubt(text, draft.local):
+        draft.ask("day", {"want": "move", "workout": name}, {"want": "move"}, likely_days(draft, text))
+        return True
+    if len(days) != 1 or days[0] <= draft.today:
+        return False
+    before = plans_of(draft)
+    plan_on(draft, name, days[0], in_its_place=_IN_ITS_PLACE.search(text.casefold()) is not None)
+    keep_plans(draft, before)
+    return True
+
+
+def plan_on(draft: Draft, name: str, day: date, *, in_its_place: bool = False) -> None:
+    """Move the workout `name` to that day, where no other comes before it, or it is to take its place.
+
+    Else it is said when it comes, and offered to let it take that place; in a week with a workout of its own
+    on each day it is only said.
+    """
+    coming = due(draft.state, draft.today)
+    own = next((each for each in _days_ahead(draft) if each.workout == name), coming)
+    if coming is None or own is None:
+        say_nothing_planned(draft)
+    elif own.on == day or (name != coming.workout and week_of(draft) is not None):
+        say_when(draft, own)
+    elif name != coming.workout and coming.on < day and not in_its_place:
+        draft.notice(
+            "comes later",
+            workout=name,
+            on=own.on.isoformat(),
+            first=coming.workout,
+            first_on=max(coming.on, draft.today).isoformat(),
+        )
+        draft.offer(Words(text=f"{name} on {day:%A} {day.day} {day:%B} first", once=True))
+    else:
+        put_off(draft, day, next_one=True, instead=name)
 
 
 def show(draft: Draft, name: str) -> None:
@@ -143,6 +212,12 @@ def _is_shown(called: str) -> re.Pattern[str]:
         rf"(?:please )?(?:show|see|show me|give me|send me|can i see|could i see|tell me) {called}(?: plan)?"
         rf"(?: please)?|(?:what's|what is|what are|what was)(?: in| on| on for| for)? {called}(?: plan)?"
         rf"|(?:the )?plan (?:for|of) {called}|{called} plan|what (?:do|will) i do (?:on|in|for|at) {called}"
+    )
+
+
+def _is_planned(name: str) -> re.Pattern[str]:
+    return re.compile(
+        rf"(?P<asks>{_ASKING}(?:(?:{_DO}|shift|push|put|postpone) )?){_called(name)}(?:,? {_DAY_WORD})+"
     )
 
 

@@ -19,7 +19,7 @@ from domain.outcome import WorkoutKept
 from domain.parts import Notice
 from domain.planned import PauseAhead, Plans
 from domain.programme import FixedDays, Rotation
-from domain.reading import Reading, days_meant, days_to_come
+from domain.reading import Reading, days_in_doubt, days_meant, days_to_come
 
 _TOLD_AFTERWARDS = re.compile(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
 """What tells of a day gone by rather than of one to come."""
@@ -51,9 +51,14 @@ def skip_exercises(draft: Draft, names: tuple[str, ...]) -> None:
 def move(draft: Draft, reading: Reading, text: str = "") -> None:
     """Move the workout to the day said; ask for the day where it could not be told."""
     if reading.on is None and "date" in reading.asks:
-        draft.ask("day", {"want": "move"}, {"want": "move"}, next_days(draft))
+        draft.ask("day", {"want": "move"}, {"want": "move"}, likely_days(draft, text) or next_days(draft))
     else:
         put_off(draft, reading.on, next_one=names_next(draft, text))
+
+
+def likely_days(draft: Draft, text: str) -> tuple[str, ...]:
+    """Return both days that "next Friday" can mean, as one types them; none where no such day is said."""
+    return tuple(f"{day:%A} {day.day} {day:%B}" for day in days_in_doubt(text, draft.local))
 
 
 def names_next(draft: Draft, text: str) -> bool:
@@ -136,10 +141,10 @@ def let_pass(draft: Draft, coming: Due) -> None:
     count_put_off(draft)
 
 
-def put_off(draft: Draft, to: date | None, *, next_one: bool = False) -> None:
+def put_off(draft: Draft, to: date | None, *, next_one: bool = False, instead: str | None = None) -> None:
     """Move the workout in turn, or the rest of the one under way, to the day `to`; to tomorrow without one.
 
-    The `next_one` is meant where it was named, whatever is under way.
+    The `next_one` is meant where it was named, whatever is under way; `instead` another in its place.
 
     With fixed days and no day said, the coming one passes and the next one of them stands.
     """
@@ -162,6 +167,7 @@ def put_off(draft: Draft, to: date | None, *, next_one: bool = False) -> None:
         let_pass(draft, coming)
     else:
         day = to or tomorrow
+        coming = Due(instead or coming.workout, coming.on)
         early = rest_until(draft.state, coming.workout, day)
         following = due(once_done(draft.state, coming, day), day)
         move_to(draft, coming, day)
@@ -202,10 +208,11 @@ def has_fixed_days(draft: Draft) -> bool:
     return stored is not None and isinstance(stored.programme.schedule, FixedDays)
 
 
-def stop_for_a_while(draft: Draft, reading: Reading) -> None:
+def stop_for_a_while(draft: Draft, reading: Reading, text: str = "") -> None:
     """Pause until the day said; ask for the day where it could not be told."""
-    if reading.on is None and "date" in reading.asks:
-        draft.ask("day", {"want": "pause"}, {"want": "pause"}, ())
+    likely = likely_days(draft, text) if reading.absence is None else ()
+    if reading.on is None and ("date" in reading.asks or likely):
+        draft.ask("day", {"want": "pause"}, {"want": "pause"}, likely)
     elif reading.absence is not None and reading.absence.since <= draft.today:
         pause(draft, reading.absence.back)
     elif reading.absence is not None:

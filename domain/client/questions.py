@@ -8,6 +8,7 @@ from domain.client.half_understood import unfinished_of
 from domain.client.joining_flow import answer_joining
 from domain.client.leaving import leaving_told
 from domain.client.not_understood import ANSWERED_WITHIN
+from domain.client.other_workout import plan_on
 from domain.client.plans import keep_plans, move_to, note_missed, pause, plans_of, put_off
 from domain.client.rotation import Due
 from domain.client.trouble import is_said_in_full, lately_told, trouble_told
@@ -132,6 +133,8 @@ def day_told(draft: Draft, question: Waiting, text: str) -> bool:
     before = plans_of(draft)
     if pauses:
         pause(draft, on)
+    elif "workout" in question.about:
+        plan_on(draft, str(question.about["workout"]), on)
     else:
         put_off(draft, on)
     keep_plans(draft, before)

@@ -68,7 +68,7 @@ def do(draft: Draft, want: Want, reading: Reading, text: str, named: tuple[str, 
         case "pause" if trains_on_there(text) and not speaks_of_illness(text):
             draft.notice("trains on there")
         case "pause":
-            stop_for_a_while(draft, reading)
+            stop_for_a_while(draft, reading, text)
         case "undo":
             reply = draft.reply
             undoing(

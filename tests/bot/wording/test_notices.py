@@ -139,6 +139,8 @@ OTHER_FACTS: dict[str, dict[str, Any]] = {
     "journal taken": {"name": "old.csv", "sets": 5000},
     "journal taken out": {"name": "old.csv", "sets": 1},
     "next day": {"days": 3},
+    "comes later": {"first": "Push", "first_on": "2026-03-05"},
+    "put back": {"plans": True, "mass": "71.5"},
     "days ahead": {
         "days": [{"workout": "Legs", "on": "2026-03-05"}],
         "since": "2026-03-02",

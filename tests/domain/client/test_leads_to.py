@@ -22,6 +22,7 @@ all recorded stands: Take back the last set
 back: What's next?
 beaten: What's next?
 best: Picture of Row
+comes later: What's next?
 days ahead: What's next?
 days told: What's next?
 done last: Picture of Row
@@ -50,6 +51,7 @@ other script: Help
 out of turn: Undo
 paused: Undo
 plans as before: What's next?
+put back: Undo, What's next?
 reminders off: Start reminders
 reminders on: What's next?
 rest as before: What's next?
@@ -87,11 +89,11 @@ WITHOUT_BUTTONS = """\
 again later, all stays, barred, body mass kept, body mass later, body mass not asked, body mass taken
 back, body mass unlikely, button is not yours, button is old, coach is reached, coach said, cues, cut,
 day is past, doctor first, early, equipment known, erased, erased before, ever,
-feels odd, fine again, from coach,
+feels dizzy, feels odd, fine again, from coach,
 get well, guardian noted, heard, hour from coach, hour kept, how to, invitation is over, joining edit,
 keep on, lately noted, later with that, left, left for now, may begin, minor after all, missed counted,
 more than asked, name kept, no cues, no cues at all, no history, no such hour, no trouble, nothing to
-draw, nothing to put right, nothing to take back, of that day,
+draw, not put back, nothing to put right, nothing to take back, of that day,
 out of reason, passed on, place unclear, pause over, plates, put off
 often, question dropped, question withdrawn, read again, reminders unwanted, review, say it again,
 settings, stall, still aside, still there, stranger, term, thanked, training later, trained after all,

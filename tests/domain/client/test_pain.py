@@ -155,11 +155,11 @@ def test_an_exercise_in_the_place_of_one_that_hurts_is_aside_too_where_it_loads_
 
 
 def test_what_the_sheet_means_for_a_troubled_joint_comes_in_the_place_of_whatever_hurts() -> None:
-    life = Life(noor(KNEES, lacking=("barbell",)))
+    life = Life(noor(KNEES.replace("Hip thrust", "Back extension"), lacking=("barbell",)))
     life.says("goblet squat 20x10, my knee hurts", at(2, 9))
     (plan,) = life.says("what's next?", at(4, 7))
     assert isinstance(plan, Plan)
-    assert [line.exercise for line in plan.lines] == ["Hip thrust", "Hammer curl"]
+    assert [line.exercise for line in plan.lines] == ["Back extension", "Hammer curl"]
 
 
 def test_after_pain_each_workout_with_the_exercise_begins_lighter() -> None:

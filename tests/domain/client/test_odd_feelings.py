@@ -1,0 +1,50 @@
+"""What feels odd without pain or a warning sign gets a kind caution, alone and beside sets."""
+
+import pytest
+
+from tests.domain.client.people import Life, at, kinds
+
+DIZZY = [
+    "felt a bit dizzy after",
+    "row 60x9, felt a bit dizzy after",
+    "row 60x10 - bit lightheaded at the end",
+    "a bit dizzy",
+    "row 60x9, felt sick after",
+    "row 60x9\nsaw stars on the last rep",
+    "I'm feeling lightheaded today, should I train?",
+]
+
+
+@pytest.mark.parametrize("text", DIZZY)
+def test_dizziness_gets_a_caution_and_the_sets_beside_it_are_recorded(text: str) -> None:
+    life = Life()
+    assert "feels dizzy" in kinds(life.says(text, at(2)))
+    assert [each.set.load for each in life.state.entries] == ([60] if "60" in text else [])
+    assert not life.state.memory.barred
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "row 60x9, not dizzy this time",
+        "no dizziness, row 60x9",
+        "row 60x9, my wife felt dizzy",
+        "row 60x9, wasn't dizzy at all",
+        "row 60x9, was dizzy last week but not today",
+    ],
+)
+def test_what_is_denied_or_another_s_gets_none(text: str) -> None:
+    assert "feels dizzy" not in kinds(Life().says(text, at(2)))
+
+
+@pytest.mark.parametrize(
+    "text", ["row 60x9 nearly fainted", "row 60x9, got really dizzy and my heart was racing"]
+)
+def test_a_warning_sign_stays_one(text: str) -> None:
+    assert kinds(Life().says(text, at(2))) == ["urgent"]
+
+
+def test_a_joint_that_feels_odd_beside_a_set_is_asked_about() -> None:
+    life = Life()
+    assert kinds(life.says("row 60x9. my shoulder feels weird", at(2)))[-1] == "feels odd"
+    assert "safety" in kinds(life.presses("My shoulder hurts", at(2)))
