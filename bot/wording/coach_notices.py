@@ -385,9 +385,9 @@ COACH_WORDS: dict[Topic, Words] = {
     "released": filled("{client} may begin to train."),
     "client ready": client_ready_words,
     "nothing instead": lambda facts, _: (
-        f"{bold(str(facts['client']))} has nothing to do {escape(listed(facts['exercises']))} with any "
-        "more, and the sheet has nothing else for it. It is left out until then: a change in words does, "
-        "as «swap … for …»."
+        f"{bold(str(facts['client']))} has nothing to do {escape(listed(facts['exercises']))} with, and the "
+        "sheet has nothing else in the place. It is left out until you change that, say "
+        f"«swap {escape(str(facts['client']))}'s {escape(str(facts['exercises'][0]).lower())} for …»."
     ),
     "within reach again": filled("{client} can do {exercises} again."),
     "welcome coach": lambda facts, _: f"Welcome, {bold(str(facts['name']))}. {COACH_HELP}",

@@ -17,10 +17,12 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
     if facts.get("had"):
         known += f" You have {escape(listed(facts['had']))} again."
     lacking = f" You have no {escape(listed(told.lacking, 'or'))}." if told.lacking else ""
+    none = facts.get("nothing_for")
+    it = "it" if none and len(none) == 1 else "them"
     nothing = (
-        f" Your programme has nothing else for {escape(listed(facts['nothing_for']))}: leave it "
-        f"out. I have told {escape(str(facts['coach']))}."
-        if facts.get("nothing_for")
+        f" Your programme has nothing else for {escape(listed(none))}: leave {it} out. I have told "
+        f"{escape(str(facts['coach']))}."
+        if none
         else ""
     )
     changes = [f" {escape(other)} takes the place of {escape(name)}." for name, other in facts["instead"]]

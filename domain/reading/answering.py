@@ -10,6 +10,7 @@ from datetime import date, datetime
 from decimal import Decimal
 
 from domain.reading.context import Known, day_of
+from domain.reading.day_with_date import day_meant
 from domain.reading.days import find_days
 from domain.reading.message import Message, message_of
 from domain.reading.naming import names_for
@@ -19,7 +20,7 @@ from domain.reading.put_right import put_right
 from domain.reading.quantities import Quantity, find_quantities
 from domain.reading.request import OpenSet, Request, Slot
 from domain.reading.tokens import LONGEST, SIGN
-from domain.reading.when import coming_day, days_of_next, past_day, possible_days
+from domain.reading.when import days_of_next, past_day, possible_days
 from domain.reading.words import FILLERS, KG_WORDS, LB_WORDS, words_of
 from domain.sets import TrainingSet
 from domain.units import Unit
@@ -94,9 +95,11 @@ def days_in_doubt(text: str, sent: datetime) -> tuple[date, ...]:
 
 def days_to_come(text: str, sent: datetime) -> tuple[date, ...]:
     """Return the days from that of `sent` on that a text speaks of, in their order: "today or on Friday"."""
-    days = find_days(message_of(text[:LONGEST]))
+    message = message_of(text[:LONGEST])
+    days = find_days(message)
     meant = {
-        sent.date() if (day.kind, day.values) == ("offset", (0,)) else coming_day(day, sent) for day in days
+        sent.date() if (day.kind, day.values) == ("offset", (0,)) else day_meant(message, day, days, sent)
+        for day in days
     }
     return tuple(sorted(day for day in meant if day is not None))
 

@@ -21,6 +21,7 @@ from domain.reading.away_words import (
     UNTIL_THEN,
 )
 from domain.reading.body_phrases import SOMEBODY_ELSE
+from domain.reading.day_with_date import day_meant
 from domain.reading.day_words import FULL_SET
 from domain.reading.days import Day
 from domain.reading.illness_words import (
@@ -39,7 +40,6 @@ from domain.reading.off_work import is_only_off_work
 from domain.reading.patterns import Found
 from domain.reading.tokens import LONGEST
 from domain.reading.wanted import Wanted
-from domain.reading.when import coming_day
 from domain.reading.words import words_of
 
 _NOT_AWAY = words_of(
@@ -141,7 +141,7 @@ def _day_of_return(message: Message, days: Sequence[Day], sent: datetime) -> dat
             continue
         back = BACK_THEN.at(message, day.end)
         if back is not None and "pain" not in message.taken[back.start : back.end]:
-            return coming_day(day, sent)
+            return day_meant(message, day, days, sent)
     return None
 
 
@@ -271,7 +271,7 @@ def _return_day(message: Message, days: Sequence[Day], sent: datetime, start: in
     ]
     home = {found.end for found in GOES_HOME.find(message)}
     for day in sorted(cued, key=lambda each: each.start in home):
-        on = coming_day(day, sent)
+        on = day_meant(message, day, days, sent)
         if on is not None:
             return on
     length = LENGTH.first(message, start)

@@ -12,7 +12,6 @@ from domain.reading.day_words import (
     DAY_OF_MONTH,
     IN_NUMBERS,
     IN_WEEKS,
-    MONTHS,
     OF_NEXT_WEEK,
     OFFSETS,
     PHRASES,
@@ -41,7 +40,6 @@ _LONGEST_AGO = 400
 _MOST_WEEKS_AHEAD = 52
 _WEEKDAYS_OF = {**{f"{name}s": number for name, number in WEEKDAYS.items()}, **WEEKDAYS}
 _DAY_NAMES = frozenset({*_WEEKDAYS_OF, *OFFSETS})
-_MONTHS = frozenset(MONTHS)
 _SHORT = words_of("mon tue wed thu fri sat sun")
 _SURE_SHORT = words_of("mon tue wed thu fri")
 """Short names that are no other word."""
@@ -86,15 +84,9 @@ def find_days(message: Message, names_at: AbstractSet[int] = frozenset()) -> lis
             found.append(day)
     found.sort(key=lambda day: day.start)
     in_full = {
-        day.start
-        for day in found
-        if (day.kind == "day of month" and message.text(day.start) not in _UNTIL)
-        or (
-            day.kind in {"numbers", "date"}
-            and not MONTHS.keys().isdisjoint(message.texts(day.start, day.end))
-        )
+        day.start for day in found if day.kind == "day of month" and message.text(day.start) not in _UNTIL
     }
-    # "Monday the 20th" is the 20th, and "Monday 20 April" that day.
+    # "Monday the 20th" is the 20th.
     return [d for d in found if d.kind != "weekday" or in_full.isdisjoint((d.start, d.end, d.end + 1))]
 
 

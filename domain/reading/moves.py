@@ -1,9 +1,10 @@
 """Moves: this workout, or the rest of it, on another day."""
 
 from collections.abc import Sequence
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 
 from domain.reading.day_contrast import day_of_set_not_today
+from domain.reading.day_with_date import day_meant
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.move_words import (
@@ -45,7 +46,6 @@ _NOT_COMING = words_of("since from due after before yesterday by every each")
 _BACK = words_of("back until till away")
 _ERRAND = words_of("see the a visit work bed")
 _ELSEWHERE = words_of("into abroad away home out hospital under")
-_BESIDE = words_of("the , of")
 _NO_WORKOUT = words_of("rest off doms holiday")
 """Words after a day that make it no day to train."""
 FARTHEST_SHIFT = 14
@@ -62,7 +62,7 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
         later = coming or [d for d in days if d.kind == "offset" and d.values[0] > 0]
         if _says_move(message, move.start, move.end, later):
             to = _day_after(message, move.start, later)
-            return Wanted(on=_day_of(message, to, days, sent) if to is not None else None)
+            return Wanted(on=day_meant(message, to, days, sent) if to is not None else None)
     shift = SHIFT_BY.first(message)
     if shift is not None:
         return Wanted(on=sent.date() + timedelta(days=_days_in(message, shift)))
@@ -74,33 +74,7 @@ def find_move(message: Message, days: Sequence[Day], sent: datetime) -> Wanted |
         or _day_not_today(message, coming)
         or _day_to_train(message, coming)
     )
-    return Wanted(on=_day_of(message, to, days, sent)) if to is not None else None
-
-
-def _day_of(message: Message, to: Day, days: Sequence[Day], sent: datetime) -> date | None:
-    """Return the day that a move goes to; None where the date said with a weekday is none such to come."""
-    on = coming_day(to, sent)
-    closer = _date_after(message, to, days)
-    if closer is None:
-        return on
-    told = coming_day(closer, sent)
-    return told if told is not None and told.weekday() == to.values[0] else None
-
-
-def _date_after(message: Message, day: Day, days: Sequence[Day]) -> Day | None:
-    """Return the date that is said right after a weekday: "Friday 13 February"."""
-    if day.kind not in {"weekday", "next weekday", "weekday of next week", "weekday in weeks"}:
-        return None
-    return next(
-        (
-            d
-            for d in days
-            if d.kind in {"date", "day of month", "numbers"}
-            and d.start >= day.end
-            and all(word in _BESIDE for word in message.texts(day.end, d.start))
-        ),
-        None,
-    )
+    return Wanted(on=day_meant(message, to, days, sent)) if to is not None else None
 
 
 def _says_move(message: Message, start: int, end: int, coming: Sequence[Day]) -> bool:
