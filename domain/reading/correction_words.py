@@ -59,7 +59,7 @@ SIGN = Pattern(
     sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
     was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
-    not:(<!(why|if|or|whether) not [the|a] #)
+    not:(<!(why|if|or|whether) (not|wasnt|werent|isnt) [the|a] #)
     change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
     change:((change|correct|fix|edit|update|amend|make) [the|my]* set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|

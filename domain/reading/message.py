@@ -15,6 +15,7 @@ from itertools import accumulate
 from domain.reading.left_out import without_hesitations, without_opening, without_points_of_days
 from domain.reading.numbers import with_number_words
 from domain.reading.pattern_ways import Way, that_can_be
+from domain.reading.said_as_one import with_ways_as_one
 from domain.reading.spelling import with_words_put_right
 from domain.reading.tokens import NUMBER, WORD, Token, tokenise
 from domain.reading.words import KG_WORDS, LB_WORDS, REP_WORDS, words_of
@@ -123,7 +124,7 @@ def message_of(text: str) -> Message:
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
     tokens = with_words_put_right(without_hesitations(without_points_of_days(tokens)))
-    tokens = without_opening(with_number_words(tokens))
+    tokens = without_opening(with_number_words(with_ways_as_one(tokens)))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 

@@ -98,7 +98,7 @@ UNDO = Pattern(
     (roll|rolling) back (that|it|this|the last|my last|one)|rollback (that|it|the last|my last)
     accidentally (sent|logged|posted|recorded) (that|it|this)
     (didnt|did not) mean to (send|log|post|write|record|save) (that|it|this)
-    (that|it) wasnt me|(that set|that one|the last (one|set)) never happened
+    (that|it|{the_last_one}) wasnt (me|mine)|(that set|that one|the last (one|set)) never happened
     {delete} [about|out|again|please|pls]* {the_last}
     {rub} ({the_last_one}|{the_record}|it >($|.|!|please|pls))
     {nuke} [out|off|away] {the_record} [out|off|away|again]*
