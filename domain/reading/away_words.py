@@ -91,7 +91,7 @@ AWAY = Pattern(
     """,
     away_for="""
         till|til|until|untill|through|thru|from|for|next|on|this|the|over|all|to|starting|as of|between
-        in|with|and|,|.|-|now|so|visiting|#|a|an|two|tomorrow|today|tonight|at|about|around|also|there
+        in|with|and|,|.|-|now|so|visiting|#|a|an|two|tomorrow|today|at|about|around|also|there
         {weekday}|{month}
     """,
     doctor="(doctor|doc|physio|gp|surgeon|therapist) (says|said|told me|ordered|wants me|recommends)",
@@ -99,7 +99,7 @@ AWAY = Pattern(
     unit_off=words_of("week fortnight month couple"),
     no_training="""
         no (gym|training|workout|workouts|equipment|session|sessions|lifting|access to [a|the] gym)
-        cant (train|lift|make it {there})|cannot train|not training|wont [be able to] train
+        cant (train|lift|make it {there})|cant train|not training|wont [be able to] train
         wont (make it|get|come) {there}|wont be (training|lifting)
         (gym|studio) [is|will be] (closed|shut|closing)
     """,

@@ -45,7 +45,7 @@ _OF_SETS = (
     | SET_WORDS
     | THEN_WORDS
     | words_of(
-        """but rest pause other one two or not sure cant cannot remember know idk pin hole old side left right
+        """but rest pause other one two or not sure cant remember know idk pin hole old side left right
         heavier lighter on"""
     )
 )

@@ -73,7 +73,7 @@ def is_denied(message: Message, at: int, start: int) -> bool:
         if text in NEGATIONS:
             if _is_of_something_else(message, i, at):
                 return False
-            if text == "without" and not {"cant", "cannot", "couldnt"}.isdisjoint(message.texts(start, i)):
+            if text == "without" and not {"cant", "couldnt"}.isdisjoint(message.texts(start, i)):
                 return False
             return UNTIL.isdisjoint(message.texts(i, min(len(message.tokens), at + 5)))
     return False

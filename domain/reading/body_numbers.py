@@ -41,9 +41,7 @@ _BODY_WEIGHT = (
     Other(
         "body weight",
         # Fewer are reps: "chin-ups: bodyweight today 9".
-        Pattern(
-            "(bodyweight|body weight) (today|this morning) [:|,|is|was|-]* n:# !(x|for|rep|reps|@|+|/|,)"
-        ),
+        Pattern("(bodyweight|body weight) today [:|,|is|was|-]* n:# !(x|for|rep|reps|@|+|/|,)"),
         least=35,
     ),
     Other(
@@ -78,9 +76,9 @@ _BODY_WEIGHT = (
             of_a_set="x|for|*|@|rep|reps|/",
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
-                weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today|this morning)
+                weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today)
                 (bodyweight|body weight) (is|was|of|at|now)
-                bw (is|was|:|=|now|today|this morning)
+                bw (is|was|:|=|now|today)
                 im at|i am at|im down to|im up to
             """,
             about="[about|another|almost|nearly]",

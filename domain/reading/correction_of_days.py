@@ -20,7 +20,7 @@ _SENT_BEFORE = Pattern(
         sent|send|logged|posted|wrote|typed|entered|reported|put|texted|recorded|submitted|gave you|messaged
         told
     """,
-    then="earlier|before|now|today|tonight|this morning|this afternoon|a minute ago|just now|there",
+    then="earlier|before|now|today|a minute ago|just now|there",
     you="you|to you|in|it|just|about|of",
     now_was=">(was|were|is|are|should|s)",
 )

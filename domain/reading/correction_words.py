@@ -133,7 +133,7 @@ SIGN = Pattern(
 ASIDE = Pattern(
     """
     (make|change|be) ....4 # [{unit}|rep|reps] [,|'('|-|.|please|pls|plz|thanks]* {because} ....9 n:#
-    (cant|cannot|only|never|couldnt) ..1 count [up|only]* (to|past|beyond|over|above|after) n:#
+    (cant|only|never|couldnt) ..1 count [up|only]* (to|past|beyond|over|above|after) n:#
     (counted|lost count|stopped counting) [up|only|it]* (to|past|beyond|over|above|after|at) n:#
     """,
     because="""
@@ -303,7 +303,7 @@ WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)|(weight|load) (should|wa
 """That the load was recorded wrong."""
 WRONG_AMOUNT = Pattern("""
     (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)
-    miscounted|(cant|cannot|couldnt|only|lost|never) ..1 count
+    miscounted|(cant|couldnt|only|lost|never) ..1 count
     (only|just) (count|counting|counted) #|counted to #
 """)
 """That the reps or the seconds were recorded wrong."""

@@ -29,12 +29,12 @@ _JOINING = words_of(
 )
 """Words that go on after a number and are no thing that is counted."""
 _NEVER_COUNTED = words_of(
-    """again all also always barely best both cant cannot cheers cool couldnt dead didnt done dont down
+    """again all also always barely best both cant cheers cool couldnt dead didnt done dont down
     each easily easy ended enough ever exhausted felt final finally finished first flew fourth fresh
     good great happy hard he here honestly how i im is ish it its last left less max me meh flat moved my
     never new next now ok okay once one only our pb pleased pr proper really right same second set she
     smooth solid somehow still struggled sweaty that the their then there these they third this those
-    tired today tonight too total tough unfortunately was we well went were wow yesterday you your"""
+    tired today too total tough unfortunately was we well went were wow yesterday you your"""
 )
 _NO_THING = (
     _JOINING
@@ -96,7 +96,7 @@ _ENDS = (
         despite done each easily easy felt fifth final finally first for fourth from good great haha
         hard i if instead just kg last lol max more new no not now ok okay on only or out pb per phew
         please pr reps sadly second set since so solid somehow still than that the third this tho though
-        till til today tonight too total tough unfortunately unless until when where which while who with
+        till til today too total tough unfortunately unless until when where which while who with
         without wow x yesterday"""
     )
 )

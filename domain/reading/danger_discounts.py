@@ -56,7 +56,7 @@ SERIOUS = Pattern("""
     still|since|hour|hours|yesterday|<!(leg|legs|push|pull|arm|back|chest|upper|lower|squat|gym) day|days|now
 """)
 """Words that take the joke out of a sign."""
-LASTING = Pattern("since|day|days|week|weeks|still|yesterday|(hour|hours) (now|later)|does not wake")
+LASTING = Pattern("since|day|days|week|weeks|still|yesterday|(hour|hours) (now|later)|doesnt wake")
 """Words that take the harmless out of a numb limb."""
 _ASLEEP = """
     rest:(asleep|<!({hardly}) (sleep|sleeping|slept) !({then_fell})|on (the|my) (sofa|couch|bed)|(in|
@@ -183,7 +183,7 @@ READ_OF = Pattern(
 )
 """What one has only read or heard of."""
 NOT_OF_ME = Pattern("""
-    i (dont|do not) have (any|it|one|that|this|them)|i have none|(not|isnt|its not) [about|for]* (me|mine)
+    i dont have (any|it|one|that|this|them)|i have none|(not|isnt|its not) [about|for]* (me|mine)
     (im|i am) [all|totally|perfectly|absolutely]* (fine|ok|okay|good|well)
     asking for (a|my|some) _|(just|only) (curious|asking)|out of curiosity|hypothetical~|no symptoms
 """)

@@ -10,10 +10,10 @@ _LIMB = words_of(
 )
 _MY = "[my|the|a|one|both|any|whole|left|right|#|of|half|little|big|ring|index|middle|upper|lower]*"
 _CANNOT = """
-    cant even?|cannot|can not|can no|couldnt|could not|wont|no longer|barely|hardly
+    cant even?|cant|can no|couldnt|wont|no longer|barely|hardly
     unable to|[was] not able to|dont manage to|didnt manage to|struggling to|impossible to
 """
-_WILL_NOT = "wont|doesnt|does not|will not"
+_WILL_NOT = "wont|doesnt"
 
 _ON_THE_CHEST = Pattern("""
     (press|presses|pressed|pressing) me? (in|on) [my|the] (chest|breast)
@@ -39,12 +39,12 @@ _NO_BREATH = Pattern(
     (trouble|difficult|difficulty|hard|problem|problems) to? (get|getting|draw|drawing|catch) ..1 (air|breath)
     breathing {is_now} ..2 (hard|difficult|painful|impossible|tough|laboured|labored|shallow)
     air hunger
-    breathing that? (wont|doesnt|does not|will not|isnt) ..1 {calmer}
+    breathing that? (wont|doesnt|isnt) ..1 {calmer}
     (breath|breathing) [is|was|gets] ..1 short
     (breath|air) (goes|went|is going|is|stayed|stays) (away|gone)
     (short|shortness) of (breath|air)
     (no|bad|too little|so little|little|not enough|hardly any|barely any) air !(con|conditioning)
-    breathless that? i? (cant|couldnt|had to|have to|cannot)
+    breathless that? i? (cant|couldnt|had to|have to)
     wheezing|gasping|(gasp|gasped|gasps) for (air|breath)
     asthma attack|suffocating|suffocate|suffocated|suffocates|suffocation
 """,
@@ -161,22 +161,22 @@ _HEAD_AT_ONCE = Pattern(
 _NUMB = Pattern(
     """
     {cannot} ..1 feel [anything in] {my} {limb}
-    (do not|dont|did not|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
+    (dont|didnt) ..1 feel [anything in] (my|the) ..1 {limb} {any_more}
     {limb} i {no_more_feel} feel [it|them|nothing]* {any_more}
     {limb} i ({cannot}|no more) ..1 feel !(like|the|a)
     {hardly} more? ..1 (feeling|sensation) ..1 (in|on|of) {my} {limb}
     (arm|leg|hand|foot) ....8 no (feeling|sensation) !(of|for|like|that)
     feel nothing ..1 (in|on) {my} {limb}
-    (dont|cant|cannot|no) (feel|feeling) [anything|nothing] between my legs
+    (dont|cant|no) (feel|feeling) [anything|nothing] between my legs
     {part} [has|is|s|just|completely]* (went|gone|goes|going|stays|feels) dead ....9 {lasting}
     {limb} ..1 (is|are|fell|went|has fallen) asleep ....6 (since|day|days|hour|hours|still|week|weeks)
-    (cant|cannot|dont|couldnt) ..1 feel (my|the|one) [left|right|whole] side
+    (cant|dont|couldnt) ..1 feel (my|the|one) [left|right|whole] side
     numb (between|around) my (legs|groin|saddle|crotch|buttocks)
 """,
     cannot=_CANNOT,
     my=_MY,
     limb=_LIMB,
-    no_more_feel="do not|dont|did not|didnt|not",
+    no_more_feel="dont|didnt|not",
     any_more="any more|anymore|at all|since|properly|right",
     part="hand|foot|arm|leg|finger|fingers|thumb|toes",
     lasting="since|still|stays|stayed|hour|hours|day|days|morning|week",
@@ -184,17 +184,17 @@ _NUMB = Pattern(
 )
 _NO_CONTROL = Pattern(
     """
-    (lost|losing|lose|loss of|no|dont have|do not have|havent got) ..1 control (of|over|in) {my} {limb}
+    (lost|losing|lose|loss of|no|dont have|havent got) ..1 control (of|over|in) {my} {limb}
     {cannot} ..1 (move|control|lift|raise) (my|the|one|his) ..1 {whole_limb}
     {limb} ....4 (paralysed|paralyzed|hang limp|hangs limp|just hang|just hangs|just hanging)
     {limb} ....4 (hanging (limp|there|loose|useless~|down)|(is|was) hanging)
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
-    {limb} ....4 ({will_not}|wouldnt|would not) move !({what_is_moved})
-    {limb} ....4 ({will_not}|dont|do not|didnt|not|wouldnt|would not) (obey|obeys|obeying|listen)
-    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do (what|as) i (tell|want|say)
-    {limb} ..1 ({will_not}|dont|do not|didnt|would not) ..1 do as (its|it is|it was|theyre) told
-    {limb} ....6 ({will_not}|dont|do not) (close|open|respond|react)
-    {limb} ....4 (did not|didnt|not) (react|respond)
+    {limb} ....4 ({will_not}|wouldnt) move !({what_is_moved})
+    {limb} ....4 ({will_not}|dont|didnt|not|wouldnt) (obey|obeys|obeying|listen)
+    {limb} ..1 ({will_not}|dont|didnt|wouldnt) ..1 do (what|as) i (tell|want|say)
+    {limb} ..1 ({will_not}|dont|didnt|wouldnt) ..1 do as (its|it is|it was|theyre) told
+    {limb} ....6 ({will_not}|dont) (close|open|respond|react)
+    {limb} ....4 (didnt|not) (react|respond)
     {limb} ....6 {cannot} control (it|them)
     {cannot} grip anything
     (arm|leg|hand|foot) ....3 dead and ..1 {cannot}
@@ -232,11 +232,11 @@ _BLADDER = Pattern(
     (lost|no|loss of) (bladder|bowel) control
     bladder ..1 (went|emptied|gave|let go|control (is|was) gone)
     bladder has no control
-    ({cannot}|dont|do not) feel when i ..1 (need|have) to (pee|wee|go|urinate)
+    ({cannot}|dont) feel when i ..1 (need|have) to (pee|wee|go|urinate)
     {cannot} ..1 (tell|feel|notice) (when|if|that) ..3 (bladder|toilet|pee|wee)
     (pee|urine|wee) (ran|runs|came|comes|running|coming) ..2 (down|out)
     (leak|leaking|leaked) ..1 (urine|pee|wee)|i [also|just|keep|kept|even|have]* (leak|leaked|leaking)
-    (didnt|did not|dont|couldnt|never) [quite|even] make it to the (toilet|loo|bathroom|restroom|lavatory)
+    (didnt|dont|couldnt|never) [quite|even] make it to the (toilet|loo|bathroom|restroom|lavatory)
     incontinent|incontinence
 """,
     cannot=_CANNOT,

@@ -60,7 +60,7 @@ HEART_HURT = words_of("tight tightness pressure pain pains stabbing squeezing sq
 BREATH = words_of("breath breathe breathing breathes air oxygen lungs")
 LACKING = words_of(
     """trouble difficult difficulty difficulties problem problems struggle struggles struggling lack
-    shortness barely hardly impossible shallow painful cant cannot couldnt unable fighting"""
+    shortness barely hardly impossible shallow painful cant couldnt unable fighting"""
 )
 NOT_OBEYING = words_of(
     """hangs dangles limp paralysed paralyzed lame obey obeying obeys drags dragging flops flopping slaps

@@ -61,7 +61,7 @@ MONTHS = {
     for name in names.split()
 }
 OFFSETS = {
-    **dict.fromkeys(("today", "todays", "tonight", "tonights", "2day"), 0),
+    **dict.fromkeys(("today", "todays", "today", "todays", "2day"), 0),
     **dict.fromkeys(("tomorrow", "tomorrows"), 1),
     **dict.fromkeys(("yesterday", "yesterdays", "yday", "ydays", "yest"), -1),
 }

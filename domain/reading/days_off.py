@@ -6,11 +6,11 @@ from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.words import words_of
 
-_CANNOT = words_of("cant cannot wont unable not skip skipping doesnt isnt impossible busy double overtime")
+_CANNOT = words_of("cant wont unable not skip skipping doesnt isnt impossible busy double overtime")
 _NO = words_of("no")
 _TRAINING = words_of("training train gym workout session lifting")
 _JOINS = words_of("or nor and &")
-_TODAY = words_of("today tonight")
+_TODAY = words_of("today")
 _BESIDE = (
     _TRAINING
     | _JOINS

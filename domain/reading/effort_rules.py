@@ -55,7 +55,7 @@ _FAILED_ON = Pattern(
     failed="""
         failed|failing|fail|failure >(on)|died|stuck|missed|lost|got pinned|pinned|grinded out on
         stalled|gave (out|up)|broke down|collapsed|dropped >(on|at|the|it|during)
-        (couldnt|could not|cant|cannot|didnt|did not|failed to|wasnt able to) {finish}
+        (couldnt|cant|didnt|failed to|wasnt able to) {finish}
     """,
     finish="finish|lock out|get|complete|do|make|hit|manage",
     where="""
@@ -65,8 +65,8 @@ _FAILED_ON = Pattern(
     no_load="!({unit}|x|set|sets|(:|-) #|nil|quid|bucks|euro|euros|dollars|points|games|followers|balls)",
     went="failed|died|got stuck|gave up|collapsed|broke down|stopped >(.|,|$|'\\n')",
     went_wrong="""
-        (wouldnt|didnt|would not|did not|was not to) (go|move|come|budge|happen) [up]|failed|got stuck
-        [just|then] died|was a fail|(wasnt|was not) (happening|there)|stalled|had no chance
+        (wouldnt|didnt|wasnt to) (go|move|come|budge|happen) [up]|failed|got stuck
+        [just|then] died|was a fail|wasnt (happening|there)|stalled|had no chance
     """,
     rep=_REP,
     which="{ordinal}|# (st|nd|rd|th)|[rep|number] #",
@@ -78,7 +78,7 @@ _NO_FAILURE = Pattern(
     """
     [well|way|just|a bit|a little|far] (short of|shy of|away from|before|nowhere near|without) {to} {failure}
     (no|not|not to|not quite to|not at|never reached) {to} {failure}
-    (didnt|did not|wasnt|havent|dont|never) ..3 {failure}
+    (didnt|wasnt|havent|dont|never) ..3 {failure}
     not [taken|pushed|pushing|going|gone|quite|really|actually|even|all the way|close|
         anywhere near]* to {failure}
     not failed
@@ -122,12 +122,12 @@ _FAILURE = Pattern(
         exhaustion|exhausted|collapse|collapsed|collapsing|(the|my) (limit|absolute end)
         (dropped|failed|gave out)
     """,
-    cannot="cant|cannot|couldnt|could not|can no|could no",
+    cannot="cant|couldnt|can no|could no",
     no_more="(any more|anymore|more|no more|longer|another|one more|it|>(,|.|!|$))",
     another="another|one more|a single more|any more|anymore|# more|more|a th|a #",
 )
-_CANNOT = "couldnt|could not|cant|cannot"
-_WOULD_NOT = "wouldnt|didnt|did not|would not|wasnt|refused to|wont|doesnt|never"
+_CANNOT = "couldnt|cant"
+_WOULD_NOT = "wouldnt|didnt|wasnt|refused to|wont|doesnt|never"
 _TRIED = """
     <!(#|kg|kgs|lb|lbs|kilos|it|that) (tried|attempted|went for|had a go at|attempt at) [for|the|a|with]*
 """
@@ -157,7 +157,7 @@ _NOTHING_LIFTED = Pattern(
     (zero|no) reps (at|with|on) n:#
     """,
     could_not="""
-        couldnt|could not|cant|cannot|didnt|wouldnt|failed to|unable to|not able to|no chance to
+        couldnt|cant|didnt|wouldnt|failed to|unable to|not able to|no chance to
         didnt manage to|couldnt manage to|tried and failed to|no way to
     """,
     lift="""

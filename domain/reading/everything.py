@@ -32,7 +32,7 @@ _AS_PLANNED = Pattern(
     """,
     exercises="(exercise|exercises|lift|lifts|set|sets)",
     workout="[the|my|this|todays]* (whole|entire|full) (workout|session|training|thing|lot)",
-    was="[was|were|went|is|done|today|tonight|got|have been|has been|did|,]*",
+    was="[was|were|went|is|done|today|got|have been|has been|did|,]*",
     planned="[exactly|just|all|precisely]* (as|like|to|per|according to) [the|you|it was|was|its]* {plan}",
     pause=words_of(", . ; - ! and then ok"),
     of_it="of (it|them|the (workout|session|list|exercises))",
@@ -48,7 +48,7 @@ _AS_LAST_TIME = Pattern(
     [exactly|just|the]* {like_last} (on|for|with|in|across) {everything}
     """,
     everything="(everything|all (of (it|them)|exercises|lifts|sets)|[the] rest [of (it|them)])",
-    was="[was|were|went|is|done|today|tonight|did|,]*",
+    was="[was|were|went|is|done|today|did|,]*",
     like_last="[the] same [weights|reps|numbers|and]* (as|like) last {time}|(like|as) last {time}",
     time="(time|week|session|workout)",
 )
@@ -91,14 +91,14 @@ def of_everything(
 
 _NOT_TOLD = Pattern(
     """
-    not|didnt|couldnt|cant|cannot|wont|dont|never|nearly|almost|hardly|barely|failed|'?'
+    not|didnt|couldnt|cant|wont|dont|never|nearly|almost|hardly|barely|failed|'?'
     will|ill|gonna|going to|go|planning|plan to|want|wanted|wanna|hope|hoping|hopefully|try|trying|tried
     should|would|could|can|may|might|must|if|when|shall|lets|let|next|later|soon|to come
     (to|be|doing|get) >([do|doing]* (all|everything|every|the (rest|others|whole)))
     """
 )
 """What makes it a plan, a wish, a question or a denial, and no workout that was done."""
-_TODAY = words_of("today todays tonight this morning evening afternoon")
+_TODAY = words_of("today todays this morning evening afternoon")
 
 
 def _is_not_told(message: Message, at: int) -> bool:

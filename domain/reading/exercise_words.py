@@ -240,7 +240,7 @@ COMMON = words_of(
     stupid such sunday super sure surprise sweat sweating swim swimming swing swollen table take taken
     talk taste team text than thanks that their them then there these they thing things think third this
     those though thought three threw through throw thrust tight time times tired today toes together told
-    tomorrow tonight touch tough track train trained trainer training treat trial trip trouble true trust
+    tomorrow touch tough track train trained trainer training treat trial trip trouble true trust
     truth trying tuesday turn twice under until upper upset used usual very video wait waited waiting walk
     walked walking wall want wanted warm warmed watch water weak wear weather wednesday week weeks weird
     well went were what when where which while white whole wife will wind window wish with without woke

@@ -130,7 +130,7 @@ _MACHINES = (
                 {mass}] >(so|,|.|and|then|today|again|$)
             the # [s|{mass}] [{things}] (were|was|are|is|had) [all|both|always|already|still] {gone}
             """,
-            never="couldnt|could not|cant|cannot|didnt|no|dont|nobody|never",
+            never="couldnt|cant|didnt|no|dont|nobody|never",
             things=words_of("dumbbell dumbbells kettlebell kettlebells plate plates one ones db dbs bar"),
             gone="taken|gone|missing|busy|in use|occupied|broken|not there|being used|hogged",
             mass=MASS,

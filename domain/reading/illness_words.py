@@ -44,7 +44,7 @@ ILL = Pattern(
     {turns_out} [{bad}|definitely|probably|just|actually]* {surely_ill} !(season|jab|jabs|shot|vaccine|going)
     """,
     rests=words_of(
-        """will ill i well no cant wont cannot sorry in staying going let not need resting rest see bed hope
+        """will ill i well no cant wont sorry in staying going let not need resting rest see bed hope
         back taking might pausing talk hopefully dont"""
     ),
     turns_out="its|it is|it s|turns out|turned out to be|its only|is it",

@@ -28,11 +28,11 @@ _PARTING = _STOPS | _PAUSES | _JOINTS | {"-"}
 _UNIT_WORDS = KG_WORDS | LB_WORDS
 _SIGNS_OF_A_SET = frozenset({"x", "*", "for"})
 _AFTER_A_SET = words_of(
-    """i going gonna will after pulse heart hr tried aiming could would should so my we today tonight tomorrow
+    """i going gonna will after pulse heart hr tried aiming could would should so my we today tomorrow
     next warmed"""
 )
 """Words that tell of something else where they follow right on a whole set: "80x8 going for 85 next time"."""
-_TELL_WHEN = words_of("today tonight tomorrow next")
+_TELL_WHEN = words_of("today tomorrow next")
 """Those of them that do only where somebody tells on: "80x8 next time i go for 85"."""
 _TELL_ON = words_of("more i im ill we my its going gonna will want need aiming trying up")
 

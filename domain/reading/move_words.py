@@ -10,7 +10,7 @@ _SHORT_WEEKDAY = WEEKDAY | words_of("mon tue tues wed thu thurs fri sat sun")
 
 THE_WORKOUT = """
     workout|workouts|work out|work outs|training|trainings|session|sessions|gym|class|practice|everything
-    today|todays|tonight|tonights|tomorrow|tomorrows|the day
+    today|todays|tomorrow|tomorrows|the day
     leg day|legs|push day|pull day|lower|upper
     it|this [one]|that
     ({weekday}|{weekdays}) [session|workout|training]
@@ -20,15 +20,15 @@ WEEKDAY_LISTS = {"weekday": WEEKDAY, "weekdays": _WEEKDAYS}
 
 MOVE = Pattern(
     """
-    {move} [the|my|this|todays|our|it|that|tonights|off|back|up]* ({workout}) [{beside}]*
+    {move} [the|my|this|todays|our|it|that|off|back|up]* ({workout}) [{beside}]*
     {put_off} (to|until|till|by|for|off to) [next|this|coming] (tomorrow|{short_weekday})
-    (put|puts|putting|puttin|holding|hold) [the|my|our|this|todays|tonights]* ({workout}) [session|
+    (put|puts|putting|puttin|holding|hold) [the|my|our|this|todays]* ({workout}) [session|
         workout|training|gym|class]* (off|over) [until|till|til|to|for|a|by]*
-    {slide} [the|my|our|this|todays|tonights]* ({workout}) [session|workout|training|gym|class]* [over|
+    {slide} [the|my|our|this|todays]* ({workout}) [session|workout|training|gym|class]* [over|
         back|on|off|along]* (to|until|till|til|for|into) [the|next|this|coming]* >(tomorrow|
         {short_weekday}|week|weekend)
     {put_off} me [over|back]* (to|until|till|for) [the|next|this|coming]* >(tomorrow|{short_weekday})
-    (rain check|raincheck|rainchecking) [on|for|the|todays|today|tonight|training|gym|this|one|it]* [till|
+    (rain check|raincheck|rainchecking) [on|for|the|todays|today|training|gym|this|one|it]* [till|
         until|til|to|for]*
     ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)
     ({workout}) [session|workout|training]* {becomes} ([on|for|the]* ({short_weekday}|tomorrow))
@@ -104,7 +104,7 @@ WILL_TRAIN = Pattern(
     lets [just] do >([on] {short_weekday}|tomorrow)
     (catching up|training|<!(the|a|by|my) train|going|doing it) >([on] {weekday}|tomorrow)
     {has_to} (be|wait) [until|till|til|for|on]* >({short_weekday}|tomorrow)
-    rather >(({short_weekday}|tomorrow) (than|not) (today|tonight))
+    rather >(({short_weekday}|tomorrow) (than|not) today)
     (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after
         tomorrow|{weekday} [instead|please|'?']* $)
     ^ [ok|can you|please|lets|,]* make (it|that|this) >([on|this|next]* {short_weekday} [please|instead]* $)
@@ -139,9 +139,9 @@ NOT_TODAY = Pattern(
     """
     too (tired|busy|late|knackered|hot|ill|sore)|(gym|gyms) [is|was] (shut|closed|locked)
     (stuck at|working) (work|late)|knackered|shattered|today {impossible}
-    (cant|cannot|can not|wont|not|no|couldnt|unable) ..5 (today|tonight|todays)
-    (cant|cannot|wont) (do|finish) the (rest|remaining)
-    today not >(,|.|but|-|;)|today [there is|i have|have|got]* no time|(cant|cannot|cant do it) (now|rn|
+    (cant|wont|not|no|couldnt|unable) ..5 (today|todays)
+    (cant|wont) (do|finish) the (rest|remaining)
+    today not >(,|.|but|-|;)|today [there is|i have|have|got]* no time|(cant|cant do it) (now|rn|
         right now)
     today (is|s|wont|doesnt|isnt|not|no|was) [_] {impossible}
     """,
@@ -176,7 +176,7 @@ SUITS = Pattern(
 
 SETTLED = Pattern(
     """
-    (then|it is|it ll be|it will be|,? not (today|tonight)) [then|please|pls|coach|thanks|sorry]* [.|!]* $
+    (then|it is|it ll be|it will be|,? not today) [then|please|pls|coach|thanks|sorry]* [.|!]* $
     """
 )
 """What a message ends with that names nothing but the day: "Friday it is"."""

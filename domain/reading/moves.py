@@ -34,7 +34,7 @@ _NEEDS_WORKOUT = words_of("move put")
 _WORKOUT = words_of("workout training session gym today todays")
 _TODAY = words_of("today todays")
 _OR = words_of("or nor and &")
-_NOT_MOVED = words_of("didnt wouldnt couldnt dont cant cannot wont not never")
+_NOT_MOVED = words_of("didnt wouldnt couldnt dont cant wont not never")
 _SHIFT_AT_WORK = words_of("double night nights late early long extra split day work")
 """Words before "shift" that make it hours at work: "double shift today"."""
 _NO_MOVE = _NOT_MOVED | words_of("was were been")

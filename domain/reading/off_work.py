@@ -16,7 +16,7 @@ _FROM_WORK = Pattern(
 _ALSO_AWAY = Pattern(
     """
     {away}
-    (no|not|cant|cannot|wont|without|and|or|skip|skipping|pause|pausing) [my|the|any|all|from]* {training}
+    (no|not|cant|wont|without|and|or|skip|skipping|pause|pausing) [my|the|any|all|from]* {training}
     """,
     away=words_of(
         """away abroad travel travelling traveling fly flying flight trip camping skiing visiting cruise

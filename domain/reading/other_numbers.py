@@ -58,7 +58,7 @@ _TIMES = (
         Pattern(
             """
             # in the (morning|afternoon|evening|am|pm|night)
-            at # (sharp|tonight|this (morning|evening)|o clock)
+            at # (sharp|o clock)
             (up|awake|woken|woke) at {hours} !({lifted}|for)
             ({there}|train~|meet~) at # !({lifted}|for)
             """,
@@ -66,7 +66,7 @@ _TIMES = (
             hours="# [[,|and|&|then]* #] [[,|and|&|then]* #] [[,|and|&|then]* #]",
             there=words_of(
                 """gym went started session class there up woke alarm leave left work arrived finished bed
-                morning afternoon evening night today yesterday tonight"""
+                morning afternoon evening night today yesterday"""
             ),
         ),
     ),
@@ -75,7 +75,7 @@ _TIMES = (
         Pattern(
             """
             (at|from|before|after|by|until|till) # : #
-            # : # >(in the|this|last|tonight|bus|train|tram|ferry|flight|appointment|meeting|class)
+            # : # >(in the|this|last|bus|train|tram|ferry|flight|appointment|meeting|class)
             ({ride}) [home|back|was|is|leaves|left|goes|went|at|the|of]* # : #
             """,
             ride="bus|train|tram|ferry|flight|appointment|meeting|shift",
@@ -221,7 +221,7 @@ _PEOPLE_AND_THINGS = (
             ended=words_of("lost won drew beaten scored thrashed hammered goal goals keeper pitch"),
             game=words_of(
                 """football footy soccer hockey rugby netball game match tournament league last yesterday
-                tonight this today earlier on after before with"""
+                today this earlier on after before with"""
             ),
             plays=words_of("play played playing plays had game match did"),
         ),

@@ -69,7 +69,7 @@ _ODD_UNIT = Pattern(
 _LOAD_UNKNOWN = Pattern(
     """
     ({unsure}) ..4 (weight|heavy|load|kilos|kg|lbs|pounds) [(it|that|this) (was|is|were)|was|is]
-    (couldnt|cant|could not) (see|read|make out) the (number|numbers|label|figure|sticker|scale)
+    (couldnt|cant) (see|read|make out) the (number|numbers|label|figure|sticker|scale)
     unknown weight|some weight|whatever weight|no idea of the weight
     (no idea|dont know|not sure) (what|how) (it|they|that|those|these|the) ..2 (weigh~|is|was)
     (no idea|dont know|not sure) (what|how much) (is|was) on (it|the _ ..1|there)
@@ -80,9 +80,9 @@ _LOAD_UNKNOWN = Pattern(
     the (big|small|heavy|light|middle) (dumbbell|dumbbells|bell|kettlebell|one)
     """,
     unsure="""
-        (dont|do not) (know|remember)|dont recall
+        dont (know|remember)|dont recall
         didnt (see|note|check|write|look)
-        cant (remember|recall|tell|read|say|see)|cannot (remember|tell|say)
+        cant (remember|recall|tell|read|say|see)|cant (remember|tell|say)
         couldnt (read|see|tell|remember)
         not sure|no idea|unsure|forgot|forget|forgotten
     """,

@@ -47,9 +47,9 @@ HELP = Pattern(
     are you a (bot|robot|human|person|machine|real person)|who (are|r) (you|u)
     am i talking to a (bot|person|human|machine|robot)
     do i just? (type|write|text|send) (it|them|that|this|everything|you)
-    [i|we|still|really|just]* (dont|do not|cant) (understand|get|see|follow) [how] (this|the) (bot|thing|
+    [i|we|still|really|just]* (dont|cant) (understand|get|see|follow) [how] (this|the) (bot|thing|
         app|works)
-    [i|we|still|really|just]* (dont|do not|cant) (understand|get|see|know|remember|figure out|work out) {how}
+    [i|we|still|really|just]* (dont|cant) (understand|get|see|know|remember|figure out|work out) {how}
     [i|ive|have|im|am|we|,]* (forgot|forgotten|unsure|not sure|no (idea|clue)|lost on) {how}
     ^ [the|any|your|user|a|have|you|got|is|there]* (instructions|manual|user guide|how to) {asked}
     (whats|what is) a ["] target
@@ -176,21 +176,21 @@ PLAN = Pattern(
     {show} ..2 (the|my|todays|me !({different})|this|tomorrows|next) ..2 {plan}|show {plan}
     (whats|what is|when is|whens|when s|when [i] have) [my|the]* {to_come} >('?'|$|.|!|please)
     ^ [{so}]* how (heavy|many reps|much weight) (for|on|in|are|is|do) ..4 {asked}
-    ^ [{so}]* how (much|heavy) (on|for|with) [the|my]* ..3 (today|tonight|now) ['?'|please]* $
+    ^ [{so}]* how (much|heavy) (on|for|with) [the|my]* ..3 (today|now) ['?'|please]* $
     what do (i|we) need (on|for|in) [the|my]* ..3 {asked}
-    what have (i|we) [got|on|still|to do]* >('?'|$|today|tonight|tomorrow|left|next|after)
+    what have (i|we) [got|on|still|to do]* >('?'|$|today|tomorrow|left|next|after)
     (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for
     (send|tell|show|give) [to] me what (i|we) [still] (must|should|shall|{have_to}) {train}
-    what have (i|we) [got|on|to do]* (today|tonight|tomorrow|left|next)|^ next '?' $
+    what have (i|we) [got|on|to do]* (today|tomorrow|left|next)|^ next '?' $
     (^|<(,|.|!|;|-|'\n'|and|so|ok|hey|coach)) [the|my|and]* next (exercise|lift|movement) '?'
-    what {weight} (for|on) _ ..2 (today|tonight|next|now)
+    what {weight} (for|on) _ ..2 (today|next|now)
     [i] forgot what (comes|is|was) (next|after)|[i] (cant find|lost|deleted) (my|the) {plan}
     [todays|tomorrows|the|my|next] {the_plan} [for today|today|please|pls] >('?'|please|pls|$)
     what {weight} (do|should|must|shall|am) i ..1 [{have_to}] {beat} [{when} ..8] >('?'|$)
     how many (sets|exercises|more|things|lifts|movements) ..5 {to_do}
     (when|what day|which day) ..3 (next|my) (workout|session|training|gym day)
     (is|was) (it|today|this|tomorrow) [a|my] ((rest|training|leg|push|pull|gym|workout) day|day off)
-    (do|am) i {training} ..2 (today|tomorrow|tonight|next|this)
+    (do|am) i {training} ..2 (today|tomorrow|next|this)
     (whats|what is) it today|what was (it|next|the plan) (again|today)
     remind me (whats|what (is|am i|i am|i should|i have|im doing|to do|i need))
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
@@ -200,7 +200,7 @@ PLAN = Pattern(
     [i|have|ive|ve|,]* [forgot|forgotten]* (what|which) [one|ones|exercise|lift|set]* (comes|is|are|
         was) (next|after|now|first) >('?'|$|.|!|,|please|pls|again|today)
     what (have you got|do you have|you got|have we got) [for me|planned|in store|lined up|on|for]* (today|
-        tonight|next|now|tomorrow)
+        next|now|tomorrow)
     how (much weight|many (kilos|kg|lbs|pounds)|much) (do|must|am) i [{have_to}|need|use|have|to|lift|
         load|put]* (for|on|in|at) [the|my]* ..3 {asked}
     how many reps (of|for|on|in) [the|my]* ..3 {asked}
@@ -216,20 +216,20 @@ PLAN = Pattern(
     """,
     left="""
         left|next|remaining|missing|outstanding|today|due|planned|the plan|scheduled|coming up|to do
-        on today|up (next|today|first)|for today|doing (today|tonight)|after (that|this)
-        first !(aid)|on for (me|today|tonight)
+        on today|up (next|today|first)|for today|doing today|after (that|this)
+        first !(aid)|on for (me|today)
         on (todays|my|the) (plan|menu|list|cards|agenda|programme|program|schedule)
     """,
     exercise=words_of(
         """exercise exercises workout set sets lift lifts session day muscle muscles movement movements"""
     ),
     due="""
-        today|tonight|tomorrow|now|left|next|due|first|missing|still|do i|is it|are|is|have|on|remain~
+        today|tomorrow|now|left|next|due|first|missing|still|do i|is it|are|is|have|on|remain~
     """,
     train="""
         do|doing|be doing|train|training|lift|start with|beat|aim for|hit|try|go for|work on|have
     """,
-    when="today|tonight|tomorrow|next|now|first|on|this|for|in|with|after|at|to beat|as",
+    when="today|tomorrow|next|now|first|on|this|for|in|with|after|at|to beat|as",
     target="""
         target|targets|plan|goal|workout|session|programme|program|routine|training
         (number|weight|set) to beat|number for
@@ -246,7 +246,7 @@ PLAN = Pattern(
     beside=words_of("after before following"),
     so=words_of("so and ok okay coach hi hey now , but please pls sorry"),
     to_come="(next (session|workout|training|one)|tomorrow)",
-    asked="[again|now|today|tonight|then|please|pls|bro|mate|coach]* >('?'|$|.|!)",
+    asked="[again|now|today|then|please|pls|bro|mate|coach]* >('?'|$|.|!)",
     different=words_of("a an another less more"),
     training="train|training|have [a] (workout|training|gym|session)|lifting|working out|on",
 )

@@ -63,12 +63,12 @@ _WORTH = words_of("worth reckon think")
 _BEING = words_of("is was are")
 _THIS = words_of("that this it he she")
 
-_WHEN_DUE = words_of("today tonight next first now tomorrow")
+_WHEN_DUE = words_of("today next first now tomorrow")
 _DUE = _WHEN_DUE | {"or"}
 _ASKS_OF_TODAY = words_of("is are am do which have was")
 _PARTS_TRAINED = words_of("legs leg push pull upper lower chest back arms shoulders body full")
 _OF_A_CHOICE = words_of(
-    """is it today tonight this that are we am i doing do got the its on next a day days with start starting
+    """is it today today this that are we am i doing do got the its on next a day days with start starting
     first now tomorrow or , ? my again then and coming up which comes what one was have done session"""
 )
 """Words of a question that asks which exercise is due."""

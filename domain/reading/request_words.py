@@ -23,7 +23,7 @@ REQUEST = Pattern(
     (not|im not|unsure|wasnt|am not) [{quite}] (sure|certain) {whether}
     unsure (if|whether|about|how)
     (wondering|curious|wondered) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
-    (dont|do not|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
+    (dont|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
     no idea (if|whether|why !(but (it|that|i) felt)|how to|what to do)
     (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
     (is|if|whether|was|are) (that|this|it|those|these|they|he|she) ..3 {normal}

@@ -1,4 +1,4 @@
-"""Several ways to say the same, taken as one: "did not" as "didn't", "this afternoon" and "tonight" as "today".
+"""Several ways to say the same, taken as one: "did not" as "didn't", "this evening" and "tonight" as "today".
 
 A rule written for one of them then holds for all.
 """

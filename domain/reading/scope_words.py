@@ -15,7 +15,7 @@ PLAN_BEFORE = Pattern(
     try (for|to|and)|trying (for|to)|let me try
     next stop|thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
     my target|the target|target (was|is|of|says|said)
-    (dont|do not|no need to|not to|please dont) (log|record|count|save|note|enter) (this|that|it|these|
+    (dont|no need to|not to|please dont) (log|record|count|save|note|enter) (this|that|it|these|
         them) !([set|one|again|twice] (as|at|under|on|for|to|again|twice))
     (just|only) (dreaming|daydreaming|fantasising|imagining)
     supposed to|meant to do|meant to be doing|(was|were) meant to
@@ -142,7 +142,7 @@ HISTORY = Pattern(
     best="pr|pb|best|record|max",
 )
 """What was before, and is no set of now."""
-NOW = Pattern("today|tonight|now|new|currently|this (time|week)|but|so|then")
+NOW = Pattern("today|now|new|currently|this (time|week)|but|so|then")
 """What turns from it back to now."""
 AGAINST = words_of("vs than from versus was beats beat to with not")
 """Words before what was lifted earlier."""

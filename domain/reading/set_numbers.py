@@ -135,10 +135,10 @@ OF_SETS = (
             {wasnt} [the|at]* n:# [{mass}] [,|but|.|and|-|;]* (it|that|this)? was {slightly} >(#)
             """,
             then="..3 (,|but|.|and|-|;)",
-            didnt="didnt|did not|couldnt|could not|never",
+            didnt="didnt|couldnt|never",
             do=words_of("do get manage use lift make take have load"),
             did=words_of("did got was used managed had made used took lifted"),
-            wasnt="wasnt|was not|werent",
+            wasnt="wasnt|werent",
             slightly="[only|just|actually|more like|really]*",
             a_set=">(# [{mass}] (x|for|*|@|/|#|,|reps))",
             mass=MASS,

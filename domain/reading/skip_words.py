@@ -5,16 +5,14 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 _DENIED = """
-    didnt|did not|couldnt|could not|cant|cannot|can not|wont|will not|shant|shall not|havent|have not
-    hadnt|had not|never
+    didnt|couldnt|cant|wont|shant|shall not|havent
+    hadnt|never
 """
 """How the doing of something is denied."""
 _WORN_OUT = """
     tired|knackered|busy|late|sore|hungover|exhausted|shattered|ill|drained|wrecked|hot|wiped|stressed
 """
-_ENDS_ALONE = (
-    "$|.|!|,|;|')'|'('|'\n'|today|tonight|because|since|as|cos|cause|so|sorry|coach|again|lol|unfortunately"
-)
+_ENDS_ALONE = "$|.|!|,|;|')'|'('|'\n'|today|because|since|as|cos|cause|so|sorry|coach|again|lol|unfortunately"
 """What may stand after words that leave out what is said before them."""
 
 SKIP = Pattern(
@@ -27,17 +25,17 @@ SKIP = Pattern(
     ended:(cross|crossing|crossed|strike|striking) (out|off)
     ended:((so|and|then) i (left|leave) !(it|that|this|those|them|these|....8 (out|off|away|before)))
     {left_out}|{not_done}|{not_up_to}|{all_but}
-    (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) (today|tonight))
+    (not|wont be|shant be|not be) >((squatting|benching|deadlifting|rowing|curling|pressing) today)
     today:(forget|forgetting)
     (ran|run|running) out of (time|steam|gas|juice|energy|puff) before|time [has|had|ran|was|is|s]* (out|
         up|over) before|never made it (to|as far as)
-    today:(dont|do not) (do|make|train) the? >(..3 (today|tonight))
+    today:(dont) (do|make|train) the? >(..3 today)
     apart:(left|let|leave|leaving|take|taking|took|cross|crossing|crossed|strike|striking|tick|put)
     (left|leave|leaving|gave|giving) >((it|that one|this one|them|those) (out|off|a miss))
     out:(leave|leaving)
     <!({not_none}) none:({none_of}) >({named})
-    soft:(too {worn_out} (for|to do|to)|{denied} (feel like|fancy)|(wasnt|was not|not) (feeling|fancying))
-    today:no >(..3 (today|tonight|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
+    soft:(too {worn_out} (for|to do|to)|{denied} (feel like|fancy)|(wasnt|not) (feeling|fancying))
+    today:no >(..3 (today|this (time|evening|morning|afternoon))|_ ..3 , ..4 {not_to_be_had})
     """,
     no_load="!([by|to|it|the|weight|down]* #)",
     what_helps="help|assist|assistance|support|weight|load|pin|stack|counterweight|band|bar",
@@ -62,25 +60,24 @@ SKIP = Pattern(
         (bin|binned|binning) off?|(chickened|wimped|copped) out of|renounce [to|on]|renouncing
     """,
     not_done="""
-        ({denied}|unable to|(wasnt|was not|not|wont be) able to) [even|quite|really|actually]* {get_to}
+        ({denied}|unable to|(wasnt|not|wont be) able to) [even|quite|really|actually]* {get_to}
         i not (did|made|do)|(did|do|have|could|can) i? not [even] ({get_to}|made|did)
-        (didnt|did not|dont|havent|hadnt|had not|have not) have? [got] {enough} for
-        (wasnt|was not|isnt|is not|not) {enough} for|(neither|no) _ (nor|or) {enough} for
+        (didnt|dont|havent|hadnt) have? [got] {enough} for
+        (wasnt|isnt|not) {enough} for|(neither|no) _ (nor|or) {enough} for
         (not|wont be|shant be|not be) (doing|touching|gonna do|going to do|getting to)
         (no|out of) {enough} for|never got (to|round to|around to)
     """,
     not_up_to="""
-        cba [with|to do|doing]|(cant|cannot|can not|couldnt|could not) be (arsed|bothered|fussed) (with|
+        cba [with|to do|doing]|(cant|couldnt) be (arsed|bothered|fussed) (with|
             to do|doing)
         (not|wasnt) (up to|up for|in the mood for)|sacking off|sacked off|sack off
-        (cant|couldnt) >((squat|bench|deadlift|row|curl|press) (today|tonight))
+        (cant|couldnt) >((squat|bench|deadlift|row|curl|press) today)
     """,
     all_but="""
         (all|everything|done|finished|rest|lot) ..2 (but|except [for]|apart from|bar|minus|save for|without)
     """,
     enough="""
-        [the|any|enough]* (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|
-            tonight|at all]*
+        [the|any|enough]* (time|energy|chance|strength|juice|appetite|steam|nerve|space) [left|today|at all]*
     """,
     get_to="""
         (get|got) (to|round to|around to|as far as|on|onto|on to|near|done)|do|doo|done|did|manage [to do]
@@ -96,7 +93,7 @@ SKIP = Pattern(
 END_OF_NONE = Pattern(
     "{end}",
     end="""
-        because|since|as|cos|cause|coz|so|sorry|today|tonight|this (time|evening|morning)|for (me|
+        because|since|as|cos|cause|coz|so|sorry|today|this (time|evening|morning)|for (me|
             us) !(without|next|if|until|till|with|before|unless)|either|and|again
         unfortunately|sadly|alas|though|tho|then|possible|available|at all|done|happened|happening|i|we|the|my
         machine|machines|but|thanks|please|pls|coach|due to|only|just|lol|ran|too (busy|late|tired)
@@ -127,21 +124,21 @@ SKIPPED = Pattern(
     [down] as (skipped|missed|not done)
     (is|are|was|were|got|been|be) (skipped|left out|missed|cancelled|dropped|out|not done|a no [go|show])
     i (leave|left|let|am leaving) (out|away|off)|{denied} [get|gonna|going to|have]* {happen} !(by|without)
-    (aint|isnt|arent|not|is not|are not|wasnt) [gonna|going to]* {happen}
-    (couldnt|could not|cant|wont) be done|[i|we|also|was|were|:|-|=]* (forgot|forgotten) {by_then}
-    [is|are|was|were] off (today|tonight)
+    (aint|isnt|arent|not|wasnt) [gonna|going to]* {happen}
+    (couldnt|cant|wont) be done|[i|we|also|was|were|:|-|=]* (forgot|forgotten) {by_then}
+    [is|are|was|were] off today
     machine? [is|was|are|were] {taken} [{long}]* [{so}]* (skipped|skip|skipping|left out) {by_then}
     (i|we) [unfortunately|sadly|alas]* {could_not} [even|quite|really|actually|unfortunately]* {do} [it|
         them]* [all]* {by_now}
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
-    (did not|have not|has not) (happen|happened) !(by|without)
+    (didnt|havent|hasnt) (happen|happened) !(by|without)
     (fell|fallen|fall) victim
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
     (will be|have been|got|get) (skipped|left out|cut|cancelled|dropped|bumped|axed|binned|scrapped|
         ditched)|cancelled|can wait
-    (arent|werent|wasnt|isnt) done|must wait|i could not do|got left
+    (arent|werent|wasnt|isnt) done|must wait|i couldnt do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
-    (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$|today|tonight)
+    (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$|today)
     skipped|skip|a miss|dropped {no_load} !([the|
         my] ({what_helps}))|left out|not done|not today|didnt happen !(by|
         without)|not happening|[will] have to wait
@@ -156,15 +153,15 @@ SKIPPED = Pattern(
     long="all|the|whole|entire|time|evening|day|again|today|,",
     so="so|and|i|,|that|this|it|one|had to|have to|will|im|them|those",
     could_not="""
-        did not|didnt|couldnt|could not|cant|cannot|can not|have not|havent|never|was not able to
-        wasnt able to|dont|do not
+        didnt|couldnt|cant|havent|never|wasnt able to
+dont
     """,
     do="""
         manage [to do]|do|done|make|get to|get (round|around) to|reach|fit in|squeeze in
         come to|managed|got to|did
     """,
     by_now="""
-        (today|tonight|anymore|any more|yet|in time|after all|this time|because|since|cos|cause|so|sorry
+        (today|anymore|any more|yet|in time|after all|this time|because|since|cos|cause|so|sorry
             |,|.|!|$|-|'\n')
     """,
 )
@@ -173,7 +170,7 @@ SKIPPED = Pattern(
 NOT_SKIPPED = Pattern(
     """
     (dont|never|didnt|not|wont|wouldnt|without|no) [want to|wanna|like to|gonna|to|be|ever|dare|just]* {skip}
-    (dont|never|do not|wont|doesnt|would never) (forget|let|tell|make|allow|remember|think) ..3 {skip}
+    (dont|never|wont|doesnt|would never) (forget|let|tell|make|allow|remember|think) ..3 {skip}
     (wish|if only|wished|imagine|dream of|dreaming of|tempted to|kidding|joking) ..3 {skip}
     """,
     skip="(skip~|miss~|leav~ out|drop~)",
@@ -198,7 +195,7 @@ TAKES_BACK = words_of(
 IT = words_of("that it this them those these")
 
 BETWEEN = words_of(
-    """the my all of on doing any out to today tonight those these them both remaining rest with a set sets
+    """the my all of on doing any out to today those these them both remaining rest with a set sets
     second third last final , : put down left got even also again just now some one two more time for -
     other either is are was were be being so gotta had have only please been completely entirely totally
     finally then and it that machine thing stuff i we ive unfortunately
@@ -209,42 +206,42 @@ BETWEEN = words_of(
 SKIP_WORKOUT = Pattern(
     """
     {cannot} ..1 {train} [to [the] (gym|training|it)|in|at all]* [{when}]
-    no chance [of|for|to|training|train|the|a|gym|workout|me|getting|making|it|there]* (today|tonight)
-    no {workout_time} [for me|possible|session]* [today|tonight|this (morning|evening)|tomorrow]
+    no chance [of|for|to|training|train|the|a|gym|workout|me|getting|making|it|there]* today
+    no {workout_time} [for me|possible|session]* [today|this (morning|evening)|tomorrow]
     {skip} [the|my|this|our|on|out|out on|all of]* ({workout}|{rest}) [{today}]*
     (taking|take|need|having|took) {a_day} off? today?
-    (today|tonight) i? {cannot} to? (come|train|make it|go|do it|be there)
-    (^|<(sorry|,|.|!|coach|but)) [sorry|coach|,|hi|but]* (today|tonight) i {cannot} >(,|.|!|$|-|because|
+    today i? {cannot} to? (come|train|make it|go|do it|be there)
+    (^|<(sorry|,|.|!|coach|but)) [sorry|coach|,|hi|but]* today i {cannot} >(,|.|!|$|-|because|
         my|the|sorry|'\n')
-    (gym|training|session|workout) [today|tonight]* (aint|is not|isnt|not|wont be|s not) (happening|
-        happen|on|going to happen|gonna happen) [today|tonight]*
-    (come|go|train|can|will|do|make|manage) (today|tonight|tomorrow) [_] not [{to_train}]*
+    (gym|training|session|workout) [today]* (aint|isnt|not|wont be|s not) (happening|
+        happen|on|going to happen|gonna happen) [today]*
+    (come|go|train|can|will|do|make|manage) (today|tomorrow) [_] not [{to_train}]*
     (giving|give|gave) {this_workout} a miss
     (leave|leaving) [the|my|todays]* (training|workout|session|gym) (out|off) [{today}]*
-    (leave|leaving|skip|skipping) [the|my]* (training|workout|session|gym) for (today|tonight|once)
-    sit (today|tonight|this one|it) out
-    (have to|must|need to|has to) [be] (cancel|cancelled|skip) [for|it] (today|tonight)
+    (leave|leaving|skip|skipping) [the|my]* (training|workout|session|gym) for (today|once)
+    sit (today|this one|it) out
+    (have to|must|need to|has to) [be] (cancel|cancelled|skip) [for|it] today
     today i (have|need|had|must|got) to? (cancel|skip)
-    today i (dont|do not) (train|come|get to the gym|make it|go)
-    i pass for (today|tonight)|no can do (today|tonight)|today is (impossible|not possible)
+    today i dont (train|come|get to the gym|make it|go)
+    i pass for today|no can do today|today is (impossible|not possible)
     never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
-    ^ [i|sorry|but|,]* [have] no (time|motivation|energy) (today|tonight)|today i have no time
-    {day_off}|{not_today}|(today|tonight) (didnt|did not|wont|will not|isnt gonna) happen
-    ^ [im|i am|sorry|coach|just|far|way|,]* too {worn_out} [today|tonight]* [sorry|coach|,]* $
-    ^ [sorry|hi|hey|coach|im|i am|,]* out (today|tonight) [coach|sorry]* (>(,|.|!|-|;|because|cos|as|my|the)|
+    ^ [i|sorry|but|,]* [have] no (time|motivation|energy) today|today i have no time
+    {day_off}|{not_today}|today (didnt|wont|isnt gonna) happen
+    ^ [im|i am|sorry|coach|just|far|way|,]* too {worn_out} [today]* [sorry|coach|,]* $
+    ^ [sorry|hi|hey|coach|im|i am|,]* out today [coach|sorry]* (>(,|.|!|-|;|because|cos|as|my|the)|
         $)
     """,
     cannot="""
-        cant|cannot|can not|couldnt|could not|not able to|unable to|(wont|cant|didnt|dont) manage to
-        wont|wont be able to|will not|shant|shall not|am not|[im] not going to|not gonna [be able to]
-        dont think i can|dont think ill|not|didnt|did not|never|(dont|do not) >({train} (today|tonight))
+        cant|couldnt|not able to|unable to|(wont|cant|didnt|dont) manage to
+        wont|wont be able to|shant|shall not|am not|[im] not going to|not gonna [be able to]
+        dont think i can|dont think ill|not|didnt|never|dont >({train} today)
         too {worn_out} (to|for) >([the] (train|gym|training|workout|session|work out|lift|come|go))
     """,
     worn_out=_WORN_OUT,
     train="""
-        make (it|today|tonight|todays|the gym|training|my workout|the session|this one|to the gym)
-        manage [it|the|my|a|todays]* (today|tonight|workout|session|training|gym|tomorrow)
-        making (it|today|tonight)|manage (it to the gym|training|today)
+        make (it|today|todays|the gym|training|my workout|the session|this one|to the gym)
+        manage [it|the|my|a|todays]* (today|workout|session|training|gym|tomorrow)
+        making (it|today)|manage (it to the gym|training|today)
         attend [the] (gym|training|session|today)
         do (it|today|todays [_]|the workout|my workout|[the] training|the session|gym)
         (do|finish) [any of] the {remaining}
@@ -259,7 +256,7 @@ SKIP_WORKOUT = Pattern(
             session|exercises|plan))]
     """,
     when="""
-        today|tonight|tomorrow|yesterday|now|anymore|this (morning|evening|afternoon|time)|after all
+        today|tomorrow|yesterday|now|anymore|this (morning|evening|afternoon|time)|after all
     """,
     workout_time="""
         gym|lift|(training|workout|session|lifting) !({beside_training})|time to train
@@ -274,31 +271,31 @@ SKIP_WORKOUT = Pattern(
     """,
     workout=THE_WORKOUT,
     rest="rest of (it|the (workout|session))|rest|whole thing|(entire|whole) workout",
-    today="today|tonight|workout|session|training|gym|this time",
-    a_day="today|tonight|the day|a day|the evening|a rest day|an extra rest day",
+    today="today|workout|session|training|gym|this time",
+    a_day="today|the day|a day|the evening|a rest day|an extra rest day",
     to_train=words_of("to come go train training the gym in"),
-    this_workout="it|today|tonight|the gym|training|todays workout|the workout|this one|the session",
+    this_workout="it|today|the gym|training|todays workout|the workout|this one|the session",
     day_off="""
         (day off|off|rest day|resting) today|today [is] [a] (rest day|off|day off|a write off)
         todays [a] (rest day|off|day off|a write off)
     """,
     not_today="""
         (todays|today is) [a] (no (from|for) me|no go|no)
-        today (isnt|is not|wont be|not) (happening|possible|going to happen|gonna happen)
-        not [happening|gonna happen|going to happen] (today|tonight)|not feeling it today
+        today (isnt|wont be|not) (happening|possible|going to happen|gonna happen)
+        not [happening|gonna happen|going to happen] today|not feeling it today
         (cant|wont|couldnt) today|(^|<(i|im|am|,|.)) not coming [in|sorry]* >(.|!|,|$)
         count me out today?|im out today|sitting (this one|today|it) out
         didnt make it [today|to the gym|yesterday]|havent been [to the gym] today
-        (gym|training|session|workout) is a (no|no go|write off|non starter) [for me] (today|tonight)
+        (gym|training|session|workout) is a (no|no go|write off|non starter) [for me] today
         no (chance|way|hope) [of|to|the|any|making|getting to|going to|for|im|i am]* (gym|training|it|
-            session) (today|tonight)
-        today (falls|fall) (out|flat|through|away)|no show [from|for] me (today|tonight)
-        (drop|dropping|cry|crying|back|backing|bow|bowing|pull|pulling) (out|off) [of] (today|tonight)
+            session) today
+        today (falls|fall) (out|flat|through|away)|no show [from|for] me today
+        (drop|dropping|cry|crying|back|backing|bow|bowing|pull|pulling) (out|off) [of] today
         (gym|gyms) (is|was) (closed|shut|locked) !(on|until|till|at)
-        (gym|gyms) (closed|shut|locked) >(today|tonight|.|,|!|$)
+        (gym|gyms) (closed|shut|locked) >(today|.|,|!|$)
         (training|gym|session|workout) ..2 (falls|fell|fall) (out|flat|through)
         (training|gym|session|workout) [is|was|has been|has to be|had to be|must be]* (cancelled|called off)
-        (training|session|workout) [_] (doesnt|does not|wont|didnt|cant|isnt) (take|taking) place
+        (training|session|workout) [_] (doesnt|wont|didnt|cant|isnt) (take|taking) place
         today [the|my] (training|session|workout) is cancelled
     """,
     **WEEKDAY_LISTS,
@@ -306,11 +303,11 @@ SKIP_WORKOUT = Pattern(
 """The whole workout is left out today."""
 
 SAYS_WORKOUT = words_of(
-    """today tonight todays gym train training workout session make this day come tomorrow go yesterday lift
+    """today todays gym train training workout session make this day come tomorrow go yesterday lift
     working going lifting coming everything rest whole remaining"""
 )
 
 TODAY_WORDS = words_of(
-    """today tonight todays tonights it gym train training workout session this morning evening make day
+    """today todays it gym train training workout session this morning evening make day
     come coming tomorrow go yesterday lift skip skipping rest remaining"""
 )

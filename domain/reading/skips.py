@@ -29,9 +29,9 @@ _AND = words_of("and , the &")
 _AND_MY = _AND | words_of("+ & or nor no n plus also my both all either")
 _BEFORE_A_NUMBER = words_of("at for with : - was x only just got ( where i did")
 _NO_SET = words_of("because min mins minutes")
-_TODAY = words_of("today tonight")
-_TODAY_OR_PAUSE = words_of("today tonight this ,")
-_AFTER_NO = words_of("today tonight or and , . !") | {""}
+_TODAY = words_of("today")
+_TODAY_OR_PAUSE = words_of("today this ,")
+_AFTER_NO = words_of("today or and , . !") | {""}
 _OUT = words_of("out today")
 _CANNOT = words_of("couldnt could cant didnt did wont never unable")
 _BETTER = words_of(
@@ -159,7 +159,7 @@ def _ends_with_it(message: Message, at: int) -> bool:
     return message.text(at) in _PARTED
 
 
-_AFTER_IT = words_of("one ones today tonight too again")
+_AFTER_IT = words_of("one ones today too again")
 
 
 def _is_right_after_a_name(message: Message, skip: Found, named: Sequence[Named]) -> bool:

@@ -7,7 +7,7 @@ from domain.reading.other_numbers import LIFTED, Other
 from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
-_END = ">(,|.|!|'?'|')'|'('|;|-|'\n'|and|but|so|now|today|tonight|lol|haha|$)"
+_END = ">(,|.|!|'?'|')'|'('|;|-|'\n'|and|but|so|now|today|lol|haha|$)"
 """What ends a remark."""
 _BEGIN = "(^|<(,|.|!|'?'|'('|;|-|:|'\n'|and|but|so|then))"
 """What stands before a remark."""
@@ -135,7 +135,7 @@ _WHAT_IS_LEFT = (
             n:# left to (do|go)
             # [more|exercises|things]* left (on|in) (the|my|todays) (list|plan|menu|sheet|workout)
             # _ down [,|and]* # (to go|left|more)
-            [the] last n:# [exercises|lifts|ones]* (tonight|tomorrow|later|to come)
+            [the] last n:# [exercises|lifts|ones]* (today|tomorrow|later|to come)
             (next up|up next|next) is (number|no|nr|exercise) n:#
             """,
             end=_END,
@@ -221,7 +221,7 @@ _SAYINGS = (
             n:# (is (coming|calling|next)|here (i come|we come|we go)|or bust|calling my name|awaits)
             # espresso~
             (table|dinner|lunch|breakfast|booked|cooked|cooking|reservation) for # [at #]
-            # x # (is a classic|is not for me|isnt for me)
+            # x # (is a classic|isnt for me)
             # of # _ (broken|closed|out|taken|free|working|gone|cancelled)
             (collar|collars|clip|clips) (weigh|weighs|are|is) # [each]
             # steps (forward|forwards|back|backwards|ahead|closer)
@@ -259,9 +259,7 @@ _SAYINGS = (
     ),
     Other(
         "a temperature",
-        Pattern(
-            "(minus|'-') # (in|inside) (the|my|our|this) _ !(#)\n(minus|'-') # (here|today|tonight|degrees)"
-        ),
+        Pattern("(minus|'-') # (in|inside) (the|my|our|this) _ !(#)\n(minus|'-') # (here|today|degrees)"),
     ),
 )
 

@@ -305,7 +305,7 @@ def _unit_said(marks: Sequence[Mark]) -> Unit | None:
 _UNITS: dict[str, Unit] = {"all kg": "kg", "all lb": "lb"}
 
 
-_BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently tonight yesterday")
+_BEFORE_WEIGHT = words_of(": is was at this morning evening today now currently yesterday")
 
 
 def _is_weighed(message: Message, mark: Mark) -> bool:

@@ -21,9 +21,9 @@ STOP = Pattern(
     (send|write|text|message) [to] me no (more|longer|further) {ends}
     (send|write|text|message|give) me nothing [more|anymore|any more|further]* {ends}
     (want|wish|need|like) [to (get|receive|have|be sent)] no [more|further] [of [these|your]] {messages}
-    (dont|do not) (want|wish|need|like) [to|get|receive|have]* [any|more] [of] [these|your|the] {messages}
-    (dont|do not) (want|wish|like) to (be {reminded}|hear from (you|this)) !(of|that|when|at|on)
-    (dont|do not) (want|wanna|wish|like|need) [to]* [get|receive|have|see]* (these|this|those|
+    dont (want|wish|need|like) [to|get|receive|have]* [any|more] [of] [these|your|the] {messages}
+    dont (want|wish|like) to (be {reminded}|hear from (you|this)) !(of|that|when|at|on)
+    dont (want|wanna|wish|like|need) [to]* [get|receive|have|see]* (these|this|those|
         any of these) {any_more}
     no longer (wish|want|like|need) [to] [get|receive|have|be {reminded}]* (these|them|this|those|your|any)
     (rather|prefer to|prefer) not [to] (get|receive|have|be sent) ..2 {messages}
@@ -32,7 +32,7 @@ STOP = Pattern(
     (lose|forget|delete) my (number|contact)
     not (text|message|write|contact|remind|ping) [to] (me|us) {any_more}
     dont need any? more? [of (these|your)] {messages}
-    (dont|do not|never) (text|message|write|contact|remind|send) to? me
+    (dont|never) (text|message|write|contact|remind|send) to? me
     (turn|switch|shut) [off|them off|the] [the|these|your|my|all] ({messages}|bot) off?
     (mute|silence) (me|yourself|it !(down)|[this|the|your|these|all|my]* (bot|chat|{messages}))
     ^ (mute|silence|unsubscribe) [please|pls|me|now]* {ends}
@@ -46,7 +46,7 @@ STOP = Pattern(
     ^ [please|pls]* stop [please|pls|plz|now|it|this|all this|thanks|thank you|thx]* [!|.]* $
     """,
     stop="<!({not_to}) (stop|quit|cease)",
-    not_to=words_of("wont cant couldnt doesnt didnt dont never not cannot wouldnt didn isnt"),
+    not_to=words_of("wont cant couldnt doesnt didnt dont never not wouldnt didn isnt"),
     sending=words_of(
         "messaging texting sending writing contacting reminding notifying bothering nagging pinging"
     ),
@@ -97,7 +97,7 @@ UNDO = Pattern(
     (ctrl|control|cmd|command|strg) [+|-] z !(#)
     (roll|rolling) back (that|it|this|the last|my last|one)|rollback (that|it|the last|my last)
     accidentally (sent|logged|posted|recorded) (that|it|this)
-    (didnt|did not) mean to (send|log|post|write|record|save) (that|it|this)
+    didnt mean to (send|log|post|write|record|save) (that|it|this)
     (that|it|{the_last_one}) wasnt (me|mine)|(that set|that one|the last (one|set)) never happened
     {delete} [about|out|again|please|pls]* {the_last}
     {rub} ({the_last_one}|{the_record}|it >($|.|!|please|pls))
@@ -106,7 +106,7 @@ UNDO = Pattern(
         !]* {done_with}
     {the_record} [{you_can}]* (deleted|removed|{rub_or_delete}) [again|please|pls|thanks|,|.|!]* $
     (the|that|my) last (one|set) [{you_can}]* {rub_or_delete} [again|please|pls|thanks]* (>(,|.|!|-|')')|$)
-    {the_last_one} ((shouldnt|should not) be (there|here|in there|on there|in|recorded)|
+    {the_last_one} (shouldnt be (there|here|in there|on there|in|recorded)|
         doesnt belong (there|here))
     take {the_last_set} (back|off|out|away|down) !(to|from|on)
     take (back|off|out|away) {the_last_set} !(of)
@@ -116,9 +116,9 @@ UNDO = Pattern(
     (pocket|butt|bum) (sent|typed|texted|dialled|dialed|messaged|logged)
     my ..1 {small} (sent|typed|wrote|logged|posted|pressed|hit|tapped) (that|this|it !(#)|send|the (last|
         button))
-    [i] (didnt|did not|havent|never) [actually|really|even] (do|did|done|finish) {not_done}
-    (that [one|set]|it) (doesnt|didnt|shouldnt|does not) count !(as)
-    ^ [sorry|oops|no|,]* [the] last (one|set) (doesnt|didnt|shouldnt|does not) count !(as)
+    [i] (didnt|havent|never) [actually|really|even] (do|did|done|finish) {not_done}
+    (that [one|set]|it) (doesnt|didnt|shouldnt) count !(as)
+    ^ [sorry|oops|no|,]* [the] last (one|set) (doesnt|didnt|shouldnt) count !(as)
     <!(you|u|we|i|if|they|people) dont (count|log|record|save) (that|it|the last [one|set])
     (nevermind|never mind|nvm|forget) (that|that last|the last|what i (said|sent|wrote)) [one|set]
     """,

@@ -24,10 +24,10 @@ from domain.reading.want_words import (
 from domain.reading.wanted import Wanted
 from domain.reading.words import words_of
 
-_WHOLE = words_of("today tonight gym workout session")
+_WHOLE = words_of("today gym workout session")
 _ALL = words_of("all every any")
 _BOTH = _ALL | words_of("both either neither")
-_POINTS = words_of("it that this one today tonight")
+_POINTS = words_of("it that this one today")
 """Words by which the exercise just left out is pointed at: "so skipping that today"."""
 _OF_AN_EXERCISE = words_of("it this the that drop miss do")
 _MOVES_WEIGHT = words_of("lift go train come training lifting")
@@ -36,7 +36,7 @@ _A_WEIGHT = words_of(
 )
 _CANNOT = words_of("never not didnt cant couldnt wont dont did will can")
 _IT = words_of("it go come lift")
-_TO_TRAIN = words_of("today tonight gym training tomorrow")
+_TO_TRAIN = words_of("today gym training tomorrow")
 _ELSEWHERE = words_of("toilet loo bathroom restroom lavatory end top last final")
 """Where one can fail to come to besides the gym."""
 _NOT_UNDONE = words_of("dont didnt cant never not")
@@ -165,7 +165,7 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
         return False
     if words[:2] == ["no", "gym"] and "where" in message.texts(end, end + 2):
         return False
-    return not SAYS_WORKOUT.isdisjoint(words) or after in {"today", "tonight"}
+    return not SAYS_WORKOUT.isdisjoint(words) or after in {"today"}
 
 
 def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tuple[int, int] | None:
