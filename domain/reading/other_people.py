@@ -118,6 +118,13 @@ _BACK_TO_ME = Pattern(
 """,
     towards=_TOWARDS,
 )
+_WANTS_ME = Pattern(
+    """
+    (wants|wanted|needs|told|tells|asks|asked) me [to|be|come|get|go|leave|stop|hurry|back|out|early|up]* (
+        home|there|here|by|at|early|around|in|off|away|out|over|back|for (lunch|dinner|tea|supper|#))
+    """
+)
+"""Where somebody wants the client to be, which tells of no lift: "wife wants me home by 4, so just ..."."""
 _SAYS_OF_ME = Pattern(
     """
     {says} [that] (i|im|ive|my) [_] ({am}|_ _ ,)
@@ -143,6 +150,8 @@ def mark_other_people(message: Message, named: Sequence[Named]) -> None:
         turned = not _TURNS.isdisjoint(between) or between.count(")") > between.count("(")
         if message.text(verb) == "at" and _is_an_hour(message, verb):
             message.take_numbers(verb, verb + 2, "an hour")
+            continue
+        if _WANTS_ME.at(message, verb) is not None:
             continue
         if not turned and not _is_about_the_client(message, found):
             advises = not _ADVISES.isdisjoint(message.texts(found.start, found.start + _NEAR))

@@ -31,6 +31,9 @@ HELP = Pattern(
         supposed to|meant to]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)
     what [is the?] (mean|means|meaning) of? ["] _
+    (asks|asked|wonders|wants to know) what ["] _ ..1 ["] (means|is|stands for)
+    what ((does|do) (the|this|that|these|those) ..5 (mean|stand for)|(the|this|that|these|those) ..5 (means|
+        stands for))
     (what|whats|what (is|does|do|are|was|r)) [the|a|an] [{sign}] ["] (_|#|x #) ....4 (mean|means|stand for|
         stands for)
     (whats|what (is|are|was)|wats|wtf is|define|explain) [a|an|the|this|that|these] ["] {term} !(on)

@@ -24,9 +24,11 @@ REQUEST = Pattern(
     unsure (if|whether|about|how)
     (wondering|curious|wondered) (if|whether|about|how|what|why)|wonder (if|whether|why|what|how)
     (dont|didnt) know (if|whether|why|which|how to|how {deep}|what (to do|im doing))
-    no idea (if|whether|why !(but (it|that|i) felt)|how to|what to do)
+    no idea (if|whether|why !(but|.|,|!|;|$|'\n')|how to|what to do)
     (hope|hoping) [that|thats|this|it|its] [is|was|are] {hoped}
     (is|if|whether|was|are) (that|this|it|those|these|they|he|she) ..3 {normal}
+    (is|are) [my|a|the|some]* _ [_] (bad|normal|dangerous|harmful|ok|okay|fine|safe|good|a problem|bad for
+        (me|you|it|my _)) [or not|or (bad|ok|fine)|coach|then]* '?'
     is (using|doing|taking|having|wearing|lifting|training) ..5 (cheating|allowed|ok|okay|fine|bad|wrong|
         safe) '?'
     (my|the|check|checking|check my|on my) form {form_is}

@@ -3,7 +3,10 @@
 A rule written for one of them then holds for all.
 """
 
-from domain.reading.tokens import Token
+from decimal import Decimal
+
+from domain.reading.number_words import UNITS
+from domain.reading.tokens import NUMBER, Token
 from domain.reading.words import words_of
 
 _NOT = "not"
@@ -13,13 +16,16 @@ _WITH_NOT = {
     "will": "wont",
 }
 """What stands before "not", and both as one."""
+_POINT = words_of("point dot")
 _OF_TODAY = words_of("morning afternoon arvo evening eve")
+_WAY = words_of("way direction")
+"""What "14 each way" has for each side."""
 _ONE_WORD = {
     **dict.fromkeys(("tonight", "tonite"), "today"),
     **dict.fromkeys(("tonights", "tonites"), "todays"),
     "cannot": "cant",
 }
-_SEEN_IN = _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | {_NOT}
+_SEEN_IN = _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT}
 
 
 def with_ways_as_one(tokens: list[Token]) -> list[Token]:
@@ -30,13 +36,32 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
     for token in tokens:
         text = token.text
         before = kept[-1] if kept else None
-        if before is not None and text == _NOT and before.text in _WITH_NOT:
+        if before is None:
+            kept.append(token._replace(text=_ONE_WORD.get(text, text)))
+        elif text == _NOT and before.text in _WITH_NOT:
             kept[-1] = before._replace(text=_WITH_NOT[before.text], end=token.end)
-        elif before is not None and before.text == "this" and text.removesuffix("s") in _OF_TODAY:
+        elif before.text == "this" and text.removesuffix("s") in _OF_TODAY:
             said = "today" if text in _OF_TODAY else "todays"
             kept[-1] = before._replace(text=said, end=token.end)
-        elif text in _ONE_WORD:
-            kept.append(token._replace(text=_ONE_WORD[text]))
+        elif before.text == "each" and text in _WAY:
+            kept.append(token._replace(text="side"))
+        elif (whole := _with_its_half(kept, token)) is not None:
+            kept[-2:] = [whole]
         else:
-            kept.append(token)
+            kept.append(token._replace(text=_ONE_WORD[text]) if text in _ONE_WORD else token)
     return kept
+
+
+def _with_its_half(kept: list[Token], token: Token) -> Token | None:
+    """Return a number in digits with what is said after "point", "82 point 5"; None where there is none."""
+    if len(kept) < 2 or kept[-1].text not in _POINT or kept[-2].kind != NUMBER:
+        return None
+    digits = token.text if token.kind == NUMBER else str(UNITS.get(token.text, ""))
+    whole = kept[-2].value
+    if whole is None or whole % 1 or digits not in _DECIMALS:
+        return None
+    value = Decimal(f"{whole}.{digits}")
+    return kept[-2]._replace(text=str(value), value=value, end=token.end)
+
+
+_DECIMALS = frozenset({*map(str, range(1, 10)), "25", "75", "50"})

@@ -163,7 +163,7 @@ def _is_of_its_clause(
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
     near = message.texts(max(start, day.start - 2), min(stop, day.end + 3))
-    if not _TRAINED.isdisjoint(message.texts(start, day.start)):
+    if not _TRAINED.isdisjoint(message.texts(start, day.start)) or _goes_with_sets(message, day, start, end):
         return True
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
         return False
@@ -182,6 +182,13 @@ def _is_of_its_clause(
     if others <= _FEELINGS and (start == 0 or message.text(start - 1) in {"\n", ","}):
         return True
     return not others.isdisjoint(TRAINING) and others.isdisjoint(ACTIVITIES) and _CHORES.isdisjoint(others)
+
+
+def _goes_with_sets(message: Message, day: Day, start: int, end: int) -> bool:
+    """Return whether the client went with somebody that day, and sets are told in the same sentence."""
+    if _WENT.first(message, start, day.start) is None or not ACTIVITIES.isdisjoint(message.texts(start, end)):
+        return False
+    return _NUMBER.is_in(message, end, message.sentence_span(day.start)[1])
 
 
 _THEIR_GYM = Pattern("at (my|her|his|our|a|the) _ [_] (gym|place|studio|house)")
@@ -208,6 +215,8 @@ def _is_to_come(
     return not beside.isdisjoint(_TO_COME)
 
 
+_WENT = Pattern("[i|we] [just|only]* went [there|in|along]* (with|to (the gym|train|lift)|alone|solo|together)")
+"""Told of a day, it is the training that one went to, whoever came along."""
 _TRAINED = words_of("trained lifted logging logged reporting reported recording recorded")
 """Verbs that make a day in their clause the training's, whatever else was done: "trained after the shift"."""
 _PLACES = words_of(

@@ -185,7 +185,11 @@ def _read(request: Request, message: Message) -> Reading:
     placed.extend(done_beside(message, resolver, named, questions))
     if (
         "skip_workout" in all_wants
-        and any(isinstance(p.one, TrainingSet) for p in placed)
+        and any(
+            isinstance(p.one, TrainingSet)
+            and (p.one.on == request.sent.date() or not message.has(_WILL_NOT_COME))
+            for p in placed
+        )
         and "rest" not in message.words
     ):
         all_wants.remove("skip_workout")
@@ -198,6 +202,8 @@ def _read(request: Request, message: Message) -> Reading:
     )
 
 
+_WILL_NOT_COME = words_of("cant wont skip skipping coming making cancel cancelling")
+"""Words of one who leaves a workout out, also beside a set of another day; "not today" only tells that day."""
 _IS_OFF = frozenset({"skip_workout", "move", "pause"})
 
 

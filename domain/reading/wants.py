@@ -183,8 +183,18 @@ def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tup
         if message.text(end) in _ENDS:
             return delete.start, end
     for undo in UNDO.find(message):
-        if message.text(undo.start - 1) in _NOT_UNDONE or _NO_REP.is_in(message, 0, undo.end):
+        if message.text(undo.start - 1) in _NOT_UNDONE or _is_of_a_warm_up(message, undo.start) or _NO_REP.is_in(message, 0, undo.end):
             continue
         if message.taken[undo.start] in {"", "a question", "exercise"}:
             return undo.start, undo.end
     return None
+
+
+_WARM_UP = words_of("warm warmup warmups warming warmed ramp ramping feeler feelers")
+
+
+def _is_of_a_warm_up(message: Message, at: int) -> bool:
+    """Return whether a warm-up is told of before a place in its sentence: "warm-up was 40x12, that doesn't
+    count"."""
+    start, _ = message.sentence_span(at)
+    return not _WARM_UP.isdisjoint(message.texts(start, at))
