@@ -109,7 +109,7 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
             words[0] == "took" and (message.has(_PAST) or not message.has(_UNTIL))
         ):
             continue
-        if NOT_GONE.is_in(message, first, end):
+        if NOT_GONE.is_in(message, first, end) or _is_of_a_thing(message, start):
             continue
         if words[0] in {"away", "out", "off"} and _moves_away(message.text(start - 1)):
             continue
@@ -132,6 +132,21 @@ def find_pause(message: Message, days: Sequence[Day], sent: datetime) -> Wanted 
         on = _return_day(message, days, sent, 0)
         return Wanted(on=on) if on is not None else None
     return None
+
+
+_THINGS = words_of(
+    """bar barbell bench machine rack cable dumbbell plate platform treadmill kettlebell rope belt stack"""
+)
+_ARE = words_of("is are was were s still both all")
+
+
+def _is_of_a_thing(message: Message, start: int) -> bool:
+    """Return whether it is a thing of the gym that is away: "the bar's away for repair"."""
+    at = start - 1
+    while message.text(at) in _ARE:
+        at -= 1
+    word = message.text(at)
+    return word.removesuffix("s") in _THINGS and (at < start - 1 or word.endswith("s"))
 
 
 def _day_of_return(message: Message, days: Sequence[Day], sent: datetime) -> date | None:

@@ -187,7 +187,7 @@ NOT_GONE = Pattern(
 
 BUSY = Pattern(
     """
-    {busy}|no (gym|training|weights|equipment|access|dumbbells|barbell|kit)
+    {busy}|no (gym|training|exercise|lifting|weights|equipment|access|dumbbells|barbell|kit)
     no chance of [the|any] (gym|training)
     [on] nights|night (shift|shifts)
     """,
@@ -199,8 +199,8 @@ BUSY = Pattern(
 """Words of no time to train, a pause only beside the day of return."""
 
 NO_TRAINING_FOR = Pattern(
-    "no {training} ....9 for # {unit}|for # {unit} ....9 no {training}",
-    training=words_of("training gym weights equipment dumbbells barbell kit machines"),
+    "no {training} ....9 for # {unit}|[for] (#|a|one|two|three|four) {unit} ....9 no {training}",
+    training=words_of("training gym weights equipment dumbbells barbell kit machines exercise lifting"),
     unit=_UNIT,
 )
 """No training for a length of time."""

@@ -42,6 +42,7 @@ WENT = Pattern(
     {joint} {very} [does|do|did] (dont|doesnt|didnt|isnt|arent|wasnt|not) >({very} {pleased} !(me|you))
     {joint} >(moaning|complaining|protesting|whinging|sulking|screaming)
     {joint} (is|are|was|were|s) [really|still]* >(on fire)
+    {joint} (feel|feels|felt|feeling|is|are) like [it|its|theyre|is|are|there is|theres|on|full of|_]* ({sharp})
     (broke|broken|fractured) >((my|a) [left|right|big|little]* {bone})
 """,
     went=words_of(
@@ -54,6 +55,7 @@ WENT = Pattern(
     part=words_of(
         "hamstring hammy quad calf bicep groin knee shoulder elbow wrist ankle hip neck back glute"
     ),
+    sharp="glass|gravel|knives|knife|nails|sandpaper|daggers|needles|fire",
     joint=_JOINT,
     very="[is|are|was|were|really|still|just|all|too|very|so|at|exactly]*",
     pleased="(like|love|enjoy|agree|happy|pleased|loving)",
@@ -142,13 +144,19 @@ SOMEBODY_ELSE = Pattern(
     (my|the|a|another|our) [other|old] {of_the_trade}
     (client|clients|member|members) (before|after|next|beside|behind)
     coach (at|of|in) (the|another)
-    <!({joint}) (he|she)|his|her|hers|their|theyre|shes|hes|they
+    <!({joint}) (he|she)|his|her|hers|their|shes|hes
+    (they|theyre) !({very} {ails})
     cat|cats|dog|dogs|horse
 """,
     person=PERSON_WORDS,
     persons=_SEVERAL,
     joint=_JOINT,
     kin=words_of("mum mom dad wife husband hubby son daughter brother sister gran kid kids partner"),
+    very=_VERY,
+    ails=words_of(
+        """hurt hurting ache aching sting stinging burn burning throb throbbing kill killing bother bothering
+        pinch pinching sore painful swollen stiff tender click clicking bad worse"""
+    ),
     of_the_trade=words_of("coach client clients patient teacher pupil"),
 )
 """Another person or an animal, of whom something is told."""

@@ -27,6 +27,10 @@ HELP = Pattern(
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
     how (to|do i) use (this|you|the bot|it)
+    how {can} (i|we|you|u|one) (change|switch|set|turn) ..3 (kg|kgs|kilo|kilos|lb|lbs|pounds|unit|units)
+    (whats|what (is|are|does|do)) [the|this|that|these|those] (small|little|tiny|wee) _
+    (whats|what (is|are)) (the|this|that|these|those) (letter|letters|symbol|symbols|icon|icons|star|
+        stars|arrow|arrows|tick|ticks|asterisk)
     (what|wtf) [else] (can|do|should|could|must|am|shall) (i|we|you) [even|actually|have to|need to|
         supposed to|meant to]* {type}
     what (can|could|do) (you|u|this [bot|thing]|the bot|it) (do|understand|know)

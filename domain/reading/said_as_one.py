@@ -24,6 +24,7 @@ _ONE_WORD = {
     **dict.fromkeys(("tonight", "tonite"), "today"),
     **dict.fromkeys(("tonights", "tonites"), "todays"),
     "cannot": "cant",
+    "aint": "not",
 }
 _SEEN_IN = _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT}
 

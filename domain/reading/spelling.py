@@ -29,18 +29,13 @@ _ALIASES = {
     "skiped": "skipped",
     "skipp": "skip",
     **dict.fromkeys(("cnat", "catn", "cantt"), "cant"),
-    "doin": "doing",
-    "goin": "going",
-    "trainin": "training",
-    "liftin": "lifting",
-    "movin": "moving",
-    "feelin": "feeling",
-    "comin": "coming",
-    "hurtin": "hurting",
-    "benchin": "benching",
-    "squattin": "squatting",
-    "skippin": "skipping",
     "whatd": "what did",
+    "howd": "how did",
+    **dict.fromkeys(("teh", "hte"), "the"),
+    **dict.fromkeys(("tht", "taht", "thta"), "that"),
+    **dict.fromkeys(("adn", "nad"), "and"),
+    "ded": "dead",
+    **{f"{verb}in": f"{verb}ing" for verb in ("do", "go", "feel", "com", "mak", "gett", "tak", "look", "try")},
     "dizzi": "dizzy",
     "serie": "set",
     **dict.fromkeys(("outta", "outa", "outof"), "out of"),
@@ -54,6 +49,24 @@ _SHORT = 4
 _BY_LETTER = {
     letter: tuple(word for word in sorted(_ALL) if word[0] == letter) for letter in {word[0] for word in _ALL}
 }
+_VOWELS = re.compile("(?<!^)[aeiou]")
+_FEWEST_CONSONANTS = 3
+
+
+def _by_consonants() -> dict[str, str]:
+    """Return the words by what is left of each without its vowels, where that is of one word only."""
+    words: dict[str, set[str]] = {}
+    for word in _ALL:
+        words.setdefault(_VOWELS.sub("", word), set()).add(word)
+    return {
+        short: found.pop()
+        for short, found in words.items()
+        if len(found) == 1 and len(short) >= _FEWEST_CONSONANTS and short not in found
+    }
+
+
+_BY_CONSONANTS = _by_consonants()
+"""Words as they are typed in haste: "shldr", "skp"."""
 
 
 def with_words_put_right(tokens: list[Token]) -> list[Token]:
@@ -86,8 +99,14 @@ def mended(word: str) -> str:
             shorter = _REPEATED.sub(kept, word)
             if shorter in _ALL:
                 return shorter
-    if not _SHORT <= len(word) <= _LONGEST or not word.isalpha():
+    if not word.isalpha() or len(word) > _LONGEST:
         return word
+    if (whole := _BY_CONSONANTS.get(word)) is not None:
+        return word if is_english(word) else whole
+    if len(word) < _SHORT:
+        return word
+    if word.endswith("in") and len(word) > _SHORT and not is_english(word) and is_english(f"{word}g"):
+        return f"{word}g"
     near = [right for right in _BY_LETTER.get(word[0], ()) if _is_slip(word, right)]
     return _likeliest(word, near) if near and not is_english(word) else word
 

@@ -98,9 +98,14 @@ def find_wants(
     )
 
 
+_LEAVES = words_of("leave leaving left take taking")
+"""Words by which "off today" is said of an exercise: "leave that one off today"."""
 _NO_REP = Pattern("the # (st|nd|rd|th) ....4 (dont|didnt|doesnt|not) count")
 """A rep that does not count: "6, jumped the 7th so dont count it"."""
-_OF_THE_RECORD = words_of("set entry one please pls again thanks x for at kg kgs lb lbs reps")
+_OF_THE_RECORD = words_of(
+    """set entry one please pls again thanks x for at kg kgs lb lbs reps i that which ive have just now sent
+    entered logged put in typed recorded wrote did there"""
+)
 _ENDS = words_of(". ! ; ,") | {"", "\n"}
 
 
@@ -129,6 +134,8 @@ def _leaves_out_workout(
         if is_anothers(message, message.clause_span(start)[0], start, message.text(start)):
             continue
         if message.texts(start, end) == ["not", "today"] and "yesterday" in message.texts(start - 2, start):
+            continue
+        if skips and message.text(end - 2) == "off" and not _LEAVES.isdisjoint(message.texts(end - 6, end - 2)):
             continue
         if skips and message.text(start) in TAKES_BACK and _POINTS.issuperset(message.texts(start + 1, end)):
             continue
