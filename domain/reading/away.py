@@ -195,10 +195,17 @@ def _with_dates_before(first: int, days: Sequence[Day]) -> int:
 def is_ill(message: Message) -> bool:
     """Return whether the client is ill; to feel sick beside a sign of danger is no flu."""
     told = list(ILL.find(message))
+    # "I'll" is typed with an apostrophe where it is sure not to be "ill".
+    told = [found for found in told if not _is_i_will(message, found)]
     if I_WILL.is_in(message):
         told = [found for found in told if "ill" not in message.texts(found.start, found.end)]
     is_ill = ((told or has_fever(message)) and not OTHER_ILL.is_in(message)) or CAUGHT_IT.is_in(message)
     return bool(is_ill) and not (ails(message) or NOT_ILL.is_in(message))
+
+
+def _is_i_will(message: Message, found: Found) -> bool:
+    tokens = message.tokens[found.start : found.end]
+    return any(token.text == "ill" and token.end - token.start > len("ill") for token in tokens)
 
 
 def speaks_of_illness(text: str) -> bool:

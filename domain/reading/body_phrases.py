@@ -42,7 +42,7 @@ WENT = Pattern(
     {joint} {very} [does|do|did] (dont|doesnt|didnt|isnt|arent|wasnt|not) >({very} {pleased} !(me|you))
     {joint} >(moaning|complaining|protesting|whinging|sulking|screaming)
     {joint} (is|are|was|were|s) [really|still]* >(on fire)
-    {joint} (feel|feels|felt|feeling|is|are) like [it|its|theyre|is|are|there is|theres|on|full of|_]* ({sharp})
+    {joint} (feel|feels|felt|feeling|is|are) like [it|its|they|theyre|is|are|theres|on|full of|_]* {sharp}
     (broke|broken|fractured) >((my|a) [left|right|big|little]* {bone})
 """,
     went=words_of(
@@ -55,7 +55,7 @@ WENT = Pattern(
     part=words_of(
         "hamstring hammy quad calf bicep groin knee shoulder elbow wrist ankle hip neck back glute"
     ),
-    sharp="glass|gravel|knives|knife|nails|sandpaper|daggers|needles|fire",
+    sharp=words_of("glass gravel knives knife nails sandpaper daggers needles fire"),
     joint=_JOINT,
     very="[is|are|was|were|really|still|just|all|too|very|so|at|exactly]*",
     pleased="(like|love|enjoy|agree|happy|pleased|loving)",

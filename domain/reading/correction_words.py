@@ -216,8 +216,10 @@ ALL_OF_THEM = Pattern(
     (those|they|these|the sets|all) [_] [_] (were|are|should)
     (were|are|be|been) (all|both)
     (every|each) set|make (those|them)
+    all !({in_order}) [of|the|my|these]* _ [_] (#|were|was|are|should)|make [the|my] _ [_] all [at|to|be]* #
 """,
     paired=_PAIRED,
+    in_order=words_of("good done fine right wrong clear in over out i my"),
 )
 LAST_FEW = Pattern("last n:# ..1 [set|sets|one|ones] >(were|was|are|should|both|all|need|needs)")
 """The last few recorded sets."""
@@ -299,11 +301,25 @@ UNIT_FIXED = Pattern(
     unit=_UNIT,
 )
 """A unit that puts the recorded one right, and one that is denied."""
-WRONG_LOAD = Pattern("(wrong|the|correct) (weight|load)|(weight|load) (should|was|is)")
+_RIGHT = words_of("right fine correct ok okay same good true")
+_IN_ORDER = "(is|are|was|were|stay|stays) [all|still|as|the|quite]* {right}"
+WRONG_LOAD = Pattern(
+    """
+    (wrong|the|correct) (weight|load) !({in_order})|(weight|load) (should|was|is) !({right})
+    (reps|count|time|seconds) {in_order}
+    """,
+    in_order=_IN_ORDER,
+    right=_RIGHT,
+)
 """That the load was recorded wrong."""
-WRONG_AMOUNT = Pattern("""
-    (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time)
+WRONG_AMOUNT = Pattern(
+    """
+    (wrong|the|correct) (reps|number of reps|rep count|count|seconds|time) !({in_order})
+    (weight|load) {in_order}
     miscounted|(cant|couldnt|only|lost|never) ..1 count
     (only|just) (count|counting|counted) #|counted to #
-""")
+""",
+    in_order=_IN_ORDER,
+    right=_RIGHT,
+)
 """That the reps or the seconds were recorded wrong."""

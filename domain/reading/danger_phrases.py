@@ -190,8 +190,8 @@ _NO_CONTROL = Pattern(
     {limb} ....4 (hanging (limp|there|loose|useless~|down)|(is|was) hanging)
     {limb} ....4 ((went|is|gone) limp|gave way completely? and)
     {limb} ....4 ({will_not}|wouldnt) move !({what_is_moved})
-    {limb} ....4 ({will_not}|dont|didnt|not|wouldnt|barely|hardly|no longer|stopped|never|cant|aint) ..1 (obey|
-        obeys|obeying|listen|listens)
+    {limb} ....4 ({will_not}|dont|didnt|not|wouldnt|barely|hardly|no longer|stopped|never|
+        cant) ..1 (obey|obeys|obeying|listen|listens)
     {limb} ..1 (obey|obeys|listen|listens) [to] (me|it) not
     {limb} ..1 ({will_not}|dont|didnt|wouldnt) ..1 do (what|as) i (tell|want|say)
     {limb} ..1 ({will_not}|dont|didnt|wouldnt) ..1 do as (its|it is|it was|theyre) told

@@ -63,7 +63,8 @@ LACKING = words_of(
     shortness barely hardly impossible shallow painful cant couldnt unable fighting"""
 )
 NOT_OBEYING = words_of(
-    """hangs dangles limp paralysed paralyzed lame drags dragging flops flopping slaps slapping unresponsive"""
+    """hangs dangles limp paralysed paralyzed lame drags dragging flops flopping slaps slapping
+    unresponsive"""
 )
 DIZZY = words_of(
     """dizzy dizziness lightheaded lightheadedness giddy giddiness headedness woozy

@@ -193,7 +193,7 @@ _PEOPLE_AND_THINGS = (
         Pattern(
             """
             (score|scored|won|lost|drew|result|match|game) [was|is|it|the|by|match|game]* # (:|-) #
-            (won|lost) # (nil|love|all)|# (:|-) # (for (us|them|our)|to (us|them)|win|defeat|loss|at half time)
+            (won|lost) # (nil|love|all)|# (:|-) # ((for|to) (us|them)|win|defeat|loss|at half time)
             (bar|gravity|floor|bench|weight|weights|iron|stairs|machine|body|gym) # , me # [.|!|,]* $
             (brain|brains) ..2 # (cell|cells)|# (brain|working|functioning) (cell|cells)
             """

@@ -215,7 +215,9 @@ def _is_to_come(
     return not beside.isdisjoint(_TO_COME)
 
 
-_WENT = Pattern("[i|we] [just|only]* went [there|in|along]* (with|to (the gym|train|lift)|alone|solo|together)")
+_WENT = Pattern(
+    "[i|we] [just|only]* went [there|in|along]* (with|to (the gym|train|lift)|alone|solo|together)"
+)
 """Told of a day, it is the training that one went to, whoever came along."""
 _TRAINED = words_of("trained lifted logging logged reporting reported recording recorded")
 """Verbs that make a day in their clause the training's, whatever else was done: "trained after the shift"."""

@@ -203,7 +203,7 @@ def _read(request: Request, message: Message) -> Reading:
 
 
 _WILL_NOT_COME = words_of("cant wont skip skipping coming making cancel cancelling")
-"""Words of one who leaves a workout out, also beside a set of another day; "not today" only tells that day."""
+"""Words of one who leaves a workout out, beside a set of another day too; "not today" only tells that day."""
 _IS_OFF = frozenset({"skip_workout", "move", "pause"})
 
 

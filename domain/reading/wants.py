@@ -135,7 +135,11 @@ def _leaves_out_workout(
             continue
         if message.texts(start, end) == ["not", "today"] and "yesterday" in message.texts(start - 2, start):
             continue
-        if skips and message.text(end - 2) == "off" and not _LEAVES.isdisjoint(message.texts(end - 6, end - 2)):
+        if (
+            skips
+            and message.text(end - 2) == "off"
+            and not _LEAVES.isdisjoint(message.texts(end - 6, end - 2))
+        ):
             continue
         if skips and message.text(start) in TAKES_BACK and _POINTS.issuperset(message.texts(start + 1, end)):
             continue
@@ -190,7 +194,11 @@ def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tup
         if message.text(end) in _ENDS:
             return delete.start, end
     for undo in UNDO.find(message):
-        if message.text(undo.start - 1) in _NOT_UNDONE or _is_of_a_warm_up(message, undo.start) or _NO_REP.is_in(message, 0, undo.end):
+        if (
+            message.text(undo.start - 1) in _NOT_UNDONE
+            or _is_of_a_warm_up(message, undo.start)
+            or _NO_REP.is_in(message, 0, undo.end)
+        ):
             continue
         if message.taken[undo.start] in {"", "a question", "exercise"}:
             return undo.start, undo.end

@@ -1,0 +1,131 @@
+"""What can be said in several ways is read alike in each of them."""
+
+import pytest
+
+from domain.reading import read
+from tests.domain.reading.build import one, reading, request, short
+
+ALIKE = (
+    ("I didn't do the dips", "I did not do the dips"),
+    ("can't make it today", "cannot make it tonight"),
+    ("can't make it today", "can not make it this evening"),
+    ("I won't be there today", "I will not be there this afternoon"),
+    ("knee doesn't hurt any more", "knee does not hurt any more"),
+    ("my left arm won't move", "my left arm will not move"),
+    ("I couldn't finish the dips", "I could not finish the dips"),
+    ("not today, tomorrow", "not this morning, tomorrow"),
+    ("bench 80x8 today", "bench 80x8 tonight"),
+    ("what's today's workout?", "what's tonight's workout?"),
+    ("not going to the gym today", "ain't going to the gym today"),
+    ("bench 82.5 for 8", "bench 82 point 5 for 8"),
+    ("bench 82.5 for 8", "bench 82 point five for 8"),
+    ("bench 80x8 each side", "bench 80x8 each way"),
+    ("skip dips", "skp dips"),
+    ("shoulder hurts", "shldr hurts"),
+    ("chest pressed 80", "chst prssd 80"),
+    ("benching 80 for 8", "benchin 80 for 8"),
+)
+
+
+@pytest.mark.parametrize(("said", "otherwise"), ALIKE)
+def test_two_ways_to_say_it_are_read_alike(said: str, otherwise: str) -> None:
+    first, second = read(request(said)), read(request(otherwise))
+    assert (second.sets, second.pain, second.urgent, second.wants, second.on, second.asks, second.skips) == (
+        first.sets,
+        first.pain,
+        first.urgent,
+        first.wants,
+        first.on,
+        first.asks,
+        first.skips,
+    )
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "it was not 80 but 82.5",
+        "it wasn't 80 but 82.5",
+        "wasn't 80, it was 82.5",
+        "the bench was not 80 but 82.5",
+    ],
+)
+def test_what_a_record_was_not_is_put_right(text: str) -> None:
+    found = reading(text, done=(one("Bench press", "80", 8),))
+    assert ([short(s) for s in found.sets], found.wants) == (
+        [short(one("Bench press", "82.5", 8))],
+        ("correct",),
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "where"),
+    [
+        ("bench 80x8, elbows feel like broken glass, they hurt 6/10", "elbow"),
+        ("my knees, they hurt", "knee"),
+        ("my wrists are creaky, they really ache", "wrist"),
+        ("knees feel like they are full of glass", "knee"),
+    ],
+)
+def test_they_are_the_part_named_before(text: str, where: str) -> None:
+    assert [(pain.where, pain.side) for pain in reading(text).pain] == [(where, "both")]
+
+
+@pytest.mark.parametrize(
+    "text", ["my parents came, they hurt nobody", "squats, they burn the candle at both ends"]
+)
+def test_they_can_be_somebody_else(text: str) -> None:
+    assert reading(text).pain == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "wants"),
+    [
+        ("what is the small f beside my set?", ("help",)),
+        ("how do I switch to pounds here?", ("help",)),
+        ("the bar's away for repair, so no bench", ("skip_exercise",)),
+        ("bench is out of order, so leave that one off today", ("skip_exercise",)),
+        ("can't train today, plumber is coming. bench yesterday was 80x8", ("skip_workout",)),
+        ("at my sister's for two weeks, no exercise", ("pause",)),
+        ("is clicking bad?", ("ask_coach",)),
+        ("my left ankle is swollen, no idea why", ()),
+    ],
+)
+def test_what_is_wanted(text: str, wants: tuple[str, ...]) -> None:
+    assert reading(text).wants == wants
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Wife wants me home by 4, so only the bench: 80x8",
+        "bench 80x8. The warm-up was 40 for 12 but I suppose that doesn't count.",
+        "bench 80x8, and 2:1 for us!!",
+        "bench 80x8, the legs they tremble but they obey",
+    ],
+)
+def test_a_set_beside_life(text: str) -> None:
+    found = reading(text)
+    assert [short(s) for s in found.sets] == [short(one("Bench press", "80", 8))]
+    assert (found.wants, found.asks, found.urgent) == ((), (), False)
+
+
+@pytest.mark.parametrize(
+    ("text", "sets"),
+    [
+        ("make the bench all 10", [("80", 10), ("80", 10)]),
+        ("all of the bench were 82.5 not 80", [("82.5", 8), ("82.5", 7)]),
+        ("Correction: bench third set was 90, the reps are right", [("90", 7)]),
+    ],
+)
+def test_all_sets_of_an_exercise_or_only_its_load_are_put_right(
+    text: str, sets: list[tuple[str, int]]
+) -> None:
+    found = reading(text, done=(one("Bench press", "80", 8), one("Bench press", "80", 7)))
+    assert [short(s) for s in found.sets] == [short(one("Bench press", load, reps)) for load, reps in sets]
+    assert found.wants == ("correct",)
+
+
+@pytest.mark.parametrize(("text", "wants"), [("I'm so ill", ("pause",)), ("my hip aches so I'll say 4", ())])
+def test_ill_with_an_apostrophe_is_no_illness(text: str, wants: tuple[str, ...]) -> None:
+    assert reading(text).wants == wants
