@@ -145,7 +145,7 @@ SOMEBODY_ELSE = Pattern(
     (client|clients|member|members) (before|after|next|beside|behind)
     coach (at|of|in) (the|another)
     <!({joint}) (he|she)|his|her|hers|their|shes|hes
-    <!(like|if|though) (they|theyre) !({very} {ails})
+    <!(like) (they|theyre) !({very} {ails})
     cat|cats|dog|dogs|horse
 """,
     person=PERSON_WORDS,

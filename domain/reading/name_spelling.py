@@ -62,6 +62,12 @@ class Spelling:
             **{form: (stem,) for stem in self.words if len(stem) > 2 for form in (stem, stem + "s")},
             **{
                 form: stems
+                for pair, stems in _PAIRS.items()
+                if self.words.issuperset(stems)
+                for form in (pair, pair + "s")
+            },
+            **{
+                form: stems
                 for form, stems in SHORT_FORMS.items()
                 if len(form) > 3 and self.words.issuperset(stems)
             },
@@ -78,7 +84,11 @@ class Spelling:
 
     def short_typo(self, word: str) -> Stems:
         """Return the word of the plan that a short misspelt word beside another word of a name stands for."""
-        if len(word) != 4 or word in COMMON:
+        if word in COMMON:
+            return ()
+        if len(consonants := self._without_vowels(word)) == 1:
+            return tuple(consonants)
+        if len(word) != 4:
             return ()
         return _closest(word, self.words, _CUTOFF_ELSEWHERE)
 

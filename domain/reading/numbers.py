@@ -394,8 +394,6 @@ def _point(tokens: list[Token], at: int, value: int) -> tuple[Decimal, int]:
             step += 1
         if not digits and text_at(tokens, step) in {"twenty"} and text_at(tokens, step + 1) == "five":
             return Decimal(f"{value}.25"), step + 2
-        if not digits and text_at(tokens, step) in _DECIMALS:
-            digits, step = text_at(tokens, step), step + 1
         if digits:
             return Decimal(f"{value}.{digits}"), step
     return Decimal(value), at

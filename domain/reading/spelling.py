@@ -35,9 +35,7 @@ _ALIASES = {
     **dict.fromkeys(("tht", "taht", "thta"), "that"),
     **dict.fromkeys(("adn", "nad"), "and"),
     "ded": "dead",
-    **{
-        f"{verb}in": f"{verb}ing" for verb in ("do", "go", "feel", "com", "mak", "gett", "tak", "look", "try")
-    },
+    **{f"{verb}in": f"{verb}ing" for verb in ("do", "go", "feel", "com", "mak", "gett", "look", "try")},
     "dizzi": "dizzy",
     "serie": "set",
     **dict.fromkeys(("outta", "outa", "outof"), "out of"),

@@ -70,7 +70,9 @@ STOP_TOLD = Pattern(
 )
 """Somebody else was told to stop."""
 
-DELETE = Pattern("(remove|delete|erase|unlog|undo|scrap|scratch|cancel) [the|my|that|last]*")
+DELETE = Pattern(
+    "(remove|delete|erase|unlog|undo|scrap|scratch|cancel|take (away|out|off)) [the|my|that|last]*"
+)
 """Words before the exercise whose record is to be taken back: "remove the rows"."""
 
 UNDO = Pattern(

@@ -185,8 +185,9 @@ def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tup
     `last` is the exercise of that record.
     """
     for name in named:
-        delete = DELETE.at(message, name.start - 1) or DELETE.at(message, name.start - 2)
-        if delete is None or delete.end != name.start or name.names != (last,):
+        before = (DELETE.at(message, name.start - words) for words in (1, 2, 3))
+        delete = next((found for found in before if found is not None and found.end == name.start), None)
+        if delete is None or name.names != (last,):
             continue
         end = name.end
         while message.text(end) in _OF_THE_RECORD or message.value(end) is not None:
