@@ -22,7 +22,7 @@ ALIKE = (
     ("bench 80x8 each side", "bench 80x8 each way"),
     ("skip dips", "skp dips"),
     ("shoulder hurts", "shldr hurts"),
-    ("leg press 80x8", "leg prs 80x8"),
+    ("incline press 26x10", "incline prs 26x10"),
     ("benching 80 for 8", "benchin 80 for 8"),
 )
 
