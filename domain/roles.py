@@ -146,8 +146,6 @@ def coaching_grasp(state: BothState, outcome: Outcome, text: str) -> Grasp:
     if looks_like_sheet(text):
         return "strong"
     parts = [part for say in outcome.says if say.to == state.coach.coach.number for part in say.parts]
-    if any(isinstance(p, Notice) and p.facts.get("understood") is False for p in parts):
-        return "no"
     return _grasp(parts, did=bool(outcome.orders or outcome.changes))
 
 

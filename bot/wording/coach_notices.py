@@ -318,9 +318,7 @@ COACH_WORDS: dict[Topic, Words] = {
     "programmes": with_names(
         "Your programmes: {names}.", "No programmes yet. Paste a sheet, or send it as a .txt file."
     ),
-    "coach help": lambda facts, _: (
-        ("" if facts.get("understood") else "I did not understand that. ") + COACH_HELP
-    ),
+    "coach help": lambda _facts, _: COACH_HELP,
     "coach lost": lambda _facts, _: (
         "I did not understand that, and nothing is changed. I know «who needs me?», «how is NAME doing?», "
         "«tell NAME …», changes such as «no deadlifts for NAME until I say so» or «give NAME one more rest "

@@ -7,6 +7,7 @@ with a name before it ("exercise:") is handed on as it was typed. What comes fir
 import re
 
 from domain.coach.naming import CLIENT, CLIENTS
+from domain.coach.not_by_words import OF_THE_CLIENT, OF_THE_SHEET
 from domain.coach.people_phrases import DECLINING, FORGET, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING
 from domain.coach.who_phrases import ANYONE, WHO_TURNS
 from domain.coach_requests import Kind
@@ -29,7 +30,7 @@ until [further] notice|for (now|a while|the moment|the time being)|until then|an
 _EVERYONE = """
 everyone|everybody|all of (my|the) clients|all (my|the) clients|all clients|all of them|all|every client
 my clients
-the whole (group|team|lot)
+the [whole] (group|team|lot|gang|crew)
 """
 _DAY = "today|tonight|tomorrow|[on|this] (monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
 _REST = "rest|day off|days off|day|days|rest day|rest days|day of rest|days of rest|days rest|day rest"
@@ -57,6 +58,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + what i (did|said)]
         (undo|undu|revert|scratch|reverse) (that|this|the|my) [very] last (thing|one|change|step|bit|move)
         take (that|it|this) back
+        (change|put|turn|set|switch|make) (that|it|this) (back|as it was|like before|as before)
         no [no] undo [that|it]
         """,
     ),
@@ -75,39 +77,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         + with|doing|by) [the] programme:(_ ...4)
         """,
     ),
-    (
-        "days",
-        """
-        (pause|freeze|suspend|unpause) who:{who} [training|workouts|plan]
-        (pause|freeze|suspend) who:{who} [training|workouts|plan] (for|until|till|from|this|next) ....6
-        (move|shift|postpone|push|delay|reschedule|bring) who:{who} [next] (workout|training|session|
-        + workouts) ....6
-        (skip|cancel|drop|leave out) who:{who} [next|whole] (workout|training|session|workouts) ....4
-        (let|have) who:{who} (rest|skip|train) (today|tonight|tomorrow|on ..2|this ..2|next ..2|monday|
-        + tuesday|wednesday|thursday|friday|saturday|sunday|instead ....3)
-        who:{who} (is|will be|goes|is going|has gone|went) [off] (on|away|ill|sick|travelling|traveling|
-        + abroad|unwell|injured) [holiday|vacation|a trip|leave|a break] [until|till|for|from|this|next|all|
-        + on] ....6
-        who:{who} (cant|cannot|wont|is not going to|will not) (train|make it|come|be there|work out) ....6
-        who:{who} has [got] [a|the] (flu|cold|fever|covid|day off work) ....4
-        (stop|no more|no) (reminding|reminders for|reminders to|reminder for) who:{who}
-        who:{who} (reminder|reminders) (off|gone|away|should stop)
-        (turn|switch|take) off who:{who} (reminder|reminders)
-        (turn|switch|take) who:{who} (reminder|reminders) off
-        """,
-    ),
-    (
-        "of erasing",
-        """
-        (erase|delete|remove|kick [out]|expel|forget|drop|get rid of|throw [out]|fire|dismiss|end with|
-        + unenrol|unenroll) who:{who} [data|everything|account|messages] [from [the|my|our] (list|roster|
-        + clients|bot|group|app)]
-        (erase|delete|remove|forget) (everything|all|all data|all the data|the data|the account) (about|of|on|
-        + from) who:{who}
-        who:{who} (has quit|quit|quits|stopped coming|has left|left|is leaving|leaves|wants out|is out|
-        + wants to (quit|leave|stop))
-        """,
-    ),
+    *OF_THE_CLIENT,
     (
         "help",
         "(help|'/' help|'/' start|hello|hi|hey|what can (i|you) (say|do)|how does this work|commands|menu)",
@@ -119,7 +89,8 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (raise|lower|set|move|change|put|push|shift|make|bring|have|turn|nudge|pull|
         + adjust) who:{all} (reminder|reminders) [time|hour|forward|back|up|down] [to|at|
         + for] clock:((_|#) ...4)
-        who:{all} (should|is to) (get|have) [her|his|their|the|a] (reminder|reminders) (at|
+        who:{all} (should|is to|wants|wants to|would like|would like to) [get|have]
+        + [her|his|their|the|a] (reminder|reminders) (at|
         + from) clock:((_|#) ...4)
         remind who:{all} [at|from] clock:(# ...4)
         remind who:{all} at clock:(_ ...4)
@@ -150,7 +121,8 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         who:{all} (should|can|may|is to|has to) (have|get|take) [n:#|a|an|some] (more|extra|another|
         + additional|further) ({rest})
         [add] [n:#|a|an] (more|extra|another|additional|further) ({rest}) (for|to) who:{all}
-        [add] [n:#|a|an] (rest day|rest days|day off|days off) [more] (for|to) who:{all}
+        [add] [n:#|a|an|one] (rest day|rest days|day off|days off|day of rest|days of rest) [more|extra]
+        + (for|to) who:{all} [before the next workout]
         (let|have) who:{all} (rest|have|take|get) [n:#|a|an|for] [more|extra|another] [rest] (day|
         + days) [more|longer|off]
         (let|have) who:{all} rest n:# [more] (day|days) [more]
@@ -177,6 +149,9 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         """
         (put|bring|get|take|let|start) who:{who} [go] back (on|onto|to|with) exercise:(_ ...5)
         who:{who} [is|can go|goes|may go|can get|should go] back (on|onto|to) exercise:(_ ...4)
+        (bring|put|get|have) back exercise:(_ ...4) (for|with) who:{who}
+        (resume|unban|restore|reinstate|unpause|reintroduce) who:{who} exercise:(_ ...4)
+        (resume|unban|restore|reinstate|unpause|reintroduce) exercise:(_ ...4) (for|with) who:{who}
         (put|bring|let|take|give) exercise:(_ ...4) back [in|into] [the plan] (for|on|to) who:{who}
         (put|bring|give) exercise:(_ ...4) back (in|into|to|on) who:{who} [plan|programme|sheet|workouts]
         (put|bring|give) who:{who} exercise:(_ ...4) back [in]
@@ -208,6 +183,8 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (leave out|take out|leave|drop|remove|stop|skip|cut|pause|ban|cancel|hold|
         + set aside) who:{who} exercise:(_ ...4) [out|off|aside] [{until}]
         (take|get) [the] exercise:(_ ...4) out (for|with) who:{who} [{until}]
+        who:{who} (stays|is|keeps|is to stay|should stay|has to stay) (off|away from)
+        + exercise:(_ ...4) [{until}]
         (take|keep|get) who:{who} (off|away from) exercise:(_ ...4) [{until}]
         take exercise:(_ ...4) (off|out of) who:{who} [plan|programme|program|sheet] [{until}]
         """,
@@ -258,6 +235,9 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         (what about|whats up with|what is up with|whats new with|whats going on with|
         + whats happening with|any news (of|from|on)) who:{who}
         [give me|show me|tell me|whats] the (lowdown|news|story|latest|state) (on|of|with|about) who:{who}
+        (did|has|does|do|have) [our|my] who:{who} (train|trained|work out|worked out|show up|shown up|lift|
+        + lifted|do it|done it|come|missed anything) ....4
+        (anything|something|any word|any news|any message|any messages) (new|from|of|on|about|with) who:{who}
         (is|are) [our|my] who:{who} (ok|okay|fine|well|alright|all right|doing ok|doing well|
         + doing fine|on track)
         (pull up|bring up|open up|look up|check|check on|check in on) who:{who} [card|file]
@@ -282,24 +262,7 @@ _TURNS: tuple[tuple[Kind, str], ...] = (
         """,
     ),
     ("sets", "who:{who} [the] (last|latest|recent|past) # ....4"),
-    (
-        "of the sheet",
-        """
-        (lower|raise|increase|reduce|decrease|drop|bump|up|start|begin|set|cut|make|put|change|add) [the]
-        + who:{who} ....5 (#|percent|heavier|lighter|easier|harder|sets|reps|load|loads|weight|weights|target|
-        + aim) ....6
-        who:{who} (should|is to|has to|needs to|must|can|may) [now] (aim|go|do|use|lift|try|start|begin|
-        + take) ....4 (#|percent|heavier|lighter|sets|reps|sets of|reps of) ....6
-        who:{who} ....4 [:|,|-] # [-|to|'/'] [#] (sets|set|reps|rep|rounds|percent) ....8
-        # [-|to|'/'] [#] (sets|set|reps|rep|rounds|kg|lb|kilos|pounds) (for|on|with|of) ....4 who:{who} ....4
-        (give|let|have|make) who:{who} [do] (#|more|fewer|less|another|an extra) [more|extra|fewer|less]
-        + (sets|set|reps|rep) ....6
-        who:{who} (trains|should train|is to train|will train|needs to train|can train) ....6 (#|once|twice|
-        + every|times|days|day) ....6
-        (have|let|make) who:{who} train ....4 (#|once|twice|every|times|days) ....6
-        who:{who} ....8 between [the|her|his|their] (workouts|workout|sessions|trainings|training days)
-        """,
-    ),
+    *OF_THE_SHEET,
     (
         "sets",
         """
@@ -327,6 +290,9 @@ _LISTS = {
     "version": "version|versions|sheet|sheets|one",
     "older": "older|old|earlier|previous|former",
     "place": _PLACE,
+    "except": "except|except for|but not|but|apart from|besides|other than|without|not",
+    "everyone": f"({_EVERYONE.strip()})".replace("\n", "|"),
+    "named": "(@client|@clients)",
     "doctor": _DOCTOR.strip().replace("\n", " "),
     "earlier": _EARLIER.strip().replace("\n", " "),
     "saying": "[that|saying|to say] [:|,|-]",
@@ -356,16 +322,20 @@ PHRASES = _patterns(_NAMED, f"{_NAMED}|{_EVERYONE.strip()}".replace("\n", "|"), 
 OF_ANYBODY = _patterns(_ANY_NAME, _ANY_NAME, only_of_clients=True)
 """The same where any one to three words stand for a name."""
 
-_TELLING = "(tell|tel|telll|tlel|write [to]|message|mesage|messege|msg|text|txt|answer|reply to|say to|ask)"
+_TELLING = (
+    "(dm|pm|tell|tel|telll|tlel|write [to]|message|mesage|messege|msg|text|txt|answer|reply to|say to|ask)"
+)
 
 
 def _heads(who: str) -> tuple[Pattern, ...]:
     lines = (
         f"^ [{{opening}}]* said:{_TELLING} who:{{all}} (on|doing) programme:(_ ...5) ':'",
+        f"^ [{{opening}}]* said:{_TELLING} who:{{everyone}} ({{except}}) but:{{named}} [that] [:|,|-]",
         f"^ [{{opening}}]* said:{_TELLING} who:{{all}} [that] [:|,|-]",
         "^ [{opening}]* said:let who:{all} know [that] [:|,|-]",
         "^ [{opening}]* said:(drop|send|write|give) who:{all} a (line|message|word) {saying}",
         "^ who:{all} (on|doing) programme:(_ ...5) ':'",
+        "^ who:{everyone} ({except}) but:{named} ':'",
         "^ who:{all} ':'",
     )
     return tuple(Pattern(line, **_LISTS, all=who) for line in lines)

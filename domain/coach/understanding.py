@@ -31,6 +31,12 @@ from domain.understood import Meant, Of
 LONGEST = 60
 """How many words and signs a request has at most; what is longer is no request. The house's own choice."""
 
+OWN = words_of("my me")
+"""What stands for the coach who trains, too."""
+
+CHANGES: frozenset[str] = frozenset({"swap", "leave out", "back", "rest more", "assign"})
+"""What a coach can want changed of the own training; the hour of the reminder any client sets alone."""
+
 PERSON = words_of("her him")
 """What stands for the client spoken of last."""
 
@@ -53,15 +59,16 @@ Telling = Literal["tell", "note"]
 class Asked:
     """A request. `of` has for each client named those that the name fits, `spans` where it stands.
 
-    `everyone` is set where all clients are meant. `pieces` are those of the turn of phrase as typed; `rest`
-    is the whole text without the names. `unknown` is a name that no client bears. `meant` are the words of it
-    and what each is, without the clients.
+    `everyone` is set where all clients are meant, but for those `without`. `pieces` are those of the turn of
+    phrase as typed; `rest` is the whole text without the names. `unknown` is a name that no client bears.
+    `meant` are the words of it and what each is, without the clients.
     """
 
     kind: Kind | Telling
     of: tuple[tuple[int, ...], ...] = ()
     spans: tuple[tuple[int, int], ...] = ()
     everyone: bool = False
+    without: tuple[int, ...] = ()
     pieces: dict[str, str] = field(default_factory=dict)
     number: Decimal | None = None
     rest: str = ""
@@ -69,10 +76,13 @@ class Asked:
     meant: tuple[Meant, ...] = ()
 
 
-def asked(text: str, clients: Sequence[tuple[int, str]], spoken_of: int | None = None) -> Asked | None:
+def asked(
+    text: str, clients: Sequence[tuple[int, str]], spoken_of: int | None = None, own: int | None = None
+) -> Asked | None:
     """Return what `text` asks for, None where it is not understood.
 
-    `clients` are all of the coach's, by number and name; `spoken_of` is the one whom "her" or "him" means.
+    `clients` are all of the coach's, by number and name; `spoken_of` is the one whom "her" or "him" means,
+    `own` the coach's own number where she is a client of hers, whom "my" and "me" mean in a change.
     """
     message = message_of(text)
     names = ClientNames(clients)
@@ -89,7 +99,19 @@ def asked(text: str, clients: Sequence[tuple[int, str]], spoken_of: int | None =
                 return _of_anybody(text, message, names) or request
             if request is not None:
                 return request
+    if own is not None and not found and (request := _of_own(text, message, own)) is not None:
+        return request
     return _of_anybody(text, message, names) if not found else None
+
+
+def _of_own(text: str, message: Message, own: int) -> Asked | None:
+    """Return a change that a coach wants made of her own training, whichever word there means her."""
+    for at, word in enumerate(message.texts(0, len(message.tokens))):
+        if word in OWN and len(message.tokens) <= LONGEST:
+            request = _request(text, with_names(message, [Name(at, at + 1, (own,))]), PHRASES)
+            if request is not None and request.kind in CHANGES:
+                return request
+    return None
 
 
 _WHY = 3
@@ -188,10 +210,16 @@ def _asked(kind: Kind | Telling, text: str, named: Named, hit: Found) -> Asked:
         of=tuple(fits for name, _ in names for fits in name.meant),
         spans=tuple(span for name, span in names for _ in name.meant),
         everyone="who" in hit.parts and not names,
+        without=tuple(
+            number
+            for at in range(*hit.parts.get("but", (0, 0)))
+            for name in named.names.get(at, ())
+            for number in name.fits
+        ),
         pieces={
             name: _piece(text, message, place)
             for name, place in hit.parts.items()
-            if name not in {"who", "n", "said"}
+            if name not in {"who", "n", "said", "but"}
         },
         number=message.value(number[0]) if number else None,
         rest=_without_names(text, message),

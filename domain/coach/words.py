@@ -46,6 +46,9 @@ from domain.topics import Topic
 from domain.understood import CoachTakenFor, TakenFor
 from domain.wishes import BackWish, LeaveOutWish, ReminderWish, RestWish, SwapWish, Wish
 
+NO_NAMES = frozenset({"the", "a", "an", "any", "some", "my", "our", "your", "me", "i", "i'm", "am"})
+"""Words that stand in no name of anybody."""
+
 SPOKEN_OF_FOR = timedelta(hours=1)
 """For how long "her" and "them" are whom and what the coach spoke of last. The house's own choice."""
 
@@ -85,7 +88,7 @@ def obey(draft: Draft, text: str) -> None:
     if take_who(draft, text, obey):
         draft.take_for("an answer")
         return
-    request = asked(text, draft.names, spoken_of(draft))
+    request = asked(text, draft.names, spoken_of(draft), own_number(draft))
     known = request if request is not None and request.unknown is None else None
     if take_offer(draft, text):
         draft.take_for("an answer to an offer")
@@ -148,7 +151,7 @@ def do(draft: Draft, request: Asked, text: str) -> None:
         case "programmes":
             draft.notice("programmes", names=programme_names(draft))
         case "help":
-            draft.notice("coach help", understood=True)
+            draft.notice("coach help")
         case "undo":
             undo(draft)
         case "who is on":
@@ -178,7 +181,7 @@ def meant(draft: Draft, request: Asked, text: str) -> tuple[int, ...]:
             ask_who(draft, text, span, fits)
             return ()
     if request.everyone:
-        return tuple(number for number, _ in draft.names)
+        return tuple(number for number, _ in draft.names if number not in request.without)
     return tuple(dict.fromkeys(fits[0] for fits in request.of))
 
 
@@ -247,6 +250,11 @@ MOST_REST = 14
 """More rest days than this are a pause, and no rest day more. The house's own choice."""
 
 
+def own_number(draft: Draft) -> int | None:
+    """Return the coach's own number where she trains by an own sheet: then she is a client of hers, too."""
+    return draft.number if has_client(draft.state, draft.number) else None
+
+
 def spoken_of(draft: Draft) -> int | None:
     """Return the client spoken of just now, if there was one."""
     spoken = draft.memory.spoken
@@ -306,8 +314,8 @@ def say_whose(draft: Draft, topic: Topic, client: int) -> None:
 
 def is_a_name(unknown: str, text: str) -> bool:
     """Return whether what stands in a name's place can be one: no thing with its article."""
-    first = unknown.split(maxsplit=1)[0].casefold()
-    return first not in {"the", "a", "an", "any", "some"} and not is_courtesy(text)
+    words = {each.casefold() for each in unknown.split()}
+    return words.isdisjoint(NO_NAMES) and not is_courtesy(text)
 
 
 def ask_of_whom(draft: Draft, said: str) -> bool:

@@ -131,3 +131,23 @@ def test_a_name_that_nobody_bears_is_said_as_it_was_typed(said: str, name: str) 
 @pytest.mark.parametrize("said", ["I'm ill this week", "I'm away until Monday", "hand everything to Ines"])
 def test_what_is_no_name_is_not_taken_for_one(said: str) -> None:
     assert came_to(hear(STATE_OF_MARA, Heard(9, NOW, Text(text=said)))) == "coach lost"
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("change my rows to pulldowns", "changed 1"),
+        ("swap my bench for dips", "changed 1"),
+        ("no dips for me until I say so", "changed 1"),
+        ("put me back on dips", "changed 1"),
+        ("give me one more rest day", "changed 1"),
+        ("put me on Harbour Base", "assigned 1"),
+        ("no dips for Noor", "changed 2"),
+        ("tell me about Noor", "card wanted 2"),
+    ],
+)
+def test_my_and_me_are_the_coachs_own_training_where_she_trains_by_an_own_sheet(
+    said: str, wanted: str
+) -> None:
+    state = replace(STATE_OF_MARA, is_client=True, clients=((1, noor("Mara")), *STATE_OF_MARA.clients))
+    assert came_to(hear(state, Heard(9, NOW, Text(text=said)))) == wanted
