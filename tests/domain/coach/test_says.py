@@ -151,3 +151,25 @@ def test_my_and_me_are_the_coachs_own_training_where_she_trains_by_an_own_sheet(
 ) -> None:
     state = replace(STATE_OF_MARA, is_client=True, clients=((1, noor("Mara")), *STATE_OF_MARA.clients))
     assert came_to(hear(state, Heard(9, NOW, Text(text=said)))) == wanted
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("how is Олена doing?", "card wanted 2"),
+        ("tell Олена: добре", "told 2"),
+        ("no curls for Γιώργος until I say so", "changed 3"),
+        ("ΓΙΏΡΓΟΣ?", "card wanted 3"),
+        ("how is نور doing", "card wanted 4"),
+        ("نور: see you on Monday", "told 4"),
+        ("give 田中 one more rest day", "changed 5"),
+        ("notes on 田中 花子", "notes"),
+        ("tell 田中 花子 and Олена: hi", "told 5, told 2"),
+        ("how is İlker?", "card wanted 6"),
+    ],
+)
+def test_a_name_in_any_script_is_known(said: str, wanted: str) -> None:
+    names = ("Олена", "Γιώργος", "نور", "田中 花子", "İlker")
+    clients = tuple((number, noor(name)) for number, name in enumerate(names, start=2))
+    state = replace(STATE_OF_MARA, clients=clients)
+    assert came_to(hear(state, Heard(9, NOW, Text(text=said)))) == wanted
