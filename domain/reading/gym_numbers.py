@@ -237,7 +237,7 @@ _PACE = (
     Other(
         "how often",
         Pattern("""
-        # (times|x) (a|per|every|each|this|in a|weekly)
+        # (times|x) (a|per|every|each|this|in a|weekly) !(side|sides|leg|arm|hand|foot|knee)
         # !(x|for|once|twice|times) ..3 !(once|twice|times) (a|per|every|each) (day|week|month)
     """),
     ),

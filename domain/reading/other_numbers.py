@@ -146,13 +146,19 @@ _MEASURES = (
     Other(
         "a length",
         Pattern(
-            "# {length}\n# m !(# (s|sec|secs|second|seconds))\n<!(@|at) # k >(run|race|walk|on|$)",
+            """
+            # {length}
+            # m !(# (s|sec|secs|second|seconds))
+            <!(@|at) # k >(run|race|walk|on the {machine}|in # (min|mins|minutes))
+            """,
+            machine=words_of("bike rower treadmill erg track road path beach trail"),
             length=words_of(
                 """km kms mile miles mi cm mm meter meters metre metres inch inches ft feet foot laps
                 floors storeys yard yards"""
             ),
         ),
     ),
+    Other("a length", Pattern("<!(@|at|with) # k $"), most=21),
     Other("a length", Pattern("# steps"), least=100),
     Other("a length", Pattern("# steps (up|down|to)\n(walked|climbed|ran|took) ..3 # steps")),
     Other(

@@ -5,6 +5,7 @@ from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from domain.reading.counted import is_counted
+from domain.reading.letter_behind import is_how_slowly, is_in_kilos
 from domain.reading.message import Message
 from domain.reading.number_labels import Role, is_label, is_labelled, label_before
 from domain.reading.patterns import Pattern
@@ -109,16 +110,12 @@ def _quantity(message: Message, at: int) -> Quantity:
         unit, role, end = "kg", "load", end + 1
     elif after in LB_WORDS or (after == "№" and glued):
         unit, role, end = "lb", "load", end + 1
-    elif (
-        after == "k"
-        and glued
-        and (message.text(end + 1) in _BESIDE_KILO or message.text(at - 1) in {"@", "at"})
-    ):
+    elif after == "k" and glued and is_in_kilos(message, at, value):
         unit, role, end = "kg", "load", end + 1
     elif after in STONE_WORDS and not (after == "st" and value in {1, 21, 31, 41}):
         unit, role, end = "stone", "load", end + 1
     elif after == "s" and (glued or message.value(end + 1) is None or not tokens[end + 1].glued):
-        role, end = ("pair" if glued else "seconds"), end + 1
+        role, end = ("pair" if glued and not is_how_slowly(message, at) else "seconds"), end + 1
     elif (
         after in SECOND_WORDS
         and not (
@@ -250,8 +247,6 @@ def _over_a_minute(message: Message, at: int) -> tuple[Decimal, int]:
 
 _HALF_MORE = Pattern("and a half")
 _SECONDS_FOLLOW = Pattern("# (s|sec|secs|second|seconds)")
-_BESIDE_KILO = frozenset({"x", "for", "@", "*", "by", "times"})
-"""What shows that "80k" is a load."""
 _OF_ANOTHER_NUMBER = frozenset(
     {
         *KG_WORDS,
