@@ -34,7 +34,7 @@ def test_a_way_alone_is_no_record(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["5 negatives, about 5s each", "dips 5 slow lowers, 5s each", "5 lowers at 8s down"]
+    "text", ["5 negatives, about 5s each", "dips 5 slow lowers, 5s each", "5 lowers, 8s down"]
 )
 def test_how_slowly_it_was_lowered_is_no_load(text: str) -> None:
     lowered = replace(DIP, lowering_only=True)
