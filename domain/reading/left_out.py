@@ -5,6 +5,8 @@ from domain.reading.words import MONTH_WORDS, words_of
 
 _HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
 """What is dictated between the words, and says nothing."""
+_HELLO = ("hi", "hey", "hello", "hallo", "hiya", "yo", "heya", "oi")
+_WHOM = tuple((word,) for word in ("coach", "there", "mate", "bro", "dude", "man", "boss", "buddy", "again"))
 _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
     words: signs
     for signs, openings in (
@@ -12,14 +14,15 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
             frozenset({""}),
             (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
         ),
-        (frozenset({","}), (("right",), ("okay",), ("well",))),
+        (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
+        (frozenset({","}), (("right",), ("okay",), ("well",), ("coach",))),
         (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
     )
     for words in openings
 }
 """What opens a message and says nothing, each with the signs of which one must follow, "" where none need."""
 _LONGEST_OPENING = max(map(len, _OPENINGS))
-_AFTER_AN_OPENING = frozenset({",", ":", "-", "."})
+_AFTER_AN_OPENING = frozenset({",", ":", "-", ".", "!"})
 _ASKS = words_of("i we")
 
 
@@ -30,10 +33,12 @@ def without_hesitations(tokens: list[Token]) -> list[Token]:
 
 def without_opening(tokens: list[Token]) -> list[Token]:
     """Leave out what only opens a message: "btw", "update:"."""
-    for length in range(1, _LONGEST_OPENING + 1):
+    for length in range(_LONGEST_OPENING, 0, -1):
         signs = _OPENINGS.get(tuple(token.text for token in tokens[:length]))
-        if signs is None or len(tokens) == length:
+        if signs is None:
             continue
+        if len(tokens) <= length:
+            return tokens
         sign = tokens[length].text
         if sign in signs or "" in signs:
             rest = tokens[length + (sign in _AFTER_AN_OPENING) :]

@@ -6,7 +6,7 @@ A rule written for one of them then holds for all.
 from decimal import Decimal
 
 from domain.reading.number_words import UNITS
-from domain.reading.tokens import NUMBER, Token
+from domain.reading.tokens import NUMBER, WORD, Token
 from domain.reading.words import words_of
 
 _NOT = "not"
@@ -25,6 +25,7 @@ _ONE_WORD = {
     **dict.fromkeys(("tonights", "tonites"), "todays"),
     "cannot": "cant",
     "aint": "not",
+    "&": "and",
 }
 _SEEN_IN = _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT}
 
@@ -38,7 +39,7 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
         text = token.text
         before = kept[-1] if kept else None
         if before is None:
-            kept.append(token._replace(text=_ONE_WORD.get(text, text)))
+            kept.append(_in_one_word(token))
         elif text == _NOT and before.text in _WITH_NOT:
             kept[-1] = before._replace(text=_WITH_NOT[before.text], end=token.end)
         elif before.text == "this" and text.removesuffix("s") in _OF_TODAY:
@@ -49,8 +50,13 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
         elif (whole := _with_its_half(kept, token)) is not None:
             kept[-2:] = [whole]
         else:
-            kept.append(token._replace(text=_ONE_WORD[text]) if text in _ONE_WORD else token)
+            kept.append(_in_one_word(token))
     return kept
+
+
+def _in_one_word(token: Token) -> Token:
+    word = _ONE_WORD.get(token.text)
+    return token if word is None else token._replace(kind=WORD, text=word)
 
 
 def _with_its_half(kept: list[Token], token: Token) -> Token | None:
