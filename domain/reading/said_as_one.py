@@ -3,10 +3,11 @@
 A rule written for one of them then holds for all.
 """
 
+from collections.abc import Iterator
 from decimal import Decimal
 
 from domain.reading.number_words import UNITS
-from domain.reading.tokens import NUMBER, WORD, Token
+from domain.reading.tokens import NUMBER, SIGN, WORD, Token
 from domain.reading.words import words_of
 
 _NOT = "not"
@@ -27,7 +28,9 @@ _ONE_WORD = {
     "aint": "not",
     "&": "and",
 }
-_SEEN_IN = _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT}
+_SEEN_IN = (
+    _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT, ";", "\n"}
+)
 
 
 def with_ways_as_one(tokens: list[Token]) -> list[Token]:
@@ -35,7 +38,7 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
     if _SEEN_IN.isdisjoint([token.text for token in tokens]):
         return tokens
     kept: list[Token] = []
-    for token in tokens:
+    for token in _in_rows(tokens):
         text = token.text
         before = kept[-1] if kept else None
         if before is None:
@@ -54,9 +57,45 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
     return kept
 
 
+_BREAKS = frozenset({";", "\n"})
+_ENDS_A_SET = words_of("reps rep kg kgs lb lbs s sec secs seconds ) sets")
+_BEGINS_A_SET = words_of("right left r l then and")
+_OF_A_LIST = frozenset({")", ".", ":"})
+_HEADS = words_of("sets warm warmup warmups ramp working work real")
+"""Words that head sets on lines of their own: "2 sets:", "warm up:"."""
+
+
+def _in_rows(tokens: list[Token]) -> Iterator[Token]:
+    """Yield the tokens with commas for the semicolons and new lines that only part the sets of one exercise.
+
+    A semicolon is none where commas part what is within a set. A new line only is before a side, or below a
+    head: elsewhere each line can be an exercise.
+    """
+    said = [token.text for token in tokens]
+    headed = not _HEADS.isdisjoint(said)
+    with_commas = "," in said
+    for at, token in enumerate(tokens):
+        if token.text not in _BREAKS or not 0 < at < len(tokens) - 1:
+            yield token
+        elif token.text == ";":
+            yield token if with_commas else token._replace(text=",")
+        elif not (headed and said[at - 1] == ":"):
+            goes_on = _goes_on(tokens, at, headed=headed)
+            yield token._replace(kind=SIGN, text=",") if goes_on else token
+
+
+def _goes_on(tokens: list[Token], at: int, *, headed: bool) -> bool:
+    """Return whether a new line goes on with the sets of the line before."""
+    before, after = tokens[at - 1], tokens[at + 1]
+    if before.kind != NUMBER and before.text not in _ENDS_A_SET:
+        return False
+    then = tokens[at + 2].text if at + 2 < len(tokens) else ""
+    return after.text in _BEGINS_A_SET or (headed and after.kind == NUMBER and then not in _OF_A_LIST)
+
+
 def _in_one_word(token: Token) -> Token:
     word = _ONE_WORD.get(token.text)
-    return token if word is None else token._replace(kind=WORD, text=word)
+    return token if word is None else token._replace(kind=WORD if word.isalpha() else token.kind, text=word)
 
 
 def _with_its_half(kept: list[Token], token: Token) -> Token | None:
