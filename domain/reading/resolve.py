@@ -49,10 +49,13 @@ class Resolver:
     day_at: Callable[[int], date | None]
     word_of: Callable[[Named], str]
     begins_another: Callable[[int, int], bool]
+    is_of_last_time: Callable[[int, int], bool]
     unexplained: Unexplained | None = None
     placed: list[Placed] = field(default_factory=list)
     compared: Placed | None = None
     """What was told last, if that was by comparing it with another set."""
+    told: Placed | None = None
+    """What was told last, if that was in numbers."""
 
     def run(self, groups: Sequence[Group]) -> list[Placed]:
         """Return what the groups give."""
@@ -119,6 +122,8 @@ class Resolver:
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
             start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
+            if group.named is None and self._is_of_what_was_told(draft, start):
+                continue
             if self._is_what_was_compared(one, draft, start) and self.compared is not None:
                 if one == self.compared.one:
                     # "Like last time, 80 for 7" tells one set twice.
@@ -130,6 +135,7 @@ class Resolver:
             phrase = draft.amount if draft.amount is not None else draft.load
             compares = isinstance(phrase, Mark) and phrase.kind in _COMPARES
             self.compared = self.placed[-1] if compares else None
+            self.told = self.placed[-1] if isinstance(draft.amount, Quantity) else None
             if isinstance(one, TrainingSet):
                 self.exercises.day(one.on or day.on).add(one)
 
@@ -139,6 +145,16 @@ class Resolver:
             return False
         is_same = one == self.compared.one or _is_begun(self.compared.one, one)
         return is_same and not self.begins_another(self.compared.end, start)
+
+    def _is_of_what_was_told(self, draft: Draft, start: int) -> bool:
+        """Return whether words only hold the set before beside its aim or the last one: "80x8. Target met"."""
+        phrase = draft.amount if draft.amount is not None else draft.load
+        if self.told is None or not isinstance(self.told.one, TrainingSet) or not isinstance(phrase, Mark):
+            return False
+        held_beside = phrase.kind in _BESIDE_AN_AIM or (
+            phrase.kind in _COMPARES and self.is_of_last_time(phrase.start, phrase.end)
+        )
+        return held_beside and not self.begins_another(self.told.end, start)
 
     def _only_tells_ahead(self, group: Group, following: Group, day: Day) -> bool:
         """Return whether words without a name only compare the set that is told next: "one more than last
@@ -165,6 +181,7 @@ class Resolver:
         )
 
 
+_BESIDE_AN_AIM = frozenset({"target", "target more", "target fewer"})
 _COMPARES = frozenset(
     {"same all", "target", "target more", "target fewer", "more reps", "fewer reps", "up", "down"}
 )

@@ -196,7 +196,7 @@ _THEIR_GYM = Pattern("at (my|her|his|our|a|the) _ [_] (gym|place|studio|house)")
 _TO_COME = words_of(
     """see meet wait ready excited forward hopefully hoping hope hopes will ill gonna going plan
     planning plans coming come gotta shall cant rematch revenge back again more next aim aiming target
-    goal try trying move moving shift shifting swap swapping switch"""
+    goal try trying rest remaining finish finishing move moving shift shifting swap swapping switch"""
 )
 _WAITING = words_of("see meet wait ready excited forward hopefully will ill gonna going plan planning cant")
 """Words beside a day that is said behind a set and is not the set's: "80x7, see you Friday"."""

@@ -64,6 +64,9 @@ _DEAD = frozenset(
 _ANOTHER = words_of("another again then second 2nd next nd third rd more also afterwards later after other")
 """Words between two sets told that make the second one more, though both are alike."""
 
+_LAST_TIME = words_of("last before usual always previous yesterday")
+"""Words by which "the same" is that of another day, and no set more."""
+
 
 def read(request: Request) -> Reading:
     """Return what the client's message means. Pure, and linear in the length of the text."""
@@ -177,6 +180,7 @@ def _read(request: Request, message: Message) -> Reading:
         day_finder(message, for_training, request.sent),
         lambda n: " ".join(message.texts(n.start, n.end)),
         lambda start, end: not _ANOTHER.isdisjoint(message.texts(start, end)),
+        lambda start, end: not _LAST_TIME.isdisjoint(message.texts(start, end)),
         unexplained(message, groups, marks),
     )
     placed = resolver.run(of_everything(message, groups, all_named, exercises))

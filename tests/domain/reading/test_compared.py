@@ -13,6 +13,12 @@ from tests.domain.reading.build import request, short
     [
         ("target hit, bench 80x8", [8]),
         ("bench 80x8, target hit", [8]),
+        ("bench 80x8. Target met!", [8]),
+        ("bench 80x8. same as last time", [8]),
+        ("bench 80x7. one short of the target", [7]),
+        ("bench 80x8. One more than last time", [8]),
+        ("bench 80x8. Up 2.5 from last time!", [8]),
+        ("bench 80x8. second set: target met", [8, 8]),
         ("one short of the target, bench 80x7", [7]),
         ("bench: two over target, 80x10", [10]),
         ("bench target hit, second set 80x8", [8, 8]),

@@ -129,3 +129,34 @@ def test_all_sets_of_an_exercise_or_only_its_load_are_put_right(
 @pytest.mark.parametrize(("text", "wants"), [("I'm so ill", ("pause",)), ("my hip aches so I'll say 4", ())])
 def test_ill_with_an_apostrophe_is_no_illness(text: str, wants: tuple[str, ...]) -> None:
     assert reading(text).wants == wants
+
+
+@pytest.mark.parametrize(
+    ("text", "sets"),
+    [
+        ("2 sets: 80x8\n80x7", [("80", 8), ("80", 7)]),
+        ("bench 2 sets:\n80x8\n80x7", [("80", 8), ("80", 7)]),
+        ("bench 3 sets: 80x8; 80x7; 75x8", [("80", 8), ("80", 7), ("75", 8)]),
+        ("warm up:\n40x10\n60x5\nworking sets:\n80x8\n80x7", [("80", 8), ("80", 7)]),
+        ("warm up 40x10; 60x5; then 80x8; 80x7", [("80", 8), ("80", 7)]),
+        ("bench 80\nright 8\nleft 7", [("80", 7)]),
+    ],
+)
+def test_lines_and_semicolons_part_sets_as_commas_do(text: str, sets: list[tuple[str, int]]) -> None:
+    found = reading(text)
+    assert [short(s) for s in found.sets] == [short(one("Bench press", load, reps)) for load, reps in sets]
+    assert found.asks == ()
+
+
+@pytest.mark.parametrize("greeting", ["hey coach, ", "hi ", "yo ", "Hello there! ", "coach, "])
+@pytest.mark.parametrize(
+    ("text", "wants"),
+    [
+        ("disregard that", ("undo",)),
+        ("help", ("help",)),
+        ("what's next?", ("show_plan",)),
+        ("bench 80x8", ()),
+    ],
+)
+def test_a_greeting_changes_nothing(greeting: str, text: str, wants: tuple[str, ...]) -> None:
+    assert reading(greeting + text).wants == wants == reading(text).wants
