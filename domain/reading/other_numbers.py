@@ -6,6 +6,7 @@ Those of the gym, of the body and of talk have files of their own.
 from decimal import Decimal
 from typing import NamedTuple
 
+from domain.reading.day_words import WEEKDAYS
 from domain.reading.illness_words import FEVER, FEVERS
 from domain.reading.patterns import Pattern
 from domain.reading.words import PERSON_WORDS, words_of
@@ -149,8 +150,9 @@ _MEASURES = (
             """
             # {length}
             # m !(# (s|sec|secs|second|seconds))
-            <!(@|at) # k >(run|race|walk|on the {machine}|in # (min|mins|minutes))
+            <!(@|at) # k >(run|race|walk|on (the {machine}|{weekday})|in # (min|mins|minutes))
             """,
+            weekday=frozenset(WEEKDAYS),
             machine=words_of("bike rower treadmill erg track road path beach trail"),
             length=words_of(
                 """km kms mile miles mi cm mm meter meters metre metres inch inches ft feet foot laps

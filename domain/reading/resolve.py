@@ -147,7 +147,7 @@ class Resolver:
         return is_same and not self.begins_another(self.compared.end, start)
 
     def _is_of_what_was_told(self, draft: Draft, start: int) -> bool:
-        """Return whether words only hold the set before beside its aim or the last one: "80x8. Target met"."""
+        """Return whether words only hold the set before beside its aim or the last: "80x8. Target met"."""
         phrase = draft.amount if draft.amount is not None else draft.load
         if self.told is None or not isinstance(self.told.one, TrainingSet) or not isinstance(phrase, Mark):
             return False

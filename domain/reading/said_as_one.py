@@ -77,15 +77,13 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
     for at, token in enumerate(tokens):
         if token.text not in _BREAKS or not 0 < at < len(tokens) - 1:
             yield token
-        elif token.text == ";":
-            yield token if with_commas else token._replace(text=",")
-        elif not (headed and said[at - 1] == ":"):
-            goes_on = _goes_on(tokens, at, headed=headed)
+        elif token.text == ";" or not (headed and said[at - 1] == ":"):
+            goes_on = _goes_on(tokens, at, headed=headed or (token.text == ";" and not with_commas))
             yield token._replace(kind=SIGN, text=",") if goes_on else token
 
 
 def _goes_on(tokens: list[Token], at: int, *, headed: bool) -> bool:
-    """Return whether a new line goes on with the sets of the line before."""
+    """Return whether what follows a break goes on with the sets before it, a number only where `headed`."""
     before, after = tokens[at - 1], tokens[at + 1]
     if before.kind != NUMBER and before.text not in _ENDS_A_SET:
         return False
