@@ -20,7 +20,8 @@ _AGREES = re.compile(
     r"fine with me|sounds good|sounds fine|go ahead|let's (?:go|start|begin|do (?:it|this))|please do|"
     r"i understand and (?:i )?agree|i have read (?:it|that|this) and (?:i )?agree|to (?:all|"
     r"everything)|with (?:all|everything|that|this)|"
-    r"to (?:that|this)|thanks|thank you|please|and|\U0001f44d|✅)[ ,.!]*)+"
+    r"to (?:that|this)|of (?:it|that|this)|sure thing|(?:i |i'm |i am )?(?:am )?agree(?:ing|d)?|"
+    r"oh|hi|hello|hey|there|well|thanks|thank you|please|and|\U0001f44d|✅)[ ,.!]*)+"
 )
 _CLEARLY = re.compile(
     r"\b(?:y|yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|of course|absolutely|certainly|"
@@ -81,6 +82,8 @@ _AGE = re.compile(
 _AGE_IN_WORDS = re.compile(
     rf"\b(?:(?P<tens>{'|'.join(TENS)})(?:[ -](?P<units>{'|'.join(UNITS)}))?|(?P<teens>{'|'.join(TEENS)}))\b"
 )
+_KIND_PICTURES = re.compile("[\U0001f600-\U0001f60a\U0001f642\U0001f44c\U0001f4aa\U0001f389\u263a\ufe0f]")
+"""Signs that make a yes no other than one."""
 _PICTURES = re.compile(r"[^\w\s'.,!?:+/-]")
 """Signs beside the words that say nothing, like a cake."""
 _NOT_YET = re.compile(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
@@ -122,7 +125,7 @@ def plainly(text: str) -> str:
 
 def agrees(text: str) -> bool | None:
     """Return whether `text` is a yes (True) or a no (False) to what was asked; None where it is neither."""
-    said = plainly(text)
+    said = plainly(_KIND_PICTURES.sub(" ", text))
     if _REFUSES.fullmatch(said):
         return False
     return True if said == "y" or (_AGREES.fullmatch(said) and _CLEARLY.search(said)) else None

@@ -33,7 +33,8 @@ def workout_done_words(facts: Facts, _reader: Reader) -> str:
         head = f"That is it for {name}" if untold else f"That completes {name}"
     lines = [f"{head}{_tally(beaten, as_aimed, not_beaten)}."]
     if untold and not facts.get("rest_told"):
-        lines.append(f"Not told of: {escape(listed(untold))}. Should you have done it, just send it.")
+        it = "it" if len(untold) == 1 else "them"
+        lines.append(f"Not told of: {escape(listed(untold))}. Should you have done {it}, just send {it}.")
     if facts.get("next"):
         aims = sets_told(facts.get("aims") or ())
         to_aim = f"\nTo aim for: {aims}." if aims else ""

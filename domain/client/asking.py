@@ -23,7 +23,7 @@ LEAST_ROUNDS = 4
 """Of how many exposures of an exercise on something is said of a gain. The house's own choice: with fewer a
 test of trend can hardly tell a gain from chance."""
 
-ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment"})
+ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment", "coach"})
 """What is answered while the first questions are open."""
 
 

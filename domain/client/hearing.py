@@ -97,8 +97,10 @@ COMMANDS = {
     "/undo": "undo",
     "/help": "help",
     "/stop": "stop the reminders",
+    "next": "what's next?",
+    "next one": "what's next?",
 }
-"""The chat's menu; each command is the same as saying the words beside it."""
+"""The chat's menu, and single words of as much; each is the same as saying the words beside it."""
 
 QUESTIONS: frozenset[Want] = frozenset({"ask_coach", "show_plan", "show_history", "help"})
 """What is only asked."""

@@ -97,6 +97,14 @@ def go_on(draft: Draft, *, unread: bool = False) -> None:
         draft.notice("waits for doctor", coach=draft.client.coach.name)
 
 
+_WHICH_QUESTION = re.compile(
+    r"(?:(?:sorry|oh|hi|hello|ok|please|and|so|wait)[,.!]? )*"
+    r"(?:(?:what|which)(?: was| is|'s|s)? (?:the|your|that) (?:last )?question(?: again)?"
+    r"|(?:(?:can|could|would) you )?(?:please )?(?:repeat|say|ask|send) (?:me )?(?:that|it|the question)"
+    r"(?: again| once more)?|(?:what|which) did you (?:ask|want)(?: me| to know)*|come again|pardon(?: me)?"
+    r"|again|what do you (?:want|need)(?: to know| from me)*|where (?:were|was|are) (?:we|i)|what now)"
+    r"(?: please| again)*"
+)
 IN_PARTS: frozenset[JoiningStep] = frozenset({"age", "unit", "zone", "hour"})
 """What can be answered by a part of what is said; whether somebody agrees, or is ill, only by all of it."""
 PARTS_TOLD = re.compile(r"[,;.!?](?!\d)\s*|\s-\s|\n+")
@@ -147,6 +155,10 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         return True
     if about := asked_about(text) if not agreed or "help" in reading.wants else ():
         draft.notice("what this is", about=list(about), coach=draft.client.coach.name)
+        return True
+    if _WHICH_QUESTION.fullmatch(plainly(text).rstrip("?! ")):
+        # Asked anew, so that all of it is said again.
+        draft.drop_question(draft.question("joining"))
         return True
     if agreed and take_age_told(draft, text):
         return True

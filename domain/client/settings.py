@@ -75,6 +75,7 @@ _TIME_HERE = re.compile(
     r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
 )
 _START = re.compile(
+    r"(?:(?:actually|no|oh|sorry|hm+|wait|ok|okay|well|please),? )*"
     r"(?:(?:i'd|i would) like to |i want to |i'll |i will |can i |let me |let's )?(?:start|"
     r"begin)(?: training)?(?: on| from)? "
     r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?"

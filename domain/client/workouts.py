@@ -57,15 +57,18 @@ def day_awaited(draft: Draft, record: WorkoutRecord | None) -> date | None:
 def workout_for(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRecord:
     """Return the workout that sets of `exercises` done on the day `on` belong to, begun where there is none.
 
-    It is the workout of that day that has one of them; else the one of that day that is under way; else the
-    one under way from before, where one of them is still to be done; else the workout of the programme that
-    holds most of them, the one in turn where that leaves a choice. What is in no workout goes to whichever
-    there is on that day.
+    It is the workout of that day that has one of them; else the one moved to that day that has; else the one
+    of that day that is under way; else the one under way from before, where one of them is still to be done;
+    else the workout of the programme that holds most of them, the one in turn where that leaves a choice.
+    What is in no workout goes to whichever there is on that day.
     """
     state = draft.state
     of_day = [record for record in reversed(state.workouts) if record.on == on]
     begun = under_way(state, draft.today)
     fitting = next((record for record in of_day if holds(state, record.name, exercises)), None)
+    moved = moved_here(draft, on, exercises)
+    if fitting is None and moved is not None:
+        return begin(draft, moved, on)
     if fitting is None and begun in of_day:
         fitting = begun
     if fitting is None and begun is not None and begun.on <= on and awaits(state, begun, exercises):
@@ -78,6 +81,12 @@ def workout_for(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRe
     if fitting is None:
         return begin(draft, name, on)
     return found_later(draft, fitting) if fitting.state == "missed" else fitting
+
+
+def moved_here(draft: Draft, on: date, exercises: tuple[str, ...]) -> str | None:
+    """Return the workout that the client has moved to that day, where it has one of `exercises`."""
+    name = draft.memory.moved_workout if draft.memory.moved_to == on else None
+    return name if name is not None and holds(draft.state, name, exercises) else None
 
 
 def left_unfinished(draft: Draft, on: date, exercises: tuple[str, ...]) -> WorkoutRecord | None:

@@ -13,7 +13,7 @@ from domain.incoming import (
     Text,
 )
 from domain.memory import JoiningStep
-from domain.parts import Notice
+from domain.parts import Notice, Question
 from tests.domain.client.newcomers import (
     LEG_PRESS,
     NOW,
@@ -188,3 +188,31 @@ def test_nobody_is_told_of_who_goes_on_in_time() -> None:
     while life.wake_at is not None and life.wake_at <= at(9):
         life.passes_to(life.wake_at)
         assert "client half-way" not in [part.topic for part in life.to_coach if isinstance(part, Notice)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["what was the question?", "sorry, what was your question", "can you repeat that please", "pardon?"],
+)
+def test_who_has_forgotten_the_question_gets_it_in_full(said: str) -> None:
+    life = joining_at("readiness")
+    parts = life.says(said, NOW)
+    assert asked(parts) == "readiness"
+    question = parts[-1]
+    assert isinstance(question, Question)
+    assert not question.facts.get("again")
+    assert life.to_coach == ()
+
+
+def test_who_wants_a_person_while_joining_is_told_how() -> None:
+    life = joining_at("readiness")
+    assert notices(life.says("let me talk to a human", NOW)) == ["coach is reached"]
+
+
+@pytest.mark.parametrize(
+    "said", ["actually start on thursday", "oh no, begin on Thursday", "start on thursday"]
+)
+def test_the_first_day_is_changed_in_words_that_take_it_back(said: str) -> None:
+    life = Life()
+    life.says(said, at(1))
+    assert life.state.client.starts.isoformat() == "2026-03-05"

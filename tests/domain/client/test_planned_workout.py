@@ -110,6 +110,22 @@ def test_the_day_asked_about_is_that_of_the_workout_named() -> None:
     assert (said.topic, said.facts["workout"], said.facts["on"]) == ("moved", "Push", "2026-03-13")
 
 
+def test_sets_of_a_workout_moved_to_today_begin_it_though_another_is_under_way() -> None:
+    life = Life()
+    life.says("curl 12x10", at(2))
+    assert kinds(life.says("can I do legs instead today?", at(2, 18, 5))) == ["moved"]
+    life.says("goblet 20x12", at(2, 18, 20))
+    life.says("wall sit 65 s", at(2, 18, 22))
+    assert [(each.name, each.state) for each in life.state.workouts] == [("Pull", "done"), ("Legs", "done")]
+    assert [each.workout for each in life.state.entries] == [1, 2, 2]
+    assert "nudge" not in kinds(life.passes_to(at(4, 23)))
+
+
+@pytest.mark.parametrize("text", ["next", "Next one", "next?", "what's next"])
+def test_next_alone_shows_what_is_to_be_done(text: str) -> None:
+    assert kinds(Life().says(text, at(2, 9))) == ["plan"]
+
+
 IN_WEEKS = [
     ("friday in a week", 13),
     ("a week on friday", 13),
