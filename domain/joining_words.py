@@ -72,7 +72,8 @@ _MINOR = re.compile(
 )
 _AGE = re.compile(
     r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
-    r"hey|hello|i'm|i am|im|am|my age is|age|aged|i just turned|i turned|turned|just|already|only|"
+    r"hey|hello|i'm|i am|im|am|i have|i have got|my age is|age|aged|i just turned|i turned|turned|"
+    r"just|already|only|"
     r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
     r"y)(?: ?old)?| ?y/?o)?"
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
@@ -111,6 +112,9 @@ BACK = frozenset(
 )
 """Words that take the answer before back."""
 
+_SPOKEN_SIGNS = re.compile(r"(?: (?:full stop|period|exclamation mark|comma))+$")
+"""Signs that a telephone has written out as words."""
+
 SKIP = re.compile(
     r"(?:skip(?: it| this| that)?|pass|next|later|not now|(?:i )?(?:don't|dont|do not) know(?: yet)?|"
     r"no idea|not sure|"
@@ -120,7 +124,8 @@ SKIP = re.compile(
 
 def plainly(text: str) -> str:
     """Return an answer as it is compared: lower case, one space between words, no closing stop."""
-    return " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    return _SPOKEN_SIGNS.sub("", said).strip(" .!")
 
 
 def agrees(text: str) -> bool | None:

@@ -212,6 +212,12 @@ class Draft:
 
     def repeat(self, question: Waiting, facts: dict[str, Any], choices: Sequence[str]) -> None:
         """Say a question that waits, so that its earlier buttons still answer it."""
+        kind = kind_of(question.slot)
+        said = [each for each in self._parts if isinstance(each, Question) and kind_of(each.slot) == kind]
+        # One of its kind that was asked in the same breath gives way.
+        self._parts = [each for each in self._parts if each not in said]
+        gone = {each.number for each in said}
+        self._buttons = [each for each in self._buttons if getattr(each, "question", None) not in gone]
         self.say(Question(slot=question.slot, number=question.number, facts=facts))
         self.offer(*(Answer(question=question.number, text=choice) for choice in choices))
 

@@ -54,7 +54,7 @@ _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = re.compile(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
     r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
-    r"(?:(?:now|safely) )?back(?: home)? in|"
+    r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )

@@ -216,3 +216,13 @@ def test_the_first_day_is_changed_in_words_that_take_it_back(said: str) -> None:
     life = Life()
     life.says(said, at(1))
     assert life.state.client.starts.isoformat() == "2026-03-05"
+
+
+def test_a_question_that_another_takes_the_place_of_is_not_asked_in_the_same_breath() -> None:
+    life = joining_at("equipment")
+    life.says("I think row 50 or 60 for 9", NOW)
+    life.says("I think rdl 70 or 75 for 6", NOW)
+    parts = life.says("everything", NOW)
+    life.says("today", NOW)
+    slots = [part.slot for part in (*parts, *life.outcome.says[0].parts) if isinstance(part, Question)]
+    assert len([slot for slot in slots if slot != "joining"]) <= 1

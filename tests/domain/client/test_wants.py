@@ -100,6 +100,8 @@ def test_settings_change_in_plain_words(text: str, topic: str) -> None:
         ("remind me at 7 from Monday on please", ["hour kept"]),
         ("move my reminder to 18:00", ["hour kept"]),
         ("just landed in Tokyo", ["zone kept"]),
+        ("home in Lisbon", ["zone kept"]),
+        ("home again in Lisbon", ["zone kept"]),
         ("I work nights this week, remind me at 22:30", ["hour kept"]),
         ("new job, so please remind me at 7 in the evening from now on", ["hour kept"]),
         ("hi, I use pounds and I'm in Denver now", ["unit kept", "zone kept"]),
