@@ -46,7 +46,7 @@ def labels(life: Life) -> list[str]:
         ("away till the 20th", 8, ["Undo"]),
         ("can you check my form?", 8, ["Never mind"]),
         ("history of rows", 8, ["Picture of Seated cable row"]),
-        ("undo", 5, ["What's next?"]),
+        ("undo", 5, ["Put it back", "What's next?"]),
         ("thanks!", 8, []),
         ("my back hurts on rdl", 8, []),
     ],
