@@ -61,7 +61,7 @@ _BODY_WEIGHT = (
                 around|on) [my|the] {waist}
             # {mass} (off|down|lighter|gone) in {about} (#|a|the|two|three|one) [short]* (day|days|week|
                 weeks|month|months)
-            (im|i am|me) # {mass} !(x|for|*|@)
+            (im|i am|me) # {mass} !(x|for|*|@|of)
             # {mass} ({body}|of me)
             # {mass} [# [{mass}]] on the? (scale|scales) !({of_a_set})
             (down|up) {about} # {mass} {since}

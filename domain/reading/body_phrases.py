@@ -117,6 +117,7 @@ FIGURES = Pattern(
     (sharp|sharper) (knife|knives|suit|shirt|turn|dresser|outfit|focus|contrast|increase)
     sore (loser|subject|point|throat|spot with)|cold sore
     stiff (drink|competition|upper lip|leg|legged)
+    pinch [grip|hold|the|plates|plate|with|at|:|-]* # (kg|kgs|kilo|kilos|lb|lbs|s|sec|secs|second|seconds)
     pinch (me|of|grip|hold)|plate (pinch|pinches|pinching|pinched)|at a pinch
     strained (relationship|voice)
 """,

@@ -46,6 +46,8 @@ _TO_SCORE = words_of(
 """Words that may stand between a part and its own score."""
 _OUT_OF = words_of("/ out of on from over")
 _OF_EFFORT = words_of("x rpe effort energy mood form felt motivation sleep reps hard difficulty")
+_SHORT_SENTENCE = 12
+"""How many tokens the sentence after a pain has whose lone number can be its score."""
 _FARTHEST = 40
 """How many tokens after a part its score can stand."""
 _ENDS = frozenset({"", ",", ".", "!", ")", "\n", ";", "-"})
@@ -112,7 +114,7 @@ def score_of(message: Message, at: int, start: int, end: int, last: int) -> Deci
     stretch = last
     if last < len(message.tokens):
         following_first, following_last = message.sentence_span(last)
-        if following_last - following_first <= 9:
+        if following_last - following_first <= _SHORT_SENTENCE:
             stretch = following_last
     return _score_in(message, at, start, stretch) or _score_out_of_ten_later(message, last)
 

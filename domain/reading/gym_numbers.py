@@ -11,7 +11,7 @@ _MACHINES = (
         "a setting",
         Pattern(
             """
-            {seat} {leads} # [{th}] !({lifted})
+            <!(front|back|human) {seat} {leads} # [{th}] !({lifted})
             # {th} (hole|notch|setting|rung)
             (seat|bench|pad|pin|cable) (number|no|setting|height|position) ..6 (is|was|=|:) [now|still]* #
             {fixed} [is|was|set]* {at} [the|a]* {place} [no|number]* #

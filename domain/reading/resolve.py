@@ -51,6 +51,8 @@ class Resolver:
     begins_another: Callable[[int, int], bool]
     is_of_last_time: Callable[[int, int], bool]
     unexplained: Unexplained | None = None
+    asked_about: str | None = None
+    """The only exercise that a question beside the sets names; theirs where nothing else tells whose they are."""
     placed: list[Placed] = field(default_factory=list)
     compared: Placed | None = None
     """What was told last, if that was by comparing it with another set."""
@@ -69,6 +71,8 @@ class Resolver:
             day_on = self.day_at(group.start)
             day = self.exercises.day(day_on or self.request.sent.date())
             exercise, ambiguous = self.exercises.of_group(group, day, named_before, exercise_before)
+            if exercise is None and ambiguous is None and group.named is None and not group.unknown_word:
+                exercise = self.asked_about
             if group.named is not None:
                 named_before = group.named
             if not group.items:

@@ -182,6 +182,7 @@ def _read(request: Request, message: Message) -> Reading:
         lambda start, end: not _ANOTHER.isdisjoint(message.texts(start, end)),
         lambda start, end: not _LAST_TIME.isdisjoint(message.texts(start, end)),
         unexplained(message, groups, marks),
+        _only_one_of([n for n in named if any(start <= n.start < end for start, end in questions)]),
     )
     placed = resolver.run(of_everything(message, groups, all_named, exercises))
     if not placed and not all_wants and not pain and not found_signs:
@@ -355,6 +356,11 @@ def _without_plates(message: Message, quantities: list[Quantity], named: Sequenc
         else:
             kept.append(one)
     return kept
+
+
+def _only_one_of(named: Sequence[Named]) -> str | None:
+    names = {n.names for n in named if n.names}
+    return names.pop()[0] if len(names) == 1 and len(next(iter(names))) == 1 else None
 
 
 def _outside(message: Message, named: Sequence[Named], questions: Sequence[tuple[int, int]]) -> list[Named]:

@@ -34,6 +34,7 @@ MEASURED = (
     "other_writers_thirteen",
     "other_writers_fourteen",
     "other_writers_fifteen",
+    "other_writers_sixteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
