@@ -52,7 +52,7 @@ class Resolver:
     is_of_last_time: Callable[[int, int], bool]
     unexplained: Unexplained | None = None
     asked_about: str | None = None
-    """The only exercise that a question beside the sets names; theirs where nothing else tells whose they are."""
+    """The only exercise that a question beside the sets names: theirs if nothing else tells whose."""
     placed: list[Placed] = field(default_factory=list)
     compared: Placed | None = None
     """What was told last, if that was by comparing it with another set."""
