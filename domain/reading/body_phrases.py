@@ -12,7 +12,7 @@ TROUBLES_ME = Pattern(
     (is|are|was|were|been|being) {very} ((killing|bothering|bugging) me|{complaining})
     (is|are|was|were|been|being) {very} giving me ..2 {trouble}
     (gives|gave|giving) me [some|a lot of|a bit of] {trouble}
-    (acting|playing|flared|flaring) up
+    (acting|playing|flared|flaring|acts|plays|played|acted|flares|play|act|flare) up
     (make|makes|making|made|give|gives|giving) me? ..2 (problem|problems|trouble|issues)
     (bothers|hurts|stings|killing|kills|kill|bugging|bugs|bother) me !(softly)
 """,

@@ -23,6 +23,24 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
 """What opens a message and says nothing, each with the signs of which one must follow, "" where none need."""
 _LONGEST_OPENING = max(map(len, _OPENINGS))
 _AFTER_AN_OPENING = frozenset({",", ":", "-", ".", "!"})
+_ENDINGS: frozenset[tuple[str, ...]] = frozenset(
+    {
+        *((word,) for word in ("cheers", "thanks", "thx", "thankyou", "ty", "ta", "fyi", "tho", "though")),
+        *((word,) for word in ("mate", "coach", "bro", "dude", "buddy", "pal", "boss")),
+        ("thank", "you"),
+        ("if", "that", "helps"),
+        (":", ")"),
+        (",", ")"),
+        (":", "-", ")"),
+    }
+)
+"""What closes a message and says nothing."""
+_LONGEST_ENDING = max(map(len, _ENDINGS))
+_LASTS = frozenset(ending[-1] for ending in _ENDINGS)
+_SPOKEN_OF = words_of("the my a an your our this that with from tell ask to of and by for as no not or even")
+"""Words before "coach" or "mate" that make one somebody spoken of, and "tho" no end."""
+_ENDS = frozenset({".", "!"})
+_BEFORE_AN_ENDING = frozenset({",", "-", ".", "!"})
 _ASKS = words_of("i we")
 
 
@@ -44,6 +62,34 @@ def without_opening(tokens: list[Token]) -> list[Token]:
             rest = tokens[length + (sign in _AFTER_AN_OPENING) :]
             return rest or tokens
     return tokens
+
+
+def without_ending(tokens: list[Token]) -> list[Token]:
+    """Leave out what only closes a message: "cheers mate", "if that helps", a smile in signs."""
+    end = len(tokens)
+    while end > 1 and tokens[end - 1].text in _ENDS:
+        end -= 1
+    if tokens[end - 1 : end] and tokens[end - 1].text not in _LASTS:
+        return tokens
+    kept = end
+    while (shorter := _without_one_ending(tokens, kept)) < kept:
+        kept = shorter
+    return tokens if kept == end else tokens[:kept]
+
+
+def _without_one_ending(tokens: list[Token], end: int) -> int:
+    """Return where the tokens before `end` stop without an ending, and the sign that parts it from them."""
+    for length in range(min(_LONGEST_ENDING, end - 1), 0, -1):
+        start = end - length
+        if tuple(token.text for token in tokens[start:end]) not in _ENDINGS:
+            continue
+        before = tokens[start - 1].text
+        if before in _SPOKEN_OF or (
+            tokens[end - 1].text == ")" and any(t.text == "(" for t in tokens[:start])
+        ):
+            return end
+        return start - 1 if start > 1 and before in _BEFORE_AN_ENDING else start
+    return end
 
 
 def without_points_of_days(tokens: list[Token]) -> list[Token]:

@@ -12,7 +12,12 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import accumulate
 
-from domain.reading.left_out import without_hesitations, without_opening, without_points_of_days
+from domain.reading.left_out import (
+    without_ending,
+    without_hesitations,
+    without_opening,
+    without_points_of_days,
+)
 from domain.reading.numbers import with_number_words
 from domain.reading.pattern_ways import Way, that_can_be
 from domain.reading.said_as_one import with_ways_as_one
@@ -124,7 +129,7 @@ def message_of(text: str) -> Message:
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
     tokens = with_words_put_right(without_hesitations(without_points_of_days(tokens)))
-    tokens = without_opening(with_number_words(with_ways_as_one(tokens)))
+    tokens = without_ending(without_opening(with_number_words(with_ways_as_one(tokens))))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 

@@ -148,6 +148,23 @@ def test_lines_and_semicolons_part_sets_as_commas_do(text: str, sets: list[tuple
     assert found.asks == ()
 
 
+@pytest.mark.parametrize(
+    "ending", [" cheers", " mate", ", thanks coach!", " tho", " :)", " if that helps", " ta bro."]
+)
+@pytest.mark.parametrize(
+    ("text", "wants"),
+    [("misclicked sorry", ("undo",)), ("today no training", ("skip_workout",)), ("another 80x8", ())],
+)
+def test_an_ending_changes_nothing(ending: str, text: str, wants: tuple[str, ...]) -> None:
+    found = reading(text + ending)
+    assert (found.wants, found.sets) == (wants, reading(text).sets)
+
+
+@pytest.mark.parametrize("text", ["tell my coach", "ask the coach", "bench 80x8 (with my mate)"])
+def test_somebody_spoken_of_is_no_ending(text: str) -> None:
+    assert reading(text).wants == (() if "bench" in text else ("ask_coach",))
+
+
 @pytest.mark.parametrize("greeting", ["hey coach, ", "hi ", "yo ", "Hello there! ", "coach, "])
 @pytest.mark.parametrize(
     ("text", "wants"),
