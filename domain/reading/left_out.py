@@ -37,7 +37,10 @@ _ENDINGS: frozenset[tuple[str, ...]] = frozenset(
 """What closes a message and says nothing."""
 _LONGEST_ENDING = max(map(len, _ENDINGS))
 _LASTS = frozenset(ending[-1] for ending in _ENDINGS)
-_SPOKEN_OF = words_of("the my a an your our this that with from tell ask to of and by for as no not or even")
+_SPOKEN_OF = words_of(
+    """the my a an your our this that with from tell ask to of and by for as no not or even
+    night goodnight"""
+)
 """Words before "coach" or "mate" that make one somebody spoken of, and "tho" no end."""
 _ENDS = frozenset({".", "!"})
 _BEFORE_AN_ENDING = frozenset({",", "-", ".", "!"})
