@@ -295,7 +295,11 @@ def _confirm(open_set: OpenSet, message: Message, request: Request) -> OpenSet |
     matching = [c for c in candidates if _says(c, quantities)]
     if len(matching) == 1:
         return _chosen(matching[0])
-    if words and words[0] in _NO and candidates and not matching:
+    says_otherwise = bool(words) and words[0] in _NO
+    if len(quantities) == 1 and open_set.bare is None and quantities[0].unit in {None, open_set.unit}:
+        # "60" to "62.5 for 7, right?" needs no "no" before it.
+        says_otherwise = says_otherwise or _is_short(message, quantities, marks)
+    if candidates and not matching and says_otherwise:
         right = put_right(candidates[0], quantities, _known(open_set, request))
         if right is not None:
             return _chosen(right)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
+from domain.reading.context import HEAVIEST, LIGHTEST
 from domain.reading.correction_of_days import WHOLE_DAY
 from domain.reading.correction_words import (
     ALL_FEW,
@@ -61,6 +62,7 @@ def records_meant(
         or _nth(message, pool)
         or _all(message, pool)
         or (_with_old_value(done, pool, next(iter(old)), named=bool(said)) if len(old) == 1 else [])
+        or ([] if said or old else _whose_load_it_can_be(done, elements))
         or pool[-1:]
     )
 
@@ -191,6 +193,29 @@ def _with_old_value(
     if not matching and not named:
         matching = [one for one in done if _has(one, value)]
     return matching[-1:]
+
+
+def _whose_load_it_can_be(done: Sequence[TrainingSet], elements: Sequence[Element]) -> list[TrainingSet]:
+    """Return the set whose load a lone number can put right, where it is out of all reason for the last:
+    "oops 72.5" after a bench press and dips without a load."""
+    numbers = [q for element in elements for q in element.quantities]
+    last = done[-1]
+    if len(numbers) != 1 or numbers[0].role not in {None, "load"} or last.load > 0:
+        return []
+    value = numbers[0].value
+    if numbers[0].role is None and value <= max(_MOST_ADDED, _SURELY_MORE * last.amount):
+        return []
+    fitting = [
+        one
+        for one in done
+        if one.on == last.on and one.load > 0 and LIGHTEST * one.load <= value <= HEAVIEST * one.load
+    ]
+    return fitting[-1:] if len({one.exercise for one in fitting}) == 1 else []
+
+
+_MOST_ADDED = 40
+_SURELY_MORE = 2
+"""So many times the reps of a set with body weight are none of it, and no weight is first added like that."""
 
 
 def _has(one: TrainingSet, value: Decimal) -> bool:

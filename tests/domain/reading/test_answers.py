@@ -26,6 +26,7 @@ def asked(text: str) -> OpenSet:
         ("bench 12 stone for 8", "load", "76 kg", None),
         ("bench 200 x 8", "confirm", "yes", ("Bench press", Decimal(200), 8)),
         ("bench 200 x 8", "confirm", "no, 82.5", ("Bench press", Decimal("82.5"), 8)),
+        ("77.5 or 80 for 7", "confirm", "77.5", ("Bench press", Decimal("77.5"), 7)),
         ("bench 200 x 8", "confirm", "no, bench 82.5 x 7", ("Bench press", Decimal("82.5"), 7)),
         ("bench 200 x 8", "confirm", "no 7 reps", ("Bench press", Decimal(200), 7)),
         ("bench two plates for 5", "confirm", "yes", ("Bench press", Decimal(100), 5)),

@@ -126,6 +126,15 @@ def test_all_sets_of_an_exercise_or_only_its_load_are_put_right(
     assert found.wants == ("correct",)
 
 
+@pytest.mark.parametrize(
+    ("text", "exercise"), [("oops 72.5", "Bench press"), ("oops 7", "Dip"), ("oops 72.5 kg", "Bench press")]
+)
+def test_a_load_out_of_reason_for_the_last_set_is_of_the_one_it_fits(text: str, exercise: str) -> None:
+    found = reading(text, done=(one("Bench press", "70", 6), one("Dip", "0", 8, kind="body")))
+    assert [s.exercise for s in found.sets] == [exercise]
+    assert found.wants == ("correct",)
+
+
 @pytest.mark.parametrize(("text", "wants"), [("I'm so ill", ("pause",)), ("my hip aches so I'll say 4", ())])
 def test_ill_with_an_apostrophe_is_no_illness(text: str, wants: tuple[str, ...]) -> None:
     assert reading(text).wants == wants
