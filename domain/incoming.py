@@ -221,6 +221,8 @@ class Changed(AtAPress):
     kind: Literal["changed"] = "changed"
     change: int
     wish: Wish
+    to_several: bool = False
+    """As in `Assigned`; what could not be done for this client is still said."""
 
 
 class Undone(AtAPress):

@@ -208,6 +208,7 @@ Topic = Literal[
     "programme given",
     "programme given to several",
     "undone for several",
+    "changed for several",
     "on it already",
     "programmes left",
     "newer version since",

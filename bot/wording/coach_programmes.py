@@ -26,6 +26,14 @@ def _sheet_stored(facts: Facts, _reader: Reader) -> str:
     return f"{text} Say «put NAME on {programme}» or «invite NAME to {programme}»."
 
 
+def _changed_for_several(facts: Facts, _reader: Reader) -> str:
+    who = escape(listed([str(each) for each in facts["names"]]))
+    if "at" in facts:
+        return f"Reminder at {bold(str(facts['at']))}, each in their own time: {who}."
+    days = int(str(facts["days"]))
+    return f"{'One more rest day' if days == 1 else f'{days} more rest days'} before the next workout: {who}."
+
+
 def which_programme_words(facts: Facts) -> str:
     """Ask which programme is meant, and say which there are."""
     named, who = facts.get("named"), [str(each) for each in facts.get("who") or []]
@@ -39,6 +47,7 @@ COACH_PROGRAMME_WORDS: dict[Topic, Words] = {
     "programme given to several": lambda facts, _: (
         f"On {bold(str(facts['programme']))} now: {escape(listed(facts['names']))}."
     ),
+    "changed for several": _changed_for_several,
     "undone for several": lambda facts, _: f"Undone for {escape(listed(facts['names']))}.",
     "on it already": lambda facts, _: (
         f"On {bold(str(facts['programme']))} already: {escape(listed(facts['names']))}."

@@ -41,9 +41,9 @@ def change(draft: Draft, order: Changed) -> None:
         case BackWish():
             raise TypeError(wish)  # it ends holds as well, so that `orders` sees to it
         case RestWish(days=days):
-            rest_more(draft, order.change, days)
+            rest_more(draft, order.change, days, silently=order.to_several)
         case ReminderWish(clock=clock):
-            set_reminder(draft, order.change, clock)
+            set_reminder(draft, order.change, clock, silently=order.to_several)
         case _:
             assert_never(wish)
 
@@ -115,8 +115,11 @@ def back(draft: Draft, number: int, words: str, *, all_of_it: bool) -> bool:
     return bool(found)
 
 
-def rest_more(draft: Draft, number: int, days: int) -> None:
-    """Put the next workout off by `days`, counted from today where its day has come or gone by."""
+def rest_more(draft: Draft, number: int, days: int, *, silently: bool = False) -> None:
+    """Put the next workout off by `days`, counted from today where its day has come or gone by.
+
+    `silently`: the coach knows.
+    """
     coming = due(draft.state, draft.today)
     if coming is None:
         report(draft, "nothing planned for client", paused=draft.memory.paused)
@@ -135,11 +138,15 @@ def rest_more(draft: Draft, number: int, days: int) -> None:
         ByCoach(
             change=number, what="rest more", days=(on - coming.on).days, on=draft.today, told_on=draft.today
         ),
+        silently=silently,
     )
 
 
-def set_reminder(draft: Draft, number: int, clock: str) -> None:
-    """Set the hour of the client's reminder; where morning and evening fit, the other one is a button."""
+def set_reminder(draft: Draft, number: int, clock: str, *, silently: bool = False) -> None:
+    """Set the hour of the client's reminder; where morning and evening fit, the other one is a button.
+
+    `silently`: the coach knows.
+    """
     moved = moved_clock(clock, draft.client.remind_at)
     said = clock_of(clock) if moved is None else Clock((moved,))
     if said is None:
@@ -163,7 +170,7 @@ def set_reminder(draft: Draft, number: int, clock: str) -> None:
         )
         for other in said.times[1:]
     )
-    note(draft, made, *others)
+    note(draft, made, *others, silently=silently)
 
 
 def take_back(draft: Draft, number: int, *, silently: bool = False) -> bool:
@@ -215,9 +222,11 @@ def undo(draft: Draft, made: ByCoach) -> None:
             pass
 
 
-def note(draft: Draft, made: ByCoach, *others: ChangeTo) -> None:
-    """Keep a change to be undone and for the next plan, and report it to the coach."""
+def note(draft: Draft, made: ByCoach, *others: ChangeTo, silently: bool = False) -> None:
+    """Keep a change to be undone and for the next plan, and report it to the coach unless `silently`."""
     draft.remember(by_coach=(*draft.memory.by_coach, made)[-KEPT:])
+    if silently:
+        return
     coming = due(draft.state, draft.today)
     on = None if coming is None else max(coming.on, draft.today).isoformat()
     facts = made.model_dump(mode="json", exclude={"swaps", "on"})

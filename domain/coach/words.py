@@ -13,6 +13,7 @@ from domain.actions import Words, Write
 from domain.authority import has_client
 from domain.coach.assigning import assign, undo_for_all, update
 from domain.coach.bare import take_bare
+from domain.coach.changing import change
 from domain.coach.digest_time import take_digest
 from domain.coach.draft import Draft
 from domain.coach.handing_over import ask_to_hand_over, coach_named, keep, take_offer
@@ -35,7 +36,6 @@ from domain.coach_requests import PeopleKind
 from domain.courtesies import is_courtesy
 from domain.incoming import (
     CardWanted,
-    Changed,
     Released,
     SetsWanted,
     TalkWanted,
@@ -243,7 +243,7 @@ def of_clients(draft: Draft, request: Asked, clients: tuple[int, ...]) -> None:
             else:
                 draft.notice("too much rest", days=days, most=MOST_REST)
     if wish is not None:
-        draft.order_all(clients, Changed(coach=coach, change=draft.message, wish=wish))
+        change(draft, clients, wish)
 
 
 MOST_REST = 14

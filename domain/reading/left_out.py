@@ -1,6 +1,6 @@
 """What is left out of a message before its words are looked at: hesitations, openings, the points of days."""
 
-from domain.reading.tokens import NUMBER, Token
+from domain.reading.tokens import NUMBER, WORD, Token
 from domain.reading.words import MONTH_WORDS, words_of
 
 _HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
@@ -42,6 +42,9 @@ _SPOKEN_OF = words_of(
     night goodnight"""
 )
 """Words before "coach" or "mate" that make one somebody spoken of, and "tho" no end."""
+_BEFORE_COACH = words_of(
+    "sorry thanks thx cheers ta please pls ok yes no yep nope today now again tomorrow lol"
+)
 _ENDS = frozenset({".", "!"})
 _BEFORE_AN_ENDING = frozenset({",", "-", ".", "!"})
 _ASKS = words_of("i we")
@@ -87,6 +90,9 @@ def _without_one_ending(tokens: list[Token], end: int) -> int:
         if tuple(token.text for token in tokens[start:end]) not in _ENDINGS:
             continue
         before = tokens[start - 1].text
+        if tokens[start].text == "coach" and tokens[start - 1].kind == WORD and before not in _BEFORE_COACH:
+            # "Make Ines Noor's coach" speaks of one.
+            return end
         if before in _SPOKEN_OF or (
             tokens[end - 1].text == ")" and any(t.text == "(" for t in tokens[:start])
         ):

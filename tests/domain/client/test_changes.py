@@ -134,6 +134,18 @@ def test_the_hour_is_told_at_once_with_the_evening_as_a_button() -> None:
     assert f"{life.state.client.remind_at:%H:%M}" == "08:00"
 
 
+@pytest.mark.parametrize("wish", [ReminderWish(clock="7:30"), RestWish(days=2)])
+def test_what_is_changed_for_several_is_told_the_client_alone_and_taken_back(wish: Wish) -> None:
+    life = Life()
+    life.says("rows 40x9, rdl 60x7, hammer curls 10s x 9", at(2, 18))
+    before = (life.state.client.remind_at, life.state.memory.due_on)
+    life.hears(Changed(coach=1, change=70, wish=wish, to_several=True), at(2, 19))
+    assert [say.to for say in life.outcome.says] == [life.state.client.number]
+    assert (life.state.client.remind_at, life.state.memory.due_on) != before
+    life.hears(Undone(coach=MARA.number, change=70, to_several=True), at(2, 20))
+    assert (life.state.client.remind_at, life.state.memory.due_on) == before
+
+
 def test_another_coach_changes_nothing_and_hears_so() -> None:
     life = Life()
     life.hears(Changed(coach=99, change=50, wish=LeaveOutWish(exercise="rows")), at(2))
