@@ -15,7 +15,7 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
             (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
         ),
         (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
-        (frozenset({","}), (("right",), ("okay",), ("well",), ("coach",))),
+        (frozenset({","}), (("right",), ("okay",), ("well",))),
         (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
     )
     for words in openings

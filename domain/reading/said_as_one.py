@@ -12,11 +12,11 @@ from domain.reading.words import words_of
 
 _NOT = "not"
 _WITH_NOT = {
-    **{word: f"{word}nt" for word in words_of("did do does is was are were could would should have has had")},
+    **{word: f"{word}nt" for word in words_of("did do does is was are could would should have has had")},
     "can": "cant",
     "will": "wont",
 }
-"""What stands before "not", and both as one."""
+"""What stands before "not", and both as one; "were not" can be "we're not" as well."""
 _POINT = words_of("point dot")
 _OF_TODAY = words_of("morning afternoon arvo evening eve")
 _WAY = words_of("way direction")

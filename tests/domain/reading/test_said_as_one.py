@@ -174,7 +174,7 @@ def test_somebody_spoken_of_is_no_ending(text: str) -> None:
     assert reading(text).wants == (() if "bench" in text else ("ask_coach",))
 
 
-@pytest.mark.parametrize("greeting", ["hey coach, ", "hi ", "yo ", "Hello there! ", "coach, "])
+@pytest.mark.parametrize("greeting", ["hey coach, ", "hi ", "yo ", "Hello there! "])
 @pytest.mark.parametrize(
     ("text", "wants"),
     [
