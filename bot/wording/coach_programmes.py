@@ -31,7 +31,8 @@ def _changed_for_several(facts: Facts, _reader: Reader) -> str:
     if "at" in facts:
         return f"Reminder at {bold(str(facts['at']))}, each in their own time: {who}."
     days = int(str(facts["days"]))
-    return f"{'One more rest day' if days == 1 else f'{days} more rest days'} before the next workout: {who}."
+    rest = "One more rest day" if days == 1 else f"{days} more rest days"
+    return f"{rest} before the next workout: {who}. Whoever is paused has none to put off; I name them apart."
 
 
 def which_programme_words(facts: Facts) -> str:
