@@ -99,7 +99,7 @@ AWAY = Pattern(
     unit_off=words_of("week fortnight month couple"),
     no_training="""
         no (gym|training|workout|workouts|equipment|session|sessions|lifting|access to [a|the] gym)
-        cant (train|lift|make it {there})|cant train|not training|wont [be able to] train
+        cant (train|lift|make it {there})|not training|wont [be able to] train
         wont (make it|get|come) {there}|wont be (training|lifting)
         (gym|studio) [is|will be] (closed|shut|closing)
     """,

@@ -10,7 +10,7 @@ _LIMB = words_of(
 )
 _MY = "[my|the|a|one|both|any|whole|left|right|#|of|half|little|big|ring|index|middle|upper|lower]*"
 _CANNOT = """
-    cant even?|cant|can no|couldnt|wont|no longer|barely|hardly
+    cant even?|can no|couldnt|wont|no longer|barely|hardly
     unable to|[was] not able to|dont manage to|didnt manage to|struggling to|impossible to
 """
 _WILL_NOT = "wont|doesnt"

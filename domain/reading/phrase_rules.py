@@ -82,7 +82,7 @@ _LOAD_UNKNOWN = Pattern(
     unsure="""
         dont (know|remember)|dont recall
         didnt (see|note|check|write|look)
-        cant (remember|recall|tell|read|say|see)|cant (remember|tell|say)
+        cant (remember|recall|tell|read|say|see)
         couldnt (read|see|tell|remember)
         not sure|no idea|unsure|forgot|forget|forgotten
     """,
