@@ -38,6 +38,9 @@ _SPREAD = 0.4
 _SHARE_OF_OTHERS = 0.5
 """What another exercise's exposure says of this one's noise, beside one of its own."""
 
+LEAST = 1e-300
+"""A weight that would come out as 0 because it is so small."""
+
 
 @dataclass(frozen=True, slots=True)
 class Weighed:
@@ -74,7 +77,7 @@ def weigh(series: Series) -> Weighed:
 
 @dataclass(frozen=True, slots=True)
 class Odds:
-    """Weights by tau that the gain stopped or turned into a decline, and that it never ended.
+    """Weights by tau that the gain stopped or turned into a decline, and that it never ended, never 0.
 
     `gain_overall` is the gain to be expected by all of them, `gain_if_never` where it has not ended; `noise`
     is the deviation of a day about the shape that fits best.
@@ -115,7 +118,7 @@ def odds_of(own: Weighed, others: Sequence[Weighed]) -> Odds:
     return Odds(
         [a_stop * each for each in by_tau(stops, squares.gaining.first)],
         [a_fall * sum(each) for each in zip(*by_fall, strict=True)],
-        sum(never),
+        max(sum(never), LEAST),
         _mean_gain(overall),
         _mean_gain(never),
         math.sqrt((2 * noise.scale + squares.least) / (2 * noise.shape + freedom)),

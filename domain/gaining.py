@@ -139,7 +139,7 @@ def _together(known: Mapping[int, tuple[Weighed, Odds]]) -> Together | None:
         common.which,
         common.since,
         common.declining,
-        (common.odds + alone) / (common.odds + alone + 1),
+        1 - 1 / (common.odds + alone + 1),
         pooled(gains),
         pooled(befores),
     )

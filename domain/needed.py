@@ -22,15 +22,13 @@ import math
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from domain.gain_odds import Odds
+from domain.gain_odds import LEAST, Odds
 
 USUAL_GAIN = 0.01
 """What the gain is taken relative to, so that the numbers are easy to read. It decides nothing."""
 MOST_DIFFERENCE = math.log(2)
 """A gain more than twice the other makes no more of a difference: so far apart they are where strength falls,
 which is to be seen soon. Found with the five numbers."""
-_LEAST = 1e-300
-"""A weight that came out as 0 because it is so small."""
 LONG = 28
 RISE = 0.15
 """After so many exposures, by how much the logarithm of what is needed rises with each."""
@@ -85,7 +83,7 @@ def seen_in(odds: Odds) -> Seen:
     """Return what is seen in an exercise's odds."""
     ended = sum(odds.stopped) + sum(odds.declined)
     return Seen(
-        math.log(max(ended, _LEAST)) - math.log(max(odds.never, _LEAST)),
+        math.log(max(ended, LEAST)) - math.log(odds.never),
         min(math.log(odds.gain_overall / odds.gain_if_never), MOST_DIFFERENCE),
         odds.gain_if_never / USUAL_GAIN - 1,
         max(0, len(odds.stopped) + 1 - LONG),

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from domain.comparison import Body
-from domain.gaining import Standing, standings
+from domain.gaining import Standing, look, standings
 from domain.strength_series import Point, Series, begun_anew, series_of
 from tests.domain.tables import exposures
 
@@ -113,6 +113,18 @@ def test_one_bad_day_is_seldom_taken_for_a_stall(exposures: int) -> None:
         alarms += alone(Series((spoilt,))).stalled
     print(f"\n{alarms} of 50")
     assert alarms <= 3
+
+
+@pytest.mark.parametrize("falling", [1, 16])
+def test_one_falls_beyond_doubt_beside_many_that_gain_as_if_by_a_ruler(falling: int) -> None:
+    """So that it gains on is less likely than any number that can be told from 0."""
+    falls = series(40, 0.03, ends=20, after=-0.025, noise=0)
+    gains = series(40, 0.01, noise=0)
+    found = look([falls] * falling + [gains] * (16 - falling))
+    assert [each.declining for each in found.standings] == [True] * falling + [False] * (16 - falling)
+    assert (found.together is not None) == (falling > 1)
+    if found.together is not None:
+        assert found.together.ended == pytest.approx(1)
 
 
 def test_other_exercises_that_gain_little_make_a_small_gain_usual() -> None:

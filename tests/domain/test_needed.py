@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from domain.gain_odds import Odds
+from domain.gain_odds import LEAST, Odds
 from domain.needed import LONG, MOST_DIFFERENCE, RISE, THRESHOLD, Seen, Threshold, has_ended, seen_in
 
 
@@ -43,7 +43,7 @@ def test_the_more_exposures_beyond_many_the_more_is_needed() -> None:
     assert [seen(exposures).long for exposures in (2, LONG, LONG + 1, LONG + 15)] == [0, 0, 1, 15]
 
 
-@given(st.floats(0, 1e300), st.floats(0, 1e300), st.integers(0, 12))
+@given(st.floats(0, 1e300), st.floats(LEAST, 1e300), st.integers(0, 12))
 def test_weights_of_any_size_are_decided_on_and_greater_odds_never_undo_it(
     ended: float, never: float, others: int
 ) -> None:
