@@ -25,11 +25,9 @@ GAINS = (0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03)
 """Gains an exposure that are considered. The project's own choice: from hardly any to a beginner's."""
 DECLINES = (-0.01, -0.025)
 """The falls an exposure that a decline is taken to be, as likely. The project's own choice."""
-NEXT_TO_NOTHING = 1e-12
+NEXT_TO_NOTHING = 1e-9
 """A likelihood beside the greatest that makes no difference to what is told."""
-_POWERS = tuple((2 * gain, gain * gain) for gain in GAINS)
 _MIDDLES = tuple((less + more) / 2 for less, more in pairwise(GAINS))
-_LOWEST, _HIGHEST = GAINS[0], GAINS[-1]
 CHANCE_OF_END = 1 / 25
 """The chance that a gain ends after an exposure, before anything is known. The project's own choice."""
 CHANCE_OF_DECLINE = 0.2
@@ -46,35 +44,38 @@ class NoisePrior:
 
 @dataclass(frozen=True, slots=True)
 class Sums:
-    """What S needs, by tau from 0 to the last exposure: u is the rise until tau, v the time after it.
+    """What S needs, by tau from 0 to the last exposure: u is the rise until tau, t the rise to the end.
 
-    `yy` is the sum of squares of the index, `freedom` the exposures less the parts; all are centred.
+    `yy` is the sum of squares of the index, `freedom` the exposures less the parts; all are centred. At the
+    last tau u is t.
     """
 
     yy: float
     freedom: int
-    yu: tuple[float, ...]
-    uu: tuple[float, ...]
-    yv: tuple[float, ...]
-    uv: tuple[float, ...]
-    vv: tuple[float, ...]
+    yu: Sequence[float]
+    uu: Sequence[float]
+    tu: Sequence[float]
 
     def turn(self, fall: float) -> "Turn":
-        """Return S of gains that turn into `fall` an exposure; with 0 the last tau is that of no end."""
-        uu, along, level = self.uu, self.yu, (self.yy,) * len(self.uu)
+        """Return S of gains that turn into `fall` an exposure; with 0 the last tau is that of no end.
+
+        A gain g that turns into `fall` is `fall` from first to last, and g - `fall` until tau besides.
+        """
+        uu, along, level = self.uu, self.yu, self.yy
         if fall:
+            level += fall * (fall * uu[-1] - 2 * along[-1])
             uu = uu[:-1]
-            along = tuple([yu - fall * uv for yu, uv, _ in zip(along, self.uv, uu, strict=False)])
-            after = zip(self.yv, self.vv, uu, strict=False)
-            level = tuple([self.yy + fall * (fall * vv - 2 * yv) for yv, vv, _ in after])
-        gains = [
-            _LOWEST if a <= _LOWEST * u else _HIGHEST if a >= _HIGHEST * u else a / u
+            along = [yu - fall * tu for yu, tu in zip(along[:-1], self.tu[:-1], strict=True)]
+        lowest, highest = GAINS[0] - fall, GAINS[-1] - fall
+        least = [
+            level + lowest * (lowest * u - 2 * a)
+            if a <= lowest * u
+            else level + highest * (highest * u - 2 * a)
+            if a >= highest * u
+            else level - a * a / u
             for a, u in zip(along, uu, strict=True)
         ]
-        least = [
-            at + gain * (gain * u - 2 * a) for at, gain, u, a in zip(level, gains, uu, along, strict=True)
-        ]
-        return Turn(fall, along, uu, level, gains, least)
+        return Turn(fall, along, uu, level, least)
 
     def turns(self) -> "list[Turn]":
         """Return S of gains that end without a fall, and with each of `DECLINES`."""
@@ -100,35 +101,40 @@ class Sums:
 
     def best_shape(self) -> tuple[float, int, float]:
         """Return of the shape with the least S the fall after the gain, its last exposure, the gain."""
-        least, best = math.inf, (0.0, 0, _LOWEST)
+        least, best = math.inf, (0.0, 0, GAINS[0])
         for turn in self.turns():
             if turn.least and (found := min(turn.least)) < least:
                 tau = turn.least.index(found)
-                least, best = found, (turn.fall, tau, turn.gains[tau])
+                least, best = found, (turn.fall, tau, turn.gain(tau))
         return best
 
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """Gains that turn into `fall` an exposure, by tau: what gain fits best, and the S that it leaves.
+    """Gains that turn into `fall` an exposure, by tau, and the S that the best gain leaves.
 
-    S of a gain g is level + g (g uu - 2 along). Any gain from the least to the greatest of `GAINS` can be the
-    best.
+    S of a bend b, which is a gain less `fall`, is level + b (b uu - 2 along). Any gain from the least to the
+    greatest of `GAINS` can be the best.
     """
 
     fall: float
-    along: tuple[float, ...]
-    uu: tuple[float, ...]
-    level: tuple[float, ...]
-    gains: list[float]
+    along: Sequence[float]
+    uu: Sequence[float]
+    level: float
     least: list[float]
+
+    def gain(self, tau: int) -> float:
+        """Return the gain that fits best; with nothing to tell it from the least."""
+        u = self.uu[tau]
+        return min(max(self.along[tau] / u + self.fall, GAINS[0]), GAINS[-1]) if u else GAINS[0]
 
     def squares(self, first: int = 0) -> list[float]:
         """Return S by tau, from `first` on, and gain."""
+        level, powers = self.level, _powers(self.fall)
         return [
             level - twice * along + squared * uu
-            for along, uu, level in zip(self.along[first:], self.uu[first:], self.level[first:], strict=True)
-            for twice, squared in _POWERS
+            for along, uu in zip(self.along[first:], self.uu[first:], strict=True)
+            for twice, squared in powers
         ]
 
     def ends(self, greatest: float = math.inf) -> "Ends":
@@ -141,9 +147,10 @@ class Turn:
         last = max(0, len(self.uu) - 1)
         first = next((tau for tau, least in enumerate(self.least) if least < greatest), last)
         squares = self.squares(first)
-        for row, best in enumerate(self.gains[first:]):
-            if _LOWEST < best < _HIGHEST:
-                squares[row * len(GAINS) + bisect(_MIDDLES, best)] = self.least[first + row]
+        rows = zip(self.along[first:], self.uu[first:], self.least[first:], strict=True)
+        for row, (along, uu, least) in enumerate(rows):
+            nearest = bisect(_MIDDLES, along / uu + self.fall) if uu else 0
+            squares[row * len(GAINS) + nearest] = least
         return Ends(first, squares)
 
 
@@ -172,25 +179,17 @@ class Squares:
 
 def sums_of(parts: Sequence[Sequence[float]]) -> Sums:
     """Return the sums of an index in parts, each with a level of its own; the exposures count through."""
-    yy = 0.0
-    rises: list[list[float]] = []
+    yy, done = 0.0, 0.0
+    yu: list[float] = []
     for part in parts:
         mean = sum(part) / len(part)
         centred = [each - mean for each in part]
         yy += sum([each * each for each in centred])
         after = list(accumulate(reversed(centred[1:])))[::-1]
-        rises.append([0.0, *accumulate(after)])
-    yu: list[float] = []
-    yv: list[float] = []
-    done, left = 0.0, sum(each[-1] for each in rises)
-    for part_yu in rises:
-        whole = part_yu[-1]
-        left -= whole
-        yu += [done + each for each in part_yu]
-        yv += [left + whole - each for each in part_yu]
-        done += whole
-    uu, uv, vv = _ramps(tuple(len(part) for part in parts))
-    return Sums(yy, len(yu) - len(parts), tuple(yu), uu, tuple(yv), uv, vv)
+        yu += accumulate(after, initial=done)
+        done = yu[-1]
+    uu, tu = _ramps(tuple(map(len, parts)))
+    return Sums(yy, len(yu) - len(parts), yu, uu, tu)
 
 
 def prior_of(chances: Sequence[float], gains: Sequence[float]) -> list[float]:
@@ -224,21 +223,24 @@ def chances_of_end(exposures: int) -> tuple[float, ...]:
     return (*(CHANCE_OF_END * stays**tau for tau in range(exposures - 1)), stays ** (exposures - 1))
 
 
+@lru_cache(maxsize=len(DECLINES) + 1)
+def _powers(fall: float) -> tuple[tuple[float, float], ...]:
+    """Return of each of `GAINS` twice its bend, where it turns into `fall`, and the bend's square."""
+    return tuple((2 * (gain - fall), (gain - fall) ** 2) for gain in GAINS)
+
+
 @lru_cache(maxsize=512)
-def _ramps(sizes: tuple[int, ...]) -> tuple[tuple[float, ...], tuple[float, ...], tuple[float, ...]]:
-    """Return uu, uv and vv by tau of exposures in parts of those sizes: they do not depend on the index."""
-    ramps = [_ramps_of_part(size) for size in sizes]
-    uu, uv, vv = [], [], []
-    done, left = 0.0, sum(squares[-1] for squares, _ in ramps)
-    for squares, products in ramps:
-        whole = squares[-1]
-        left -= whole
-        for square, product in zip(squares, products, strict=True):
-            uu.append(done + square)
-            uv.append(product - square)
-            vv.append(left + whole - 2 * product + square)
-        done += whole
-    return tuple(uu), tuple(uv), tuple(vv)
+def _ramps(sizes: tuple[int, ...]) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Return uu and tu by tau of exposures in parts of those sizes: they do not depend on the index."""
+    uu: list[float] = []
+    tu: list[float] = []
+    done = 0.0
+    for size in sizes:
+        squares, products = _ramps_of_part(size)
+        uu += [done + each for each in squares]
+        tu += [done + each for each in products]
+        done += squares[-1]
+    return tuple(uu), tuple(tu)
 
 
 def _ramps_of_part(size: int) -> tuple[list[float], list[float]]:

@@ -66,9 +66,10 @@ def _fit(parts: Parts, sums: Sums, prior: NoisePrior) -> tuple[Parts, float, flo
     at, level = 0, 0.0
     for part in parts:
         rises = shape[at : at + len(part)]
-        level = median([value - rise for value, rise in zip(part, rises, strict=True)])
+        left = [value - rise for value, rise in zip(part, rises, strict=True)]
+        level = median(left)
         fitted.append([level + rise for rise in rises])
-        distances += [abs(value - rise - level) for value, rise in zip(part, rises, strict=True)]
+        distances += [abs(each - level) for each in left]
         at += len(part)
     own = (_TO_DEVIATION * median(distances)) ** 2
     deviation = math.sqrt((2 * prior.scale + sums.freedom * own) / (2 * prior.shape + sums.freedom))

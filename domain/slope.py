@@ -14,6 +14,8 @@ from domain.gain_model import NoisePrior, Sums, sums_of
 SURE = 0.95
 """How sure an interval is to hold the gain."""
 _NORMAL = 1.959963984540054
+_NONE = 1e-9
+"""So small a share is rounding alone."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,18 +32,22 @@ def gain_over(sums: Sums, start: int, prior: NoisePrior) -> Gain | None:
 
     The noise is that about the line that fits from there on and a rise before it.
     """
-    parting, before, between = sums.vv[start], sums.uu[start], sums.uv[start]
-    if parting <= 0:
+    before = sums.uu[start]
+    between = sums.tu[start] - before
+    parting = sums.uu[-1] - sums.tu[start] - between
+    if parting <= _NONE * sums.uu[-1]:
         return None
+    until = sums.yu[start]
+    since = sums.yu[-1] - until
     free = before * parting - between * between
-    if start == 0 or free <= 1e-9 * before * parting:
-        slope, spread = sums.yv[start] / parting, parting
-        left = sums.yy - slope * sums.yv[start]
+    if start == 0 or free <= _NONE * before * parting:
+        slope, spread = since / parting, parting
+        left = sums.yy - slope * since
         fitted = 1
     else:
-        slope = (sums.yv[start] * before - sums.yu[start] * between) / free
-        rise = (sums.yu[start] * parting - sums.yv[start] * between) / free
-        left = sums.yy - slope * sums.yv[start] - rise * sums.yu[start]
+        slope = (since * before - until * between) / free
+        rise = (until * parting - since * between) / free
+        left = sums.yy - slope * since - rise * until
         spread = free / before
         fitted = 2
     return _with_interval(slope, left, spread, sums.freedom - fitted, prior)

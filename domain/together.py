@@ -7,7 +7,6 @@ as likely as an end of one exercise's gain is after one exposure. Where it is li
 one has ended, the finding is about the client.
 """
 
-import math
 from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -48,34 +47,28 @@ def common_end(known: Mapping[int, tuple[Weighed, Odds]]) -> Common | None:
     """Return the likeliest common end of the exercises given by their places, None with fewer than two."""
     if len(known) < FEWEST:
         return None
-    ratios = {at: _ratios(*each) for at, each in known.items()}
     days = {at: weighed.days for at, (weighed, _) in known.items()}
-    # By how many exposures were done until the day: before the first one there is no gain that could end.
-    parts = [
-        [[1.0, *(1 - TAKES_PART + TAKES_PART * each for each in both[falls])] for both in ratios.values()]
-        for falls in (False, True)
-    ]
     candidates = sorted({day for each in days.values() for day in each[:-1]})
+    done = {at: [bisect_right(each, day) for day in candidates] for at, each in days.items()}
     rounds = sum(map(len, days.values())) / len(days)
     a_round = len(candidates) / rounds
     stays = 1 - CHANCE_OF_END
-    total, best = 0.0, (0.0, candidates[0], False)
-    for place, day in enumerate(candidates):
-        left = rounds - 1 - place / a_round
-        chance = CHANCE_OF_END / a_round * stays**-left
-        taus = [bisect_right(each, day) for each in days.values()]
-        for falls, kind in enumerate((1 - CHANCE_OF_DECLINE, CHANCE_OF_DECLINE)):
-            each_odds = [each[tau] for each, tau in zip(parts[falls], taus, strict=True)]
-            odds = chance * kind * math.prod(each_odds)
-            total += odds
-            best = max(best, (odds, day, bool(falls)))
-    _, since, declining = best
-    which = tuple(
-        at
-        for at, each in days.items()
-        if (tau := bisect_right(each, since) - 1) >= 0 and ratios[at][declining][tau] > 1
-    )
-    return Common(which, since, total, declining) if len(which) >= FEWEST else None
+    chances = [
+        CHANCE_OF_END / a_round * stays ** (place / a_round + 1 - rounds) for place in range(len(candidates))
+    ]
+    stopping = [(1 - CHANCE_OF_DECLINE) * each for each in chances]
+    falling = [CHANCE_OF_DECLINE * each for each in chances]
+    factors = {at: _factors(*each) for at, each in known.items()}
+    for at, (if_stops, if_falls) in factors.items():
+        stopping = [odds * if_stops[tau] for odds, tau in zip(stopping, done[at], strict=True)]
+        falling = [odds * if_falls[tau] for odds, tau in zip(falling, done[at], strict=True)]
+    declining = max(falling) > max(stopping)
+    likeliest = falling if declining else stopping
+    place = likeliest.index(max(likeliest))
+    which = tuple(at for at, each in factors.items() if each[declining][done[at][place]] > 1)
+    if len(which) < FEWEST:
+        return None
+    return Common(which, candidates[place], sum(stopping) + sum(falling), declining)
 
 
 def alone_odds(known: Mapping[int, tuple[Weighed, Odds]]) -> float:
@@ -88,12 +81,21 @@ def are_together(together: float, alone: float) -> bool:
     return together >= max(NEEDED, alone)
 
 
-def _ratios(weighed: Weighed, odds: Odds) -> tuple[Sequence[float], Sequence[float]]:
-    """Return by tau how much likelier the exposures are if the gain stopped (fell) than if it went on."""
+def _factors(weighed: Weighed, odds: Odds) -> tuple[list[float], list[float]]:
+    """Return what an exercise makes of the odds of a common stop, and of a fall, by its exposures until then.
+
+    It takes part with the chance `TAKES_PART`. Before its first exposure there is no gain that could end, and
+    after its last one nothing that could tell.
+    """
     *ends, goes_on = chances_of_end(weighed.squares.exposures)
     never = odds.never / goes_on
-    stopping, falling = (
-        [weight / (kind * end * never) for weight, end in zip(weights, ends, strict=True)]
-        for weights, kind in ((odds.stopped, 1 - CHANCE_OF_DECLINE), (odds.declined, CHANCE_OF_DECLINE))
-    )
-    return [*stopping, 1.0], [*falling, 1.0]
+
+    def by_done(weights: Sequence[float], kind: float) -> list[float]:
+        likelier = TAKES_PART / (kind * never)
+        return [
+            1.0,
+            *[1 - TAKES_PART + likelier * weight / end for weight, end in zip(weights, ends, strict=True)],
+            1.0,
+        ]
+
+    return by_done(odds.stopped, 1 - CHANCE_OF_DECLINE), by_done(odds.declined, CHANCE_OF_DECLINE)
