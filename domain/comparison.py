@@ -20,7 +20,7 @@ from typing import Literal
 
 from domain.endurance import GENERAL, models_for, strength_ratios, supported_seconds
 from domain.exercises import Joint
-from domain.sets import LoadKind, TrainingSet
+from domain.sets import FAMILY, LoadKind, TrainingSet
 from domain.strength import Equation, one_rep_max, tested_reps
 
 Result = Literal["beat", "level", "below", "first", "not comparable"]
@@ -210,7 +210,7 @@ def compare(now: TrainingSet, before: TrainingSet, body: Body) -> Comparison:
     def said(result: Result, reason: Reason) -> Comparison:
         return Comparison(result, now, before, reason)
 
-    if _family(now.load_kind) != _family(before.load_kind):
+    if FAMILY[now.load_kind] != FAMILY[before.load_kind]:
         return said("not comparable", CountedDifferently(now.load_kind, before.load_kind))
     if now.amount == before.amount == 0:
         return said("level", NoRep())
@@ -280,11 +280,6 @@ def _inside(
     if (shown_too_weak and result != "beat") or (shown_too_strong and result != "below"):
         return "not comparable", OutsideTested(lowest, highest)
     return result, reason
-
-
-def _family(kind: LoadKind) -> LoadKind:
-    """Body weight, with something added or taken off, is one way of counting."""
-    return kind if kind in ("total", "each") else "body"
 
 
 def _same_load(now: TrainingSet, before: TrainingSet) -> bool:

@@ -65,10 +65,10 @@ def course_of(
     What is of another kind than the last exposure (holds, lowering-only reps, loads counted per hand) is left
     out, as nothing can be held against it.
     """
-    kind = _kind(exposures[-1], best_of(exposures[-1].counting, body))
-    best = [(each, best_of(each.counting, body)) for each in exposures]
-    own = [(each.on, one) for each, one in best if _kind(each, one) == kind]
-    scale = _scale([one for _, one in own], [one for one in aims if _same_family(one, kind)], body, unit)
+    best = [(each.on, best_of(each.counting, body)) for each in exposures]
+    way = best[-1][1].way
+    own = [(on, one) for on, one in best if one.way == way]
+    scale = _scale([one for _, one in own], [one for one in aims if one.way == way], body, unit)
     spots = tuple(Spot(on=on, value=value_on(scale, one, body), set=one) for on, one in own)
     return Course(scale, spots)
 
@@ -94,16 +94,6 @@ def fits(scale: Scale, one: TrainingSet) -> bool:
 
 
 _WITH_BODY: frozenset[LoadKind] = frozenset({"added", "assist", "body"})
-
-
-def _kind(exposure: Exposure, best: TrainingSet) -> tuple[bool, bool, str]:
-    family = "body" if best.load_kind in _WITH_BODY else best.load_kind
-    return exposure.lowering_only, exposure.is_hold, family
-
-
-def _same_family(one: TrainingSet, kind: tuple[bool, bool, str]) -> bool:
-    family = "body" if one.load_kind in _WITH_BODY else one.load_kind
-    return (one.lowering_only, one.seconds is not None, family) == kind
 
 
 def _scale(done: Sequence[TrainingSet], aims: Sequence[TrainingSet], body: Body, unit: Unit) -> Scale:

@@ -1,5 +1,6 @@
 """One set: as done, as to be beaten, or as aimed for. The smallest value of the house."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -9,6 +10,17 @@ from domain.units import Unit, to_kg
 
 LoadKind = Literal["total", "each", "added", "assist", "body"]
 """How a load is counted: the whole, per hand, on top of body weight, help that takes weight off, none."""
+FAMILY: Mapping[LoadKind, LoadKind] = {
+    "total": "total",
+    "each": "each",
+    "added": "body",
+    "assist": "body",
+    "body": "body",
+}
+"""Body weight, with something added or taken off, is one way of counting."""
+
+Way = tuple[bool, bool, LoadKind]
+"""Whether a set is of lowering-only reps, whether it is a hold, and how its load is counted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +46,11 @@ class TrainingSet:
     def kg(self) -> Decimal:
         """The load in kilograms, counted as `load_kind` says."""
         return to_kg(self.load, self.unit)
+
+    @property
+    def way(self) -> Way:
+        """What another set must share to be held against this one, whatever their loads and amounts."""
+        return self.lowering_only, self.seconds is not None, FAMILY[self.load_kind]
 
     @property
     def amount(self) -> int:

@@ -84,18 +84,14 @@ def in_series(points: Sequence[Point], breaks: Sequence[date] = ()) -> Series:
 def points_of(history: Sequence[Exposure], body: Body, most: int = MOST_EXPOSURES) -> list[Point]:
     """Return the index of so many of the last exposures, oldest first, that are of one kind with the last."""
     points: list[Point] = []
-    scale = None
+    way = None
     for each in reversed(history):
-        counting = each.counting
-        best = counting[0] if len(counting) == 1 else best_of(counting, body)
-        kind = best.load_kind if best.load_kind in ("total", "each") else "body"
-        shared = (best.lowering_only, best.seconds is not None, kind)
-        scale = scale or shared
-        shown = strength_shown(best, body)
-        if shared == scale and shown > 0:
+        best = best_of(each.counting, body)
+        way = way or best.way
+        if best.way == way and (shown := strength_shown(best, body)) > 0:
             points.append(Point(each.on, math.log(shown)))
-        if len(points) == most:
-            break
+            if len(points) == most:
+                break
     return points[::-1]
 
 
@@ -137,11 +133,14 @@ def _without_slips(points: Sequence[Point]) -> Sequence[Point]:
 
 def _in_parts(points: Sequence[Point], breaks: Sequence[date]) -> tuple[tuple[Point, ...], ...]:
     """Return the points in parts, a new one after each break, without those that then only came back."""
+    anew = begun_anew([each.on for each in points], breaks)
+    if not any(anew):
+        return (tuple(points),) if points else ()
     parts: list[tuple[Point, ...]] = []
     part: list[Point] = []
     before: float | None = None
     skipped = 0
-    for point, is_anew in zip(points, begun_anew([each.on for each in points], breaks), strict=True):
+    for point, is_anew in zip(points, anew, strict=True):
         if is_anew:
             if part:
                 parts.append(tuple(part))
