@@ -16,7 +16,7 @@ LENGTH = Pattern(
         ago|old|a week|per|to go|({until}) (my|the|holiday~|vacation|christmas|easter)|off (and|but) still
     """,
     until=_UNTIL,
-    one="a|one|another|the next|the whole|this whole|a whole",
+    one="a|one|another|'the' next|the whole|this whole|a whole",
     some="a couple of|couple of|couple|a few|few|several|some",
     unit=_UNIT,
 )

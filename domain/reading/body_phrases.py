@@ -89,7 +89,7 @@ OF_A_MUSCLE = Pattern("<!(not|no|isnt|than) (muscle|muscles)")
 
 FIGURES = Pattern(
     """
-    pain in the (neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (ass|arse|butt|backside)
+    pain in 'the' (neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (ass|arse|butt|backside)
     (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
     (pain|headache) to {task}|headache (to _|for me)
     ({thing}) ....3 (gave|gives|giving|given) me [a|an|such|the|real|proper|total|biggest]* (headache|pain)
@@ -98,7 +98,7 @@ FIGURES = Pattern(
     (was|were|been|being) [just|such]* a ..2 headache
     (headache|pain) [,|-]* (figuratively|metaphorically|figure of speech)
     [this|the|that|my] ({thing}) [today|here|again]* (is|was|were) [such|really|just]* (a|an) (headache|pain)
-    no pain ,? no gain|no strain no gain|pain cave|feel the pain|good pain|good hurt|growing pains|pain au
+    no pain ,? no gain|no strain no gain|pain cave|feel 'the' pain|good pain|good hurt|growing pains|pain au
     painfully {much}|painfully slow~
 
     (hurt|hurts) ..1 in (a|the) (good|best) way|(hurt|hurts) so good

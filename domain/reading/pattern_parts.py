@@ -46,6 +46,8 @@ _PIECE = re.compile(
 _SPANS = {"....": r"\S+ ", "...": r"[^ .!?;\n]+ ", "..": r"\w+ "}
 
 
+_ARTICLES = frozenset({"the", "my", "our"})
+
 _BEGINNING = r"(?:\A|(?<=\. )|(?<=! )|(?<=\n )|(?<=\Aok )|(?<=\Aso ))"
 """Where a message begins, or a sentence of it; "ok" and "so" are no beginning yet."""
 _ENDING = (
@@ -137,13 +139,19 @@ class _Reader:
 
     def _sequence(self, *, top: bool) -> Part:
         parts: list[Part] = []
+        leaves_out = False
         while self._at < len(self._pieces):
             kind, piece = self._pieces[self._at]
             if kind in {"or", "close"} or (top and kind == "line"):
                 break
             self._at += 1
-            if kind != "line":
-                parts.append(self._part(kind, piece))
+            if kind == "line":
+                continue
+            part = self._part(kind, piece)
+            if parts and leaves_out and not part.empty and "#" not in (part.firsts or ()):
+                parts[-1] = _maybe(parts[-1])
+            parts.append(part)
+            leaves_out = _is_article(part)
         if not parts:
             raise ValueError(f"a way to say it is empty: {self._text!r}")
         return parts[0] if len(parts) == 1 else _one_after_another(parts)
@@ -168,7 +176,7 @@ class _Reader:
             case "edge":
                 return Part(_BEGINNING if piece == "^" else _ENDING, frozenset(), (), empty=True)
             case "quoted":
-                return _words(frozenset({piece[1:-1]}))
+                return _words(frozenset({piece[1:-1]}))._replace(is_word=piece[1:-1] not in _ARTICLES)
             case "one":
                 return _ANY_WORD
             case "end":
@@ -254,6 +262,11 @@ def _maybe(part: Part) -> Part:
 
 def _all_words(ways: Iterable[Part]) -> frozenset[str]:
     return frozenset().union(*[way.firsts for way in ways if way.firsts is not None])
+
+
+def _is_article(part: Part) -> bool:
+    """Return whether a part is "the", or "the" or a word that can stand for it: "(my|the)"."""
+    return part.is_word and part.firsts is not None and "the" in part.firsts and part.firsts <= _ARTICLES
 
 
 def _either(ways: list[Part]) -> Part:

@@ -11,6 +11,7 @@
     ...5                    up to five words, numbers or signs within a sentence
     ....5                   the same on one line, whatever sentences end there
     '?'                     a sign that would mean something else here
+    the (my|the)            may be left out before another word, as people in a hurry do; `'the'` may not
     >(of)  !(of)            followed by, not followed by
     <(my)  <!(my)           right after, not right after
     ^  $                    where the message begins, or a sentence of it; where it ends, but for thanks and a

@@ -87,7 +87,8 @@ HISTORY = Pattern(
     what (were|was|are) my ..3 {numbers}
     (whats|what (is|was)) [the|a] (pr|pb|best|max|record) (on|for|in|at) _
     (whats|what (is|was)) the? (most|heaviest|best|highest|longest) ..2 (ive|i have|i ever|i)
-    (whats|what (is|was)) my ..2 {best}|hows my _ ..2 {got_on}|how far have i (come|got)
+    (whats|what (is|was)) my ..2 {best}|(whats|what (is|was)) (my|the) best _ ..2 (so far|ever|yet|until now)
+    what (was|were) (my|the) _ ..2 {then} >('?'|$)|hows my _ ..2 {got_on}|how far have i (come|got)
     ^ ..2 (pr|pb|best|max|record|history) '?' $|^ last !(set|one|exercise|rep|week) _ ..1 '?' $
     (show|tell|see) me? (what|how) (ive|i have) ..1 (done|did|lifted|been doing|trained)
     (show|tell|see) me? (what|how much|how many) all? (i|we) {did}
@@ -128,7 +129,7 @@ HISTORY = Pattern(
     what (weight|weights|load|reps|number|numbers) ..1 did i (use|do|lift|get|have|hit|put|manage)
     when did i last _
     how did (i|it|that) ..1 (do|go) ..8 {then}
-    how did (my|the) _ ..3 go >('?'|$|today|{then})
+    how did !(you|your) (my|the) _ ..3 go >('?'|$|today|{then})
     how did !(you|your) _ ..2 go (last|before|yesterday|previous~)
     what (was|were) (the|my) ..2 (weight|weights|load|reps|number|numbers|score) ..8 (last|before|previous~)
     """,

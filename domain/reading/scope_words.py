@@ -155,7 +155,7 @@ ON_THE_CHEST = Pattern(
     chest (felt|feels|up|was|is)
     (on|across|over|round|around) (my|the) (lap|waist)
     <({weight}) (on|across) (my|the) ({part}) !({movement})
-    (on|across|over|round|around) (my|the) ({part}) !({exercise})
+    (on|across|over|round|around) (my|'the') ({part}) !({exercise})
 """,
     movement="thrust~|press~|raise~|extension~|abduct~|adduct~|squat~|curl~|machine|flexor|bridge~",
     weight="kg|kgs|kilo|kilos|lb|lbs|pounds|plate|disc|dumbbell|bar",

@@ -33,7 +33,7 @@ KEY_WORDS = words_of(
     shouldnt since single sister sixteen sixteens sixth sixties sixty skip skipped skipping someone
     something spotter sprained squatted stiff still stone straight sunday supposed target tenth texting
     third thirteen thirteens thirties thirty though three through thursday times today todays tomorrow
-    tonight train trained trainer training traveling travelling tried tuesday twelve twenties twenty
+    tonight tonights train trained trainer training traveling travelling tried tuesday twelve twenties twenty
     twice until upper vacation warmed warming warmup warmups wasnt weather wednesday weekend weeks
     weight weights whats which without workout would wouldnt wrong yesterday"""
 )

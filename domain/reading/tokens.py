@@ -81,6 +81,17 @@ _BEFORE_TIMES = frozenset(
 )
 _SHORT_FORMS = frozenset({"lb", "lbs", "kg", "kgs"})
 _TIMES_A_NUMBER = re.compile(r" ?[0-9]")
+_WITH_IS_AS_ONE = frozenset(
+    """it that this he she what who where how when there here let one everything anything nothing something
+    someone everyone nobody everybody today tonight yesterday tomorrow monday tuesday wednesday thursday
+    friday saturday sunday morning evening week other""".split()
+)
+"""Words that stand as one with an "is", "what's", or whose "'s" tells whose something is: "Friday's"."""
+_AFTER_IS = re.compile(
+    r" (?:been|gone|got|a|an|not|so|too|very|really|pretty|quite|still|just|always|[a-z]{2,}ing)\b"
+    r"(?<! training)(?<! morning)(?<! evening)"
+)
+"""What shows that an "'s" is "is" or "has": "my back's killing me"."""
 _GOES_ON_BESIDE = re.compile(r" ?(?:[x*@/,]|(?:for|by|times)\b|a [0-9])")
 """What shows that the point of a short form ends no sentence: "175 lb. x 6"."""
 
@@ -114,6 +125,13 @@ def tokenise(text: str) -> list[Token]:
             _add_number(tokens, said, start, end, glued=glued)
         elif kind == WORD:
             if "'" in said:
+                if (
+                    said.endswith("'s")
+                    and said[:-2] not in _WITH_IS_AS_ONE
+                    and _AFTER_IS.match(folded, last_end)
+                ):
+                    tokens.append(Token(WORD, said[:-2].replace("'", ""), start, end - 2, glued))
+                    said, start, glued = "is", end - 2, True
                 said = said.replace("'", "")
             if said[-1] == "x" and said[:-1] in _BEFORE_TIMES and _TIMES_A_NUMBER.match(folded, last_end):
                 # "kgx" before a number is a unit and a times sign.
