@@ -29,6 +29,7 @@ AWAY = Pattern(
         .|,|$)
     [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] <!(take|takes|taking|
         took) {away} >({away_for})
+    (take|takes|taking|took) (the|my|our) ..2 {on_a_trip} >({until}|from|for|next|this|on|.|,)
     (im|i am|be|going|gone|ill be|will be|were|we are|we re|am) in _ >({away_for})
     (^|<({friday})) in _ >({until}|, no gym)
     going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
@@ -96,6 +97,7 @@ AWAY = Pattern(
     """,
     doctor="(doctor|doc|physio|gp|surgeon|therapist) (says|said|told me|ordered|wants me|recommends)",
     until=_UNTIL,
+    on_a_trip="camping|skiing|away|abroad|on (holiday|vacation|a trip)",
     unit_off=words_of("week fortnight month couple"),
     no_training="""
         no (gym|training|workout|workouts|equipment|session|sessions|lifting|access to [a|the] gym)
@@ -108,7 +110,8 @@ AWAY = Pattern(
     coming="be|shall be|im|ill be|i am|will be|get|come|coming|return|returning|am|and|,|.",
     back="back|brb|bbl|home|return|returning|resume|resuming|start again|restart|train again|training again",
     back_where="""
-        at it|to (training|it|the gym|normal|lifting|work)|in (the gym|town|the country|action)
+        in !(#|a|two|three|the) _|at it|to (training|it|the gym|normal|lifting|work)
+        in (the gym|town|the country|action)
         home|here|again|training|from [my|the] _
     """,
     back_when="""

@@ -35,9 +35,16 @@ _AFTER_BACK_AGAIN = words_of("on in from to at home off soon tomorrow squat squa
 """Words after "back" that make it a return or an exercise, unless "my" or "the" stands before it."""
 _BACK_OF = Pattern("back of [my|the|his|her|your|left|right|both]* {part}", part=PART_FIRST - {"back"})
 """The back of another part, which is that part."""
+_PART_OF_BACK = Pattern(
+    "(lower:(lower|low|bottom)|upper|top) (part|bit|half|end|area|region|portion|section|third) [of it] !(of)"
+)
+"""Which part of the back it is, said later: "my back in the lower part"."""
+_NEAR = 9
 _STANDING = Pattern("on (my|our) feet >(and|all|for|since|again|today|from|the|,|.|so)")
 """To be on one's feet, which is no pain of them."""
-_BEFORE_BACK = words_of("my the mid middle whole left right a your no of sore stiff bad")
+_BEFORE_BACK = words_of(
+    "my the mid middle whole left right a your no of sore stiff bad tweaked hurt pulled strained jarred"
+)
 _AFTER_BACK = words_of(
     """pain pains hurts hurt ache aches is was feels felt still stiff sore issues issue trouble twinge spasm
     niggle hurting popped snapped cracked went gave"""
@@ -104,6 +111,8 @@ def _part_at(message: Message, at: int, inside: set[int]) -> Part | None:
             continue
         if words == ("head",) and not _MOVES.isdisjoint(message.texts(max(0, at - 2), at)):
             continue
+        if place == "back" and (told := _PART_OF_BACK.first(message, at + length, at + _NEAR)) is not None:
+            place = "lower back" if "lower" in told.parts else "upper back"
         side = _side(message, at, at + length, place, words[-1])
         return Part(at, at + length, place, side, words[-1])
     return None
@@ -179,6 +188,12 @@ def _side_behind(message: Message, end: int) -> Side | None:
     return side
 
 
+def _is_on(message: Message, at: int) -> int | None:
+    """Return where "on" or "on the" stands right before a token, None where neither does."""
+    at -= 2 if message.text(at - 1) == "the" else 1
+    return at if message.text(at) == "on" else None
+
+
 def _side_later(message: Message, end: int, last: int) -> Side | None:
     """Return the side that is added after a part: "my knee hurts, the left one", "(right)"."""
     for at in range(end, min(last, end + 12)):
@@ -186,12 +201,13 @@ def _side_later(message: Message, end: int, last: int) -> Side | None:
         if at > end and (text,) in PARTS and text != "back" and _BESIDE.isdisjoint(message.texts(at - 2, at)):
             return None
         before, after = message.text(at - 1), message.text(at + 1)
-        close = at < end + 6 or after in {"side", "one"} or message.texts(at - 2, at) == ["on", "the"]
+        on = _is_on(message, at)
+        close = at < end + 6 or after in {"side", "one"} or on is not None
         if not close and not (before == "," and after in _ENDS):
             continue
-        if at == end + 2 and message.texts(end, at) == ["on", "the"] and after in _SAID_OF_IT | HURT:
+        if on == end and after in _SAID_OF_IT | HURT | {"side"}:
             return _SIDES.get(text)
-        if message.texts(at - 2, at) == ["on", "the"] and after in _AFTER_ON_THE_SIDE:
+        if on is not None and after in _AFTER_ON_THE_SIDE:
             return _SIDES.get(text)
         if (
             text in {"left", "right", "both"}

@@ -28,7 +28,7 @@ _JOINT = words_of(
 WENT = Pattern(
     """
     (something|it) [has|had] {went} >(me? (in|at|on|around|behind|under|near|deep))
-    a (pull|pop|snap|tear|tweak|crunch|strain|stab|twang|ping) >((in|at|behind|under|near) (my|the))
+    a (pull|pop|snap|tear|tweak|crunch|strain|stab|twang|ping) >((in|at|behind|under|near) (my|the|{place}))
     my [lower|upper] (back|neck|knee|shoulder|hip) [just|has|have] {gave_way} >({where_it_went})
     felt (my|the|something) ..2 (pull|tear|pop|snap|tweak|give)
     (twisted|turned|rolled|jammed) >({mine} (ankle|ankles))
@@ -42,6 +42,8 @@ WENT = Pattern(
     {joint} {very} [does|do|did] (dont|doesnt|didnt|isnt|arent|wasnt|not) >({very} {pleased} !(me|you))
     {joint} >(moaning|complaining|protesting|whinging|sulking|screaming)
     {joint} (is|are|was|were|s) [really|still]* >(on fire)
+    {joint} (feel|feels|felt|feeling) {so} >({awful})
+    {joint} (is|are|was|were) {so} >({awful} !(idea|for|luck|timing|news))
     {joint} (feel|feels|felt|feeling|is|are) like [it|its|they|theyre|is|are|theres|on|full of|_]* {sharp}
     (broke|broken|fractured) >((my|a) [left|right|big|little]* {bone})
 """,
@@ -55,6 +57,9 @@ WENT = Pattern(
     part=words_of(
         "hamstring hammy quad calf bicep groin knee shoulder elbow wrist ankle hip neck back glute"
     ),
+    so="[really|very|so|still|pretty|quite|proper|just|a bit|bit|super|today|now|again]*",
+    awful="bad|terrible|awful|horrible|dreadful|nasty",
+    place="{part}|left|right|lower|upper|back|chest|arm|leg|hand|foot|thigh|shin|finger|thumb",
     sharp=words_of("glass gravel knives knife nails sandpaper daggers needles fire"),
     joint=_JOINT,
     very="[is|are|was|were|really|still|just|all|too|very|so|at|exactly]*",

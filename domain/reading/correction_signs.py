@@ -118,7 +118,7 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
         case "change":
             if TO_COME.is_in(message):
                 return False
-            return bool(numbers) or (bool(named) and not SKIPPED.is_in(message))
+            return bool(numbers) or (_is_into(message, named) and not SKIPPED.is_in(message))
         case "values" | "actually" | "put":
             return bool(numbers)
         case "instead":
@@ -129,6 +129,14 @@ def _puts_right(message: Message, sign: Found, request: Request, named: Sequence
     if not numbers and not named and not unit and (kind == "make" or not OTHER_WORTH.is_in(message)):
         return False
     return not (before and kind in _AFTER_A_SET and not DENIED_NUMBER.is_in(message))
+
+
+def _is_into(message: Message, named: Sequence[Named]) -> bool:
+    """Return whether something is to become one of the exercises: "change that to rows"."""
+    return any(not _INTO.isdisjoint(message.texts(max(0, each.start - 2), each.start)) for each in named)
+
+
+_INTO = words_of("to into as with by for")
 
 
 def _is_of_a_recorded_one(message: Message, sign: Found, request: Request, named: Sequence[Named]) -> bool:

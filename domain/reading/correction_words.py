@@ -57,7 +57,7 @@ SIGN = Pattern(
     mean:(i mean)
     slip:{slip}
     sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
-    was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* (#|_|+|-))
+    was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* !(possible|allowed) (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
     not:(<!(why|if|or|whether) (not|wasnt|werent|isnt) [the|a] #)
     change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})

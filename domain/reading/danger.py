@@ -12,7 +12,7 @@ from itertools import islice
 from domain.reading.body_denials import DENIED_WITH, is_answered_no, is_asked_in_general, is_long_past
 from domain.reading.body_parts import Part, find_parts, is_of_gear
 from domain.reading.body_phrases import SOMEBODY_ELSE
-from domain.reading.body_words import JOKE_WORDS
+from domain.reading.body_words import JOKE_WORDS, PARTS
 from domain.reading.danger_discounts import (
     CHEST_WITH_A_SET,
     COLD_SWEAT,
@@ -167,7 +167,8 @@ def _popped_in(message: Message, at: int) -> bool:
     """Return whether somebody popped in or to somewhere, cracked on, or snapped something up."""
     after, then = message.text(at + 1), message.text(at + 2)
     if after in {"in", "at"}:
-        return then not in {"my", "the", "left", "right", "one"} or message.text(at + 3) in {"gym", "shop"}
+        of_a_part = then in {"my", "the", "left", "right", "one"} or (then,) in PARTS
+        return not of_a_part or message.text(at + 3) in {"gym", "shop"}
     return after in {"to", "into", "by", "over", "round", "on", "up", "music", "song", "songs"}
 
 

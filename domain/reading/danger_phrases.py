@@ -153,7 +153,8 @@ _HEAD_AT_ONCE = Pattern(
     sudden=SUDDEN,
     nowhere="nowhere|suddenly|sudden|worst|thunderclap|explosion|never before",
     like_a_blow="""
-        like never before|like a (bomb|hammer|bolt|lightning|flash|knife|blow)
+        all at once|worst ..3 (ever|had)|like never before
+        like a (bomb|hammer|bolt|lightning|flash|knife|blow)
         in (one|a) (second|moment|instant)|from one (second|moment|minute) to the (other|next)
     """,
 )
@@ -247,9 +248,11 @@ _DARK_URINE = Pattern(
     """
     passing (dark|brown|blood|red)
     (my water|water i pass|water i passed) ({looks}) ....3 (dark|brown|tea|cola|coke|black|red)
+    ({urine} ..2 (is|was|been|looks|looked|gone|turned|went)|urines) [really|very|so|quite|all]* dark
     (urine|pee|wee) ..2 (look|looks|looked|is|was) like [a|the|some]* !({usual}) _
     (urine|pee|wee) ..2 (is|was|looks|looked) !({usual}) _ (coloured|colored|colour|color)
 """,
+    urine="urine|pee|wee|piss",
     looks="is|was|s|has been|had been|has|looks|looked|went|gone|turned|came out|comes out|became",
     usual="clear|water|straw|normal|usual|always|before|yellow|lemonade|apple|pale|light|that|this|it|i|a|lot",
 )

@@ -102,7 +102,8 @@ DARK = words_of(
     port"""
 )
 URINE = words_of(
-    "urine pee pipi wees wee piss peeing peed weeing urinated urinating pissing pissed urination toilet"
+    """urine urines pee pees pipi wees wee piss peeing peed weeing urinated urinating pissing pissed
+    urination toilet"""
 )
 POPS = words_of("pop popped popping pops snap snapped crack cracked crunch crunched bang banged")
 SUDDEN = words_of(

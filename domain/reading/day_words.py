@@ -104,6 +104,8 @@ IN_WEEKS = Pattern(
 """Weekdays that are told as some weeks after the next of their name: "Friday in a week"."""
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
+AHEAD = Pattern("<!(done|up|more) in count:# days [time] !(a|per)")
+
 ENDINGS = frozenset({"st", "nd", "rd", "th"})
 DAYS_IN_WORDS = ORDINALS | {"thirtieth": 30}
 """Days of a month in words."""

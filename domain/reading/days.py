@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from domain.reading.day_words import (
     AGO,
+    AHEAD,
     DAY_OF_MONTH,
     IN_NUMBERS,
     IN_WEEKS,
@@ -37,6 +38,7 @@ class Day:
 
 
 _LONGEST_AGO = 400
+_MOST_AHEAD = 31
 _MOST_WEEKS_AHEAD = 52
 _WEEKDAYS_OF = {**{f"{name}s": number for name, number in WEEKDAYS.items()}, **WEEKDAYS}
 _DAY_NAMES = frozenset({*_WEEKDAYS_OF, *OFFSETS})
@@ -65,7 +67,7 @@ _UNTIL = words_of("till until til to through thru")
 """Before a day of the month these part it from a weekday before: "Friday till the 20th"."""
 _READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
 
-_MAY_NAME_A_DAY = words_needed(PHRASES, AGO, _READERS) | _DAY_NAMES | {"."}
+_MAY_NAME_A_DAY = words_needed(PHRASES, AGO, AHEAD, _READERS) | _DAY_NAMES | {"."}
 """Words and signs without which no day is named."""
 
 
@@ -98,6 +100,10 @@ def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:
         count = whole_number(message, found.start) if "count" in found.parts else 1
         if count is not None and count < _LONGEST_AGO:
             yield Day(found.start, found.end, "offset", (-count * (7 if "weeks" in found.parts else 1),))
+    for found in AHEAD.find(message):
+        count = whole_number(message, found.parts["count"][0])
+        if count is not None and count <= _MOST_AHEAD:
+            yield Day(found.start, found.end, "offset", (count,))
     for reader, found in _READERS.find(message):
         day = reader(message, found.start, found.end)
         if day is not None:

@@ -168,7 +168,7 @@ _NOTHING_LIFTED = Pattern(
     no_reps="""
         !(rep|reps|more|th|st|nd|rd|x|for|set|sets|time|times|min|mins|minute|minutes|again)
     """,
-    so="[,|but|and|it|the bar|bar|i|just|that|thing|then|so|yeah|was]*",
+    so="[,|but|and|it|the bar|bar|i|just|that|thing|on|then|so|yeah|was]*",
     even="[even|really|at all|quite|ever|once]*",
     off_it="(off|from|up from|past|out of) [the|my] (floor|ground|chest|rack|pins|bottom|hole) {no_number}",
     no_number="!([,|so|=|thats]* # !(x|for|*|@|/|#|{unit}))",

@@ -39,7 +39,7 @@ _MACHINES = (
         "a number of something else",
         Pattern(
             """
-            ({thing}|exercise number) # !({lifted}|@|/|for)
+            ({thing}|exercise number) # !({lifted}|@|/|for|times|reps|rep)
             floor # !({lifted}|@|/|for|# (rir|rpe|,|.|$))
             """,
             thing=words_of(

@@ -1,12 +1,15 @@
 """What is left out of a message before its words are looked at: hesitations, openings, the points of days."""
 
+from collections.abc import Iterator
+
 from domain.reading.tokens import NUMBER, WORD, Token
-from domain.reading.words import MONTH_WORDS, words_of
+from domain.reading.words import MONTH_WORDS, REP_WORDS, words_of
 
 _HESITATIONS = words_of("um umm ummm uh uhh uhhh uhm ehm erm")
 """What is dictated between the words, and says nothing."""
 _HELLO = ("hi", "hey", "hello", "hallo", "hiya", "yo", "heya", "oi")
 _WHOM = tuple((word,) for word in ("coach", "there", "mate", "bro", "dude", "man", "boss", "buddy", "again"))
+_ASKED_WITH = words_of("what whats when whens which how can could show")
 _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
     words: signs
     for signs, openings in (
@@ -15,6 +18,7 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
             (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
         ),
         (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
+        (_ASKED_WITH, (("brother",), ("bro",), ("friend",), ("my", "friend"), ("man",), ("sir",), ("boss",))),
         (frozenset({","}), (("right",), ("okay",), ("well",))),
         (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
     )
@@ -48,6 +52,37 @@ _BEFORE_COACH = words_of(
 _ENDS = frozenset({".", "!"})
 _BEFORE_AN_ENDING = frozenset({",", "-", ".", "!"})
 _ASKS = words_of("i we")
+
+
+def without_order(tokens: list[Token]) -> list[Token]:
+    """Leave out which set each of several is, behind its number: "8 in the first set, 7 in the second"."""
+    said = [token.text for token in tokens]
+    if "first" not in said:
+        return tokens
+    spans = list(_places_in_order(tokens, said))
+    if len(spans) < len(_FIRST_TWO) or [said[at] for _, at, _ in spans[:2]] != _FIRST_TWO:
+        return tokens
+    left_out = {at for start, _, end in spans for at in range(start, end)}
+    return [token for at, token in enumerate(tokens) if at not in left_out]
+
+
+def _places_in_order(tokens: list[Token], said: list[str]) -> Iterator[tuple[int, int, int]]:
+    """Yield where "in the second set" begins behind a number, its "second", and where it ends."""
+    for at in range(2, len(tokens)):
+        if said[at] not in _IN_ORDER:
+            continue
+        start = at - (said[at - 1] in _SPOKEN_OF)
+        end = at + 1 + (at + 1 < len(tokens) and said[at + 1] in _A_SET)
+        start -= said[start - 1] in _IN
+        before = tokens[start - 1]
+        if said[start] in _IN and (before.kind == NUMBER or before.text in REP_WORDS):
+            yield start, at, end
+
+
+_FIRST_TWO = ["first", "second"]
+_IN_ORDER = words_of("first second third fourth")
+_A_SET = words_of("set one go round attempt try")
+_IN = words_of("in on for")
 
 
 def without_hesitations(tokens: list[Token]) -> list[Token]:

@@ -16,6 +16,7 @@ from domain.reading.left_out import (
     without_ending,
     without_hesitations,
     without_opening,
+    without_order,
     without_points_of_days,
 )
 from domain.reading.numbers import with_number_words
@@ -129,7 +130,7 @@ def message_of(text: str) -> Message:
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
     tokens = with_words_put_right(without_hesitations(without_points_of_days(tokens)))
-    tokens = without_ending(without_opening(with_number_words(with_ways_as_one(tokens))))
+    tokens = without_ending(without_opening(without_order(with_number_words(with_ways_as_one(tokens)))))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 

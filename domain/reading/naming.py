@@ -39,6 +39,8 @@ _SIDES = words_of("side sides")
 _OF_EACH = words_of("each per either every both a")
 _COUNTED = words_of("s sec secs second seconds min mins minute minutes rep reps")
 _ARTICLES = frozenset({"the", "a", "my"})
+_JOINING = FUNCTION_WORDS - {"up", "down"}
+"""Words that join others to a name of the plan, which is looked for as a whole."""
 _TELLS_NOTHING = HARMLESS | GENERIC | IMPLEMENTS | COMMON | FILLERS
 """Words before a name that do not make it another exercise's."""
 
@@ -61,7 +63,10 @@ class Names:
     """The names of one plan and one client, ready to be looked for. Built once for each plan."""
 
     def __init__(self, plan: tuple[str, ...], own: tuple[tuple[str, str], ...]) -> None:
-        self._own = {tuple(name_words(word)): exercise for word, exercise in own}
+        self._own = {tuple(name_words(word)): exercise for word, exercise in own} | {
+            words: name for name in plan if not _JOINING.isdisjoint(words := tuple(name_words(name)))
+        }
+        """By their words, and those of the plan that small words join: "sit to stand"."""
         self._meanings = Meanings(plan)
         self._after_a_letter = {
             (first, second)

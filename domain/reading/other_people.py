@@ -14,7 +14,8 @@ from domain.reading.words import FILLERS, INTERJECTIONS, PERSON_WORDS, SMALL_WOR
 _DOES = words_of(
     """did does do got gets hit hits went put had has made makes used uses managed moved can was is held holds
     benched benches lifted lifts squatted squats deadlifted deadlifts pressed pulled curled curls repped reps
-    warmed counted counts says said thinks"""
+    warmed counted counts says said thinks completed completes reached reaches achieved achieves pushed
+    pushes finished"""
 )
 _ALSO_DOES = words_of(
     """just with doing make loaded tried benching lifting squatting deadlifting
@@ -102,8 +103,12 @@ _ADDRESSED = Pattern(
     pause=words_of(", . ! yo hey hi hello evening morning afternoon day night thanks thank") | {"\n"},
 )
 """The coach as a client may call them: "bro, got 80x8" tells of the client."""
-_SURELY_THEIRS = words_of("did benched squatted lifted hit")
+_SURELY_THEIRS = words_of("did benched squatted lifted hit completed reached achieved")
 """What somebody did who is called the same."""
+_AGAINST_ME = Pattern(
+    "(i|ive) [just|only]* ({does}) [just|only|about]* #|<(,|.|but|and|while) me #", does=_DOES
+)
+"""The client's own set, against which another's is set: "mate got 100 for 3, I got 82.5"."""
 
 _TOWARDS = words_of("""to beside near behind of opposite with by from alongside than for spotting
     helping watching teaching beating joining past following telling showing asking""")
@@ -196,7 +201,9 @@ def _is_about_the_client(message: Message, found: Found) -> bool:
     if message.text(found.start - 1) in _WITH and _MINE.is_in(message, 0, found.start):
         return True
     verb, _ = found.parts["verb"]
-    return message.text(verb) not in _SURELY_THEIRS and _ADDRESSED.at(message, found.start) is not None
+    if message.text(verb) in _SURELY_THEIRS or _ADDRESSED.at(message, found.start) is None:
+        return False
+    return not (message.numbers(verb, found.end + 1) and _AGAINST_ME.is_in(message, verb, None))
 
 
 def _mark(message: Message, named: Sequence[Named], start: int, back_to_me: Pattern) -> None:

@@ -141,6 +141,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1
+    elif after in _LOTS and message.text(end + 1) == "of" and message.value(end + 2) is not None:
+        role, end = "sets", end + 2
     elif after in {"more", "further"} and message.text(end + 1) == "sets":
         role, end = "sets", end + 2
         if message.text(end) == "of":
@@ -285,6 +287,8 @@ _ABOUT = words_of(
     """about like only just maybe around roughly approx approximately probably nearly almost possibly solid
     easy hard good clean another barely = ~"""
 )
+_LOTS = words_of("lots goes bouts turns")
+"""Words for sets before the reps of each: "two lots of 12"."""
 _ABOUT_SO_MANY = Pattern("{about} [{about}|a]* # !({unit})", about=_ABOUT, unit=KG_WORDS | LB_WORDS)
 """The reps after "80 x", with words before them that tell how sure or how hard they were."""
 _AFTER_TIMES = words_of("bw bodyweight body a an fail per lots loads plenty many some several few")

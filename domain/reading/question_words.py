@@ -59,7 +59,7 @@ HELP = Pattern(
     [i|we|still|really|just]* (dont|cant) (understand|get|see|know|remember|figure out|work out) {how}
     [i|ive|have|im|am|we|,]* (forgot|forgotten|unsure|not sure|no (idea|clue)|lost on) {how}
     ^ [the|any|your|user|a|have|you|got|is|there]* (instructions|manual|user guide|how to) {asked}
-    (whats|what is) a ["] target
+    (whats|what is) a ["] target|difference between [a|an|the|"]* ({term}|target|set to beat)
     """,
     can=words_of("do does can should must shall may to"),
     how="""
@@ -203,7 +203,7 @@ PLAN = Pattern(
     remind me (whats|what (is|am i|i am|i should|i have|im doing|to do|i need))
     am i (done|finished)|is that (all|everything|it)|anything (left|else (today|to do))
     (what now|now what|and now) >('?'|$)|(which|what) is next|anything after _ ..2 '?'
-    (have|get) (todays|tomorrows|the) {plan} [again|please|pls|,]* ('?'|$)
+    (have|get) (todays|tomorrows|the|my) {plan} [of _] [for (today|tomorrow)] [again|please|pls|,]* ('?'|$)
     what to (beat|do today|do next)
     [i|have|ive|ve|,]* [forgot|forgotten]* (what|which) [one|ones|exercise|lift|set]* (comes|is|are|
         was) (next|after|now|first) >('?'|$|.|!|,|please|pls|again|today)

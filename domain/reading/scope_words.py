@@ -85,7 +85,7 @@ LATER = Pattern(
 RESUME = Pattern("""
     but|instead|then i|so i|however|in the end|in reality|for now
     so >(#|just|only|went|did|lighter)
-    managed|settled|stuck|ended up?|turned into|became|was able|actual|actually
+    <!(have) (managed|reached|achieved)|settled|stuck|ended up?|turned into|became|was able|actual|actually
     early:(did|got|made|hit|now|today|only|this time)
 """)
 """What turns from a plan back to what was done. Right after the word for the plan, an "early" one is still
@@ -170,7 +170,7 @@ WHICH_SET = Pattern(
     ^ [and|then|so|the|my|oh|ok]* {nth} [{set}] [was|were|only|just|got|:|,]* >(#)
     (the|my) {nth} {set}
     """,
-    nth="(second|third|fourth|fifth|# (nd|rd|th))",
+    nth="(first|second|third|fourth|fifth|# (st|nd|rd|th))",
     set="(one|set|go|time|round|try|attempt)",
     other="rep|reps|exercise|machine|half|day|week|floor|one|of|{month}|x",
     month="january|february|march|april|may|june|july|august|september|october|november|december",

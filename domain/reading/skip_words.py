@@ -148,10 +148,12 @@ SKIPPED = Pattern(
     what_helps="help|assist|assistance|support|weight|load|pin|stack|counterweight|band|bar",
     denied=_DENIED,
     happen="happen|happened|happening|occur|(get|got) done",
-    taken=words_of("taken busy occupied broken used gone free defective dead full"),
+    taken="""
+        taken|busy|occupied|broken|used|gone|free|defective|dead|full|out of order|closed|shut|missing|in use
+    """,
     by_then=f">({_ENDS_ALONE})",
     long="all|the|whole|entire|time|evening|day|again|today|,",
-    so="so|and|i|,|that|this|it|one|had to|have to|will|im|them|those",
+    so="so|and|i|,|.|that|this|it|one|had to|have to|will|im|them|those",
     could_not="""
         didnt|couldnt|cant|havent|never|wasnt able to
 dont
@@ -222,6 +224,9 @@ SKIP_WORKOUT = Pattern(
     sit (today|this one|it) out
     (have to|must|need to|has to) [be] (cancel|cancelled|skip) [for|it] today
     today i (have|need|had|must|got) to? (cancel|skip)
+    <!(you|u|they|he|she|dont) ((have|need|got|had) to|must|gotta) cancel >([{to_coach}|
+        on you|again]* (.|!|$))
+    ^ [{to_coach}|i|we]* (cant|wont|couldnt) (attend|come) [{to_coach}]* $
     today i dont (train|come|get to the gym|make it|go)
     i pass for today|no can do today|today is (impossible|not possible)
     never made it to the gym|(cant|couldnt) be (arsed|bothered|fussed) ({when}|with [the] (gym|training))
@@ -251,6 +256,7 @@ SKIP_WORKOUT = Pattern(
         come [in]|coming|go|going|lift|lifting|workout|work out|working out
     """,
     beside_training=words_of("partner partners buddy mate shoes gloves plan"),
+    to_coach="sorry|hi|hey|hello|coach|,|but|so|unfortunately|im afraid|i am afraid",
     remaining="""
         (rest|remaining) [ones|exercises|sets] !(of the (set|sets|rep|reps)) [of (it|them|the (workout|
             session|exercises|plan))]
@@ -304,10 +310,10 @@ SKIP_WORKOUT = Pattern(
 
 SAYS_WORKOUT = words_of(
     """today todays gym train training workout session make this day come tomorrow go yesterday lift
-    working going lifting coming everything rest whole remaining"""
+    working going lifting coming everything rest whole remaining attend"""
 )
 
 TODAY_WORDS = words_of(
     """today todays it gym train training workout session this morning evening make day
-    come coming tomorrow go yesterday lift skip skipping rest remaining"""
+    come coming tomorrow go yesterday lift skip skipping rest remaining cancel attend"""
 )

@@ -12,6 +12,8 @@ import unicodedata
 from decimal import Decimal
 from typing import NamedTuple
 
+from domain.reading.words import words_of
+
 WORD, NUMBER, SIGN, LINE, JOKE = "w", "n", "s", "l", "j"
 
 LONGEST = 4000
@@ -81,10 +83,10 @@ _BEFORE_TIMES = frozenset(
 )
 _SHORT_FORMS = frozenset({"lb", "lbs", "kg", "kgs"})
 _TIMES_A_NUMBER = re.compile(r" ?[0-9]")
-_WITH_IS_AS_ONE = frozenset(
+_WITH_IS_AS_ONE = words_of(
     """it that this he she what who where how when there here let one everything anything nothing something
     someone everyone nobody everybody today tonight yesterday tomorrow monday tuesday wednesday thursday
-    friday saturday sunday morning evening week other""".split()
+    friday saturday sunday morning evening week other"""
 )
 """Words that stand as one with an "is", "what's", or whose "'s" tells whose something is: "Friday's"."""
 _AFTER_IS = re.compile(

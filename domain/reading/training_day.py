@@ -110,8 +110,9 @@ _OWNED = 3
 
 
 def _has_an_owner(message: Message, day: Day) -> bool:
-    """Return whether something is told to be of a weekday: "mondays squats", "Sunday's roast"."""
-    return day.kind in {"weekday", "last weekday"} and message.text(day.end - 1).endswith("days")
+    """Return whether something is told to be of a day: "mondays squats", "yesterday's queue"."""
+    said = message.text(day.end - 1)
+    return said == "yesterdays" or (day.kind in {"weekday", "last weekday"} and said.endswith("days"))
 
 
 def _owns_something_else(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:

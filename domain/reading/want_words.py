@@ -160,7 +160,7 @@ UNDO = Pattern(
         (the|that|this) [last] (one|set) i [just] (sent|logged|put in|typed|entered)
     """,
     the_last_one="""
-        (the|that|my|this) (last|latest|previous) [{record}]|that (one|set|{record})|that >($|.|!|please|pls)
+        [the|that|my|this] (last|latest|previous) [{record}]|that (one|set|{record})|that >($|.|!|please|pls)
     """,
     the_last="""
         that last? {record}|the set i just (sent|logged)|the ..1 (one|set) i just (sent|logged|put in)

@@ -158,6 +158,8 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
         return False
     if last in _MOVES_WEIGHT and after in _A_WEIGHT and message.text(end + 1) not in {"gym", "next"}:
         return False
+    if opening == "cancel" and not message.has(TODAY_WORDS - {"cancel"}):
+        return False
     if after in {"reps", "rep"} or message.value(end) is not None or message.value(start + 1) is not None:
         return False
     if opening == "not" and last in _MOVES_WEIGHT and "today" not in message.words:
@@ -176,7 +178,11 @@ def _says_workout(message: Message, start: int, end: int, named: Sequence[Named]
         return False
     if words[:2] == ["no", "gym"] and "where" in message.texts(end, end + 2):
         return False
-    return not SAYS_WORKOUT.isdisjoint(words) or after in {"today"}
+    return (
+        not SAYS_WORKOUT.isdisjoint(words)
+        or after in {"today"}
+        or words[-2:-1] in (["to"], ["must"], ["gotta"])
+    )
 
 
 def find_undo(message: Message, named: Sequence[Named], last: str | None) -> tuple[int, int] | None:

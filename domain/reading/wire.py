@@ -4,7 +4,7 @@ A broken line is told in one sentence; it never stops the rest.
 """
 
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime
 from decimal import Decimal, InvalidOperation
 from functools import lru_cache
@@ -72,16 +72,28 @@ def _request(data: Any, part: "_Part") -> Request:
         raise BrokenLineError("`sent` must be a date and time in ISO 8601") from error
     if sent.tzinfo is not None:
         sent = sent.replace(tzinfo=None)
+    plan = part(_plan, _list(data, "plan"))
     return Request(
         text=text,
         unit=unit,
         sent=sent,
-        plan=part(_plan, _list(data, "plan")),
-        done=part(_sets, _list(data, "done")),
+        plan=plan,
+        done=part(_sets, _as_planned(_list(data, "done"), plan)),
         last=part(_sets_by_name, _object(data, "last")),
         target=part(_sets_by_name, _object(data, "target")),
         own_names=part(_own_names, _object(data, "own_names")),
     )
+
+
+def _as_planned(done: list[Any], plan: Sequence[Planned]) -> list[Any]:
+    """Return sets, those of which it is not known whether they were lowering only as the plan has them."""
+    lowering = {planned.name for planned in plan if planned.lowering_only}
+    if not lowering:
+        return done
+    return [
+        {"lowering_only": True, **one} if isinstance(one, dict) and one.get("exercise") in lowering else one
+        for one in done
+    ]
 
 
 Given = TypeVar("Given", list[Any], dict[str, Any])

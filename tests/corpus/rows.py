@@ -35,6 +35,7 @@ MEASURED = (
     "other_writers_fourteen",
     "other_writers_fifteen",
     "other_writers_sixteen",
+    "other_writers_seventeen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

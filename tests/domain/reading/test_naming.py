@@ -64,3 +64,8 @@ def test_the_own_name_beats_a_part_and_yields_to_a_whole_name() -> None:
 @pytest.mark.parametrize("text", ["should", "now", "reserve", "lunch", "beach", "the trust", "hello there"])
 def test_an_ordinary_word_is_no_misspelt_exercise(text: str) -> None:
     assert named(text, (*PLAN, "Lunge", "Hip thrust", "Reverse lunge", "Dumbbell shoulder press")) == []
+
+
+@pytest.mark.parametrize("text", ["sit to stand", "Sit-to-stands", "sit to stand 13", "did the sit to stand"])
+def test_a_name_joined_by_small_words_is_found_whole(text: str) -> None:
+    assert named(text, ("Single-leg stand", "Sit to stand", "Sit-up")) == [("Sit to stand",)]

@@ -59,3 +59,17 @@ def test_numbers_are_json_numbers_whole_where_they_are() -> None:
     assert read_stream(io.StringIO(line), readings, io.StringIO()) == 0
     (one,) = json.loads(readings.getvalue())["sets"]
     assert (one["load"], one["reps"], one["rir"], one["on"]) == (82.5, 8, 1.5, "2026-01-01")
+
+
+def test_what_was_done_is_lowering_only_where_the_plan_says_so_and_nothing_else_is_known() -> None:
+    done = {"exercise": "Dip", "load": 0, "unit": "kg", "load_kind": "body", "reps": 6}
+    line = json.dumps(
+        {
+            "text": "make that 5",
+            "unit": "kg",
+            "sent": "2026-01-01T10:00",
+            "plan": [{"name": "Dip", "reps": "3-8", "lowering_only": True}, {"name": "Row", "reps": "6-8"}],
+            "done": [done, {**done, "lowering_only": False}, {**done, "exercise": "Row"}],
+        }
+    )
+    assert [one.lowering_only for one in request_from_json(line).done] == [True, False, False]
