@@ -5,8 +5,6 @@ from collections.abc import Iterator
 from datetime import time
 from typing import NamedTuple
 
-from domain.expressions import Expression
-
 _HOURS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _NUMBERS = {word: value for value, word in enumerate(_HOURS, start=1)} | {
     "quarter": 15,
@@ -20,36 +18,33 @@ _PART = (
     r"(?P<half>am|pm|a\.m\.?|p\.m\.?|in the (?:early )?(?:morning|afternoon|evening)|at night|tonight|"
     r"(?:every |each )?(?:mornings?|evenings?|afternoons?)|o'?clock)"
 )
-_OPENING = Expression(
+_OPENING = re.compile(
     r"(?:(?:please|ok|okay|well|yes|hi|and|so|um|maybe|about|around|at|it's|its|it is|it|is|now|"
     r"the time|time|"
     r"here|right|remind me|reminders?|me|let's say|say|make it|just|exactly|currently|by|to|for|"
     r"my time|that's|"
     r"around|roughly|i'd like|i would like|best)\b[,:]? ?)+"
 )
-_CLOSING = Expression(
+_CLOSING = re.compile(
     r"(?:[ ,]*\b(?:here|now|right now|please|thanks|thank you|is fine|is good|would be good|"
     r"would be fine|would be "
     r"great|o'?clock|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|every day|works|"
     r"works for me|is best|on training days|hours|hrs))+$"
 )
-_FIGURES = Expression(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")
-_RUN_ON = Expression(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
-_PAST = Expression(
+_FIGURES = re.compile(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}}))?(?: ?{_PART})?")
+_RUN_ON = re.compile(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
+_PAST = re.compile(
     rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
     rf"(?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?"
 )
-_HALF = Expression(rf"half (?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?")
+_HALF = re.compile(rf"half (?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?")
 """In English, "half seven" is half past seven."""
-_IN_WORDS = Expression(
+_IN_WORDS = re.compile(
     rf"(?P<hour>{_WORD})(?:[ -](?P<minutes>thirty|fifteen|forty-five|twenty|forty|ten))?(?: ?{_PART})?"
 )
 _TENS = {"thirty": 30, "fifteen": 15, "forty-five": 45, "twenty": 20, "forty": 40, "ten": 10}
-_NOON = Expression(r"\b(?:noon|mid ?day)\b")
+_NOON = re.compile(r"\b(?:noon|mid ?day)\b")
 _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
-
-
-_ROUGHLY = Expression(r"(?<=\w)-?ish\b")
 
 
 class Clock(NamedTuple):
@@ -68,7 +63,7 @@ def clock_of(text: str) -> Clock | None:
     time."""
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!?")
     said = _OPENING.sub("", said, count=1) if _OPENING.match(said) else said
-    said = _ROUGHLY.sub("", _CLOSING.sub("", said)).strip(" ,.")
+    said = _CLOSING.sub("", said).strip(" ,.")
     if said in _NAMED:
         return Clock((time(_NAMED[said]),))
     if found := _FIGURES.fullmatch(said):
@@ -89,7 +84,7 @@ def clock_of(text: str) -> Clock | None:
     return None
 
 
-_BY = Expression(
+_BY = re.compile(
     r"(?P<much>an hour and a half|half an hour|a quarter of an hour|an hour|two hours|a (?:bit|little)|"
     r"(?P<count>\d{1,2}) ?(?P<unit>minutes?|mins?|hours?|h)) (?P<way>earlier|sooner|before|later|after)"
 )
@@ -117,41 +112,21 @@ def moved_clock(text: str, before: time) -> time | None:
     return time(at // 60, at % 60)
 
 
-_LATE_IN_THE_DAY = Expression(
-    r"\b(?:after (?:work|dinner|supper|tea|school|lunch)|evenings?|afternoons?|tonight|"
-    r"(?:home|back) from work|at night)\b"
-)
-_EARLY_IN_THE_DAY = Expression(r"\b(?:mornings?|before (?:work|breakfast|school)|breakfast)\b")
-
-
-_PART_OF_DAY = Expression(f"{_LATE_IN_THE_DAY.pattern}|{_EARLY_IN_THE_DAY.pattern}")
-
-
-def _in_its_half(clock: Clock, said: str) -> Clock:
-    """Return the clock in the half of the day that other words of what was said tell of."""
-    late = bool(_LATE_IN_THE_DAY.search(said))
-    if len(clock.times) == 1 or late == bool(_EARLY_IN_THE_DAY.search(said)):
-        return clock
-    return Clock(tuple(each for each in clock.times if (each.hour >= 12) == late) or clock.times)
-
-
 def clock_in(text: str) -> Clock | None:
     """Return the one time of day that `text` says somewhere; None where it says none, or several."""
-    said = " ".join(text.casefold().replace("’", "'").split())
     if whole := clock_of(text):
         return whole
-    if whole := clock_of(_PART_OF_DAY.sub(" ", said).strip(" ,")):
-        return _in_its_half(whole, said)
+    said = " ".join(text.casefold().replace("’", "'").split())
     found: list[str] = []
     for pattern in (_NOON, _PAST, _HALF, _FIGURES):
         for each in _alone(pattern, said):
             found.append(_NOON.sub("12:00", each[0]))
             said = said[: each.start()] + "/" * len(each[0]) + said[each.end() :]
     clocks = {clock for each in found if (clock := clock_of(each)) is not None}
-    return _in_its_half(clocks.pop(), said) if len(clocks) == 1 else None
+    return clocks.pop() if len(clocks) == 1 else None
 
 
-def _alone(pattern: Expression, said: str) -> Iterator[re.Match[str]]:
+def _alone(pattern: re.Pattern[str], said: str) -> Iterator[re.Match[str]]:
     """Give what a pattern finds between words; of plain figures, those that can be nothing but a time."""
     for each in pattern.finditer(said):
         start, end = each.span()

@@ -14,8 +14,7 @@ from domain.equipment import Equipment, Plate, default_equipment
 from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
 from domain.equipment_racks import HALF_STEP, listed, with_clauses
 from domain.exercises import lookup
-from domain.expressions import Expression
-from domain.names import name_key, name_words
+from domain.names import name_key
 from domain.units import Unit
 
 _ARE = r"(?:(?: (?:is|are|weighs?)| ?=|:)(?: only)?(?: an?| the)?)"
@@ -34,22 +33,22 @@ _SIZES: dict[Unit, frozenset[Decimal]] = {
 """Sizes in which plates are sold, 0.25 to 50 kg and 0.25 to 100 lb: common practice, no source."""
 
 _NAME = r"(?!just|only)[a-z][a-z -]{2,30}?"
-_THING = Expression(
+_THING = re.compile(
     r"(?:barbell|bar|dumbbell|kettlebell|cable|machine|stack|rack|bench|band|plate|ring|rope|box|station)s?"
 )
 """The last word of what can be missing: no pain, time or question is equipment."""
 
-_BARE = Expression(r"\W*no\b", re.IGNORECASE)
-_ANY_MORE = Expression(
+_BARE = re.compile(r"\W*no\b", re.IGNORECASE)
+_ANY_MORE = re.compile(
     r"\b(?:any ?more|any longer|here|at (?:my|our|the) (?:gym|place|hotel))\b", re.IGNORECASE
 )
-_NEWS = Expression(
+_NEWS = re.compile(
     r"\b(?:now|again|back|finally|bought|new|got (?:an?|some|my|the)|there(?:'s| is) an?)\b", re.IGNORECASE
 )
-_IS_BACK = Expression(
+_IS_BACK = re.compile(
     r"(?P<thing>[a-z][a-z -]{2,30}?) (?:is|are) (?:back|there|repaired|fixed|working)(?: again)?"
 )
-_GONE = Expression(
+_GONE = re.compile(
     r"(?P<thing>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:is|are|was|were|has been|"
     r"have been|got) "
     r"(?:gone|broken|removed|taken away|sold|out of order|out of use|closed)|"
@@ -57,9 +56,15 @@ _GONE = Expression(
 )
 """How it is said of a thing that it is there no longer."""
 
+_BODY_ALONE = re.compile(
+    r"(?:(?:i have |only |just |i've got )*(?:nothing|none|no equipment|my body ?weight|"
+    r"my (?:own )?body|body ?weight)"
+    r"(?: (?:only|alone|at all))*)"
+)
+
 _LONGEST = 160
 _PARTS = tuple(
-    Expression(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
+    re.compile(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
     for begins in (
         "the|my|our|no|only|just|i|we",
         "the|my|our|no|only|just|i|we|dumbbells?|dbs|plates|stacks?|bar|barbell|bands?|machines?|cables?",
@@ -117,7 +122,7 @@ def told(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Equipm
     return None
 
 
-_PLATES_FIRST = Expression(
+_PLATES_FIRST = re.compile(
     r"(?:new |more |small |smaller |little )+plates(?P<where>(?: at home| now| today)*)(?:,|:| -) ?"
     r"(?P<masses>\d[\d., and&kglbs]*?)(?: ones)?[.!]*$",
     re.IGNORECASE,
@@ -239,33 +244,15 @@ def _lacking(said: Said) -> Equipment | None:
     return said.equipment.model_copy(update={"lacking": (*known, *dict.fromkeys(things))})
 
 
-_QUALIFIED = Expression(
-    r"^(?:(?:those|these|that|this|any|proper|real|free|decent|good|such|actual|of those) )+"
-)
-_STANDS = frozenset({"station", "stand", "tower", "frame", "bar", "handle", "rig"})
-
-
-def of_same_use(name: str, names: tuple[str, ...]) -> str | None:
-    """Return which of `names` serves the same exercise as the thing `name`: "dip station", "dip bars"."""
-    words = name_words(name)
-    if len(words) != 2 or words[1] not in _STANDS:
-        return None
-    same = [each for each in names if (of := name_words(each))[:1] == words[:1] and of[-1] in _STANDS]
-    return same[0] if len(same) == 1 else None
-
-
 def _thing(name: str, said: Said) -> str | None:
     """Return what is lacking, by the name it is kept under; None where that is no equipment.
 
     A bare "no leg press" may as well be about an exercise to leave out, unless the sheet speaks of the
     machine.
     """
-    name = _QUALIFIED.sub("", name)
     for each in (name, re.sub(r" (?:machine|station)s?$", "", name)):
         if name_key(each) in {name_key(known) for known in said.names}:
             return each
-    if (known_as := of_same_use(name, said.names)) is not None:
-        return known_as
     machine = None if said.is_bare else _machine_of(name)
     return machine or (name if name and _THING.fullmatch(name.rsplit(maxsplit=1)[-1]) else None)
 
@@ -289,16 +276,11 @@ def _not_lacking(said: Said) -> Equipment | None:
 def _only_these(said: Said) -> Equipment | None:
     named = [HAVING.get(each.removesuffix("s")) for each in re.split(AND, said.found["things"])]
     at_hand = {each for each in named if each is not None}
-    return without_others(said.equipment, at_hand, said.names) if None not in named else None
+    return _without_others(said.equipment, at_hand) if None not in named else None
 
 
-def without_others(equipment: Equipment, at_hand: set[str], names: tuple[str, ...] = ()) -> Equipment:
-    """Return the equipment of who has nothing but `at_hand`, neither of the implements nor of `names`."""
-    keys = {name_key(each) for each in (*at_hand, *HAVING.values())}
-    others = (
-        *(each for each in HAVING.values() if each not in at_hand),
-        *(each for each in names if name_key(each) not in keys and _machine_of(each) is None),
-    )
+def _without_others(equipment: Equipment, at_hand: set[str]) -> Equipment:
+    others = (each for each in HAVING.values() if each not in at_hand)
     return equipment.model_copy(update={"lacking": tuple(dict.fromkeys((*equipment.lacking, *others)))})
 
 
@@ -307,8 +289,8 @@ def _several(change: Change) -> Change:
     return lambda said: change(said) if len(said.items) > 1 else None
 
 
-_SENTENCES: tuple[tuple[Expression, Change], ...] = tuple(
-    (Expression(pattern), change)
+_SENTENCES: tuple[tuple[re.Pattern[str], Change], ...] = tuple(
+    (re.compile(pattern), change)
     for pattern, change in (
         (rf"(?:only )?plates{_ARE} (?P<list>{LIST})", _all_plates),
         (rf"only (?P<list>{LIST}) plates", _all_plates),
@@ -365,6 +347,23 @@ HAVING: dict[str, str] = {
 """The implements that a list of what is at hand can name, each with the name of its lack."""
 
 
+_BEFORE_ITEM = re.compile(
+    r"^(?:and |only |just |i have |i've got |we have |(?:i )?train (?:at home |in my \w+ )?with |at home |"
+    r"some |an? |my |the |own |pair of )+"
+)
+
+
+def at_hand(text: str, equipment: Equipment) -> Equipment | None:
+    """Return the equipment of who has just what `text` lists ("dumbbells and bands", "nothing"); else
+    None."""
+    said = " ".join(text.casefold().split()).strip(" .!")
+    if _BODY_ALONE.fullmatch(said):
+        return _without_others(equipment, set())
+    items = [_BEFORE_ITEM.sub("", each) for each in re.split(AND, said)]
+    named = [HAVING.get(each.removesuffix("s")) for each in items]
+    return _without_others(equipment, {each for each in named if each}) if None not in named else None
+
+
 def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
     """Return the equipment that a list tells of; or the first item that is not understood.
 
@@ -382,4 +381,4 @@ def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
         if changed is None:
             return item
         equipment = changed
-    return without_others(equipment, at_hand) if at_hand else equipment
+    return _without_others(equipment, at_hand) if at_hand else equipment

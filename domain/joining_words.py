@@ -6,33 +6,29 @@ What is not clear is no answer: nobody is taken to agree, or to be of age, by a 
 import re
 from typing import Literal
 
-from domain.expressions import Expression
 from domain.reading.number_words import TEENS, TENS, UNITS
 
 ADULT_FROM = 18
 """Under this age in years a guardian has to agree. The house's own rule: what counts as adult differs by
 country."""
 
-_AGREES = Expression(
-    r"(?!(?:is|am|do|have) )"
-    r"(?:(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|all|alright|right|fine|"
-    r"great|perfect|good|cool|deal|happy|"
-    r"glad|of course|absolutely|certainly|definitely|why not|agree(?:d|ing)?|accept(?:ed)?|consent|"
-    r"i|i'm|i am|i've|i have|am|have|it's|its|it is|that's|thats|that is|this is|is|sounds?|read|"
-    r"understand|understood|"
-    r"got it|thing|with|to|of|by|me|it|that|this|them|the|everything|in|do|go|going|go ahead|on|for it|then|"
-    r"let's|start|begin|please|and|so|oh|hi|hello|hey|there|well|thanks|thank you|mate|dear|"
-    r"\U0001f44d|✅)[ ,.!]*)+"
+_AGREES = re.compile(
+    r"(?:(?:yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|great|of course|absolutely|"
+    r"certainly|definitely|why not|"
+    r"agreed?|accepted|accept|i agree|i accept|i do|i consent|i am in|i'm in|that's fine|that is fine|"
+    r"fine by me|"
+    r"fine with me|sounds good|sounds fine|go ahead|let's (?:go|start|begin|do (?:it|this))|please do|"
+    r"i understand and (?:i )?agree|i have read (?:it|that|this) and (?:i )?agree|to (?:all|"
+    r"everything)|with (?:all|everything|that|this)|"
+    r"to (?:that|this)|of (?:it|that|this)|sure thing|(?:i |i'm |i am )?(?:am )?agree(?:ing|d)?|"
+    r"oh|hi|hello|hey|there|well|thanks|thank you|please|and|\U0001f44d|✅)[ ,.!]*)+"
 )
-"""Words that leave a yes a yes, in any order; no denial, condition or question is among them."""
-_CLEARLY = Expression(
-    r"\b(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|alright|all right|fine|"
-    r"deal|of course|absolutely|certainly|"
-    r"definitely|agreed?|agreeing|accept|accepted|i do|consent|i'm in|i am in|perfect|"
-    r"(?:sounds|all) (?:good|great|cool)|(?:good|happy|cool) with|go (?:ahead|on|for it)|please do|"
-    r"let's (?:go|start|begin|do))\b|\U0001f44d|✅"
+_CLEARLY = re.compile(
+    r"\b(?:y|yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|of course|absolutely|certainly|"
+    r"definitely|agreed?|"
+    r"accept|accepted|i do|consent|in|good|go|do|start|begin)\b|\U0001f44d|✅"
 )
-_REFUSES = Expression(
+_REFUSES = re.compile(
     r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|"
     r"stop|cancel|"
     r"no thanks?|no thank you|(?:i )?(?:don't|do not|dont|can't|cannot|won't) (?:agree|accept|consent|"
@@ -41,36 +37,32 @@ _REFUSES = Expression(
     r"leave me alone)"
     r"(?:[ ,.!]+(?:thanks?|thank you|sorry|please|to (?:that|this)|with (?:that|this)|no))*"
 )
-_ABOUT: dict[str, Expression] = {
-    "stored": Expression(
+_ABOUT: dict[str, re.Pattern[str]] = {
+    "stored": re.compile(
         r"\b(?:stor\w+|sav\w+|kept|keep|data|information|record\w*|privacy|gdpr|collect\w*)\b"
     ),
-    "seen": Expression(
+    "seen": re.compile(
         r"\b(?:who (?:can )?(?:sees?|reads?|knows?)|shar\w+|see (?:it|this|my)|read (?:it|this|my))\b"
     ),
-    "leave": Expression(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
-    "what": Expression(
+    "leave": re.compile(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
+    "what": re.compile(
         r"\b(?:what (?:is|are|do|does|can) (?:this|you|it)|who are you|are you (?:a )?(?:robot|bot|"
         r"human|real|person)|"
         r"how does (?:this|it) work|medical|doctor|emergenc\w+)\b"
     ),
 }
-_WHO = Expression(
+_WHO = re.compile(
     r"\bwho (?:are|r) (?:you|u)\b|\bare you (?:an? )?(?:real |actual )?(?:robot|bot|human|person|ai)\b"
 )
-_ADULT = Expression(
+_ADULT = re.compile(
     r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
-    r"(?:i'm |i am |im |yes,? |yep,? |yeah,? )*(?:an? )?(?:adult|grown[- ]?up|grown (?:man|woman|adult)|"
-    r"of age|"
-    r"old enough|over (?:18|eighteen)|"
+    r"(?:i'm |i am |yes,? )*(?:an? )?(?:adult|grown[- ]?up|of age|old enough|over (?:18|eighteen)|"
     r"above (?:18|eighteen)|"
-    r"18 or (?:older|over|more)|18\+|(?:well |way |long |far )?(?:over|past|above|older)(?: than)?"
-    r"(?: (?:18|that|it))?|over age)|i am 18 or (?:older|over))"
-    r"(?:[ ,.!]+(?:i am|i'm|thanks|sure|of course|an adult|adult|yes|for sure|definitely|easily|by far|"
-    r"lol|haha|"
-    r"i'm afraid|unfortunately))*"
+    r"18 or (?:older|over|more)|18\+|older(?: than (?:18|that))?|well over (?:18|that)|over age)|"
+    r"i am 18 or (?:older|over))"
+    r"(?:[ ,.!]+(?:i am|i'm|thanks|sure|of course|an adult|adult|yes))*"
 )
-_MINOR = Expression(
+_MINOR = re.compile(
     r"(?:no|nope|n|not yet|not quite|nearly|almost|soon|"
     r"(?:no,? |i'm |i am |still )*(?:an? )?(?:minor|child|kid|teen(?:ager)?|under (?:18|eighteen|age)|"
     r"below (?:18|eighteen)|"
@@ -78,35 +70,35 @@ _MINOR = Expression(
     r"old enough)(?: yet)?))"
     r"(?:[ ,.!]+(?:i am not|i'm not|sorry|not yet|yet|i'm under 18|i am under 18))*"
 )
-_AGE = Expression(
+_AGE = re.compile(
     r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
     r"hey|hello|i'm|i am|im|am|i have|i have got|my age is|age|aged|i just turned|i turned|turned|"
-    r"just|already|only|turn|turning|will be|i'll be|"
+    r"just|already|only|"
     r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
     r"y)(?: ?old)?| ?y/?o)?"
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
     r"yesterday|today|next month|next year|soon|in \w+|actually|"
     r"not \d+))*"
 )
-_AGE_IN_WORDS = Expression(
+_AGE_IN_WORDS = re.compile(
     rf"\b(?:(?P<tens>{'|'.join(TENS)})(?:[ -](?P<units>{'|'.join(UNITS)}))?|(?P<teens>{'|'.join(TEENS)}))\b"
 )
-_KIND_PICTURES = Expression("[\U0001f600-\U0001f60a\U0001f642\U0001f44c\U0001f4aa\U0001f389\u263a\ufe0f]")
+_KIND_PICTURES = re.compile("[\U0001f600-\U0001f60a\U0001f642\U0001f44c\U0001f4aa\U0001f389\u263a\ufe0f]")
 """Signs that make a yes no other than one."""
-_PICTURES = Expression(r"[^\w\s'.,!?:+/-]")
+_PICTURES = re.compile(r"[^\w\s'.,!?:+/-]")
 """Signs beside the words that say nothing, like a cake."""
-_NOT_YET = Expression(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
+_NOT_YET = re.compile(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
 
-_GUARDIAN = Expression(
+_GUARDIAN = re.compile(
     r"\b(?:(?:step|foster|grand)?-?(?:mother|mum|mom|mam|mama|father|dad|papa|parents?)|guardians?|"
     r"grandma|grandpa|aunt|"
     r"uncle|carer|foster (?:mother|father|parents?))\b"
 )
-_GUARDIAN_AGREES = Expression(
+_GUARDIAN_AGREES = re.compile(
     r"\b(?:agrees?|agreed|allows?|allowed|consents?|consented|approves?|approved|permits?|permission|"
     r"ok|okay|fine|happy|yes|lets|accepts?)\b"
 )
-_OPEN_STILL = Expression(
+_OPEN_STILL = re.compile(
     r"\b(?:no|not|n't|never|without|if|whether|when|once|will|would|could|should|may|might|maybe|"
     r"perhaps|later|tomorrow|"
     r"tonight|ask|asking|soon|yet|refuses?|against|away|doesn't|don't|dont|doesnt|won't|can't|isn't|"
@@ -120,10 +112,10 @@ BACK = frozenset(
 )
 """Words that take the answer before back."""
 
-_SPOKEN_SIGNS = Expression(r"(?: (?:full stop|period|exclamation mark|comma))+$")
+_SPOKEN_SIGNS = re.compile(r"(?: (?:full stop|period|exclamation mark|comma))+$")
 """Signs that a telephone has written out as words."""
 
-SKIP = Expression(
+SKIP = re.compile(
     r"(?:skip(?: it| this| that)?|pass|next|later|not now|(?:i )?(?:don't|dont|do not) know(?: yet)?|"
     r"no idea|not sure|"
     r"i'll tell you later)"
@@ -171,20 +163,6 @@ def age_of(text: str) -> Literal["adult", "minor"] | None:
     if _MINOR.fullmatch(said):
         return "minor"
     return "adult" if _ADULT.fullmatch(said) else None
-
-
-_BORN = Expression(
-    r"(?:yes,? |i'm |i am |i was )*(?:born|year|from)?(?: in| of birth:?)?(?: \w+)? ?(?P<year>19\d\d|20\d\d)"
-)
-
-
-def age_by_year(text: str, year: int) -> Literal["adult", "minor"] | None:
-    """Return whether somebody born in the year that `text` says is of age in `year`; None: unsure."""
-    found = _BORN.fullmatch(plainly(text))
-    age = year - int(found["year"]) if found else None
-    if age is None or not 5 <= age <= 110 or age == ADULT_FROM:
-        return None
-    return "adult" if age > ADULT_FROM else "minor"
 
 
 def _age_in_numbers(found: re.Match[str]) -> str:

@@ -3,11 +3,10 @@
 Only spelling lives here; which names there are is known elsewhere.
 """
 
+import re
 import unicodedata
 
-from domain.expressions import Expression
-
-_WORD = Expression(r"[^\W_]+")
+_WORD = re.compile(r"[^\W_]+")
 _APOSTROPHES = dict.fromkeys(map(ord, "'`\N{LEFT SINGLE QUOTATION MARK}\N{RIGHT SINGLE QUOTATION MARK}"))
 
 

@@ -3,9 +3,8 @@
 Several ways to say a thing stand one a line; a line that begins with a plus goes on with the one before.
 """
 
-from collections.abc import Callable
+import re
 
-from domain.expressions import Expression
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Pattern
 
@@ -20,7 +19,7 @@ _CLOSING = """
 please|pls|plz|thanks|thank you|thx|ta|cheers|ok|okay|now|again|then|actually|exactly|so far|by now|yet
 (right|just) now|by the way|btw|coach|in (all|total)|altogether|at all|anyway|,|'.'|'!'|'?'|'"'|'('|')'
 """
-_CONTINUED = Expression(r"(?<=\|)\n\s*\+ ?|\n\s*\+(?= )")
+_CONTINUED = re.compile(r"(?<=\|)\n\s*\+ ?|\n\s*\+(?= )")
 
 LONGEST = 24
 """How many words and signs such a message has at most. The house's own choice."""
@@ -42,13 +41,7 @@ def wholes(text: str, **lists: str) -> tuple[Pattern, ...]:
     )
 
 
-def short_message(text: str, made: Callable[[], object] | None = None) -> Message | None:
-    """Return `text` as words and signs; None where it is too long for any of these.
-
-    A message knows only the patterns that there were before it: those `made` as they are first asked for are
-    made here, or the first message after a start would have none of them.
-    """
-    if made is not None:
-        made()
+def short_message(text: str) -> Message | None:
+    """Return `text` as words and signs; None where it is too long for any of these."""
     message = message_of(text) if len(text) <= MOST_LETTERS else None
     return message if message is not None and len(message.tokens) <= LONGEST else None

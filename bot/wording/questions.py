@@ -2,6 +2,8 @@
 
 from typing import Any, assert_never
 
+from pydantic import TypeAdapter
+
 from bot.markup import bold
 from bot.wording.archive import leaving_words
 from bot.wording.coach_changes import sending_words
@@ -13,7 +15,8 @@ from bot.wording.programme_changes import assigning_words
 from bot.wording.reader import day_words, listed, quoted, set_words
 from domain.parts import Question
 from domain.sets import TrainingSet
-from domain.values import value_of
+
+_SET = TypeAdapter(TrainingSet)
 
 
 def question_words(part: Question) -> str:
@@ -112,7 +115,7 @@ def of(facts: dict[str, Any]) -> str:
 def confirm_words(facts: dict[str, Any]) -> str:
     """Ask whether a set is meant as it would be recorded; of several readings, which."""
     candidates = [
-        value_of(TrainingSet, one) for each in facts.get("open", []) for one in each.get("candidates") or []
+        _SET.validate_python(one) for each in facts.get("open", []) for one in each.get("candidates") or []
     ]
     if not candidates:
         return f"How is that meant{said(facts)}? Send it once more, say as «80 kg x 8»."

@@ -2,6 +2,8 @@
 
 from typing import Any
 
+from pydantic import TypeAdapter
+
 from bot.markup import bold, escape, italic
 from bot.wording.reader import day_words, listed, percent_words, set_words
 from bot.wording.reasons import verdict_because
@@ -10,8 +12,12 @@ from domain.explanation import Aimed
 from domain.parts import AlertPart
 from domain.sets import TrainingSet
 from domain.slope import Gain
-from domain.values import value_of
 from domain.verdict import Verdict
+
+_SET = TypeAdapter(TrainingSet)
+_VERDICT = TypeAdapter(Verdict)
+_AIMED = TypeAdapter(Aimed)
+_GAIN = TypeAdapter(Gain)
 
 LAST_IN_SHORT = 4
 """So many of the last workouts are shown where it is said in short."""
@@ -104,7 +110,7 @@ def full_lines(evidence: Evidence) -> list[str]:
     """Return a line for each exposure with the reason of its verdict, and one for what comes next."""
     lines = [evidence_lines(evidence.get("exposures", []), evidence.get("verdicts", []))]
     if evidence.get("aimed") and not evidence.get("overtaken"):
-        lines.append(aimed_words(value_of(Aimed, evidence["aimed"])))
+        lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
     return lines
 
 
@@ -118,7 +124,7 @@ def evidence_lines(exposures: list[Evidence], verdicts: list[Any]) -> str:
     for place, each in enumerate(exposures):
         because = ""
         if place >= unjudged:
-            judged = value_of(Verdict, verdicts[place - unjudged])
+            judged = _VERDICT.validate_python(verdicts[place - unjudged])
             because = f" ({verdict_because(judged.result, judged.set, judged.before, judged.reason)})"
         lines.append(f"{day_words(each['on'])}: {done_words(each)}{because}")
     return "\n".join(lines)
@@ -129,9 +135,9 @@ def gains_words(evidence: Evidence) -> str:
     before, since = evidence.get("before"), evidence.get("gain")
     said = []
     if before is not None:
-        said.append(f"{percent_words(value_of(Gain, before).estimate)} each time until then")
+        said.append(f"{percent_words(_GAIN.validate_python(before).estimate)} each time until then")
     if since is not None:
-        gain = value_of(Gain, since)
+        gain = _GAIN.validate_python(since)
         said.append(f"{percent_words(gain.estimate)} each time since ({between_words(gain)})")
     text = ", ".join(said)
     return f"{text[:1].upper()}{text[1:]}." if text else ""
@@ -160,7 +166,7 @@ def times_words(workouts: int) -> str:
 
 def done_words(exposure: Evidence) -> str:
     """Say the sets of an exposure."""
-    return "; ".join(set_words(value_of(TrainingSet, one)) for one in exposure["sets"])
+    return "; ".join(set_words(_SET.validate_python(one)) for one in exposure["sets"])
 
 
 ASKED = {"trouble": "pain or joint trouble", "lately": "out of the ordinary lately"}

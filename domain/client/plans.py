@@ -1,5 +1,6 @@
 """A client's plans for the days to come: leaving out, moving, pausing, coming back, and taking that back."""
 
+import re
 from collections.abc import Collection
 from dataclasses import replace
 from datetime import date, timedelta
@@ -14,14 +15,13 @@ from domain.client.recording import close_if_complete
 from domain.client.rotation import BESIDE, Due, catch_up, due, under_way
 from domain.client.understanding import workout_meant
 from domain.client.week import pass_turn
-from domain.expressions import Expression
 from domain.outcome import WorkoutKept
 from domain.parts import Notice
 from domain.planned import PauseAhead, Plans
 from domain.programme import FixedDays, Rotation
 from domain.reading import Reading, days_in_doubt, days_meant, days_to_come
 
-_TOLD_AFTERWARDS = Expression(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
+_TOLD_AFTERWARDS = re.compile(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
 """What tells of a day gone by rather than of one to come."""
 
 PLANS = tuple(name for name in Plans.model_fields if name not in {"message", "at"})
@@ -175,7 +175,6 @@ def put_off(draft: Draft, to: date | None, *, next_one: bool = False, instead: s
             "moved",
             workout=coming.workout,
             on=day.isoformat(),
-            in_its_place=instead is not None,
             rest_until=early.isoformat() if early else None,
             coach=draft.client.coach.name,
             rest_days=rest_days(draft),

@@ -16,10 +16,9 @@ from domain.client.understanding import request_for
 from domain.client.weighing import take_weight
 from domain.clock_words import clock_of
 from domain.equipment import default_equipment
-from domain.expressions import Expression
 from domain.outcome import SettingsKept
 from domain.places import offset_at, offset_of, zone_at, zones_of
-from domain.reading import days_to_come, read
+from domain.reading import read
 from domain.staying_words import is_back, stays
 from domain.units import Unit, convert
 
@@ -34,12 +33,12 @@ _FROM_NOW = (
     r"(?:from|starting|as of) (?:now|today|tomorrow|(?:next )?\w+day)(?: on)?))*\??"
 )
 """From which day on makes no difference here: an hour is changed at once, and said to be."""
-_HOUR = Expression(
+_HOUR = re.compile(
     rf"{_REMIND} (?:at )?(?P<hour>\d{{1,2}})(?:[:.h](?P<minute>\d{{2}}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
     rf"{_FROM_NOW}"
 )
-_HOUR_IN_WORDS = Expression(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
-_UNIT = Expression(
+_HOUR_IN_WORDS = re.compile(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
+_UNIT = re.compile(
     r"(?:please )?(?:(?:can|could|shall|may) (?:you|we|i) (?:please )?)?"
     r"(?:i(?:'d rather| would rather|'d like to| would like to|'d prefer to|'ll)? "
     r"(?:use|train in|count in|lift in|think in|measure in|prefer|want|have)|use|have|my unit is|go back to|"
@@ -51,41 +50,37 @@ _UNIT = Expression(
     r"(?:better|fine|nicer|easier)(?: for me| after all| actually)*"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
-_SYSTEMS: dict[str, Unit] = {"metric": "kg", "imperial": "lb"}
-_NOT = Expression(r"\b(?:not|no|never|don't|\d+)\b")
-_ZONE = Expression(
+_NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
+_ZONE = re.compile(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
     r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
     r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
-_SURELY_WHERE = Expression(
+_SURELY_WHERE = re.compile(
     r"(?:please )?(?:i live|we live|i've moved|i moved|i have moved|(?:i(?:'ve)? )?(?:just )?landed|"
     r"my (?:time ?)?zone|time ?zone)\b(?! (?:on|up|down|out|over|off)\b)"
 )
 """What says where somebody is, whether the place is known or not."""
-_TRIP = Expression(
+_TRIP = re.compile(
     r"(?:(?:i|we) (?:fly|travel)|"
-    r"(?:(?:i'm|im|i am|we're|we are) )?(?:off )?(?:flying|going|travelling|traveling|moving|heading|"
-    r"off)) to "
+    r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off)) to "
     r"(?P<place>[a-zà-ÿ .'-]{2,40}?)"
     r"(?: (?:today|tonight|tomorrow|soon|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))*|"
-    r"(?:(?:i'll|i will|we'll) be |(?:i'm |im |i am |we're |we are )?(?=back\b))(?P<back>back (?:home )?)?"
-    r"in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
-    r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next|from|by) (?:the )?\w+(?: \w+)?|in \w+ \w+|"
-    r"for \w+ \w+))+"
+    r"(?:i'll|i will|we'll) be in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
+    r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))+"
 )
-_TIME_HERE = Expression(
+_TIME_HERE = re.compile(
     r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
 )
-_START = Expression(
+_START = re.compile(
     r"(?:(?:actually|no|oh|sorry|hm+|wait|ok|okay|well|please),? )*"
     r"(?:(?:i'd|i would) like to |i want to |i'll |i will |can i |let me |let's )?(?:start|"
     r"begin)(?: training)?(?: on| from)? "
     r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?"
 )
-_FOUND_ILL = Expression(
+_FOUND_ILL = re.compile(
     r"(?:(?:i've|i have|i was|i just got|i've just|i have just)(?: been| just been)? diagnosed with .{2,40}|"
     r"(?:i'm|i am) pregnant|"
     r"i (?:now )?have (?:a |an |high )?(?:diabetes|heart (?:condition|disease|problem|trouble)s?|"
@@ -93,27 +88,27 @@ _FOUND_ILL = Expression(
     r"kidney (?:disease|trouble|problems?)|angina|epilepsy|cancer)(?: now)?|"
     r"i (?:have )?had (?:a |an )?(?:heart attack|stroke|operation|surgery).{0,30})"
 )
-_BACK = Expression(
+_BACK = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so|actually|well|oh|sorry|and|please)[,!. ]+){0,3}"
     r"(?:(?:i'm|im|i am)(?: now)? back(?: again| now| home| in town)*|back(?: again)?|"
     r"i'm (?:well|healthy|better) again|resume|(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?)"
 )
-_BACK_FROM = Expression(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
+_BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
 """What says so only for somebody who was away, or has stopped the reminders."""
-_TRAINS_THERE = Expression(
+_TRAINS_THERE = re.compile(
     r"(?:.{0,30}\b)?(?:i(?:'ll| will| can| do|'m going to)? (?:still )?train (?:there|here|at home|anyway)|"
     r"i(?:'m| am) training (?:there|here|at home|anyway)|there(?:'s| is) a gym (?:there|here)|"
     r"(?:the|my) (?:hotel|place) has a gym)(?: too| as well| though| all the same)*"
 )
 """What says of somebody away that the training goes on there."""
-_GYM_THERE = Expression(
+_GYM_THERE = re.compile(
     r"\b(?:they(?:'ve| have)(?: got)?|there(?:'s| is| will be)|it has|(?:the|my|our) (?:hotel|place|resort|"
     r"ship) has) a (?:\w+ )?gym\b|"
     r"\bi(?:'ll| will| can| am going to|'m going to) (?:still )?train (?:there|as usual|anyway)\b"
 )
 TOLD_WITHIN = timedelta(days=3)
 """For how long after the end of a pause the client can say that it is over. The house's own choice."""
-_WELL = Expression(
+_WELL = re.compile(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
     r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
     r"(?:better|well|fine|healthy|recovered|fit|ok|good)(?: again| now)+|"
@@ -142,7 +137,7 @@ def take_setting(draft: Draft, text: str) -> bool:
         or take_illness(draft, said, text)
     ):
         return True
-    return take_trip(draft, said) or take_zone(draft, said)
+    return take_zone(draft, said)
 
 
 def take_return(draft: Draft, said: str) -> bool:
@@ -202,26 +197,12 @@ def take_unit(draft: Draft, said: str) -> bool:
     return unit is not None
 
 
-def take_trip(draft: Draft, said: str) -> bool:
-    """Say how to tell of another place once there, where `said` is just of going there; return if so."""
-    trip = _TRIP.fullmatch(said)
-    if trip and zones_of(place := trip["place"] or trip["there"]):
-        is_home = trip["back"] is not None and draft.client.zone in zones_of(place)
-        ahead = [day for day in days_to_come(said, draft.local) if day > draft.today] if is_home else []
-        draft.notice(
-            "zone later",
-            place=place.upper() if len(place) == 2 else place.title(),
-            back=trip["back"] is not None,
-            until=ahead[0].isoformat() if ahead else None,
-        )
-        for on in ahead[:1]:
-            draft.offer(Words(text=f"Away till {on:%A} {on.day} {on:%B}", once=True))
-        return True
-    return False
-
-
 def take_zone(draft: Draft, said: str) -> bool:
     """Change the zone where `said` is just a place or the time there; return whether it did."""
+    trip = _TRIP.fullmatch(said)
+    if trip and zones_of(place := trip["place"] or trip["there"]):
+        draft.notice("zone later", place=place.title())
+        return True
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
     zones = zones_said(draft, found["place"]) if found else ()
     is_where = found is not None and (clock_of(found["place"]) is not None or _SURELY_WHERE.match(said))
@@ -266,7 +247,7 @@ def take_illness(draft: Draft, said: str, text: str) -> bool:
     return True
 
 
-_ROUGH_CLOCK = Expression(r"\b(?:half|quarter|noon|midnight|about|around|nearly|almost|just after)\b")
+_ROUGH_CLOCK = re.compile(r"\b(?:half|quarter|noon|midnight|about|around|nearly|almost|just after)\b")
 HOUR, ROUGHLY = timedelta(hours=1), timedelta(minutes=20)
 """How far off the time can be that somebody says it is. The house's own choice."""
 
@@ -329,7 +310,6 @@ def set_zone(draft: Draft, zone: str) -> None:
 
 def unit_named(said: str) -> Unit | None:
     """Return the one unit that plain words name; None where they name none or both."""
-    words = re.findall(r"[a-z]+", said)
-    units: set[Unit] = {"kg" if word.startswith("k") else "lb" for word in words if word in _UNITS}
-    units |= {_SYSTEMS[word] for word in words if word in _SYSTEMS}
+    found = {word for word in re.findall(r"[a-z]+", said) if word in _UNITS}
+    units: set[Unit] = {"kg" if word.startswith("k") else "lb" for word in found}
     return units.pop() if len(units) == 1 and not _NOT.search(said) else None

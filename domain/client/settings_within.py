@@ -1,19 +1,19 @@
 """Settings said beside other things in one message: "I work nights this week, remind me at 22:30"."""
 
+import re
 from collections.abc import Callable
 
 from domain.client.draft import Draft
 from domain.client.equipping import take_equipment
 from domain.client.later import take_later
 from domain.client.sentences import sentences
-from domain.client.settings import plainly, take_hour, take_return, take_trip, take_unit, take_zone
-from domain.expressions import Expression
+from domain.client.settings import plainly, take_hour, take_return, take_unit, take_zone
 from domain.later_words import later_of
 
-_BETWEEN = Expression(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
+_BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""
 
-_NOT_YET = Expression(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almost|nearly)\b")
+_NOT_YET = re.compile(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almost|nearly)\b")
 """Beside these nobody is well, or back, for good."""
 
 MOST_LETTERS = 300
@@ -22,10 +22,9 @@ MOST_ALONE = 2
 """So many parts are needed for a setting to be said beside something else."""
 
 
-def take_settings(draft: Draft, text: str, *, has_sets: bool, goes_away: bool) -> str | None:
+def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
     """Change the hour, the place and the unit that parts of `text` say, the equipment that sentences of it
     say, and end a pause; beside sets, a unit is theirs alone.
-    Where somebody `goes_away` without training, a trip is told of by that.
 
     Return what else it says, empty where that is nothing; None where no part of it is a setting, or all of it
     may be one.
@@ -38,8 +37,6 @@ def take_settings(draft: Draft, text: str, *, has_sets: bool, goes_away: bool) -
     if len(left) == len(told) and len(parts) < MOST_ALONE:
         return None
     takes: list[Callable[[Draft, str], bool]] = [take_hour, take_zone]
-    if not goes_away:
-        takes.append(take_trip)
     if draft.memory.is_away and not _NOT_YET.search(text.casefold()):
         takes.append(take_return)
     if not has_sets:

@@ -6,7 +6,6 @@ from datetime import timedelta
 from domain.called import plain, the_one_named
 from domain.coach.draft import Draft
 from domain.coach.programmes import ask_programme, only_programme, programme_named
-from domain.expressions import Expression
 from domain.outcome import InvitationRevoked, Invited
 from domain.state import Invitation, OpenInvitation, StoredProgramme
 
@@ -20,7 +19,7 @@ _PLEASE = (
 _COACH = r"(?:(?:a |an |another |one more |a new |a second |the |my )?(?:new |second )?(?:co-?)?coach)"
 _COLLEAGUE = rf"(?:{_COACH}|(?:a |another |my )?colleague)"
 _BRING = r"(?:invite|bring in|bring|add|get in|get|let in|let|set up|set|sign up|sign)"
-_AS_COACH = Expression(
+_AS_COACH = re.compile(
     rf"{_PLEASE}(?:"
     rf"{_BRING} {_COLLEAGUE}(?:[,:]? (?:called |named )?(?P<a>.{{1,60}}))?"
     rf"|{_BRING} (?P<b>.{{1,60}}?),? (?:in |up |on )?(?:as|to be) {_COACH}"
@@ -31,8 +30,8 @@ _AS_COACH = Expression(
     re.IGNORECASE,
 )
 _TO = r"(?:,? (?:to|on|onto|for|with) (?P<programme>.{1,80}))?"
-_INVITE = Expression(rf"{_PLEASE}invite (?P<name>.{{1,60}}?){_TO}", re.IGNORECASE)
-_NEW_CLIENT = Expression(
+_INVITE = re.compile(rf"{_PLEASE}invite (?P<name>.{{1,60}}?){_TO}", re.IGNORECASE)
+_NEW_CLIENT = re.compile(
     rf"{_PLEASE}(?:(?:a )?new client[,:]? (?:called |named )?(?P<a>.{{1,60}}?)"
     r"|(?:add|bring in|take on|sign up|get) (?P<b>.{1,60}?) as (?:a |my )?(?:new )?client"
     r"|(?:sign up|enrol|enroll|sign) (?P<c>.{1,60}?)(?: up)?"
@@ -41,7 +40,7 @@ _NEW_CLIENT = Expression(
 )
 _INVITATION = r"(?:invitations?|invites?|codes?|links?)"
 _BACK = r"(?:revoke|cancel|withdraw|take back|void|delete|remove|undo|stop|end|kill)"
-_REVOKE = Expression(
+_REVOKE = re.compile(
     rf"{_PLEASE}(?:"
     rf"{_BACK} (?:(?:the|my|that|this|last|open) )*{_INVITATION} (?:(?:that )?(?:i|we) (?:made|sent|gave) )?"
     r"(?:for|of|to) (?P<a>.{1,60})"
@@ -54,7 +53,7 @@ _REVOKE = Expression(
     rf"their) (?:open )?{_INVITATION})",
     re.IGNORECASE,
 )
-_MANY = Expression(r"\b(?:all|every)\b", re.IGNORECASE)
+_MANY = re.compile(r"\b(?:all|every)\b", re.IGNORECASE)
 
 
 def take_invitation(draft: Draft, said: str) -> bool:

@@ -1,18 +1,18 @@
 """Where a coach lives, and the unit of her clients who have said none: changed in plain words."""
 
+import re
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from domain.coach.draft import Draft
-from domain.expressions import Expression
 from domain.places import zones_of
 from domain.units import Unit
 
-_PLACE = Expression(
+_PLACE = re.compile(
     r"(?:i(?:'m| am) (?:now )?in|i (?:now )?live in|i(?:'ve| have) moved to|my (?:time ?)?zone is|"
     r"time ?zone:?) (?P<place>.{2,60}?)(?: now)?"
 )
-_UNIT = Expression(
+_UNIT = re.compile(
     r"(?:i |we )?(?:use|count in|work in|think in|want) (?:(?P<kg>kg|kgs|kilos?|kilograms?)|lbs?|pounds?)"
     r"(?: please)?"
 )

@@ -25,7 +25,8 @@ _SCORE = Pattern(
         just|only|probably|down|up|to|went|between # and|somewhere|round|out of (ten|#)
     """,
     counted="""
-        kg|kgs|lb|lbs|rep|reps|x|set|sets|time|times|day|days|week|weeks|sec|min|year|years|s|for|and #|/|@
+        kg|kgs|lb|lbs|rep|reps|x|set|sets|time|times|day|days|week|weeks|sec|min|year|years|s
+        for !(now)|and #|/|@
     """,
     about="""
         maybe|about|around|say|roughly|probably|perhaps|like|rate it|give it|only|just|call it
@@ -37,7 +38,10 @@ _SCORE = Pattern(
         (rate|give) (it|that|this)
     """,
     think="say|think|guess|reckon|suppose|believe",
-    ending=".|,|!|')'|;|'\n'|$|or|ish|at (most|worst)|now|when|on (the|a)|i|though|but|and",
+    ending="""
+        .|,|!|')'|;|'\n'|$|or|ish|at (most|worst)|for now|right now|now|today|rn|when|on (the|a)
+        i|though|but|and
+    """,
 )
 """Scores; one that is "told" comes after the word of pain, and one that is "alone" counts only after it."""
 _TO_SCORE = words_of(

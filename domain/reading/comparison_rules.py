@@ -124,6 +124,7 @@ _ON_TARGET = Pattern(
     (hit|nailed|made|reached|smashed|matched) it (on|for|with|in) [the|my]* >(_ ..2 (too|also|as well|again))
     [{wholly}] <!({still_to_come}) (as|like|per|to) [it was|was|its|is|the|you|we|had]* {planned} [says|
         said|it]
+    same as [the|my]* target
     what you (wrote|prescribed|planned|asked for)
     exactly (the|what) (plan|target|was planned)
     exactly what the plan (said|says|wanted)

@@ -83,6 +83,7 @@ SIGN = Pattern(
     told:(forgot to (say|mention|add|write|tell you) ,? [that|it|was|were|the last [one|set]]* ({ended}))
     told:(^ [oh|also|ps|and|,|it was|that was]* ({ended}) [,]* (btw|by the way|i forgot|forgot to (
         say|mention|add)) [coach|.|!]* $)
+    told:(^ [oh|also|ps|and|,|it was|that was]* (to|till|until|at|went to) failure [coach|.|!]* $)
 """,
     ends="[please|pls|sorry|coach|,|.|!]* $",
     ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",

@@ -144,10 +144,11 @@ _PACE = (
         Pattern(
             """
             {rested} [{how_long}]* # [: #]
+            (pause|pauses|paused) [{how_long}]* # [: #] !([{mass}] (x|for|*|@))
             (break|breaks) [{how_long}]* # [: #] !([{mass}] (x|for|*))
             # {duration} of? ..1 {rest}
             """,
-            rested=words_of("rest rests rested resting pause pauses paused waiting waited"),
+            rested=words_of("rest rests rested resting waiting waited"),
             rest="rest|rests|break|breaks|pause|pauses|in? between",
             mass=MASS,
             how_long=words_of(

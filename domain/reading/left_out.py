@@ -19,8 +19,21 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
         ),
         (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
         (_ASKED_WITH, (("brother",), ("bro",), ("friend",), ("my", "friend"), ("man",), ("sir",), ("boss",))),
-        (frozenset({","}), (("right",), ("okay",), ("well",))),
-        (frozenset({":"}), (("update",), ("quick", "update"), ("small", "update"), ("ps",), ("p.s",))),
+        (_ASKED_WITH | {","}, (("well",), ("oh",), ("hmm",))),
+        (_ASKED_WITH, (("and",), ("also",))),
+        (frozenset({","}), (("right",), ("okay",))),
+        (
+            frozenset({":"}),
+            (
+                ("update",),
+                ("quick", "update"),
+                ("small", "update"),
+                ("quick", "one"),
+                ("heads", "up"),
+                ("ps",),
+                ("p.s",),
+            ),
+        ),
     )
     for words in openings
 }
@@ -29,7 +42,9 @@ _LONGEST_OPENING = max(map(len, _OPENINGS))
 _AFTER_AN_OPENING = frozenset({",", ":", "-", ".", "!"})
 _ENDINGS: frozenset[tuple[str, ...]] = frozenset(
     {
-        *((word,) for word in ("cheers", "thanks", "thx", "thankyou", "ty", "ta", "fyi", "tho", "though")),
+        *((word,) for word in ("cheers", "thanks", "thx", "thankyou", "ty", "ta", "fyi", "btw")),
+        ("tho",),
+        ("though",),
         *((word,) for word in ("mate", "coach", "bro", "dude", "buddy", "pal", "boss")),
         ("thank", "you"),
         ("if", "that", "helps"),
@@ -75,7 +90,8 @@ def _places_in_order(tokens: list[Token], said: list[str]) -> Iterator[tuple[int
         end = at + 1 + (at + 1 < len(tokens) and said[at + 1] in _A_SET)
         start -= said[start - 1] in _IN
         before = tokens[start - 1]
-        if said[start] in _IN and (before.kind == NUMBER or before.text in REP_WORDS):
+        stands_behind = said[start] in _IN or end == len(tokens) or said[end] in _PARTS
+        if stands_behind and (before.kind == NUMBER or before.text in REP_WORDS):
             yield start, at, end
 
 
@@ -83,6 +99,7 @@ _FIRST_TWO = ["first", "second"]
 _IN_ORDER = words_of("first second third fourth")
 _A_SET = words_of("set one go round attempt try")
 _IN = words_of("in on for")
+_PARTS = words_of(", . ; and then but )")
 
 
 def without_hesitations(tokens: list[Token]) -> list[Token]:

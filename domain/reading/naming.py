@@ -67,6 +67,7 @@ class Names:
             words: name for name in plan if not _JOINING.isdisjoint(words := tuple(name_words(name)))
         }
         """By their words, and those of the plan that small words join: "sit to stand"."""
+        self._plan = frozenset(plan)
         self._meanings = Meanings(plan)
         self._after_a_letter = {
             (first, second)
@@ -222,11 +223,12 @@ class Names:
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""
+        if message.text(at) == "paused" and message.value(at + 1) is not None:
+            return not any(name in self._plan for n in hits for name in n.names)
         if message.text(at) not in REP_ADJECTIVES:
             return False
-        planned = {k.name for k in self._meanings.known}
         beside_a_set = message.value(at - 1) is not None or message.text(at - 1) in _DESCRIBED_BY
-        return beside_a_set and not any(name in planned for n in hits for name in n.names)
+        return beside_a_set and not any(name in self._plan for n in hits for name in n.names)
 
     def _by_a_part(self, message: Message, at: int, stem: str) -> list[Named]:
         """Return what a word stands for that names no exercise by itself, where a name would stand: ", band 6

@@ -9,13 +9,28 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
+from domain.reading.body_words import ACHE, HURT
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.patterns import Found
 from domain.reading.phrase_kinds import MarkKind, Rule
 from domain.reading.phrase_rules import RULES
 from domain.reading.tokens import WORD
-from domain.reading.words import KG_WORDS, LB_WORDS, ORDINALS, words_of
+from domain.reading.words import (
+    AND_WORDS,
+    BETWEEN,
+    FILLERS,
+    FOR_WORDS,
+    KG_WORDS,
+    LB_WORDS,
+    LOAD_NOUNS,
+    ORDINALS,
+    REP_ADJECTIVES,
+    REP_WORDS,
+    SET_WORDS,
+    TRAINING,
+    words_of,
+)
 from domain.units import Unit
 
 
@@ -71,6 +86,8 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
                 inside = {at for n in named for at in range(n.start + 1, n.end)}
             if told.start in inside:
                 continue
+        if rule.kind in _OF_A_WHOLE_SET and _is_of_something_else(message, told, named):
+            continue
         mark = _mark(message, rule, told, after_name=any(n.end == told.start for n in named))
         if mark is not None:
             found.append(mark)
@@ -86,6 +103,46 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
             used.update(span)
     kept.sort(key=lambda m: m.start)
     return kept
+
+
+_OF_A_WHOLE_SET = frozenset({"target", "same all"})
+_SAID_OF_SETS = (
+    FILLERS
+    | TRAINING
+    | REP_ADJECTIVES
+    | REP_WORDS
+    | SET_WORDS
+    | LOAD_NOUNS
+    | AND_WORDS
+    | FOR_WORDS
+    | BETWEEN
+    | ORDINALS.keys()
+    | words_of(
+        """all everything it that this the a on to of with today yesterday now again still one ones each both
+        every rest hit went came landed stayed stuck kept completed smashed nailed reached met load loads
+        exactly pretty much almost nearly right spot dead bang straight easily comfortably first last next
+        second third final left right other two three same but or i we my you coach im ive is was were are be
+        been have had has there then so no not sorry yes lol haha again as by in at from for up down out"""
+    )
+)
+"""Words beside which "as planned" and "as last time" are said of sets, without an exercise or a number."""
+
+
+_OF_PAIN = HURT | ACHE
+
+
+def _is_of_something_else(message: Message, told: Found, named: Sequence[Named]) -> bool:
+    """Return whether words that tell a whole set are of something else: "off to my sister as planned"."""
+    start = told.start
+    first, last = message.clause_span(start)
+    if not _OF_PAIN.isdisjoint(message.texts(first, last)) and not message.numbers(first, last):
+        return True
+    if message.text(first - 1) == ":":
+        first, _ = message.clause_span(first - 1)
+    if any(first <= n.start < last for n in named) or message.numbers(first, start):
+        return False
+    before = message.texts(first, start)
+    return any(word.isalpha() and word not in _SAID_OF_SETS for word in before)
 
 
 def _mark(message: Message, rule: Rule, told: Found, *, after_name: bool = False) -> Mark | None:

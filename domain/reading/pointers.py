@@ -3,12 +3,13 @@
 from domain.reading.message import Message
 from domain.reading.patterns import Found, Pattern
 from domain.reading.tokens import LINE, NUMBER
-from domain.reading.words import NTHS
+from domain.reading.words import AT_WORDS, FOR_WORDS, NTHS, SET_WORDS, TIMES_SIGNS, words_of
 
 _POINTER = Pattern(
     """
     bracket:# ')'
-    listed:# . >(# [kg|lb] (x|for|*) #)
+    listed:# (.|:) >(# [kg|lb] (x|for|*) #|_)
+    <(№) listed:# >(# [kg|lb] (x|for|*) #|_)
     line:# (.|:)
     (exercise|ex|no|nr) [no|number|nr|#] n:# >(:|,|-|.|#)
     ordinal:({ordinal}) exercise
@@ -61,7 +62,7 @@ def _place(message: Message, told: Found) -> int | None:
         return None
     if "bracket" in told.parts and _in_brackets(message, at):
         return None
-    if "listed" in told.parts and _is_of_a_list(message, int(value)):
+    if "listed" in told.parts and at in _list_on_one_line(message):
         return int(value)
     if not {"listed", "line"}.isdisjoint(told.parts) and not (
         _begins_line(message, at) and _has_more(message, told.end)
@@ -70,13 +71,24 @@ def _place(message: Message, told: Found) -> int | None:
     return int(value)
 
 
-def _is_of_a_list(message: Message, place: int) -> bool:
-    """Return whether a number with a point is one of a list on one line: "bench 1. 80x8 2. 80x7"."""
-    listed = [message.value(found.parts["n"][0]) for found in _LISTED.find(message)]
-    return listed == list(range(1, len(listed) + 1)) and len(listed) > 1 and place <= len(listed)
+def _list_on_one_line(message: Message) -> list[int]:
+    """Return the numbers of a list on one line: "bench 1. 80x8 2. 80x7", "1. bench 80x8 2. rows 60x9"."""
+    listed: list[int] = []
+    for found in _LISTED.find(message):
+        at = found.start
+        if message.value(at) == len(listed) + 1 and message.text(at - 1) not in _TIES:
+            listed.append(at)
+    return listed if len(listed) > 1 else []
 
 
-_LISTED = Pattern("n:# . >(# [kg|lb] (x|for|*) #)")
+_LISTED = Pattern(
+    """
+    # (.|:) >(# [kg|lb] (x|for|*) #|_)
+    <(№) # >(# [kg|lb] (x|for|*) #|_)
+    """
+)
+_TIES = TIMES_SIGNS | FOR_WORDS | AT_WORDS | SET_WORDS | words_of("+ / - : round day week workout exercise")
+"""What stands right before a number that is no place in a list."""
 
 
 def _begins_line(message: Message, at: int) -> bool:

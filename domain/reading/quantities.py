@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import Literal, NamedTuple
 
+from domain.reading.all_sets import is_of_all_sets
 from domain.reading.counted import is_counted
 from domain.reading.letter_behind import is_how_slowly, is_in_kilos
 from domain.reading.message import Message
@@ -141,6 +142,8 @@ def _quantity(message: Message, at: int) -> Quantity:
         role, end = "sets", end + 1
         if message.text(end) == "of":
             end += 1
+    elif is_of_all_sets(message, at, value):
+        role, end = "sets", end + (after == "x")
     elif after in _LOTS and message.text(end + 1) == "of" and message.value(end + 2) is not None:
         role, end = "sets", end + 2
     elif after in {"more", "further"} and message.text(end + 1) == "sets":
@@ -291,7 +294,7 @@ _LOTS = words_of("lots goes bouts turns")
 """Words for sets before the reps of each: "two lots of 12"."""
 _ABOUT_SO_MANY = Pattern("{about} [{about}|a]* # !({unit})", about=_ABOUT, unit=KG_WORDS | LB_WORDS)
 """The reps after "80 x", with words before them that tell how sure or how hard they were."""
-_AFTER_TIMES = words_of("bw bodyweight body a an fail per lots loads plenty many some several few")
+_AFTER_TIMES = words_of("( [ bw bodyweight body a an fail per lots loads plenty many some several few")
 """Words after a times sign with which the number before it is no number of reps."""
 _MOST_PLATES = 4
 """More than so many plates a side nobody counts: "with a 20 plate" has one that weighs so much."""

@@ -49,6 +49,7 @@ REQUEST = Pattern(
     worth [me|us|it|just|still]* ~ing
     (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too)) ....9 '?'
     {choice} ...7 or ...7 '?'
+    (need|want|wanna|like|love) to? (talk|speak|chat) (to|with) (you|u|the? coach|someone|a human)
     what (should|would|do|can|could|shall|must) (i|you|we)
     should (i|we|it|that|the|my)
     """,

@@ -191,7 +191,8 @@ def _end_of_plan(message: Message, named: Sequence[Named], plan: int, start: int
     _, last = message.sentence_span(plan)
     stop = next((at for at in range(start, last) if message.tokens[at].kind == JOKE), last)
     for found in RESUME.find(message, start, stop):
-        if "early" not in found.parts or found.start > start + 1:
+        said_already = found.start > start + 1 or bool(message.numbers(start, found.start))
+        if "early" not in found.parts or said_already:
             return found.start
     return end_without_name(message, named, plan, start, stop)
 
