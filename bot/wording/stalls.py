@@ -37,6 +37,8 @@ def stall_words(part: AlertPart) -> str:
         lines = rule_lines(part)
     else:
         lines = engine_lines(part)
+    if evidence.get("later") and not part.full:
+        lines.append(later_words(evidence))
     if evidence.get("answers"):
         lines.append(answers_words(evidence["answers"]))
     if evidence.get("overtaken"):
@@ -108,10 +110,23 @@ def several_lines(part: AlertPart) -> list[str]:
 
 def full_lines(evidence: Evidence) -> list[str]:
     """Return a line for each exposure with the reason of its verdict, and one for what comes next."""
+    later = evidence.get("later", [])
     lines = [evidence_lines(evidence.get("exposures", []), evidence.get("verdicts", []))]
-    if evidence.get("aimed") and not evidence.get("overtaken"):
+    if later:
+        lines += ["Done since I found it:", evidence_lines(later, evidence["later_verdicts"])]
+    elif evidence.get("aimed") and not evidence.get("overtaken"):
         lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
     return lines
+
+
+def later_words(evidence: Evidence) -> str:
+    """Say what was done since a stall was found, and what of it was a beat."""
+    judged = map(_VERDICT.validate_python, evidence["later_verdicts"])
+    done = [
+        f"{done_words(each)} (a beat)" if verdict.result == "beat" else done_words(each)
+        for each, verdict in zip(evidence["later"], judged, strict=True)
+    ]
+    return f"Done since I found it: {', '.join(done[-LAST_IN_SHORT:])}."
 
 
 def evidence_lines(exposures: list[Evidence], verdicts: list[Any]) -> str:

@@ -11,12 +11,11 @@ from datetime import date, datetime
 from typing import Any, Self
 from zoneinfo import ZoneInfo
 
-from domain.actions import Action, Answer, Show, Treat, Write
+from domain.actions import Action, Answer, Write
 from domain.calendar import local_day
 from domain.chosen import after_press
 from domain.client.apply import apply
-from domain.client.progress import progress_of
-from domain.client.remedies import remedies_for
+from domain.client.putting_before import put_before_coach
 from domain.erasure import FORGET_AFTER
 from domain.incoming import FromCoach, PressedIn, ReplyTo, Under
 from domain.journal import Alert, AlertReason, Entry
@@ -30,15 +29,6 @@ from domain.understood import Meant, Of
 
 AT_ONCE: frozenset[AlertReason] = frozenset({"pain", "urgent"})
 """What is brought to the coach at any hour."""
-
-WRITTEN_ABOUT: frozenset[AlertReason] = frozenset({"stall", "review", "missed", "question"})
-"""What a word to the client can settle."""
-
-SEVERAL = "several exercises"
-"""What a matter of several exercises is called on a button."""
-
-LEFT_ALONE = (3, 6)
-"""For how many workouts an exercise can be left alone, as offered to a coach. The house's own choice."""
 
 SET_SLOTS: frozenset[Slot] = frozenset({"exercise", "date", "confirm", "unit", "load", "reps", "seconds"})
 
@@ -325,37 +315,9 @@ class Draft:
 
         A stall comes to the coach with the caution on pain and joints.
         """
-        parts: list[Part] = [*lead]
-        buttons: list[Action] = []
-        for alert in alerts:
-            parts.append(
-                AlertPart(
-                    reason=alert.reason,
-                    client=self.client.name,
-                    exercise=alert.exercise,
-                    evidence=alert.evidence,
-                    full=full,
-                    number=alert.number,
-                )
-            )
-            of = (alert.exercise or (SEVERAL if alert.exercises else alert.reason)) if len(alerts) > 1 else ""
-            buttons += (
-                Treat(client=self.client.number, alert=alert.number, remedy=remedy, workouts=workouts, of=of)
-                for remedy in remedies_for(self.state, alert)
-                for workouts in (LEFT_ALONE if remedy == "keep on" else (None,))
-            )
-            if alert.reason in WRITTEN_ABOUT:
-                name = self.client.name
-                buttons.append(Write(client=self.client.number, alert=alert.number, name=name, of=of))
-        if stalled := [each for alert in alerts if alert.reason == "stall" for each in alert.exercises]:
-            courses = (progress_of(self.state, each, self.today, small=True) for each in stalled)
-            parts += (each for each in courses if each is not None)
-            parts.append(Safety(where=None, exercise=stalled[0]))
-            buttons.append(
-                Show(client=self.client.number, exercise=stalled[0] if stalled[1:] == [] else None)
-            )
+        parts, buttons = put_before_coach(self.state, alerts, self.today, full=full)
         self.note_brought(*(Brought(alert=each.number, at=self.at, again=again) for each in alerts))
-        self.tell_coach(*parts, buttons=tuple(buttons))
+        self.tell_coach(*lead, *parts, buttons=buttons)
 
     def go_on(self, order: FromCoach) -> None:
         """Go on with something long in a decision of its own, after whatever comes in meanwhile."""

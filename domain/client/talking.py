@@ -5,10 +5,11 @@ A question waits as an alert until the coach answers it; a reply answers just wh
 
 from datetime import timedelta
 
-from domain.client.draft import WRITTEN_ABOUT, Draft
+from domain.client.draft import Draft
 from domain.client.eager import TELL_AGAIN_AFTER
 from domain.client.explaining import explain, spot_named
 from domain.client.following import note_remedy
+from domain.client.putting_before import WRITTEN_ABOUT
 from domain.client.stalls import EXPOSURES_LEFT_ALONE, leave_alone
 from domain.client.understanding import understand
 from domain.courtesies import is_courtesy

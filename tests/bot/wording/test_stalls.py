@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from bot.wording.alerts import alert_words
+from domain.client.putting_before import put_before_coach
 from domain.parts import AlertPart
 from domain.slope import Gain
 from domain.values import facts_of
@@ -53,6 +54,22 @@ def test_a_first_sign_is_called_one(
         )
         assert verb in said
         assert sure in said
+
+
+@pytest.mark.parametrize("full", [False, True])
+def test_what_was_done_since_it_was_found_stands_with_it(full: bool) -> None:
+    """So that nobody decides on a stall that is over; the load to come is then another one."""
+    life = Life(noor(BY_RULE))
+    for day, reps in ((2, 6), (3, 6), (4, 6), (5, 5), (6, 7)):
+        life.says(f"bench 80x{reps}", at(day))
+    (alert,) = life.state.alerts
+    found = put_before_coach(life.state, [alert], date(2026, 3, 6), full=full)[0][0]
+    assert isinstance(found, AlertPart)
+    _, since = alert_words(found).replace("\N{NO-BREAK SPACE}", " ").split("Done since I found it:")
+    assert "80 kg × 5" in since
+    assert since.count("a beat") == 1
+    assert since.index("a beat") > since.index("80 kg × 7")
+    assert "Next time" not in since
 
 
 def test_what_pain_has_overtaken_is_said_without_a_load_to_come() -> None:
