@@ -98,6 +98,8 @@ class _Review(_Known):
     rounds: int
     gain_per_round: float
     risen: bool
+    p_value: float | None = Field(default=None, ge=0, le=1)
+    interval: tuple[float, float] | None = None
     can_switch: bool = False
     switch_to: str | None = None
     weeks_away: int | None = None

@@ -6,6 +6,7 @@ from typing import Any, assert_never
 from pydantic import TypeAdapter
 
 from bot.markup import bold, escape, italic
+from bot.wording.assessment import by_chance_words, risen_words
 from bot.wording.old_journal import journal_label
 from bot.wording.reader import day_words, listed, percent_words, sets_words
 from bot.wording.safety import place_words
@@ -160,16 +161,19 @@ def review_words(part: AlertPart) -> str:
     """Say what the look back over some rounds found."""
     evidence = part.evidence
     rounds, gain = evidence.get("rounds"), float(evidence.get("gain_per_round", 0))
-    found = "strength has risen" if evidence.get("risen") else "strength has not clearly risen"
+    risen = bool(evidence.get("risen"))
     text = (
-        f"Review of {bold(part.client)} after {rounds} rounds: {found}, "
+        f"Review of {bold(part.client)} after {rounds} rounds: {risen_words(risen=risen)}, "
         f"{percent_words(gain)} a round over all exercises together."
     )
     breaks = [f"{evidence['weeks_away']} weeks away"] if evidence.get("weeks_away") else []
     breaks += ["an illness"] if evidence.get("was_ill") else []
     if breaks:
         text += f" That is with {listed(breaks)} in between."
-    if not evidence.get("risen") and evidence.get("switch_to"):
+    if evidence.get("interval") and evidence.get("p_value") is not None:
+        low, high = map(float, evidence["interval"])
+        text += f"\n{by_chance_words((low, high), float(evidence['p_value']), risen=risen)}"
+    if not risen and evidence.get("switch_to"):
         text += f"\nThe sheet then goes to {bold(str(evidence['switch_to']))}."
         if not evidence.get("can_switch"):
             text += " I do not have that sheet yet."

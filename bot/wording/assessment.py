@@ -35,14 +35,26 @@ def review_lines(found: Review | None) -> tuple[str, str]:
     """Say whether strength has risen over all exercises together, and how sure that is."""
     if found is None:
         return "All exercises together: too early to tell.", "No exercise has been done twice."
-    risen = "strength has risen" if found.risen else "strength has not clearly risen"
-    low, high = map(percent_words, found.interval)
-    # One change between two rounds says nothing of how far changes lie apart.
-    between = f"Between {low} and {high}; by" if found.interval[0] < found.interval[1] else "By"
+    risen, gain = risen_words(risen=found.risen), percent_words(found.gain_per_round)
     return (
-        f"All exercises together: {risen}, {percent_words(found.gain_per_round)} each time.",
-        f"{between} chance alone so in {_chance(found.p_value)}.",
+        f"All exercises together: {risen}, {gain} each time.",
+        by_chance_words(found.interval, found.p_value, risen=found.risen),
     )
+
+
+def risen_words(*, risen: bool) -> str:
+    """Say whether strength has risen."""
+    return "strength has risen" if risen else "strength has not clearly risen"
+
+
+def by_chance_words(interval: tuple[float, float], p_value: float, *, risen: bool) -> str:
+    """Say between what the gain of a review lies, and how often chance alone would show as much."""
+    low, high = interval
+    # One change between two rounds says nothing of how far changes lie apart, and few changes that are all
+    # above 0 do not yet show that it lies there.
+    is_sure = low < high and (risen or low <= 0)
+    between = f"Between {percent_words(low)} and {percent_words(high)}; by" if is_sure else "By"
+    return f"{between} chance alone so in {_chance(p_value)}."
 
 
 def _a_time(gain: Gain | None) -> str:
@@ -56,7 +68,8 @@ def _between(gain: Gain | None) -> str:
 def _sure(found: Standing) -> str:
     ended = found.ended or 0.0
     percent = min(99, max(1, round(100 * ended)))
-    return f"{percent}% sure that it no longer gains"
+    sure = f"{percent}% sure that it no longer gains"
+    return sure if found.stalled or ended < 0.5 else f"{sure}, too little to call it a stall"
 
 
 def _chance(p_value: float) -> str:

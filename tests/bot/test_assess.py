@@ -9,6 +9,9 @@ import pytest
 
 from bot.commands.assess import assess_command
 from bot.journal_file import read_journal
+from bot.wording.assessment import standing_lines
+from domain.gaining import Standing
+from domain.slope import Gain
 from tests.bench.lifters import Truth, lift
 
 HEAD = "client,date,exercise,load,unit,reps,seconds\n"
@@ -167,6 +170,20 @@ def test_two_rounds_say_nothing_of_between_what_a_gain_lies(
     text = HEAD + "Ana,2026-01-01,Squat,80,kg,8,\nAna,2026-01-05,Squat,80,kg,9,\n"
     _, out, _ = assessed(tmp_path, capsys, text, as_json=False)
     assert out.splitlines()[4] == "    By chance alone so in 50 of 100 looks."
+
+
+@pytest.mark.parametrize(
+    ("ended", "sure"),
+    [
+        (0.07, "7% sure that it no longer gains."),
+        (0.79, "that it no longer gains, too little to call it a stall."),
+    ],
+)
+def test_what_speaks_for_a_stall_where_none_is_called_is_no_contradiction(ended: float, sure: str) -> None:
+    found = Standing(40, ended=ended, gain=Gain(0.004, -0.001, 0.009))
+    first, second = standing_lines("Squat", found)
+    assert first == "Squat: no stall, +0.4% each time over 40 workouts."
+    assert second.endswith(sure)
 
 
 def test_no_such_file_and_no_text(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
