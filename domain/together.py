@@ -22,11 +22,11 @@ FEWEST = 2
 NEEDED = 10.0
 """The odds from which several exercises are taken to have slowed together.
 
-The project's own choice, by `python -m tests.bench.clients` (40 clients of each kind, of two, four and six
-exercises; gains of 1% with 3% noise and of 2% with 4.2%). With 10 several are told of falsely in 0 to 7.5%
-(1.7% over all) of clients who gain on for 20 exposures, and in 0 to 3% of those of whom one exercise stops;
-with 3 it was 0 to 7.5% (4.2% over all) and 0 to 13.5%. The tired are found with a median of 6 to 8 exposures
-where they have two exercises, 4 to 6 where they have four or six: mostly half of one later than with 3.
+The project's own choice. By `python -m tests.bench.clients` (150 clients of each kind, of two, four and six
+exercises; gains of 1% with 3% noise and of 2% with 4.2%). With 10 several are told of falsely in 0.7 to 3.3%
+(1.8% over all) of clients who gain on for 20 exposures, and in 0.8 to 7.1% of those of whom one exercise
+stops; with 3 it was 1.3 to 4.0% (2.9% over all) and 1.7 to 9.6%. The tired are found with a median of 6 to 8
+exposures where they have two exercises, 4 to 6 where they have four or six: up to one later than with 3.
 """
 
 
