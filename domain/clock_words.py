@@ -31,7 +31,7 @@ _CLOSING = re.compile(
     r"great|o'?clock|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|every day|works|"
     r"works for me|is best|on training days|hours|hrs))+$"
 )
-_FIGURES = re.compile(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}}))?(?: ?{_PART})?")
+_FIGURES = re.compile(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")
 _RUN_ON = re.compile(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
 _PAST = re.compile(
     rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
@@ -45,6 +45,9 @@ _IN_WORDS = re.compile(
 _TENS = {"thirty": 30, "fifteen": 15, "forty-five": 45, "twenty": 20, "forty": 40, "ten": 10}
 _NOON = re.compile(r"\b(?:noon|mid ?day)\b")
 _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
+
+
+_ROUGHLY = re.compile(r"(?<=\w)-?ish\b")
 
 
 class Clock(NamedTuple):
@@ -63,7 +66,7 @@ def clock_of(text: str) -> Clock | None:
     time."""
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!?")
     said = _OPENING.sub("", said, count=1) if _OPENING.match(said) else said
-    said = _CLOSING.sub("", said).strip(" ,.")
+    said = _ROUGHLY.sub("", _CLOSING.sub("", said)).strip(" ,.")
     if said in _NAMED:
         return Clock((time(_NAMED[said]),))
     if found := _FIGURES.fullmatch(said):
@@ -112,18 +115,38 @@ def moved_clock(text: str, before: time) -> time | None:
     return time(at // 60, at % 60)
 
 
+_LATE_IN_THE_DAY = re.compile(
+    r"\b(?:after (?:work|dinner|supper|tea|school|lunch)|evenings?|afternoons?|tonight|"
+    r"(?:home|back) from work|at night)\b"
+)
+_EARLY_IN_THE_DAY = re.compile(r"\b(?:mornings?|before (?:work|breakfast|school)|breakfast)\b")
+
+
+_PART_OF_DAY = re.compile(f"{_LATE_IN_THE_DAY.pattern}|{_EARLY_IN_THE_DAY.pattern}")
+
+
+def _in_its_half(clock: Clock, said: str) -> Clock:
+    """Return the clock in the half of the day that other words of what was said tell of."""
+    late = bool(_LATE_IN_THE_DAY.search(said))
+    if len(clock.times) == 1 or late == bool(_EARLY_IN_THE_DAY.search(said)):
+        return clock
+    return Clock(tuple(each for each in clock.times if (each.hour >= 12) == late) or clock.times)
+
+
 def clock_in(text: str) -> Clock | None:
     """Return the one time of day that `text` says somewhere; None where it says none, or several."""
+    said = " ".join(text.casefold().replace("’", "'").split())
     if whole := clock_of(text):
         return whole
-    said = " ".join(text.casefold().replace("’", "'").split())
+    if whole := clock_of(_PART_OF_DAY.sub(" ", said).strip(" ,")):
+        return _in_its_half(whole, said)
     found: list[str] = []
     for pattern in (_NOON, _PAST, _HALF, _FIGURES):
         for each in _alone(pattern, said):
             found.append(_NOON.sub("12:00", each[0]))
             said = said[: each.start()] + "/" * len(each[0]) + said[each.end() :]
     clocks = {clock for each in found if (clock := clock_of(each)) is not None}
-    return clocks.pop() if len(clocks) == 1 else None
+    return _in_its_half(clocks.pop(), said) if len(clocks) == 1 else None
 
 
 def _alone(pattern: re.Pattern[str], said: str) -> Iterator[re.Match[str]]:

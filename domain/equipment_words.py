@@ -14,7 +14,7 @@ from domain.equipment import Equipment, Plate, default_equipment
 from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
 from domain.equipment_racks import HALF_STEP, listed, with_clauses
 from domain.exercises import lookup
-from domain.names import name_key
+from domain.names import name_key, name_words
 from domain.units import Unit
 
 _ARE = r"(?:(?: (?:is|are|weighs?)| ?=|:)(?: only)?(?: an?| the)?)"
@@ -55,12 +55,6 @@ _GONE = re.compile(
     r"(?P<broke>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:has )?(?:broke|broken)(?: down)?"
 )
 """How it is said of a thing that it is there no longer."""
-
-_BODY_ALONE = re.compile(
-    r"(?:(?:i have |only |just |i've got )*(?:nothing|none|no equipment|my body ?weight|"
-    r"my (?:own )?body|body ?weight)"
-    r"(?: (?:only|alone|at all))*)"
-)
 
 _LONGEST = 160
 _PARTS = tuple(
@@ -244,15 +238,33 @@ def _lacking(said: Said) -> Equipment | None:
     return said.equipment.model_copy(update={"lacking": (*known, *dict.fromkeys(things))})
 
 
+_QUALIFIED = re.compile(
+    r"^(?:(?:those|these|that|this|any|proper|real|free|decent|good|such|actual|of those) )+"
+)
+_STANDS = frozenset({"station", "stand", "tower", "frame", "bar", "handle", "rig"})
+
+
+def of_same_use(name: str, names: tuple[str, ...]) -> str | None:
+    """Return which of `names` serves the same exercise as the thing `name`: "dip station", "dip bars"."""
+    words = name_words(name)
+    if len(words) != 2 or words[1] not in _STANDS:
+        return None
+    same = [each for each in names if (of := name_words(each))[:1] == words[:1] and of[-1] in _STANDS]
+    return same[0] if len(same) == 1 else None
+
+
 def _thing(name: str, said: Said) -> str | None:
     """Return what is lacking, by the name it is kept under; None where that is no equipment.
 
     A bare "no leg press" may as well be about an exercise to leave out, unless the sheet speaks of the
     machine.
     """
+    name = _QUALIFIED.sub("", name)
     for each in (name, re.sub(r" (?:machine|station)s?$", "", name)):
         if name_key(each) in {name_key(known) for known in said.names}:
             return each
+    if (known_as := of_same_use(name, said.names)) is not None:
+        return known_as
     machine = None if said.is_bare else _machine_of(name)
     return machine or (name if name and _THING.fullmatch(name.rsplit(maxsplit=1)[-1]) else None)
 
@@ -276,11 +288,16 @@ def _not_lacking(said: Said) -> Equipment | None:
 def _only_these(said: Said) -> Equipment | None:
     named = [HAVING.get(each.removesuffix("s")) for each in re.split(AND, said.found["things"])]
     at_hand = {each for each in named if each is not None}
-    return _without_others(said.equipment, at_hand) if None not in named else None
+    return without_others(said.equipment, at_hand, said.names) if None not in named else None
 
 
-def _without_others(equipment: Equipment, at_hand: set[str]) -> Equipment:
-    others = (each for each in HAVING.values() if each not in at_hand)
+def without_others(equipment: Equipment, at_hand: set[str], names: tuple[str, ...] = ()) -> Equipment:
+    """Return the equipment of who has nothing but `at_hand`, neither of the implements nor of `names`."""
+    keys = {name_key(each) for each in (*at_hand, *HAVING.values())}
+    others = (
+        *(each for each in HAVING.values() if each not in at_hand),
+        *(each for each in names if name_key(each) not in keys and _machine_of(each) is None),
+    )
     return equipment.model_copy(update={"lacking": tuple(dict.fromkeys((*equipment.lacking, *others)))})
 
 
@@ -347,23 +364,6 @@ HAVING: dict[str, str] = {
 """The implements that a list of what is at hand can name, each with the name of its lack."""
 
 
-_BEFORE_ITEM = re.compile(
-    r"^(?:and |only |just |i have |i've got |we have |(?:i )?train (?:at home |in my \w+ )?with |at home |"
-    r"some |an? |my |the |own |pair of )+"
-)
-
-
-def at_hand(text: str, equipment: Equipment) -> Equipment | None:
-    """Return the equipment of who has just what `text` lists ("dumbbells and bands", "nothing"); else
-    None."""
-    said = " ".join(text.casefold().split()).strip(" .!")
-    if _BODY_ALONE.fullmatch(said):
-        return _without_others(equipment, set())
-    items = [_BEFORE_ITEM.sub("", each) for each in re.split(AND, said)]
-    named = [HAVING.get(each.removesuffix("s")) for each in items]
-    return _without_others(equipment, {each for each in named if each}) if None not in named else None
-
-
 def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
     """Return the equipment that a list tells of; or the first item that is not understood.
 
@@ -381,4 +381,4 @@ def equipment_of(words: tuple[str, ...], unit: Unit) -> Equipment | str:
         if changed is None:
             return item
         equipment = changed
-    return _without_others(equipment, at_hand) if at_hand else equipment
+    return without_others(equipment, at_hand) if at_hand else equipment

@@ -13,20 +13,23 @@ ADULT_FROM = 18
 country."""
 
 _AGREES = re.compile(
-    r"(?:(?:yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|great|of course|absolutely|"
-    r"certainly|definitely|why not|"
-    r"agreed?|accepted|accept|i agree|i accept|i do|i consent|i am in|i'm in|that's fine|that is fine|"
-    r"fine by me|"
-    r"fine with me|sounds good|sounds fine|go ahead|let's (?:go|start|begin|do (?:it|this))|please do|"
-    r"i understand and (?:i )?agree|i have read (?:it|that|this) and (?:i )?agree|to (?:all|"
-    r"everything)|with (?:all|everything|that|this)|"
-    r"to (?:that|this)|of (?:it|that|this)|sure thing|(?:i |i'm |i am )?(?:am )?agree(?:ing|d)?|"
-    r"oh|hi|hello|hey|there|well|thanks|thank you|please|and|\U0001f44d|✅)[ ,.!]*)+"
+    r"(?!(?:is|am|do|have) )"
+    r"(?:(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|all|alright|right|fine|"
+    r"great|perfect|good|cool|deal|happy|"
+    r"glad|of course|absolutely|certainly|definitely|why not|agree(?:d|ing)?|accept(?:ed)?|consent|"
+    r"i|i'm|i am|i've|i have|am|have|it's|its|it is|that's|thats|that is|this is|is|sounds?|read|"
+    r"understand|understood|"
+    r"got it|thing|with|to|of|by|me|it|that|this|them|the|everything|in|do|go|going|go ahead|on|for it|then|"
+    r"let's|start|begin|please|and|so|oh|hi|hello|hey|there|well|thanks|thank you|mate|dear|"
+    r"\U0001f44d|✅)[ ,.!]*)+"
 )
+"""Words that leave a yes a yes, in any order; no denial, condition or question is among them."""
 _CLEARLY = re.compile(
-    r"\b(?:y|yes|yeah|yep|yup|ya|sure|ok|okay|k|alright|all right|fine|of course|absolutely|certainly|"
-    r"definitely|agreed?|"
-    r"accept|accepted|i do|consent|in|good|go|do|start|begin)\b|\U0001f44d|✅"
+    r"\b(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|alright|all right|fine|"
+    r"deal|of course|absolutely|certainly|"
+    r"definitely|agreed?|agreeing|accept|accepted|i do|consent|i'm in|i am in|perfect|"
+    r"(?:sounds|all) (?:good|great|cool)|(?:good|happy|cool) with|go (?:ahead|on|for it)|please do|"
+    r"let's (?:go|start|begin|do))\b|\U0001f44d|✅"
 )
 _REFUSES = re.compile(
     r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|"
@@ -56,11 +59,15 @@ _WHO = re.compile(
 )
 _ADULT = re.compile(
     r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
-    r"(?:i'm |i am |yes,? )*(?:an? )?(?:adult|grown[- ]?up|of age|old enough|over (?:18|eighteen)|"
+    r"(?:i'm |i am |im |yes,? |yep,? |yeah,? )*(?:an? )?(?:adult|grown[- ]?up|grown (?:man|woman|adult)|"
+    r"of age|"
+    r"old enough|over (?:18|eighteen)|"
     r"above (?:18|eighteen)|"
-    r"18 or (?:older|over|more)|18\+|older(?: than (?:18|that))?|well over (?:18|that)|over age)|"
-    r"i am 18 or (?:older|over))"
-    r"(?:[ ,.!]+(?:i am|i'm|thanks|sure|of course|an adult|adult|yes))*"
+    r"18 or (?:older|over|more)|18\+|(?:well |way |long |far )?(?:over|past|above|older)(?: than)?"
+    r"(?: (?:18|that|it))?|over age)|i am 18 or (?:older|over))"
+    r"(?:[ ,.!]+(?:i am|i'm|thanks|sure|of course|an adult|adult|yes|for sure|definitely|easily|by far|"
+    r"lol|haha|"
+    r"i'm afraid|unfortunately))*"
 )
 _MINOR = re.compile(
     r"(?:no|nope|n|not yet|not quite|nearly|almost|soon|"
@@ -73,7 +80,7 @@ _MINOR = re.compile(
 _AGE = re.compile(
     r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
     r"hey|hello|i'm|i am|im|am|i have|i have got|my age is|age|aged|i just turned|i turned|turned|"
-    r"just|already|only|"
+    r"just|already|only|turn|turning|will be|i'll be|"
     r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
     r"y)(?: ?old)?| ?y/?o)?"
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
@@ -163,6 +170,20 @@ def age_of(text: str) -> Literal["adult", "minor"] | None:
     if _MINOR.fullmatch(said):
         return "minor"
     return "adult" if _ADULT.fullmatch(said) else None
+
+
+_BORN = re.compile(
+    r"(?:yes,? |i'm |i am |i was )*(?:born|year|from)?(?: in| of birth:?)?(?: \w+)? ?(?P<year>19\d\d|20\d\d)"
+)
+
+
+def age_by_year(text: str, year: int) -> Literal["adult", "minor"] | None:
+    """Return whether somebody born in the year that `text` says is of age in `year`; None: unsure."""
+    found = _BORN.fullmatch(plainly(text))
+    age = year - int(found["year"]) if found else None
+    if age is None or not 5 <= age <= 110 or age == ADULT_FROM:
+        return None
+    return "adult" if age > ADULT_FROM else "minor"
 
 
 def _age_in_numbers(found: re.Match[str]) -> str:

@@ -50,6 +50,29 @@ def zones_of(place: str) -> tuple[str, ...]:
     return ()
 
 
+_MOST_WORDS = 4
+_NO_PLACE = frozenset({"male", "easter", "center", "troll", "wake", "christmas", "reunion", "vincennes"})
+"""Names of places that are said for other things as well, and so mean none among other words."""
+
+
+def zones_in(text: str) -> tuple[str, ...]:
+    """Return the zones of all places that are named somewhere in `text`, where one can be meant by each.
+
+    Of "I'm between Lisbon and Porto" that is one zone; of two places that have none in common, none.
+    """
+    words = re.findall(r"[^\W_]+(?:['.-][^\W_]+)*", _plain(text))
+    found, at = list[tuple[str, ...]](), 0
+    while at < len(words):
+        for end in range(min(len(words), at + _MOST_WORDS), at, -1):
+            name = " ".join(words[at:end])
+            if name not in _NO_PLACE and len(name) > 2 and (zones := _known(name)):
+                found.append(zones)
+                at = end - 1
+                break
+        at += 1
+    return tuple(zone for zone in found[0] if all(zone in each for each in found)) if found else ()
+
+
 def zone_of(place: str) -> str | None:
     """Return the IANA zone of a place that has just one; None where it has several, or is not known."""
     found = zones_of(place)
@@ -145,11 +168,16 @@ def _other_places() -> dict[str, tuple[str, ...]]:
     return {name: (zone,) for zone, names in _data()["places"].items() for name in names}
 
 
+_PARTS_OF = ("Brazil/", "Canada/", "Chile/", "Mexico/")
+"""Old names of zones after a part of a country, as "East": no towns."""
+
+
 @cache
 def _towns() -> dict[str, tuple[str, ...]]:
     named: dict[str, tuple[str, ...]] = {}
     for zone in sorted(available_timezones()):
         if "/" in zone and not zone.startswith(("Etc/", "posix/", "right/", "SystemV/", "US/")):
-            named.setdefault(zone.rsplit("/", 1)[1].casefold(), (zone,))
+            if not zone.startswith(_PARTS_OF):
+                named.setdefault(zone.rsplit("/", 1)[1].casefold(), (zone,))
             named[zone.casefold()] = (zone,)
     return named

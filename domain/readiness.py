@@ -15,16 +15,30 @@ MATTERS: tuple[Matter, ...] = get_args(Matter)
 """In the order of the questions, which count from 1."""
 
 _ALL = re.compile(r"\b(?:to |of )?(?:all|any)(?: of)?(?: the| these)? (?:4|four)\b|\bof the (?:4|four)\b")
+_NO_TROUBLE = (
+    r"(?:no|not any|without(?: any)?) (?:problems?|issues?|complaints?|troubles?|worries|concerns)"
+    r"(?: (?:with|in) (?:any|all|those|these|that|them)(?: of (?:these|them|those))?| whatsoever)?"
+)
 _NONE = re.compile(
-    r"(?:no|nope|nah|none|nothing|never|not one|not any|neither|not at all|0|zero|nil)"
-    r"(?:[ ,]+(?:no|none|nope|nothing|not one))*"
+    rf"(?:{_NO_TROUBLE}|no|nope|nah|none|nothing|never|not one|not any|neither|not at all|0|zero|nil|"
+    r"(?:nothing|none|not|nope not|no not) (?:that i(?:'m| am) aware of|to my knowledge|that i know(?: of)?|"
+    r"(?:like|of) (?:that|the sort|the kind|those|these)|to (?:report|declare|mention|worry about)))"
+    rf"(?:[ ,.]+(?:{_NO_TROUBLE}|no|none|nope|nothing|not one))*"
     r"(?: (?:to )?(?:of )?(?:all|any|everything|these|them|those|it|that|the above)"
     r"(?: (?:of )?(?:these|them|those|it))?)*"
     r"(?: (?:at all|really))?(?: (?:fits?|apply|applies|is true|are true)(?: (?:to|for) me|"
     r" me)?)?(?: for me| to me)?"
-    r"(?:[ ,;:-]+(?:thanks|thank you|thankfully|luckily|fortunately|i'm (?:fine|healthy|good|well|fit)|"
-    r"i am (?:fine|healthy|good|well|fit)|all good|all fine|everything is fine|everything's fine))*"
+    r"(?: (?:that i(?:'m| am) aware of|to my knowledge|that i know(?: of)?|as far as i know))?"
+    r"(?:[ ,.;:!-]+(?:thanks|thank you|thankfully|luckily|fortunately|ok|okay|dear|"
+    r"(?:i'm |i am |all )?(?:very |perfectly )?(?:fine|healthy|good|well|fit|fit and well|fit and healthy)|"
+    r"fit as a fiddle|everything is fine|everything's fine|"
+    r"(?:and )?i(?:'m| am|'ve been| have been)? ?(?:still |very |always |quite )*"
+    r"(?:train(?:ing)?|walk(?:ing)?|run(?:ning)?|lift(?:ing)?|swim(?:ming)?|cycl(?:e|ing)|active|"
+    r"work(?:ing)? out)"
+    r"(?: (?:every day|daily|regularly|a lot|most days|(?:for )?(?:years|months|ages)|all my life|"
+    r"(?:once|twice|[2-7] times|two times|three times|four times|five times)(?: a| every| per)? week))*))*"
 )
+"""A clear no to all four; what may stand beside it says nothing but that all is well, or of being active."""
 _UNSAID = re.compile(
     r"(?:yes|yeah|yep|yup|y|some|some of (?:them|these)|one of (?:them|these)|a few|a few of (?:them|"
     r"these)|i do|"
@@ -89,14 +103,26 @@ def readiness_of(text: str) -> frozenset[Matter] | Literal["yes"] | None:
     An empty set is a clear no to all of them.
     """
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
-    bare = " ".join(_ALL.sub(" of them", said).split())
+    bare = " ".join(_ALL.sub(" of them", _IS_THAT_FINE.sub("", said)).split())
     if _NONE.fullmatch(bare) or _all_denied(said):
         return frozenset()
     if _UNSAID.fullmatch(said):
         return "yes"
     if "?" in said:
-        return None
+        told = " . ".join(each for each in _CLAUSE.findall(said) if not _ASKS.match(each.strip(" ,;")))
+        return matters_in(told)
     return _numbered(said) or matters_in(said) or ("yes" if re.match(r"(?:yes|yeah|yep)\b", said) else None)
+
+
+_IS_THAT_FINE = re.compile(r"[ ,.]+(?:is that |that's |all )?(?:ok|okay|right|fine|good)\?+$")
+"""Words that hand an answer over, as in "no problems, ok?"."""
+_CLAUSE = re.compile(r"[^,;.!?\n]+[,;.!?\n]*")
+_ASKS = re.compile(
+    r"(?:(?:but|and|so|ok|sorry) )?(?:is|are|was|were|do|does|did|can|could|should|would|will|may|what|"
+    r"which|how|"
+    r"why|who|when|where)\b|[^?]*\b(?:count|mean|matter)\w*\b[^?]*\?"
+)
+"""A clause that asks something, and so tells of nothing."""
 
 
 def matters_in(said: str) -> frozenset[Matter] | None:

@@ -29,12 +29,14 @@ from domain.client.turn import take_turn
 from domain.client.understanding import request_for
 from domain.clock_words import clock_in
 from domain.equipment import Equipment
-from domain.equipment_words import at_hand, told
-from domain.joining_words import SKIP, age_of, agrees, guardian_agrees, plainly
+from domain.equipment_answers import answered
+from domain.equipment_words import told
+from domain.first_day_words import first_day_of
+from domain.joining_words import SKIP, age_by_year, age_of, agrees, guardian_agrees, plainly
 from domain.memory import Joining, JoiningStep
 from domain.outcome import SettingsKept
 from domain.parts import Notice
-from domain.places import city_of
+from domain.places import city_of, zones_in
 from domain.programme import FixedDays
 from domain.readiness import readiness_of
 from domain.reading import days_meant, read
@@ -107,7 +109,7 @@ def take_consent(draft: Draft, text: str) -> Taken:
 
 def take_age(draft: Draft, text: str) -> Taken:
     """Take whether the client is of age."""
-    age = age_of(text)
+    age = age_of(text) or age_by_year(text, draft.today.year)
     if age is None:
         return "unread"
     if age == "minor":
@@ -157,7 +159,7 @@ def take_zone(draft: Draft, text: str) -> Taken:
     said = plainly(text)
     for lead in ("i live ", "i'm ", "i am ", "it's in ", "we live "):
         said = said.removeprefix(lead)
-    zones = zones_said(draft, said, joining_of(draft).zones)
+    zones = zones_said(draft, said, joining_of(draft).zones) or zones_among(draft, said)
     note(draft, zones=zones if len(zones) > 1 else ())
     if len(zones) == 1:
         set_zone(draft, zones[0])
@@ -165,10 +167,25 @@ def take_zone(draft: Draft, text: str) -> Taken:
     return "open" if zones else "unread"
 
 
+_NOT_THERE = re.compile(r"\?|\b(?:not|no|never|n't|was|from|moving|move|when|until|till)\b|n't\b")
+_LIKE_THE_COACH = re.compile(
+    r"(?:the )?same (?:zone |time(?: zone)? |place |town |city )?(?:as|like) (?P<whom>[\w ]+)"
+)
+
+
+def zones_among(draft: Draft, said: str) -> tuple[str, ...]:
+    """Return the zones of the places that stand among other words, or the coach's, where that is said."""
+    coach = draft.client.coach
+    like = _LIKE_THE_COACH.fullmatch(said)
+    if like and like["whom"] in {"my coach", "the coach", "coach", "you", coach.name.casefold()}:
+        return (coach.zone,)
+    return () if _NOT_THERE.search(said) else zones_in(said)
+
+
 def take_hour(draft: Draft, text: str) -> Taken:
     """Take the hour of the reminder, or that none is wanted."""
     said = plainly(text)
-    if said in NO_REMINDERS:
+    if AFTER_THANKS.sub("", said) in NO_REMINDERS:
         draft.remember(reminders_off=True)
         draft.notice("reminders unwanted")
         return "settled"
@@ -186,7 +203,9 @@ def take_equipment(draft: Draft, text: str) -> Taken:
     if ALL_AT_HAND.fullmatch(said) or SKIP.fullmatch(said):
         return "settled"
     own = draft.client.equipment
-    equipment = told(text, own, without_of(draft.client)) or at_hand(said, own) or told_in_parts(draft, said)
+    names = without_of(draft.client)
+    equipment = told(text, own, names) or answered(text, own, names)
+    equipment = equipment or told_in_parts(draft, said)
     if equipment is None:
         return "unread"
     set_equipment(draft, equipment)
@@ -207,8 +226,7 @@ def take_first_day(draft: Draft, text: str) -> Taken:
     said = CHANGED_MIND.split(plainly(text))[-1]
     if take_turn(draft, text):
         return "open"
-    on = draft.today if AT_ONCE.fullmatch(said) else read(request_for(draft, f"move it to {said}")).on
-    on = on or next_of_its_name(said, draft.today)
+    on = first_day_of(said, draft.today) or read(request_for(draft, f"move it to {said}")).on
     meant = () if on is not None or any(sign in said for sign in "?/x") else days_meant(said, draft.local)
     if meant and max(meant) < draft.today:
         draft.notice("day is past", on=max(meant).isoformat())
@@ -217,15 +235,6 @@ def take_first_day(draft: Draft, text: str) -> Taken:
         return "unread"
     draft.change(SettingsKept(replace(draft.client, starts=on)))
     return "settled"
-
-
-def next_of_its_name(said: str, today: date) -> date | None:
-    """Return the day that "next Friday" can be at the earliest; it is said back with its date."""
-    found = _NEXT_WEEKDAY.fullmatch(said)
-    if found is None:
-        return None
-    week = [today + timedelta(days=ahead) for ahead in range(1, 8)]
-    return next(day for day in week if f"{day:%A}".casefold() == found["day"])
 
 
 def first_days(draft: Draft) -> tuple[str, ...]:
@@ -256,14 +265,6 @@ def first_workout(draft: Draft) -> dict[str, Any]:
     return {"workout": coming.workout if coming else None}
 
 
-_NEXT_WEEKDAY = re.compile(
-    r"(?:(?:i )?(?:start|begin) )?(?:on )?next (?P<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day)"
-)
-AT_ONCE = re.compile(
-    r"(?:today|now|right now|straight away|right away|as soon as possible|asap|at once|immediately|"
-    r"whenever(?: you like)?|any ?time|any day|as soon as i can)"
-    r"(?: please| if possible| then)?"
-)
 ALL_BUT = re.compile(
     r"(?:i have |i've got |we have )?(?:all|everything|it all)(?: of it| there is)? "
     r"(?:but|except|apart from|besides|bar|other than)(?: for)?(?: no)? (?:an? |the )?"
@@ -274,15 +275,26 @@ PARTS = re.compile(r"[,;.!\n]+(?: ?(?:and|but|well|though|only))? |\s(?:but|thou
 CHANGED_MIND = re.compile(r"\b(?:no,? wait|wait|actually|i mean|sorry|make that)\b[, ]*")
 """What comes after these takes the place of what came before."""
 
+AFTER_THANKS = re.compile(r",? (?:thanks|thank you|please)$")
 NO_REMINDERS = frozenset(
     {"no reminders", "no reminder", "none", "never", "don't remind me", "do not remind me", "no thanks"}
     | {"i don't need reminders", "i don't want reminders", "no need", "not at all", "without"}
 )
 ALL_AT_HAND = re.compile(
-    r"(?:yes,? |i have |i've got |i go to |i train (?:in|at) )*(?:(?:an? |the |my )?(?:full |usual |normal |"
-    r"commercial |big |good )*gym|all(?: of it| there)?|everything(?: there is)?|it all|"
-    r"the usual(?: stuff| things| machines)?|yes)"
+    r"(?=.*\b(?:gym|gyms|fitness cent(?:re|er)|leisure cent(?:re|er)|all|everything|lot|usual|stuff|yes|"
+    r"whatever)\b)"
+    r"(?!.*\b(?:home|hotel|garage)\b)"
+    r"(?:(?:yes|i|we|it|they|there|my|our|the|a|an|has|have|'ve|i've|we've|got|go|train|to|in|at|is|are|"
+    r"be|should|"
+    r"full|fully|usual|normal|commercial|big|large|good|proper|regular|standard|local|well|equipped|"
+    r"equipment|"
+    r"ordinary|gym|gyms|chain|fitness|leisure|cent(?:re|er)|membership|member of|all|of|everything|you|"
+    r"you'd|need|"
+    r"expect|whatever|lot|stuff|things|machines|weights|nothing special|just|that's needed|with|"
+    r"pretty much|and|"
+    r"access)[ ,.]*)+"
 )
+"""That all is there, in whatever words; a home or a hotel seldom has all."""
 MOST_CHOICES = 4
 
 STEPS: tuple[Step, ...] = (

@@ -50,6 +50,7 @@ _UNIT = re.compile(
     r"(?:better|fine|nicer|easier)(?: for me| after all| actually)*"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
+_SYSTEMS: dict[str, Unit] = {"metric": "kg", "imperial": "lb"}
 _NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = re.compile(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
@@ -310,6 +311,7 @@ def set_zone(draft: Draft, zone: str) -> None:
 
 def unit_named(said: str) -> Unit | None:
     """Return the one unit that plain words name; None where they name none or both."""
-    found = {word for word in re.findall(r"[a-z]+", said) if word in _UNITS}
-    units: set[Unit] = {"kg" if word.startswith("k") else "lb" for word in found}
+    words = re.findall(r"[a-z]+", said)
+    units: set[Unit] = {"kg" if word.startswith("k") else "lb" for word in words if word in _UNITS}
+    units |= {_SYSTEMS[word] for word in words if word in _SYSTEMS}
     return units.pop() if len(units) == 1 and not _NOT.search(said) else None
