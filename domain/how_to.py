@@ -30,7 +30,7 @@ def how_tos() -> tuple[HowTo, ...]:
 
 def how_to_asked(text: str) -> HowTo | None:
     """Return what `text` as a whole asks about writing here; None where it asks something else."""
-    message = short_message(text)
+    message = short_message(text, how_tos)
     if message is None:
         return None
     return next((each for each in how_tos() if any(way.at(message, 0) for way in each.asked)), None)

@@ -98,7 +98,7 @@ def _one_line(text: str) -> str:
 
 def later_of(text: str) -> Later | None:
     """Return when `text` as a whole wants to be reminded once more; None where it is no such wish."""
-    message = short_message(text)
+    message = short_message(text, _patterns)
     if message is None:
         return None
     for how, pattern in _patterns():

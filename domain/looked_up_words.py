@@ -286,7 +286,7 @@ def look_ups(text: str) -> tuple[Asked, ...]:
 
     Whether its pieces name an exercise or a day is not known here.
     """
-    message = short_message(text)
+    message = short_message(text, _patterns)
     if message is None:
         return ()
     hits = ((kind, pattern.at(message, 0)) for kind, pattern in _patterns())

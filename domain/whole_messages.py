@@ -4,6 +4,7 @@ Several ways to say a thing stand one a line; a line that begins with a plus goe
 """
 
 import re
+from collections.abc import Callable
 
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Pattern
@@ -41,7 +42,13 @@ def wholes(text: str, **lists: str) -> tuple[Pattern, ...]:
     )
 
 
-def short_message(text: str) -> Message | None:
-    """Return `text` as words and signs; None where it is too long for any of these."""
+def short_message(text: str, made: Callable[[], object] | None = None) -> Message | None:
+    """Return `text` as words and signs; None where it is too long for any of these.
+
+    A message knows only the patterns that there were before it: those `made` as they are first asked for are
+    made here, or the first message after a start would have none of them.
+    """
+    if made is not None:
+        made()
     message = message_of(text) if len(text) <= MOST_LETTERS else None
     return message if message is not None and len(message.tokens) <= LONGEST else None

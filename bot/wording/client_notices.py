@@ -28,6 +28,7 @@ from bot.wording.days import (
     turn_taken_words,
     which_sets_words,
     workout_done_words,
+    zone_later_words,
 )
 from bot.wording.eagerness import more_than_asked
 from bot.wording.equipment import equipment_words
@@ -278,9 +279,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "when later": "When shall I remind you? Say «in 30 minutes» or «again at 6 pm», or move it.",
     "too late today": "That is no longer today. Shall I move it to tomorrow?",
     "name kept": filled("All right, {name} it is."),
-    "zone later": filled(
-        "Have a good trip. Once you are there, say «I'm in {place}», and I go by the clocks there."
-    ),
+    "zone later": zone_later_words,
     "unit kept": filled("Plain numbers are {unit} from now on. What is recorded stays as you said it."),
     "body mass unlikely": filled(
         "I may have misread {mass}. Say it as «I weigh 72 kg» or «I weigh 11 stone 5»."

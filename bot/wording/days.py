@@ -72,7 +72,7 @@ def moved_words(facts: Facts, _reader: Reader) -> str:
     """Say on which day a workout is now, and where that is early, what the coach has set."""
     moved = f"{bold(str(facts['workout']))} is now on {day_words(str(facts['on']))}."
     if not facts.get("rest_until"):
-        if not facts.get("own_day"):
+        if not (facts.get("own_day") or (facts.get("in_its_place") and facts.get("next"))):
             return f"{moved} Nothing is lost."
         next_on = day_words(str(facts["next_on"]))
         return f"{moved} Nothing is lost; {bold(str(facts['next']))} is then on {next_on}{_for_rest(facts)}."
@@ -126,6 +126,20 @@ def rest_day_words(facts: Facts, _reader: Reader) -> str:
     return f"Nothing is planned {f'on {days}' if days else 'today'}." + coming_words(facts, " Next is")
 
 
+def zone_later_words(facts: Facts, _reader: Reader) -> str:
+    """Say how the clocks of another place come to be gone by; of a return home, what is until then."""
+    place = escape(str(facts["place"]))
+    if facts.get("until"):
+        until = day_words(str(facts["until"]))
+        return (
+            f"Good to know. Until {until} all goes on as it stands, by the clocks of {place}. If you do not "
+            "train until then, tap below and I keep quiet; if you train elsewhere, say where, as «I'm in "
+            "Lisbon»."
+        )
+    back = " back" if facts.get("back") else ""
+    return f"Have a good trip{back}. Once you are there, say «I'm in {place}», and I go by the clocks there."
+
+
 def next_day_words(facts: Facts, _reader: Reader) -> str:
     """Say when the next workout is."""
     days = int(facts.get("days") or 0)
@@ -138,10 +152,14 @@ def next_day_words(facts: Facts, _reader: Reader) -> str:
 def comes_later_words(facts: Facts, _reader: Reader) -> str:
     """Say when a workout comes, where another comes before the day for which it was wanted."""
     workout, first = bold(str(facts["workout"])), bold(str(facts["first"]))
-    return (
-        f"{first} comes first, on {day_words(str(facts['first_on']))}, then {workout} on "
-        f"{day_words(str(facts['on']))}. I have moved nothing."
-    )
+    on, first_on, wanted = day_words(str(facts["on"])), day_words(str(facts["first_on"])), facts.get("wanted")
+    if facts.get("as_said"):
+        return f"{workout} is on {on}, as you say. Before it comes {first}, on {first_on}."
+    moved = f"{first} comes first, on {first_on}, then {workout} on {on}. I have moved nothing"
+    if wanted is None:
+        return f"{moved}."
+    today = escape(f"{str(facts['workout']).lower()} today")
+    return f"{moved}: each has its own day. On {day_words(str(wanted))} say «{today}», and you have it then."
 
 
 def days_ahead_words(facts: Facts, _reader: Reader) -> str:

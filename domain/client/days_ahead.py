@@ -1,5 +1,6 @@
 """Answers about the days to come: the next workout and its day, the week, and whether to train early."""
 
+import re
 from datetime import timedelta
 
 from domain.actions import Words
@@ -23,7 +24,7 @@ CANNOT_TODAY = "can't today"
 
 def take_days_asked(draft: Draft, text: str) -> bool:
     """Answer a question about the days to come; return whether it was one."""
-    asked = days_asked(text)
+    asked = days_asked(text) or days_asked(question_of(text))
     if text == WAITS and not draft.memory.barred:
         note_missed(draft)
         return True
@@ -51,6 +52,20 @@ def take_days_asked(draft: Draft, text: str) -> bool:
     else:
         say_whether(draft, coming, text)
     return True
+
+
+_ASKS_LAST = re.compile(
+    r"(?P<before>[^\d]{2,50}?)[,.!:;\u2013-]*\s(?P<asked>(?:can|could|may|shall|should) (?:i|we) .{3,50}|"
+    r"(?:is it )?ok(?:ay)? (?:to|if) .{3,50})",
+    re.IGNORECASE,
+)
+_NO_REASON = re.compile(r"\b(?:not|no|if|when|what|how|why|which|coach|ask|n't)\b|n't\b", re.IGNORECASE)
+
+
+def question_of(text: str) -> str:
+    """Return the question at the end of a message that begins with its reason: "bored, can I train today"."""
+    found = _ASKS_LAST.fullmatch(" ".join(text.split()))
+    return found["asked"] if found and not _NO_REASON.search(found["before"]) else ""
 
 
 def say_when(draft: Draft, coming: Due) -> None:

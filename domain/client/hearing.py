@@ -210,7 +210,9 @@ def hear_text(draft: Draft, text: str) -> Understood:
     )
     if not hurts and not is_of_earlier and take_typed(draft, text, reading.names):
         return Understood("an answer", reading)
-    if not hurts and (rest := take_settings(draft, text, has_sets=bool(reading.sets))) is not None:
+    has_sets, goes_away = bool(reading.sets), "pause" in reading.wants
+    rest = None if hurts else take_settings(draft, text, has_sets=has_sets, goes_away=goes_away)
+    if rest is not None:
         hear_rest(draft, rest)
         return Understood("a setting", reading)
     if not hurts and (asked_for := take_request(draft, text, reading)) is not None:

@@ -16,7 +16,15 @@ _ODD = (
 _FEELS_ODD = re.compile(
     rf"\b{_PART} (?:feels?|feel|felt|is|are|was|seems?|feeling)"
     rf"(?: (?:a|bit|little|kind|sort|of|still|really|just|so))* {_ODD}\b"
+    rf"|\b{_PART.replace('<part>', '<speaks>')}(?:'s|s)?"
+    r"(?: (?:is|are|was|were|has been|have been|keeps?|started|a|bit|little|really|still))*"
+    r" (?:talking to me|talking|complain(?:s|ed|ing)?|grumbl(?:es|ed|ing)|moan(?:s|ed|ing)|niggl(?:es|ed|"
+    r"ing|y)|"
+    r"(?:playing|acting|plays|played|acted) up|making itself (?:known|felt)|letting me know|not happy|"
+    r"unhappy|"
+    r"giving me (?:grief|trouble|jip|gyp|a hard time)|misbehaving|protesting)\b"
 )
+"""What is said of a part that feels other than usual, or as if it spoke; whether it hurts is not said."""
 DOES_NOT_HURT = Words(text="It does not hurt", once=True)
 _NO_PAIN = re.compile(
     r"(?:no,? )?(?:it|that|this) (?:does not|doesn't|doesnt) (?:really )?hurt(?: at all| though| really)*|"
@@ -73,7 +81,8 @@ def say_of_odd_feeling(draft: Draft, text: str) -> bool:
     found = _FEELS_ODD.search(said)
     if found is None:
         return False
-    hurts = f"my {found['part']} hurt" + ("" if found["part"].endswith("s") else "s")
+    part = found["part"] or found["speaks"]
+    hurts = f"my {part} hurt" + ("" if part.endswith("s") else "s")
     draft.notice("feels odd", hurts=hurts, coach=draft.client.coach.name)
     draft.offer(Words(text=hurts.capitalize(), once=True), DOES_NOT_HURT)
     return True

@@ -24,6 +24,7 @@ from domain.client.plans import (
 )
 from domain.client.rotation import Due, due, under_way
 from domain.client.week import week_of
+from domain.planned import Swapped
 from domain.reading import days_in_doubt, days_to_come
 
 LOOKS_AHEAD = timedelta(days=35)
@@ -126,26 +127,53 @@ def take_planned(draft: Draft, name: str, text: str) -> bool:
 def plan_on(draft: Draft, name: str, day: date, *, in_its_place: bool = False) -> None:
     """Move the workout `name` to that day, where no other comes before it, or it is to take its place.
 
-    Else it is said when it comes, and offered to let it take that place; in a week with a workout of its own
-    on each day it is only said.
+    Else it is said when it comes, and offered to let it take that place. In a week with a workout of its own
+    on each day two can change places; for any other day it is said how to have it then.
     """
     coming = due(draft.state, draft.today)
     own = next((each for each in _days_ahead(draft) if each.workout == name), coming)
     if coming is None or own is None:
         say_nothing_planned(draft)
-    elif own.on == day or (name != coming.workout and week_of(draft) is not None):
+    elif own.on == day and name == coming.workout:
         say_when(draft, own)
-    elif name != coming.workout and coming.on < day and not in_its_place:
-        draft.notice(
-            "comes later",
-            workout=name,
-            on=own.on.isoformat(),
-            first=coming.workout,
-            first_on=max(coming.on, draft.today).isoformat(),
-        )
+    elif name != coming.workout and week_of(draft) is not None:
+        if not (own.on != day and change_places(draft, own, coming, day)):
+            say_comes_later(draft, own, coming, as_said=own.on == day, wanted=day)
+    elif name != coming.workout and (own.on == day or (coming.on < day and not in_its_place)):
+        say_comes_later(draft, own, coming, as_said=own.on == day)
+        if own.on == day:
+            return
         draft.offer(Words(text=f"{name} on {day:%A} {day.day} {day:%B} first", once=True))
     else:
         put_off(draft, day, next_one=True, instead=name)
+
+
+def change_places(draft: Draft, own: Due, coming: Due, day: date) -> bool:
+    """Let a workout of the week be done on the next one's day, and that one on its own; return whether they
+    can change places so."""
+    memory = draft.memory
+    is_as_it_stands = memory.owed is None and memory.moved_to is None and memory.swapped is None
+    is_same_week = own.on.isocalendar()[:2] == coming.on.isocalendar()[:2]
+    if not is_as_it_stands or not is_same_week or day != coming.on or coming.on < draft.today:
+        return False
+    draft.remember(swapped=Swapped(on=own.on, workout=coming.workout))
+    put_off(draft, day, next_one=True, instead=own.workout)
+    return True
+
+
+def say_comes_later(
+    draft: Draft, own: Due, coming: Due, *, as_said: bool, wanted: date | None = None
+) -> None:
+    """Say when a workout comes, and which before it; for the day `wanted` in a fixed week, how to have it."""
+    draft.notice(
+        "comes later",
+        workout=own.workout,
+        on=own.on.isoformat(),
+        first=coming.workout,
+        first_on=max(coming.on, draft.today).isoformat(),
+        as_said=as_said,
+        wanted=wanted.isoformat() if wanted else None,
+    )
 
 
 def show(draft: Draft, name: str) -> None:
@@ -226,7 +254,8 @@ def _is_wanted(name: str, names: Sequence[str]) -> re.Pattern[str]:
     other = "(?:" + "|".join(_called(each) for each in names if each != name) + ")"
     instead = rf"(?: (?:instead|rather)(?: (?:of|than) (?:{other}|it|that|this))?| before {other})?"
     return re.compile(
-        rf"{_ASKING}{_DO} {called}{_WHEN}{instead}{_WHEN}"
+        rf"(?:{_ASKING}{_DO} )?{called} (?:today|tonight|now|this (?:morning|evening|afternoon))"
+        rf"|{_ASKING}{_DO} {called}{_WHEN}{instead}{_WHEN}"
         rf"|(?:rather )?{called}(?: first| instead(?: of {other})?| before {other}){_WHEN}"
         rf"|{_ASKING}{_SWAP} {other} (?:with|for) {called}(?: around| over)?{_WHEN}"
     )

@@ -175,6 +175,7 @@ def put_off(draft: Draft, to: date | None, *, next_one: bool = False, instead: s
             "moved",
             workout=coming.workout,
             on=day.isoformat(),
+            in_its_place=instead is not None,
             rest_until=early.isoformat() if early else None,
             coach=draft.client.coach.name,
             rest_days=rest_days(draft),

@@ -18,7 +18,7 @@ from domain.clock_words import clock_of
 from domain.equipment import default_equipment
 from domain.outcome import SettingsKept
 from domain.places import offset_at, offset_of, zone_at, zones_of
-from domain.reading import read
+from domain.reading import days_to_come, read
 from domain.staying_words import is_back, stays
 from domain.units import Unit, convert
 
@@ -66,11 +66,14 @@ _SURELY_WHERE = re.compile(
 """What says where somebody is, whether the place is known or not."""
 _TRIP = re.compile(
     r"(?:(?:i|we) (?:fly|travel)|"
-    r"(?:i'm|im|i am|we're|we are)(?: off)? (?:flying|going|travelling|traveling|moving|heading|off)) to "
+    r"(?:(?:i'm|im|i am|we're|we are) )?(?:off )?(?:flying|going|travelling|traveling|moving|heading|"
+    r"off)) to "
     r"(?P<place>[a-zà-ÿ .'-]{2,40}?)"
     r"(?: (?:today|tonight|tomorrow|soon|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))*|"
-    r"(?:i'll|i will|we'll) be in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
-    r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next) \w+|in \w+ \w+|for \w+ \w+))+"
+    r"(?:(?:i'll|i will|we'll) be |(?:i'm |im |i am |we're |we are )?(?=back\b))(?P<back>back (?:home )?)?"
+    r"in (?P<there>[a-zà-ÿ .'-]{2,40}?)"
+    r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next|from|by) (?:the )?\w+(?: \w+)?|in \w+ \w+|"
+    r"for \w+ \w+))+"
 )
 _TIME_HERE = re.compile(
     r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
@@ -138,7 +141,7 @@ def take_setting(draft: Draft, text: str) -> bool:
         or take_illness(draft, said, text)
     ):
         return True
-    return take_zone(draft, said)
+    return take_trip(draft, said) or take_zone(draft, said)
 
 
 def take_return(draft: Draft, said: str) -> bool:
@@ -198,12 +201,26 @@ def take_unit(draft: Draft, said: str) -> bool:
     return unit is not None
 
 
-def take_zone(draft: Draft, said: str) -> bool:
-    """Change the zone where `said` is just a place or the time there; return whether it did."""
+def take_trip(draft: Draft, said: str) -> bool:
+    """Say how to tell of another place once there, where `said` is just of going there; return if so."""
     trip = _TRIP.fullmatch(said)
     if trip and zones_of(place := trip["place"] or trip["there"]):
-        draft.notice("zone later", place=place.title())
+        is_home = trip["back"] is not None and draft.client.zone in zones_of(place)
+        ahead = [day for day in days_to_come(said, draft.local) if day > draft.today] if is_home else []
+        draft.notice(
+            "zone later",
+            place=place.upper() if len(place) == 2 else place.title(),
+            back=trip["back"] is not None,
+            until=ahead[0].isoformat() if ahead else None,
+        )
+        for on in ahead[:1]:
+            draft.offer(Words(text=f"Away till {on:%A} {on.day} {on:%B}", once=True))
         return True
+    return False
+
+
+def take_zone(draft: Draft, said: str) -> bool:
+    """Change the zone where `said` is just a place or the time there; return whether it did."""
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
     zones = zones_said(draft, found["place"]) if found else ()
     is_where = found is not None and (clock_of(found["place"]) is not None or _SURELY_WHERE.match(said))

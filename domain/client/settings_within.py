@@ -7,7 +7,7 @@ from domain.client.draft import Draft
 from domain.client.equipping import take_equipment
 from domain.client.later import take_later
 from domain.client.sentences import sentences
-from domain.client.settings import plainly, take_hour, take_return, take_unit, take_zone
+from domain.client.settings import plainly, take_hour, take_return, take_trip, take_unit, take_zone
 from domain.later_words import later_of
 
 _BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
@@ -22,9 +22,10 @@ MOST_ALONE = 2
 """So many parts are needed for a setting to be said beside something else."""
 
 
-def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
+def take_settings(draft: Draft, text: str, *, has_sets: bool, goes_away: bool) -> str | None:
     """Change the hour, the place and the unit that parts of `text` say, the equipment that sentences of it
     say, and end a pause; beside sets, a unit is theirs alone.
+    Where somebody `goes_away` without training, a trip is told of by that.
 
     Return what else it says, empty where that is nothing; None where no part of it is a setting, or all of it
     may be one.
@@ -37,6 +38,8 @@ def take_settings(draft: Draft, text: str, *, has_sets: bool) -> str | None:
     if len(left) == len(told) and len(parts) < MOST_ALONE:
         return None
     takes: list[Callable[[Draft, str], bool]] = [take_hour, take_zone]
+    if not goes_away:
+        takes.append(take_trip)
     if draft.memory.is_away and not _NOT_YET.search(text.casefold()):
         takes.append(take_return)
     if not has_sets:

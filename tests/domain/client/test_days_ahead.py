@@ -61,7 +61,15 @@ def test_a_plan_ahead_knows_of_what_was_moved() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["train early?", "can I train today?", "I want to train today", "may I train a day early"]
+    "text",
+    [
+        "train early?",
+        "can I train today?",
+        "I want to train today",
+        "may I train a day early",
+        "bored can i train today",
+        "free all day, could I train today?",
+    ],
 )
 def test_too_early_the_coach_s_rest_is_said_and_the_client_decides(text: str) -> None:
     life = Life()

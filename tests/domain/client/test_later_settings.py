@@ -64,6 +64,10 @@ SAID_BACK = {
     "it's 17:00 here": "where it is 17:00",
     "I'm flying to Tokyo tomorrow": "«I'm in Tokyo»",
     "I'll be in Lisbon next week": "«I'm in Lisbon»",
+    "flying to LA tonight": "«I'm in LA»",
+    "heading to Tokyo tomorrow": "«I'm in Tokyo»",
+    "I'm back in Amsterdam on the 14th": "Until Saturday 14 March all goes on as it stands",
+    "back in Lisbon on Friday": "Have a good trip back. Once you are there, say «I'm in Lisbon»",
     # equipment
     "I sold my dumbbells": "You have no bench or dumbbells. Cable curl takes the place of Hammer curl",
     "I have no leg press any more": "no bench or leg press",

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from domain.parts import Notice, Part
+from domain.parts import Notice, Part, Reminder
 from tests.domain.client.people import Life, at, kinds, noor
 
 THREE = """\
@@ -73,9 +73,41 @@ def test_what_is_not_in_turn_is_said_to_come_later_and_can_be_put_first(text: st
     assert life.state.memory.moved_to is None
 
 
-def test_in_a_week_with_its_own_workouts_the_day_of_the_named_one_is_said() -> None:
-    said = notice(Life(noor(WEEK)).says("I want to do legs on Friday", at(2, 9)))
-    assert (said.topic, said.facts["workout"], said.facts["on"]) == ("next day", "Legs", "2026-03-07")
+@pytest.mark.parametrize(
+    ("text", "as_said"),
+    [("I want to do legs on Friday", False), ("legs on Thursday", False), ("legs on Saturday", True)],
+)
+def test_in_a_week_with_its_own_workouts_it_is_said_when_the_named_one_comes(
+    text: str, as_said: bool
+) -> None:
+    life = Life(noor(WEEK))
+    said = notice(life.says(text, at(2, 9)))
+    assert (said.topic, said.facts["workout"], said.facts["on"]) == ("comes later", "Legs", "2026-03-07")
+    assert (said.facts["first"], said.facts["as_said"]) == ("Pull", as_said)
+    assert life.state.memory.moved_to is None
+
+
+def test_in_a_week_with_its_own_workouts_two_change_places() -> None:
+    life = Life(noor(WEEK))
+    life.says("row 60x9, curls 14x10", at(2, 9))
+    said = notice(life.says("legs on Wednesday", at(3, 9)))
+    assert (said.topic, said.facts["workout"], said.facts["on"]) == ("moved", "Legs", "2026-03-04")
+    assert (said.facts["next"], said.facts["next_on"]) == ("Push", "2026-03-07")
+    plan = [part.workout for part in life.passes_to(at(4, 20)) if isinstance(part, Reminder)]
+    life.says("goblet squat 20x10", at(4, 20))
+    plan += [part.workout for part in life.passes_to(at(9, 20)) if isinstance(part, Reminder)]
+    assert plan == ["Legs", "Push", "Pull"]
+    again = Life(noor(WEEK))
+    again.says("row 60x9, curls 14x10", at(2, 9))
+    again.says("legs on Wednesday", at(3, 9))
+    again.says("undo", at(3, 9))
+    assert (again.state.memory.moved_to, again.state.memory.swapped) == (None, None)
+
+
+@pytest.mark.parametrize("text", ["legs today", "Legs tonight!", "leg day today"])
+def test_a_workout_is_had_today_by_its_name_and_the_day(text: str) -> None:
+    parts = Life(noor(WEEK)).says(text, at(3, 9))
+    assert kinds(parts) == ["out of turn", "plan"]
 
 
 def test_a_question_after_a_day_moves_nothing() -> None:
