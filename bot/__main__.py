@@ -2,15 +2,16 @@
 
 import gc
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 
 from bot.faults import OperatorFault
 from bot.worked_out import keep_between_runs
 
 NEW_OBJECTS = 20_000
-"""How many come before it is looked which of them nobody needs: next to none of those that a start makes, and
-looking through them often would take a tenth of it."""
+"""How many come before it is looked which of them nobody needs: looking more often takes long, and finds next
+to none."""
 
 
 def main() -> None:
@@ -21,7 +22,8 @@ def main() -> None:
         status = _at_once(sys.argv[1:])
         if status is not None:
             sys.exit(status)
-        from bot.command_line import app
+        with _loading():
+            from bot.command_line import app
 
         app()
     except OperatorFault as fault:
@@ -41,7 +43,8 @@ def _at_once(arguments: Sequence[str]) -> int | None:
     """
     match arguments:
         case ["chat", "--roster", roster] if not roster.startswith("-"):
-            from bot.commands.chat import chat_command
+            with _loading():
+                from bot.commands.chat import chat_command
 
             return chat_command(None, Path(roster))
         case ["read", "--jsonl"]:
@@ -50,9 +53,21 @@ def _at_once(arguments: Sequence[str]) -> int | None:
             pass
         case _:
             return None
-    from bot.commands.read import read_command
+    with _loading():
+        from bot.commands.read import read_command
 
     return read_command(text, jsonl=text is None)
+
+
+@contextmanager
+def _loading() -> Iterator[None]:
+    """Let what is loaded within stay for good, and never look through it for what nobody needs any more."""
+    gc.disable()
+    try:
+        yield
+    finally:
+        gc.freeze()
+        gc.enable()
 
 
 if __name__ == "__main__":

@@ -6,17 +6,17 @@ those: then a load may have a comma before its decimals.
 """
 
 import csv
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from functools import cache
 
 from bot.journal_row import COLUMNS, NEEDED, BrokenRowError, set_of, with_point
 from domain.exercises import lookup
+from domain.expressions import Expression
 from domain.names import name_key
 from domain.sets import TrainingSet
 
-_LINE_END = re.compile(r"\r\n|\r|\n")
+_LINE_END = Expression(r"\r\n|\r|\n")
 
 
 @dataclass

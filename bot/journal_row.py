@@ -9,15 +9,16 @@ from decimal import Decimal
 from functools import cache
 
 from domain.exercises import describe
+from domain.expressions import Expression
 from domain.sets import LoadKind, TrainingSet, is_within_reason
 from domain.units import Unit
 
 COLUMNS = ("client", "date", "exercise", "load", "unit", "reps", "seconds")
 NEEDED = COLUMNS[:3]
 
-_NUMBER = re.compile(r"\+?\d{1,9}(?:\.\d{1,9})?", re.ASCII)
-_DECIMAL_COMMA = re.compile(r"\d+,\d+", re.ASCII)
-_DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
+_NUMBER = Expression(r"\+?\d{1,9}(?:\.\d{1,9})?", re.ASCII)
+_DECIMAL_COMMA = Expression(r"\d+,\d+", re.ASCII)
+_DAY = Expression(r"\d{4}-\d{2}-\d{2}", re.ASCII)
 _UNITS: dict[str, Unit] = {
     "": "kg",
     **dict.fromkeys(("kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"), "kg"),

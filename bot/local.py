@@ -25,6 +25,7 @@ from bot.play.show import INDENT, changes, enclosed_lines, formatted, named
 from bot.stage import NoSuchButtonError, NoSuchMessageError, NothingToEditError, Stage
 from bot.textfile import read_document
 from bot.wording.reader import listed
+from domain.expressions import Expression
 from persistence.outbox import Outgoing
 from persistence.store import Store
 
@@ -39,7 +40,7 @@ COMMANDS = """\
 :quit            leave\
 """
 
-_SPAN = re.compile(
+_SPAN = Expression(
     r"(?:(?P<count>\d{1,4}|an?|one) ?)?(?P<unit>minute|min|m|hour|h|day|d|week|w)s?", re.IGNORECASE
 )
 _SECONDS = {"m": 60, "h": 3600, "d": 86400, "w": 604800}

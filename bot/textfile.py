@@ -5,9 +5,9 @@ told in `domain.sheet`, not here.
 """
 
 import codecs
-import re
 from typing import Final
 
+from domain.expressions import Expression
 from domain.incoming import Document
 
 LIMIT_BYTES: Final = 256 * 1024
@@ -18,7 +18,7 @@ LIMIT_BYTES_OF_JOURNAL: Final = 4 * 1024 * 1024
 
 _JOURNALS: Final = (".csv", ".tsv", ".json")
 
-_CONTROL: Final = re.compile(r"[\x00-\x08\x0e-\x1f\x7f]")
+_CONTROL: Final = Expression(r"[\x00-\x08\x0e-\x1f\x7f]")
 """What no text holds, and nearly every other file does."""
 
 _WIDE_MARKS: Final = (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)

@@ -3,9 +3,9 @@
 What needs a coach, and what is planned, is told apart by `domain.reading`; a question of these is none of it.
 """
 
-import re
 from typing import Literal
 
+from domain.expressions import Expression
 from domain.joining_words import plainly
 
 Asked = Literal[
@@ -121,7 +121,7 @@ _QUESTIONS: dict[Asked, str] = {
     r"worry(?: about it)?|"
     r"ignore (?:that|it|me)|no matter)",
 }
-_COMPILED = {asked: re.compile(rf"{_LEAD}(?:{words}){_TAIL}") for asked, words in _QUESTIONS.items()}
+_COMPILED = {asked: Expression(rf"{_LEAD}(?:{words}){_TAIL}") for asked, words in _QUESTIONS.items()}
 
 LONGEST = 100
 """No question of these is longer. The house's own choice."""

@@ -4,12 +4,12 @@ It counts only where the body is the load. How often to ask, and what is taken w
 are the project's own rules; a stone is 14 pounds.
 """
 
-import re
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
 from typing import Literal
 
+from domain.expressions import Expression
 from domain.units import Unit, convert
 
 ASK_EVERY = timedelta(weeks=5)
@@ -42,7 +42,7 @@ _TAIL = (
     r"(?:now|today|this morning|at the moment|or so|ish|roughly|about|i think|i guess|these days|currently|"
     r"thanks|thank you|please)"
 )
-_TOLD = re.compile(
+_TOLD = Expression(
     rf"(?:(?P<lead>{_LEAD}) |(?P<mine>i'm|im|i am|weigh) |(?:it's|its|it is|that's|weight) )?(?:{_ABOUT} ?)*"
     rf"(?:(?P<stone>{_NUMBER})(?P<half> and a half)? ?(?:stones?|st)\b"
     rf"(?:,? ?(?:and )?(?P<pounds>\d{{1,2}}) ?(?:lbs?|pounds?)?)?"

@@ -5,6 +5,8 @@ from collections.abc import Iterator
 from datetime import time
 from typing import NamedTuple
 
+from domain.expressions import Expression
+
 _HOURS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _NUMBERS = {word: value for value, word in enumerate(_HOURS, start=1)} | {
     "quarter": 15,
@@ -18,36 +20,36 @@ _PART = (
     r"(?P<half>am|pm|a\.m\.?|p\.m\.?|in the (?:early )?(?:morning|afternoon|evening)|at night|tonight|"
     r"(?:every |each )?(?:mornings?|evenings?|afternoons?)|o'?clock)"
 )
-_OPENING = re.compile(
+_OPENING = Expression(
     r"(?:(?:please|ok|okay|well|yes|hi|and|so|um|maybe|about|around|at|it's|its|it is|it|is|now|"
     r"the time|time|"
     r"here|right|remind me|reminders?|me|let's say|say|make it|just|exactly|currently|by|to|for|"
     r"my time|that's|"
     r"around|roughly|i'd like|i would like|best)\b[,:]? ?)+"
 )
-_CLOSING = re.compile(
+_CLOSING = Expression(
     r"(?:[ ,]*\b(?:here|now|right now|please|thanks|thank you|is fine|is good|would be good|"
     r"would be fine|would be "
     r"great|o'?clock|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|every day|works|"
     r"works for me|is best|on training days|hours|hrs))+$"
 )
-_FIGURES = re.compile(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")
-_RUN_ON = re.compile(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
-_PAST = re.compile(
+_FIGURES = Expression(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")
+_RUN_ON = Expression(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
+_PAST = Expression(
     rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
     rf"(?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?"
 )
-_HALF = re.compile(rf"half (?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?")
+_HALF = Expression(rf"half (?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?")
 """In English, "half seven" is half past seven."""
-_IN_WORDS = re.compile(
+_IN_WORDS = Expression(
     rf"(?P<hour>{_WORD})(?:[ -](?P<minutes>thirty|fifteen|forty-five|twenty|forty|ten))?(?: ?{_PART})?"
 )
 _TENS = {"thirty": 30, "fifteen": 15, "forty-five": 45, "twenty": 20, "forty": 40, "ten": 10}
-_NOON = re.compile(r"\b(?:noon|mid ?day)\b")
+_NOON = Expression(r"\b(?:noon|mid ?day)\b")
 _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
 
 
-_ROUGHLY = re.compile(r"(?<=\w)-?ish\b")
+_ROUGHLY = Expression(r"(?<=\w)-?ish\b")
 
 
 class Clock(NamedTuple):
@@ -87,7 +89,7 @@ def clock_of(text: str) -> Clock | None:
     return None
 
 
-_BY = re.compile(
+_BY = Expression(
     r"(?P<much>an hour and a half|half an hour|a quarter of an hour|an hour|two hours|a (?:bit|little)|"
     r"(?P<count>\d{1,2}) ?(?P<unit>minutes?|mins?|hours?|h)) (?P<way>earlier|sooner|before|later|after)"
 )
@@ -115,14 +117,14 @@ def moved_clock(text: str, before: time) -> time | None:
     return time(at // 60, at % 60)
 
 
-_LATE_IN_THE_DAY = re.compile(
+_LATE_IN_THE_DAY = Expression(
     r"\b(?:after (?:work|dinner|supper|tea|school|lunch)|evenings?|afternoons?|tonight|"
     r"(?:home|back) from work|at night)\b"
 )
-_EARLY_IN_THE_DAY = re.compile(r"\b(?:mornings?|before (?:work|breakfast|school)|breakfast)\b")
+_EARLY_IN_THE_DAY = Expression(r"\b(?:mornings?|before (?:work|breakfast|school)|breakfast)\b")
 
 
-_PART_OF_DAY = re.compile(f"{_LATE_IN_THE_DAY.pattern}|{_EARLY_IN_THE_DAY.pattern}")
+_PART_OF_DAY = Expression(f"{_LATE_IN_THE_DAY.pattern}|{_EARLY_IN_THE_DAY.pattern}")
 
 
 def _in_its_half(clock: Clock, said: str) -> Clock:
@@ -149,7 +151,7 @@ def clock_in(text: str) -> Clock | None:
     return _in_its_half(clocks.pop(), said) if len(clocks) == 1 else None
 
 
-def _alone(pattern: re.Pattern[str], said: str) -> Iterator[re.Match[str]]:
+def _alone(pattern: Expression, said: str) -> Iterator[re.Match[str]]:
     """Give what a pattern finds between words; of plain figures, those that can be nothing but a time."""
     for each in pattern.finditer(said):
         start, end = each.span()

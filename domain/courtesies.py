@@ -1,19 +1,20 @@
 """Words that are only kind: thanks, yes, good night. They call for nothing but a kind word."""
 
-import re
 import unicodedata
 
-_WORD = re.compile(
+from domain.expressions import Expression
+
+_WORD = Expression(
     r"(?:thanks|thank|thx|ty|you|u|so|much|a|lot|ok|okay|k|kk|great|good|cool|nice|perfect|super|fine|sure|"
     r"yes|yep|yeah|no|nope|hi|hello|hey|morning|evening|night|bye|cheers|got|it|will|do|alright|all|right|"
     r"love|awesome|wow|lol|haha|see|ya|later|coach|for|the|aw+|ah+|oh+|very|kind|sweet|lovely|amazing|"
     r"brilliant|you're|youre|are|your|really|appreciate|appreciated|day|have|one|helpful|help|always|is|was|"
     r"that|that's|thats|glad|happy|please|friend|welcome|to|hear|me|my|too|\W*)"
 )
-_BETWEEN = re.compile(r"[\s.,!?]+")
+_BETWEEN = Expression(r"[\s.,!?]+")
 
 
-_THANKS = re.compile(r"\b(?:thanks|thank|thx|ty|cheers)\b")
+_THANKS = Expression(r"\b(?:thanks|thank|thx|ty|cheers)\b")
 
 
 def is_thanks(text: str) -> bool:

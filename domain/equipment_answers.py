@@ -11,30 +11,31 @@ from collections.abc import Iterator
 from domain.equipment import Equipment
 from domain.equipment_phrases import AND
 from domain.equipment_words import HAVING, of_same_use, told, without_others
+from domain.expressions import Expression
 from domain.names import name_words
 
-_CLAUSE = re.compile(
+_CLAUSE = Expression(
     r"[,;.!\n]+|\s(?:but|though|although|and(?= (?:no|not|without|i don't|we don't)\b))\s|\s-\s"
 )
-_ALL_BUT = re.compile(
+_ALL_BUT = Expression(
     r"\b(?:all|everything|everythin|it all|the lot|full gym)\b.*?\b(?:but|except|apart from|besides|bar|"
     r"other than|"
     r"minus|save|without|aside from)\b(?: for)?(?: no)?"
 )
-_DENIED = re.compile(
+_DENIED = Expression(
     r"\b(?:no|not|n't|none|without|never|missing|lack(?:s|ing)?|gone|broken|except|minus|neither|nor|"
     r"can't|cannot)\b"
     r"|n't\b"
 )
-_ONLY = re.compile(
+_ONLY = Expression(
     r"\b(?:only|just|nothing but|mostly|usually|that's (?:it|all)|that is (?:it|all)|all (?:that )?(?:i|"
     r"we)(?:'ve| have)"
     r"(?: got)?)\b"
 )
-_WHOLE_GYM = re.compile(
+_WHOLE_GYM = Expression(
     r"\b(?:everything|all of it|full(?:y)?|the lot|well[- ]equipped|it all|rest is|has all|everything else)\b"
 )
-_BESIDE = re.compile(
+_BESIDE = Expression(
     r"(?:a|an|the|some|my|our|and|with|have|i|we|i've|got|of|pair|pairs|set|two|one|three|few|couple|at|"
     r"in|home|"
     r"hotel|gym|gyms|only|just|small|little|own|adjustable|heavy|light|old|bench|benches|rack|racks|mat|"
@@ -45,12 +46,12 @@ _BESIDE = re.compile(
 """What stands beside the names in a list of all that there is, and changes nothing."""
 
 
-_BODY_ALONE = re.compile(
+_BODY_ALONE = Expression(
     r"(?:(?:i have |only |just |i've got )*(?:nothing|none|no equipment|my body ?weight|"
     r"my (?:own )?body|body ?weight)"
     r"(?: (?:only|alone|at all))*)"
 )
-_BEFORE_ITEM = re.compile(
+_BEFORE_ITEM = Expression(
     r"^(?:and |only |just |i have |i've got |we have |(?:i )?train (?:at home |in my \w+ )?with |at home |"
     r"some |an? |my |the |own |pair of )+"
 )

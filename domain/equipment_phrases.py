@@ -8,6 +8,7 @@ import re
 from decimal import Decimal
 from typing import NamedTuple
 
+from domain.expressions import Expression
 from domain.units import Unit, convert
 
 MASS = r"\d{1,3}(?:[.,]\d{1,3})?(?:kg|lb)?"
@@ -20,7 +21,7 @@ COUNTED = rf"{_COUNT}{MASS}'?s?(?: plates)?(?:{AND}{_COUNT}{MASS}'?s?(?: plates)
 LIST = rf"{_COUNT}?{MASS}'?s?(?: plates)?(?:{AND}{_COUNT}?{MASS}'?s?)*"
 PLURALS = rf"{_COUNT}?{MASS}'?s(?:{AND}{_COUNT}?{MASS}'?s)*"
 
-_ITEM = re.compile(
+_ITEM = Expression(
     r"(?:(?P<count>[a-z]+|\d{1,2}) ?(?:x ?)?(?P<pairs>pairs? of )?)??"
     r"(?P<number>\d{1,3}(?:[.,]\d{1,3})?)(?P<unit>kg|lb)?'?s?(?: plates)?"
 )
@@ -69,8 +70,8 @@ _HAVING_IT = (
 )
 _OF_A_GYM = r"(?:new|old|other|hotel|home)"
 _SIZE = r"(?:smallest|lightest|biggest|largest|heaviest)"
-_SAME: tuple[tuple[re.Pattern[str], str], ...] = tuple(
-    (re.compile(pattern), word)
+_SAME: tuple[tuple[Expression, str], ...] = tuple(
+    (Expression(pattern), word)
     for pattern, word in (
         (r"\b(?:dbs?|dum?bb?ells?)\b", "dumbbells"),
         (r"\b(?:discs?|disks?|plate)\b", "plates"),
@@ -121,16 +122,16 @@ _SAME: tuple[tuple[re.Pattern[str], str], ...] = tuple(
         (r"(?<=\d|g|b) to the (?=stack$|machine$|cable$)", " extra for the "),
     )
 )
-_OPENING = re.compile(
+_OPENING = Expression(
     r"(?:(?:ok|okay|hi|hey|hello|btw|fyi|by the way|so|well|also|and|note(?: that)?)[,:]? )+"
 )
-_CLOSING = re.compile(r"(?:,? (?:too|as well|now|at the moment|any ?more|available|to train with|please))+$")
-_ON_TOP = re.compile(r"\b(?:also|too|as well|now|bought|new)\b")
+_CLOSING = Expression(r"(?:,? (?:too|as well|now|at the moment|any ?more|available|to train with|please))+$")
+_ON_TOP = Expression(r"\b(?:also|too|as well|now|bought|new)\b")
 
-_HOLDING: tuple[tuple[str, re.Pattern[str]], ...] = (
+_HOLDING: tuple[tuple[str, Expression], ...] = (
     (
         "no ",
-        re.compile(
+        Expression(
             rf"{_WHO}{_ADVERBS} (?:have|has)(?: got)? no |{_WHO}'ve got no |"
             rf"(?:{_WHO}{_ADVERBS} )?(?:don't|doesn't|do not|does not) (?:have|own)(?: access to)?(?: any)? |"
             rf"{_WHO}(?:'ve| have)?{_ADVERBS} "
@@ -144,7 +145,7 @@ _HOLDING: tuple[tuple[str, re.Pattern[str]], ...] = (
     ),
     (
         "only ",
-        re.compile(
+        Expression(
             rf"{_WHO} (?:only have|only has|have only|has only|only own|own only) (?:got )?|"
             rf"{_WHO}(?:'ve| have| has) only got |{_WHO}'ve got only |"
             rf"all (?:that )?{_WHO}(?: have| has|'ve)(?: got)? (?:is|are) |"
@@ -153,7 +154,7 @@ _HOLDING: tuple[tuple[str, re.Pattern[str]], ...] = (
     ),
     (
         "have ",
-        re.compile(
+        Expression(
             rf"(?:now )?{_WHO}{_ADVERBS}(?:'ve| have| has)(?: got| bought)?{_ADVERBS} (?:access to )?|"
             rf"(?:now )?{_WHO}{_ADVERBS} (?:got|own|use|bought|train with|lift with|work with|can get) |"
             rf"{_WHO}(?:'m| am|'re| are) using |"

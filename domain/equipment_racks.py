@@ -1,6 +1,5 @@
 """What is said of dumbbells and stacks, in any order: from where to where, by which steps and half steps."""
 
-import re
 from decimal import Decimal
 from itertools import pairwise
 from typing import Literal
@@ -8,6 +7,7 @@ from typing import Literal
 from domain.equipment import Equipment, Listed, Steps, default_equipment
 from domain.equipment_phrases import MASS, Item, mass_of
 from domain.exercises import Implement, usual_steps
+from domain.expressions import Expression
 from domain.units import Unit
 
 Rack = Literal["dumbbells", "stack"]
@@ -20,8 +20,8 @@ HALF_STEP = (
     rf"(?:(?: of)? (?P<of>{MASS})'?s?)?(?: with (?:the |an? )?(?:small |little )?{_SMALL})?"
 )
 _TAIL = r"(?:steps?|jumps?|plates|at a time|(?:per|a|each) (?:plates|pin|step|time)|each|apart)"
-_CLAUSES: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
-    (name, re.compile(rf"(?:{pattern})(?=$|[ ,])"))
+_CLAUSES: tuple[tuple[str, Expression], ...] = tuple(
+    (name, Expression(rf"(?:{pattern})(?=$|[ ,])"))
     for name, pattern in (
         (
             "span",
@@ -51,7 +51,7 @@ _CLAUSES: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
         ("half step", HALF_STEP),
     )
 )
-_BETWEEN = re.compile(r"(?:,? ?(?:(?:and|with|plus|then) )+|[,:] ?| )")
+_BETWEEN = Expression(r"(?:,? ?(?:(?:and|with|plus|then) )+|[,:] ?| )")
 
 
 def usual_step(of: Implement, unit: Unit) -> Decimal:

@@ -14,6 +14,7 @@ from domain.equipment import Equipment, Plate, default_equipment
 from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
 from domain.equipment_racks import HALF_STEP, listed, with_clauses
 from domain.exercises import lookup
+from domain.expressions import Expression
 from domain.names import name_key, name_words
 from domain.units import Unit
 
@@ -33,22 +34,22 @@ _SIZES: dict[Unit, frozenset[Decimal]] = {
 """Sizes in which plates are sold, 0.25 to 50 kg and 0.25 to 100 lb: common practice, no source."""
 
 _NAME = r"(?!just|only)[a-z][a-z -]{2,30}?"
-_THING = re.compile(
+_THING = Expression(
     r"(?:barbell|bar|dumbbell|kettlebell|cable|machine|stack|rack|bench|band|plate|ring|rope|box|station)s?"
 )
 """The last word of what can be missing: no pain, time or question is equipment."""
 
-_BARE = re.compile(r"\W*no\b", re.IGNORECASE)
-_ANY_MORE = re.compile(
+_BARE = Expression(r"\W*no\b", re.IGNORECASE)
+_ANY_MORE = Expression(
     r"\b(?:any ?more|any longer|here|at (?:my|our|the) (?:gym|place|hotel))\b", re.IGNORECASE
 )
-_NEWS = re.compile(
+_NEWS = Expression(
     r"\b(?:now|again|back|finally|bought|new|got (?:an?|some|my|the)|there(?:'s| is) an?)\b", re.IGNORECASE
 )
-_IS_BACK = re.compile(
+_IS_BACK = Expression(
     r"(?P<thing>[a-z][a-z -]{2,30}?) (?:is|are) (?:back|there|repaired|fixed|working)(?: again)?"
 )
-_GONE = re.compile(
+_GONE = Expression(
     r"(?P<thing>(?!machine|stack|station|box|rope)[a-z][a-z -]{2,30}?) (?:is|are|was|were|has been|"
     r"have been|got) "
     r"(?:gone|broken|removed|taken away|sold|out of order|out of use|closed)|"
@@ -58,7 +59,7 @@ _GONE = re.compile(
 
 _LONGEST = 160
 _PARTS = tuple(
-    re.compile(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
+    Expression(rf"[.;\n]\s+|(?:,? and |, )(?=(?:{begins})\b)", re.I)
     for begins in (
         "the|my|our|no|only|just|i|we",
         "the|my|our|no|only|just|i|we|dumbbells?|dbs|plates|stacks?|bar|barbell|bands?|machines?|cables?",
@@ -116,7 +117,7 @@ def told(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Equipm
     return None
 
 
-_PLATES_FIRST = re.compile(
+_PLATES_FIRST = Expression(
     r"(?:new |more |small |smaller |little )+plates(?P<where>(?: at home| now| today)*)(?:,|:| -) ?"
     r"(?P<masses>\d[\d., and&kglbs]*?)(?: ones)?[.!]*$",
     re.IGNORECASE,
@@ -238,7 +239,7 @@ def _lacking(said: Said) -> Equipment | None:
     return said.equipment.model_copy(update={"lacking": (*known, *dict.fromkeys(things))})
 
 
-_QUALIFIED = re.compile(
+_QUALIFIED = Expression(
     r"^(?:(?:those|these|that|this|any|proper|real|free|decent|good|such|actual|of those) )+"
 )
 _STANDS = frozenset({"station", "stand", "tower", "frame", "bar", "handle", "rig"})
@@ -306,8 +307,8 @@ def _several(change: Change) -> Change:
     return lambda said: change(said) if len(said.items) > 1 else None
 
 
-_SENTENCES: tuple[tuple[re.Pattern[str], Change], ...] = tuple(
-    (re.compile(pattern), change)
+_SENTENCES: tuple[tuple[Expression, Change], ...] = tuple(
+    (Expression(pattern), change)
     for pattern, change in (
         (rf"(?:only )?plates{_ARE} (?P<list>{LIST})", _all_plates),
         (rf"only (?P<list>{LIST}) plates", _all_plates),

@@ -12,6 +12,7 @@ from typing import Any
 from pydantic import BaseModel
 
 from domain.actions import Action
+from domain.expressions import Expression
 from domain.incoming import (
     Document,
     Edited,
@@ -45,7 +46,7 @@ class Name:
         self.name = name
         words = {name, *(word for word in name.split() if len(word) >= SHORTEST_NAME)} - {""}
         listed = "|".join(re.escape(word.casefold()) for word in sorted(words, key=len, reverse=True))
-        self._words = re.compile(rf"(?<!\w)(?:{listed})(?!\w)") if words else None
+        self._words = Expression(rf"(?<!\w)(?:{listed})(?!\w)") if words else None
 
     def is_in(self, value: Any) -> bool:
         """Return whether any text within `value` (text, a model, plain JSON) has the name."""

@@ -17,7 +17,7 @@ from domain.verdict import Verdict
 
 
 class _Known(BaseModel):
-    model_config = ConfigDict(extra="allow")
+    model_config = ConfigDict(extra="allow", defer_build=True)
 
 
 class _Pain(_Known):

@@ -3,15 +3,16 @@
 Days that are said as in any other message are read elsewhere (`domain.reading`).
 """
 
-import re
 from datetime import date, timedelta
 
-_LEADING = re.compile(
+from domain.expressions import Expression
+
+_LEADING = Expression(
     r"^(?:(?:i'll|i will|i can|i'd like to|i would like to|i want to|can i|could i|let's|let me|please|"
     r"ok|okay|yes|"
     r"maybe|how about|what about|we can|best|so) )*(?:start(?:ing)?|begin(?:ning)?)(?: off)?(?: on)? (?=\w)"
 )
-_AT_ONCE = re.compile(
+_AT_ONCE = Expression(
     r"(?:today|tonight|now|right now|straight away|right away|as soon as possible|asap|at once|immediately|"
     r"whenever(?: you like)?|any ?time|any day|as soon as i can|let's (?:go|start|begin)|this (?:evening|"
     r"afternoon))"
@@ -28,15 +29,15 @@ _NUMBERS = {
     "six": 6,
     "ten": 10,
 }
-_IN_SO_MANY = re.compile(
+_IN_SO_MANY = Expression(
     rf"in (?P<many>\d{{1,2}}|{'|'.join(_NUMBERS)}) (?P<of>days?|weeks?)(?:'s? time)?(?: please| then)?"
 )
-_NEXT_WEEKDAY = re.compile(r"(?:on )?next (?P<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day)")
+_NEXT_WEEKDAY = Expression(r"(?:on )?next (?P<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day)")
 _WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _NAMED = (
-    (re.compile(r"(?:the )?day after tomorrow(?: please)?"), None, 2),
-    (re.compile(r"(?:(?:at|on|over) )?(?:the |this |next )?week-?end(?: please)?"), "saturday", 0),
-    (re.compile(r"(?:(?:from|the start of|early) )?next week(?: please)?"), "monday", 1),
+    (Expression(r"(?:the )?day after tomorrow(?: please)?"), None, 2),
+    (Expression(r"(?:(?:at|on|over) )?(?:the |this |next )?week-?end(?: please)?"), "saturday", 0),
+    (Expression(r"(?:(?:from|the start of|early) )?next week(?: please)?"), "monday", 1),
 )
 """How it is said, the weekday that it means, and after how many days at the earliest."""
 

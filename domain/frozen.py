@@ -6,4 +6,4 @@ from pydantic import BaseModel, ConfigDict
 class Frozen(BaseModel):
     """A value that cannot be changed and knows no fields but its own."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)

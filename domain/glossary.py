@@ -1,15 +1,15 @@
 """What words of the trade mean, for a client who asks. The terms stand in `glossary.toml`."""
 
-import re
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
+from domain.expressions import Expression
 from domain.joining_words import plainly
 
-_ASKED = re.compile(
+_ASKED = Expression(
     r"(?:(?:hi|hello|hey|ok|okay|so|and|sorry|please|but|coach|btw)[,:. ]+)*"
     r"(?:(?:can you |could you |please )*(?:tell me |explain )?what"
     r"(?: is meant by|'s meant by| do you mean by|'s|s| is| are| was| do| does)?|"

@@ -6,13 +6,14 @@ What is not clear is no answer: nobody is taken to agree, or to be of age, by a 
 import re
 from typing import Literal
 
+from domain.expressions import Expression
 from domain.reading.number_words import TEENS, TENS, UNITS
 
 ADULT_FROM = 18
 """Under this age in years a guardian has to agree. The house's own rule: what counts as adult differs by
 country."""
 
-_AGREES = re.compile(
+_AGREES = Expression(
     r"(?!(?:is|am|do|have) )"
     r"(?:(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|all|alright|right|fine|"
     r"great|perfect|good|cool|deal|happy|"
@@ -24,14 +25,14 @@ _AGREES = re.compile(
     r"\U0001f44d|✅)[ ,.!]*)+"
 )
 """Words that leave a yes a yes, in any order; no denial, condition or question is among them."""
-_CLEARLY = re.compile(
+_CLEARLY = Expression(
     r"\b(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|alright|all right|fine|"
     r"deal|of course|absolutely|certainly|"
     r"definitely|agreed?|agreeing|accept|accepted|i do|consent|i'm in|i am in|perfect|"
     r"(?:sounds|all) (?:good|great|cool)|(?:good|happy|cool) with|go (?:ahead|on|for it)|please do|"
     r"let's (?:go|start|begin|do))\b|\U0001f44d|✅"
 )
-_REFUSES = re.compile(
+_REFUSES = Expression(
     r"(?:no|nope|nah|n|no way|never|not really|not now|not yet|not today|later|maybe later|"
     r"stop|cancel|"
     r"no thanks?|no thank you|(?:i )?(?:don't|do not|dont|can't|cannot|won't) (?:agree|accept|consent|"
@@ -40,24 +41,24 @@ _REFUSES = re.compile(
     r"leave me alone)"
     r"(?:[ ,.!]+(?:thanks?|thank you|sorry|please|to (?:that|this)|with (?:that|this)|no))*"
 )
-_ABOUT: dict[str, re.Pattern[str]] = {
-    "stored": re.compile(
+_ABOUT: dict[str, Expression] = {
+    "stored": Expression(
         r"\b(?:stor\w+|sav\w+|kept|keep|data|information|record\w*|privacy|gdpr|collect\w*)\b"
     ),
-    "seen": re.compile(
+    "seen": Expression(
         r"\b(?:who (?:can )?(?:sees?|reads?|knows?)|shar\w+|see (?:it|this|my)|read (?:it|this|my))\b"
     ),
-    "leave": re.compile(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
-    "what": re.compile(
+    "leave": Expression(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
+    "what": Expression(
         r"\b(?:what (?:is|are|do|does|can) (?:this|you|it)|who are you|are you (?:a )?(?:robot|bot|"
         r"human|real|person)|"
         r"how does (?:this|it) work|medical|doctor|emergenc\w+)\b"
     ),
 }
-_WHO = re.compile(
+_WHO = Expression(
     r"\bwho (?:are|r) (?:you|u)\b|\bare you (?:an? )?(?:real |actual )?(?:robot|bot|human|person|ai)\b"
 )
-_ADULT = re.compile(
+_ADULT = Expression(
     r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
     r"(?:i'm |i am |im |yes,? |yep,? |yeah,? )*(?:an? )?(?:adult|grown[- ]?up|grown (?:man|woman|adult)|"
     r"of age|"
@@ -69,7 +70,7 @@ _ADULT = re.compile(
     r"lol|haha|"
     r"i'm afraid|unfortunately))*"
 )
-_MINOR = re.compile(
+_MINOR = Expression(
     r"(?:no|nope|n|not yet|not quite|nearly|almost|soon|"
     r"(?:no,? |i'm |i am |still )*(?:an? )?(?:minor|child|kid|teen(?:ager)?|under (?:18|eighteen|age)|"
     r"below (?:18|eighteen)|"
@@ -77,7 +78,7 @@ _MINOR = re.compile(
     r"old enough)(?: yet)?))"
     r"(?:[ ,.!]+(?:i am not|i'm not|sorry|not yet|yet|i'm under 18|i am under 18))*"
 )
-_AGE = re.compile(
+_AGE = Expression(
     r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
     r"hey|hello|i'm|i am|im|am|i have|i have got|my age is|age|aged|i just turned|i turned|turned|"
     r"just|already|only|turn|turning|will be|i'll be|"
@@ -87,25 +88,25 @@ _AGE = re.compile(
     r"yesterday|today|next month|next year|soon|in \w+|actually|"
     r"not \d+))*"
 )
-_AGE_IN_WORDS = re.compile(
+_AGE_IN_WORDS = Expression(
     rf"\b(?:(?P<tens>{'|'.join(TENS)})(?:[ -](?P<units>{'|'.join(UNITS)}))?|(?P<teens>{'|'.join(TEENS)}))\b"
 )
-_KIND_PICTURES = re.compile("[\U0001f600-\U0001f60a\U0001f642\U0001f44c\U0001f4aa\U0001f389\u263a\ufe0f]")
+_KIND_PICTURES = Expression("[\U0001f600-\U0001f60a\U0001f642\U0001f44c\U0001f4aa\U0001f389\u263a\ufe0f]")
 """Signs that make a yes no other than one."""
-_PICTURES = re.compile(r"[^\w\s'.,!?:+/-]")
+_PICTURES = Expression(r"[^\w\s'.,!?:+/-]")
 """Signs beside the words that say nothing, like a cake."""
-_NOT_YET = re.compile(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
+_NOT_YET = Expression(r"\b(?:nearly|almost|turning|next (?:month|year|week)|soon|in \w+)\b")
 
-_GUARDIAN = re.compile(
+_GUARDIAN = Expression(
     r"\b(?:(?:step|foster|grand)?-?(?:mother|mum|mom|mam|mama|father|dad|papa|parents?)|guardians?|"
     r"grandma|grandpa|aunt|"
     r"uncle|carer|foster (?:mother|father|parents?))\b"
 )
-_GUARDIAN_AGREES = re.compile(
+_GUARDIAN_AGREES = Expression(
     r"\b(?:agrees?|agreed|allows?|allowed|consents?|consented|approves?|approved|permits?|permission|"
     r"ok|okay|fine|happy|yes|lets|accepts?)\b"
 )
-_OPEN_STILL = re.compile(
+_OPEN_STILL = Expression(
     r"\b(?:no|not|n't|never|without|if|whether|when|once|will|would|could|should|may|might|maybe|"
     r"perhaps|later|tomorrow|"
     r"tonight|ask|asking|soon|yet|refuses?|against|away|doesn't|don't|dont|doesnt|won't|can't|isn't|"
@@ -119,10 +120,10 @@ BACK = frozenset(
 )
 """Words that take the answer before back."""
 
-_SPOKEN_SIGNS = re.compile(r"(?: (?:full stop|period|exclamation mark|comma))+$")
+_SPOKEN_SIGNS = Expression(r"(?: (?:full stop|period|exclamation mark|comma))+$")
 """Signs that a telephone has written out as words."""
 
-SKIP = re.compile(
+SKIP = Expression(
     r"(?:skip(?: it| this| that)?|pass|next|later|not now|(?:i )?(?:don't|dont|do not) know(?: yet)?|"
     r"no idea|not sure|"
     r"i'll tell you later)"
@@ -172,7 +173,7 @@ def age_of(text: str) -> Literal["adult", "minor"] | None:
     return "adult" if _ADULT.fullmatch(said) else None
 
 
-_BORN = re.compile(
+_BORN = Expression(
     r"(?:yes,? |i'm |i am |i was )*(?:born|year|from)?(?: in| of birth:?)?(?: \w+)? ?(?P<year>19\d\d|20\d\d)"
 )
 

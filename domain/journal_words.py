@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 
+from domain.expressions import Expression
 from domain.parts import FileKind
 
 _PLEASE = (
@@ -54,12 +55,12 @@ EVERYONE = frozenset(
 ) | frozenset({"my clients", "every client", "everything", "the whole roster", "my roster", "them all"})
 """Names that are nobody's, but mean all clients."""
 
-_OF_ALL = re.compile(
+_OF_ALL = Expression(
     rf"{_PLEASE}{_ASKS}?{_BEFORE}(?:all|every)(?: of)?(?: the| my)?(?: clients['’]?)? {_JOURNAL}{_AS}{_TAIL}"
 )
 
-_OF_CLIENT: tuple[tuple[re.Pattern[str], FileKind | None], ...] = tuple(
-    (re.compile(f"{_PLEASE}{way}{_TAIL}"), form)
+_OF_CLIENT: tuple[tuple[Expression, FileKind | None], ...] = tuple(
+    (Expression(f"{_PLEASE}{way}{_TAIL}"), form)
     for way, form in (
         (rf"{_ASKS}?{_THE}{_BEFORE}{_THE}{_JOURNAL} (?:of|for|from) (?P<name>.{{1,60}}?){_AS}", None),
         (rf"{_ASKS}?{_THE}{_BEFORE}(?P<name>.{{1,60}}?){_OWN} {_JOURNAL}{_AS}", None),
@@ -71,7 +72,7 @@ _OF_CLIENT: tuple[tuple[re.Pattern[str], FileKind | None], ...] = tuple(
 """Each way to ask, and the form that it means where none is named."""
 
 _OWN_JOURNAL = tuple(
-    re.compile(f"{_PLEASE}{way}{_TAIL}")
+    Expression(f"{_PLEASE}{way}{_TAIL}")
     for way in (
         rf"{_ASKS}{_BEFORE}(?:a copy of |all of )?(?:my|the|our) {_JOURNAL}{_AS}",
         rf"(?:my|the) (?:{_JOURNAL}|history|workouts|sets),? (?:as|in|into) (?:an? )?(?P<form>{_FORM})",

@@ -3,9 +3,9 @@
 To end the reminders is another matter ("stop"), and so is a pause: neither is taken for leaving.
 """
 
-import re
 from typing import Literal
 
+from domain.expressions import Expression
 from domain.joining_words import plainly
 
 Wish = Literal["leave", "export", "erase"]
@@ -24,7 +24,7 @@ _SMALL = (
 _MINE = rf"(?:(?:{_SMALL}) ){{0,8}}"
 _WHICH = r"(?: (?:about|on|of|that|which|you|i|me|have|keep|store|stored|kept|know|sent|from|here|to)){0,6}"
 _DATA = r"(?:data|account|information|info|profile|records?|messages|everything|chat history|details)"
-_LEAVE = re.compile(
+_LEAVE = Expression(
     rf"{_LEAD}(?:/?leave(?: (?:this|here|the bot|kilopost|you|you all))?|quit(?: (?:this|the bot|for good|"
     r"altogether))*|i quit|unsubscribe|sign off|sign me off|deregister|opt out|"
     r"(?:close|cancel|end|delete|remove|erase) (?:my |the )?(?:account|membership|profile)|"
@@ -33,14 +33,14 @@ _LEAVE = re.compile(
     r"(?:i(?:'m| am) )?(?:done|finished) with (?:this|you|the bot|it all)(?: for good)?)"
     rf"{_TAIL}"
 )
-_ERASE = re.compile(
+_ERASE = Expression(
     rf"{_LEAD}(?:be (?:erased|deleted|forgotten|removed|wiped)|"
     rf"/?(?:erase|delete|remove|wipe|destroy|clear|forget|scrub)(?: out)? "
     rf"(?:me(?: completely| entirely| altogether| from (?:here|this|the bot|your (?:database|records)))?|"
     rf"{_MINE}(?:{_DATA}|my (?:whole )?journal|(?:my )?history){_WHICH}))"
     rf"{_TAIL}"
 )
-_EXPORT = re.compile(
+_EXPORT = Expression(
     rf"{_LEAD}(?:/?export|/?download|/?my data|a copy of my data|"
     rf"/?(?:export|download|send|give|get|show|have|receive|see|extract|back up|backup)(?: me)?(?: back)? "
     rf"{_MINE}(?:data|personal information|everything you (?:have|keep|store|know)|"

@@ -3,10 +3,11 @@
 Only spelling lives here; which names there are is known elsewhere.
 """
 
-import re
 import unicodedata
 
-_WORD = re.compile(r"[^\W_]+")
+from domain.expressions import Expression
+
+_WORD = Expression(r"[^\W_]+")
 _APOSTROPHES = dict.fromkeys(map(ord, "'`\N{LEFT SINGLE QUOTATION MARK}\N{RIGHT SINGLE QUOTATION MARK}"))
 
 

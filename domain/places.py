@@ -13,9 +13,10 @@ from importlib.resources import files
 from zoneinfo import ZoneInfo, available_timezones
 
 from domain.clock_words import Clock
+from domain.expressions import Expression
 
-_LEADING = re.compile(r"^(?:(?:in|near|at|from|the|city of|close to|just outside|outside) )+")
-_OFFSET = re.compile(
+_LEADING = Expression(r"^(?:(?:in|near|at|from|the|city of|close to|just outside|outside) )+")
+_OFFSET = Expression(
     r"(?:(?:utc|gmt|z|offset|time ?zone) ?)?(?P<sign>[+-]) ?(?P<hours>\d{1,2})(?:[:.]?(?P<minutes>00|"
     r"15|30|45))?"
     r"(?: ?(?:hours?|h|utc|gmt))?"

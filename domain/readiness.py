@@ -10,16 +10,18 @@ Nothing here says what a complaint is; what is not clearly "none" is never taken
 import re
 from typing import Literal, get_args
 
+from domain.expressions import Expression
+
 Matter = Literal["signs", "disease", "joints", "inactive"]
 MATTERS: tuple[Matter, ...] = get_args(Matter)
 """In the order of the questions, which count from 1."""
 
-_ALL = re.compile(r"\b(?:to |of )?(?:all|any)(?: of)?(?: the| these)? (?:4|four)\b|\bof the (?:4|four)\b")
+_ALL = Expression(r"\b(?:to |of )?(?:all|any)(?: of)?(?: the| these)? (?:4|four)\b|\bof the (?:4|four)\b")
 _NO_TROUBLE = (
     r"(?:no|not any|without(?: any)?) (?:problems?|issues?|complaints?|troubles?|worries|concerns)"
     r"(?: (?:with|in) (?:any|all|those|these|that|them)(?: of (?:these|them|those))?| whatsoever)?"
 )
-_NONE = re.compile(
+_NONE = Expression(
     rf"(?:{_NO_TROUBLE}|no|nope|nah|none|nothing|never|not one|not any|neither|not at all|0|zero|nil|"
     r"(?:nothing|none|not|nope not|no not) (?:that i(?:'m| am) aware of|to my knowledge|that i know(?: of)?|"
     r"(?:like|of) (?:that|the sort|the kind|those|these)|to (?:report|declare|mention|worry about)))"
@@ -39,7 +41,7 @@ _NONE = re.compile(
     r"(?:once|twice|[2-7] times|two times|three times|four times|five times)(?: a| every| per)? week))*))*"
 )
 """A clear no to all four; what may stand beside it says nothing but that all is well, or of being active."""
-_UNSAID = re.compile(
+_UNSAID = Expression(
     r"(?:yes|yeah|yep|yup|y|some|some of (?:them|these)|one of (?:them|these)|a few|a few of (?:them|"
     r"these)|i do|"
     r"maybe|perhaps|possibly|i think so|sort of|kind of|not sure|i'm not sure|i am not sure|unsure|"
@@ -58,22 +60,22 @@ _NUMBER_WORDS = {
     "fourth": "4",
     "last": "4",
 }
-_BESIDE_NUMBERS = re.compile(
+_BESIDE_NUMBERS = Expression(
     r"yes|no|not|none|nothing|n|y|and|or|only|just|numbers?|nr|except|but|to|for|maybe|also|the|is|"
     r"are|it's|that|a|"
     r"bit|i|have|think|so|sure|questions?|points?|apply|applies|fits?|with|of"
 )
-_BUT = re.compile(r"\b(?:but|except|only|though|although|however|apart from|other than|besides)\b|[,;.!\n]")
-_DENIED = re.compile(
+_BUT = Expression(r"\b(?:but|except|only|though|although|however|apart from|other than|besides)\b|[,;.!\n]")
+_DENIED = Expression(
     r"\b(?:no|not|none|never|without|nothing|don't|dont|doesn't|haven't|hasn't|isn't|free of)\b"
 )
-_OF: dict[Matter, re.Pattern[str]] = {
-    "signs": re.compile(
+_OF: dict[Matter, Expression] = {
+    "signs": Expression(
         r"\b(?:chest|breath\w*|dizz\w*|faint\w*|black(?:ed)? out|light-?headed\w*|palpitations?|heartbeat|"
         r"heart (?:beats?|races|racing|flutters?|skips)|swollen|swelling|cramps?|murmur|fatigue\w*|"
         r"(?:always|very|unusually|so|constantly) tired|exhausted|wheez\w*)\b"
     ),
-    "disease": re.compile(
+    "disease": Expression(
         r"\b(?:heart|cardi\w*|angina|stents?|pacemaker|bypass|stroke|diabet\w*|blood (?:pressure|"
         r"sugar|thinners?|clots?)|"
         r"hypertension|cholesterol|kidneys?|renal|thyroid|asthma\w*|lungs?|copd|cancer|epilep\w*|seizures?|"
@@ -81,13 +83,13 @@ _OF: dict[Matter, re.Pattern[str]] = {
         r"surgery|operat\w+|"
         r"diseases?|conditions?|illness|diagnos\w+|anaemi\w*|anemi\w*)\b"
     ),
-    "joints": re.compile(
+    "joints": Expression(
         r"\b(?:knees?|backs?|backache|shoulders?|hips?|ankles?|elbows?|wrists?|neck|joints?|dis[ck]s?|"
         r"slipped|"
         r"spine|spinal|hernia\w*|arthr\w+|osteo\w+|sciatica|tendons?|tendin\w+|ligaments?|meniscus|"
         r"injur\w+|bones?|pain|hurts?|sore)\b"
     ),
-    "inactive": re.compile(
+    "inactive": Expression(
         r"\b(?:inactive|sedentary|unfit|out of shape|couch|beginner|never (?:trained|lifted|exercised)|"
         r"long (?:break|time off)|desk job|"
         r"new to (?:this|training|lifting|exercise))\b|"
@@ -114,10 +116,10 @@ def readiness_of(text: str) -> frozenset[Matter] | Literal["yes"] | None:
     return _numbered(said) or matters_in(said) or ("yes" if re.match(r"(?:yes|yeah|yep)\b", said) else None)
 
 
-_IS_THAT_FINE = re.compile(r"[ ,.]+(?:is that |that's |all )?(?:ok|okay|right|fine|good)\?+$")
+_IS_THAT_FINE = Expression(r"[ ,.]+(?:is that |that's |all )?(?:ok|okay|right|fine|good)\?+$")
 """Words that hand an answer over, as in "no problems, ok?"."""
-_CLAUSE = re.compile(r"[^,;.!?\n]+[,;.!?\n]*")
-_ASKS = re.compile(
+_CLAUSE = Expression(r"[^,;.!?\n]+[,;.!?\n]*")
+_ASKS = Expression(
     r"(?:(?:but|and|so|ok|sorry) )?(?:is|are|was|were|do|does|did|can|could|should|would|will|may|what|"
     r"which|how|"
     r"why|who|when|where)\b|[^?]*\b(?:count|mean|matter)\w*\b[^?]*\?"

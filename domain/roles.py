@@ -5,7 +5,6 @@ client, or asks what only a coach can, is the coach; numbers that read as a set,
 own training. What either could understand is of the role just spoken in, and otherwise it is asked.
 """
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -18,6 +17,7 @@ from domain.client.not_understood import ANSWERED_WITHIN
 from domain.coach.naming import ClientNames
 from domain.coach.sheets import looks_like_sheet
 from domain.coach_memory import CoachMemory
+from domain.expressions import Expression
 from domain.incoming import Edited, Heard, Text
 from domain.memory import ClientMemory
 from domain.outcome import HoldPlaced, Outcome, Recorded, SettingsKept, TakenBack
@@ -51,11 +51,11 @@ NOT_UNDERSTOOD: frozenset[Topic] = frozenset(
 KIND_WORDS: frozenset[Topic] = frozenset({"heard", "thanked", "passed on"})
 
 _IT_IS = r"(?:(?:it(?:'s| is)|that(?:'s| is| was)?|this is) )?"
-_OWN = re.compile(
+_OWN = Expression(
     rf"{_IT_IS}(?:of |for )?(?:my (?:own )?(?:training|set|sets|workout)|mine|me|my own|own|own training|"
     r"myself|client|as a client|training)[ .!]*"
 )
-_AS_COACH = re.compile(
+_AS_COACH = Expression(
     rf"{_IT_IS}(?:said )?(?:as (?:a |the )?)?(?:coach|coaching|a client|for a client|of a client|my clients?|"
     r"clients?)[ .!]*"
 )

@@ -7,6 +7,8 @@ import re
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from domain.expressions import Expression
+
 _MONTHS = (
     "january",
     "february",
@@ -33,11 +35,11 @@ _SMALL = {
     "couple": 2,
     "few": 3,
 }
-_LATELY = re.compile(
+_LATELY = Expression(
     r"(?:in|over|during)? ?the (?:last|past)(?: (?P<count>\d{1,3}|[a-z]+))? (?P<unit>day|week|month|year)s?"
 )
-_MONTH = re.compile(r"(?P<lead>in|since) (?P<month>[a-z]{3,9})(?: (?P<year>(?:19|20)\d\d))?")
-_YEAR = re.compile(r"(?P<lead>in|since) (?P<year>(?:19|20)\d\d)")
+_MONTH = Expression(r"(?P<lead>in|since) (?P<month>[a-z]{3,9})(?: (?P<year>(?:19|20)\d\d))?")
+_YEAR = Expression(r"(?P<lead>in|since) (?P<year>(?:19|20)\d\d)")
 _DAYS = {"day": 1, "week": 7, "month": 30, "year": 365}
 
 

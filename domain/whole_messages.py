@@ -3,9 +3,9 @@
 Several ways to say a thing stand one a line; a line that begins with a plus goes on with the one before.
 """
 
-import re
 from collections.abc import Callable
 
+from domain.expressions import Expression
 from domain.reading.message import Message, message_of
 from domain.reading.patterns import Pattern
 
@@ -20,7 +20,7 @@ _CLOSING = """
 please|pls|plz|thanks|thank you|thx|ta|cheers|ok|okay|now|again|then|actually|exactly|so far|by now|yet
 (right|just) now|by the way|btw|coach|in (all|total)|altogether|at all|anyway|,|'.'|'!'|'?'|'"'|'('|')'
 """
-_CONTINUED = re.compile(r"(?<=\|)\n\s*\+ ?|\n\s*\+(?= )")
+_CONTINUED = Expression(r"(?<=\|)\n\s*\+ ?|\n\s*\+(?= )")
 
 LONGEST = 24
 """How many words and signs such a message has at most. The house's own choice."""

@@ -11,6 +11,7 @@ from sqlalchemy import Connection, bindparam, select
 
 from domain.actions import Action
 from domain.chosen import only_shows
+from domain.expressions import Expression
 from domain.incoming import Pressed, Under
 from persistence.replies import came_of
 from persistence.tables import InboxRow, OutboxRow
@@ -19,7 +20,7 @@ SHOWS = ":shows"
 """What ends the data of a button that only shows something, so that the edge of a platform can tell a new
 press of it from one that comes again: all other buttons do what they do once."""
 
-_DATA = re.compile(rf"(\d{{1,18}}):(\d{{1,3}})(?:{SHOWS})?", re.ASCII)
+_DATA = Expression(rf"(\d{{1,18}}):(\d{{1,3}})(?:{SHOWS})?", re.ASCII)
 _MESSAGE = select(
     OutboxRow.actions, OutboxRow.about_message, OutboxRow.parts, OutboxRow.edits, OutboxRow.message_keys
 ).where(OutboxRow.number == bindparam("number"), OutboxRow.person == bindparam("person"))

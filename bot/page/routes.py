@@ -21,6 +21,7 @@ from bot.page.moving import Leap, MovingClock, Pace
 from bot.page.news import News
 from bot.textfile import limit_of, storable
 from bot.wording.page import DATABASE_AWAY, NOT_TAKEN, NOTHING_AHEAD, PLAYING, TOO_LONG
+from domain.expressions import Expression
 from persistence.chats import Before
 from persistence.faults import StoreFault
 
@@ -30,7 +31,7 @@ LONGEST_MESSAGE: Final = 4096
 LARGEST_BODY: Final = 64 * 1024
 """Of what is not a file, in bytes."""
 
-_ENTRY: Final = re.compile(r"[io]\d{1,18}", re.ASCII)
+_ENTRY: Final = Expression(r"[io]\d{1,18}", re.ASCII)
 
 _TYPES: Final = {
     "png": "image/png",

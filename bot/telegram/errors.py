@@ -5,7 +5,6 @@ What the transport reported is in `__cause__`: a connection that was never made,
 nothing; after that the request may have been carried out although no answer came.
 """
 
-import re
 from typing import Final
 
 import httpx
@@ -13,6 +12,7 @@ from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, Re
 
 from bot.channel import Final as ForGood
 from bot.channel import TryAgain
+from domain.expressions import Expression
 
 SOON_SECONDS: Final = 2.0
 LATER_SECONDS: Final = 60.0
@@ -25,7 +25,7 @@ _NEVER_SENT: Final = (
     httpx.UnsupportedProtocol,
     httpx.LocalProtocolError,
 )
-_QUOTED: Final = re.compile(r"\"[^\"]*\"?|'[^']*'?")
+_QUOTED: Final = Expression(r"\"[^\"]*\"?|'[^']*'?")
 _GONE: Final = ("chat not found", "user not found", "peer_id_invalid", "chat_id is empty", "deactivated")
 
 

@@ -15,6 +15,7 @@ from telegram import CallbackQuery, Chat, ChatMemberUpdated, Message, Update
 from telegram.constants import ChatMemberStatus, ChatType, UpdateType
 
 from bot.textfile import is_named_as_text, limit_of, storable
+from domain.expressions import Expression
 from domain.incoming import Document, Edited, FromChat, Pressed, Reachable, Started, Text, Unsupported
 from persistence.inbox import Received
 from persistence.pressing import SHOWS
@@ -29,7 +30,7 @@ KINDS_OF_UPDATE: Final = (
 )
 """What the server is asked to tell of."""
 
-_START: Final = re.compile(r"/start(?:@\w+)?(?:\s+(?P<code>.*))?", re.IGNORECASE | re.DOTALL)
+_START: Final = Expression(r"/start(?:@\w+)?(?:\s+(?P<code>.*))?", re.IGNORECASE | re.DOTALL)
 _OUTSIDE: Final = frozenset({ChatMemberStatus.BANNED, ChatMemberStatus.LEFT})
 _NOT_TEXT: Final = (
     "image/",

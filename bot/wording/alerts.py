@@ -3,15 +3,13 @@
 from itertools import groupby
 from typing import Any, assert_never
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold, escape, italic
 from bot.wording.assessment import by_chance_words, risen_words
 from bot.wording.old_journal import journal_label
 from bot.wording.reader import day_words, listed, percent_words, sets_words
 from bot.wording.safety import place_words
 from bot.wording.stalls import stall_words
-from bot.wording.why import EXPLANATION, explanation_words
+from bot.wording.why import explanation_words
 from domain.actions import (
     Action,
     Answer,
@@ -31,11 +29,11 @@ from domain.actions import (
     Words,
     Write,
 )
+from domain.explanation import Explanation
 from domain.parts import AlertPart
 from domain.roles import AS_CLIENT, AS_COACH
 from domain.sets import TrainingSet
-
-_SET = TypeAdapter(TrainingSet)
+from domain.values import value_of
 
 REMEDIES: dict[Remedy, str] = {
     "lighten": "Load down, build back",
@@ -137,7 +135,7 @@ def quoted(evidence: dict[str, Any]) -> str:
 
 def last_sets(evidence: dict[str, Any]) -> str:
     """Return the client's last sets, for a question."""
-    sets = [_SET.validate_python(each) for each in evidence.get("last", [])]
+    sets = [value_of(TrainingSet, each) for each in evidence.get("last", [])]
     if not sets:
         return ""
     said = []
@@ -154,7 +152,7 @@ def told_words(evidence: dict[str, Any]) -> str:
     """Return what the client was told of the exercise asked about, with the reasons."""
     if not evidence.get("explanation"):
         return ""
-    return f"\n{explanation_words(EXPLANATION.validate_python(evidence['explanation']), is_coach=True)}"
+    return f"\n{explanation_words(value_of(Explanation, evidence['explanation']), is_coach=True)}"
 
 
 def review_words(part: AlertPart) -> str:

@@ -2,9 +2,11 @@
 
 from bot.markup import bold, escape
 from bot.wording.equipment import one_words
-from bot.wording.notice_forms import SET, Facts
+from bot.wording.notice_forms import Facts
 from bot.wording.reader import NO_BREAK, Reader, day_words, listed, percent_words, set_words, zone_words
 from domain.equipment import Equipment
+from domain.sets import TrainingSet
+from domain.values import value_of
 
 
 def term_words(facts: Facts, _reader: Reader) -> str:
@@ -48,7 +50,7 @@ def last_workout_words(facts: Facts, _reader: Reader) -> str:
     named = f"{bold(str(facts['workout']))}, " if facts.get("workout") else ""
     lines = [
         f"{escape(row['exercise'])}: "
-        + ", ".join(set_words(SET.validate_python(each)) for each in row.get("sets", [row.get("set")]))
+        + ", ".join(set_words(value_of(TrainingSet, each)) for each in row.get("sets", [row.get("set")]))
         for row in facts["rows"]
     ]
     return "\n".join([f"Last time: {named}{day_words(str(facts['on']))}", *lines])
@@ -58,7 +60,7 @@ def best_words(facts: Facts, _reader: Reader) -> str:
     """Say the best sets ever."""
     lines = []
     for row in facts["rows"]:
-        best = SET.validate_python(row["set"])
+        best = value_of(TrainingSet, row["set"])
         on = f", {day_words(best.on)}" if best.on else ""
         lines.append(f"{escape(row['exercise'])}: {set_words(best)}{on}")
     return "\n".join([bold("Best ever"), *lines])

@@ -40,7 +40,7 @@ from bot.wording.joining import (
     welcome_words,
     what_this_is_words,
 )
-from bot.wording.notice_forms import SET, Facts, Words, filled, sets_told
+from bot.wording.notice_forms import Facts, Words, filled, sets_told
 from bot.wording.pictures import nothing_to_draw
 from bot.wording.reader import (
     NO_BREAK,
@@ -57,7 +57,9 @@ from bot.wording.reader import (
 from bot.wording.safety import SEE_SOMEBODY
 from bot.wording.taking_back import TAKING_BACK_WORDS
 from bot.wording.why import why_words
+from domain.sets import TrainingSet
 from domain.topics import Topic
+from domain.values import value_of
 
 HELP = (
     "Send your sets as you would say them: «80 x 8», «rows 60 for 9», «bench 3x8 @ 80», «plank 50 s», "
@@ -96,7 +98,9 @@ def _fine_again(facts: Facts, _reader: Reader) -> str:
 
 
 def _history(facts: Facts, _reader: Reader) -> str:
-    rows = [f"{day_words(row['on'])}: {set_words(SET.validate_python(row['set']))}" for row in facts["rows"]]
+    rows = [
+        f"{day_words(row['on'])}: {set_words(value_of(TrainingSet, row['set']))}" for row in facts["rows"]
+    ]
     return "\n".join([bold(str(facts["exercise"])), *rows])
 
 
@@ -150,7 +154,7 @@ def _from_coach(facts: Facts, _reader: Reader) -> str:
 
 
 def _warm_up(facts: Facts, _reader: Reader) -> str:
-    ramps = [tuple(SET.validate_python(each) for each in ramp) for ramp in facts["ramps"]]
+    ramps = [tuple(value_of(TrainingSet, each) for each in ramp) for ramp in facts["ramps"]]
     lines = [f"{escape(ramp[0].exercise)}: {ramp_words(ramp)}" for ramp in ramps]
     head = f"Warm-up for {bold(str(facts['workout']))}"
     said = [f"{head}, easy sets in this order:" if len(lines) > 1 else f"{head}:", *lines] if lines else []

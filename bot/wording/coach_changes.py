@@ -2,10 +2,8 @@
 
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold, escape
-from bot.wording.notice_forms import SET, Facts
+from bot.wording.notice_forms import Facts
 from bot.wording.reader import Reader, day_words, listed, set_words
 from bot.wording.safety import place_words
 from bot.wording.why import aimed_words
@@ -13,8 +11,8 @@ from domain.explanation import Aimed
 from domain.parts import Plan
 from domain.plan_lines import PlanChange
 from domain.reach import Reach
-
-_AIMED = TypeAdapter(Aimed)
+from domain.sets import TrainingSet
+from domain.values import value_of
 
 RESULTS = {"not comparable": "not comparable", "first": "first time"}
 
@@ -91,7 +89,7 @@ def sets_of_client_words(facts: Facts, _reader: Reader) -> str:
     if facts.get("held"):
         lines.append(f"Set aside: {place_words(str(facts['held']), None)}.")
     elif facts.get("aimed"):
-        lines.append(aimed_words(_AIMED.validate_python(facts["aimed"])))
+        lines.append(aimed_words(value_of(Aimed, facts["aimed"])))
     return "\n".join(lines)
 
 
@@ -100,7 +98,7 @@ def time_words(row: dict[str, Any], *, day: bool = True) -> str:
     sets = f" (best of {row['sets']} sets)" if int(row["sets"]) > 1 else ""
     result = RESULTS.get(str(row["result"]), str(row["result"]))
     on = f"{day_words(str(row['on']))}: " if day else ""
-    return f"{on}{set_words(SET.validate_python(row['set']))}{sets}, {result}"
+    return f"{on}{set_words(value_of(TrainingSet, row['set']))}{sets}, {result}"
 
 
 def plan_change_words(part: Plan) -> list[str]:

@@ -11,11 +11,13 @@ from bot.wording.coach_changes import (
 )
 from bot.wording.coaching import note_line
 from bot.wording.joining import STEPS_SHORT, client_ready_words, to_be_released_words
-from bot.wording.notice_forms import SET, Facts, Words, filled, with_names
+from bot.wording.notice_forms import Facts, Words, filled, with_names
 from bot.wording.reader import Reader, day_words, listed, percent_words, quoted, set_words
 from bot.wording.sheet import fault_words
 from bot.wording.stalls import answers_words
+from domain.sets import TrainingSet
 from domain.topics import Topic
+from domain.values import value_of
 
 COACH_HELP = (
     "What you can say:\n"
@@ -87,7 +89,7 @@ def _nothing_aside(facts: Facts, _reader: Reader) -> str:
 
 
 def _done_though_aside(facts: Facts, _reader: Reader) -> str:
-    sets = [SET.validate_python(each) for each in facts["sets"]]
+    sets = [value_of(TrainingSet, each) for each in facts["sets"]]
     named = "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)
     client = bold(str(facts["client"]))
     return f"{client} has done what is set aside for pain: {named}. I have said to leave it."
@@ -143,7 +145,7 @@ def _followed_up(facts: Facts, _reader: Reader) -> str:
             f"{client} on {names} since {remedy} on {since}: more than ever before in {facts['worked']} of "
             f"{facts['looked_at']}. {result}"
         )
-    then, now, best = (set_words(SET.validate_python(facts[key])) for key in ("then", "now", "best"))
+    then, now, best = (set_words(value_of(TrainingSet, facts[key])) for key in ("then", "now", "best"))
     remedy, exercise = REMEDIES_TAKEN[str(facts["remedy"])], bold(listed(facts["exercises"]))
     return (
         f"{client} on {exercise} since {remedy} on {since}: {then} then, {now} now; "

@@ -3,7 +3,7 @@
 from decimal import Decimal
 
 from bot.markup import bold, escape
-from bot.wording.notice_forms import SET, Facts, Words
+from bot.wording.notice_forms import Facts, Words
 from bot.wording.reader import (
     NO_BREAK,
     Reader,
@@ -15,7 +15,9 @@ from bot.wording.reader import (
     set_words,
     sets_words,
 )
+from domain.sets import TrainingSet
 from domain.topics import Topic
+from domain.values import value_of
 
 
 def how_to_words(facts: Facts, _reader: Reader) -> str:
@@ -68,12 +70,12 @@ def _asked_words(facts: Facts) -> str:
 
 
 def _with_day(facts: object) -> str:
-    done = SET.validate_python(facts)
+    done = value_of(TrainingSet, facts)
     return f"{escape(done.exercise)} {set_words(done)}" + (f", {day_words(done.on)}" if done.on else "")
 
 
 def _day_of(facts: object) -> str:
-    done = SET.validate_python(facts)
+    done = value_of(TrainingSet, facts)
     return day_words(done.on) if done.on else "since"
 
 
@@ -118,7 +120,7 @@ def days_told_words(facts: Facts, _reader: Reader) -> str:
 def _workout_words(workout: Facts) -> str:
     name = f"{bold(str(workout['workout']))}, " if workout.get("workout") else ""
     lines = [
-        f"{escape(row['exercise'])}: {sets_words(tuple(SET.validate_python(each) for each in row['sets']))}"
+        f"{escape(row['exercise'])}: {sets_words(tuple(value_of(TrainingSet, each) for each in row['sets']))}"
         for row in workout["rows"]
     ]
     return "\n".join([f"{name}{day_words(str(workout['on']))}", *lines])
@@ -140,7 +142,7 @@ def done_last_words(facts: Facts, _reader: Reader) -> str:
     """Say when an exercise was done last, and what."""
     days = int(facts["days"])
     ago = {0: "today", 1: "yesterday"}.get(days, f"{days} days ago")
-    sets = sets_words(tuple(SET.validate_python(each) for each in facts["sets"]))
+    sets = sets_words(tuple(value_of(TrainingSet, each) for each in facts["sets"]))
     return f"{bold(str(facts['exercise']))}: {sets}, {day_words(str(facts['on']))}, {ago}."
 
 

@@ -3,16 +3,13 @@
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import escape
 from bot.wording.reader import Reader, listed, set_words
 from domain.sets import TrainingSet
+from domain.values import value_of
 
 Facts = dict[str, Any]
 Words = str | Callable[[Facts, Reader], str]
-
-SET = TypeAdapter(TrainingSet)
 
 
 def filled(text: str) -> Callable[[Facts, Reader], str]:
@@ -46,5 +43,5 @@ def is_names(value: object) -> bool:
 
 def sets_told(facts: Iterable[object]) -> str:
     """Say the sets that a notice carries, each with its exercise."""
-    sets = [SET.validate_python(each) for each in facts]
+    sets = [value_of(TrainingSet, each) for each in facts]
     return "; ".join(f"{escape(each.exercise)} {set_words(each)}" for each in sets)

@@ -2,15 +2,12 @@
 
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold, escape
 from bot.wording.programme import prescription_words, schedule_words
 from bot.wording.reader import listed
 from domain.programme import Prescription
 from domain.programme_changes import ProgrammeChanges
-
-_CHANGES = TypeAdapter(ProgrammeChanges)
+from domain.values import value_of
 
 MOST_NAMED = 6
 """How many clients are named in one go. The house's own choice."""
@@ -32,7 +29,7 @@ def assigning_words(facts: dict[str, Any]) -> str:
 def _group_lines(group: dict[str, Any], programme: str) -> list[str]:
     before = "" if group["before"] == programme else f"{escape(str(group['before']))}, "
     lines = [f"{bold(_named(group['clients']))}, now on {before}version {group['version']}:"]
-    lines += changes_lines(_CHANGES.validate_python(group["changes"]))
+    lines += changes_lines(value_of(ProgrammeChanges, group["changes"]))
     for each in group["histories"]:
         lines.append(_history_line(each, alone=len(group["histories"]) == 1))
     lines += [

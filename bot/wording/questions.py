@@ -2,8 +2,6 @@
 
 from typing import Any, assert_never
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold
 from bot.wording.archive import leaving_words
 from bot.wording.coach_changes import sending_words
@@ -15,8 +13,7 @@ from bot.wording.programme_changes import assigning_words
 from bot.wording.reader import day_words, listed, quoted, set_words
 from domain.parts import Question
 from domain.sets import TrainingSet
-
-_SET = TypeAdapter(TrainingSet)
+from domain.values import value_of
 
 
 def question_words(part: Question) -> str:
@@ -115,7 +112,7 @@ def of(facts: dict[str, Any]) -> str:
 def confirm_words(facts: dict[str, Any]) -> str:
     """Ask whether a set is meant as it would be recorded; of several readings, which."""
     candidates = [
-        _SET.validate_python(one) for each in facts.get("open", []) for one in each.get("candidates") or []
+        value_of(TrainingSet, one) for each in facts.get("open", []) for one in each.get("candidates") or []
     ]
     if not candidates:
         return f"How is that meant{said(facts)}? Send it once more, say as «80 kg x 8»."

@@ -4,14 +4,10 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import escape
 from domain.programme import JOINTS
 from domain.sheet import Fault, FaultCode, Note, NoteCode
-
-_FAULT = TypeAdapter(Fault)
-_NOTE = TypeAdapter(Note)
+from domain.values import value_of
 
 _JOINTS = f"{', '.join(JOINTS[:-1])} or {JOINTS[-1]}"
 
@@ -155,7 +151,7 @@ NOTES: Mapping[NoteCode, str] = MappingProxyType(
 
 def fault_words(facts: Mapping[str, Any]) -> str:
     """Say one fault in one line: where, what is wrong, and what would be right."""
-    fault = _FAULT.validate_python(facts)
+    fault = value_of(Fault, facts)
     wrong, right = fault_parts(fault)
     where = (
         f"Line {fault.line_number} («{escape(_short(fault.line.strip()))}»): " if fault.line_number else ""
@@ -171,7 +167,7 @@ def fault_parts(fault: Fault) -> tuple[str, str]:
 
 def note_words(facts: Mapping[str, Any]) -> str:
     """Say one note in one line, with the number of its line."""
-    note = _NOTE.validate_python(facts)
+    note = value_of(Note, facts)
     like = f"; did you mean {escape(note.taken_as)}?" if note.taken_as else ""
     words = NOTES[note.what].format(part=escape(_short(note.part)), taken_as=escape(note.taken_as), like=like)
     return f"Line {note.line_number}: {words}".replace("?.", "?")

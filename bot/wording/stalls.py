@@ -2,8 +2,6 @@
 
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold, escape, italic
 from bot.wording.reader import day_words, listed, percent_words, set_words
 from bot.wording.reasons import verdict_because
@@ -12,12 +10,8 @@ from domain.explanation import Aimed
 from domain.parts import AlertPart
 from domain.sets import TrainingSet
 from domain.slope import Gain
+from domain.values import value_of
 from domain.verdict import Verdict
-
-_SET = TypeAdapter(TrainingSet)
-_VERDICT = TypeAdapter(Verdict)
-_AIMED = TypeAdapter(Aimed)
-_GAIN = TypeAdapter(Gain)
 
 LAST_IN_SHORT = 4
 """So many of the last workouts are shown where it is said in short."""
@@ -115,13 +109,13 @@ def full_lines(evidence: Evidence) -> list[str]:
     if later:
         lines += ["Done since I found it:", evidence_lines(later, evidence["later_verdicts"])]
     elif evidence.get("aimed") and not evidence.get("overtaken"):
-        lines.append(aimed_words(_AIMED.validate_python(evidence["aimed"])))
+        lines.append(aimed_words(value_of(Aimed, evidence["aimed"])))
     return lines
 
 
 def later_words(evidence: Evidence) -> str:
     """Say what was done since a stall was found, and what of it was a beat."""
-    judged = map(_VERDICT.validate_python, evidence["later_verdicts"])
+    judged = (value_of(Verdict, each) for each in evidence["later_verdicts"])
     done = [
         f"{done_words(each)} (a beat)" if verdict.result == "beat" else done_words(each)
         for each, verdict in zip(evidence["later"], judged, strict=True)
@@ -139,7 +133,7 @@ def evidence_lines(exposures: list[Evidence], verdicts: list[Any]) -> str:
     for place, each in enumerate(exposures):
         because = ""
         if place >= unjudged:
-            judged = _VERDICT.validate_python(verdicts[place - unjudged])
+            judged = value_of(Verdict, verdicts[place - unjudged])
             because = f" ({verdict_because(judged.result, judged.set, judged.before, judged.reason)})"
         lines.append(f"{day_words(each['on'])}: {done_words(each)}{because}")
     return "\n".join(lines)
@@ -150,9 +144,9 @@ def gains_words(evidence: Evidence) -> str:
     before, since = evidence.get("before"), evidence.get("gain")
     said = []
     if before is not None:
-        said.append(f"{percent_words(_GAIN.validate_python(before).estimate)} each time until then")
+        said.append(f"{percent_words(value_of(Gain, before).estimate)} each time until then")
     if since is not None:
-        gain = _GAIN.validate_python(since)
+        gain = value_of(Gain, since)
         said.append(f"{percent_words(gain.estimate)} each time since ({between_words(gain)})")
     text = ", ".join(said)
     return f"{text[:1].upper()}{text[1:]}." if text else ""
@@ -181,7 +175,7 @@ def times_words(workouts: int) -> str:
 
 def done_words(exposure: Evidence) -> str:
     """Say the sets of an exposure."""
-    return "; ".join(set_words(_SET.validate_python(one)) for one in exposure["sets"])
+    return "; ".join(set_words(value_of(TrainingSet, one)) for one in exposure["sets"])
 
 
 ASKED = {"trouble": "pain or joint trouble", "lately": "out of the ordinary lately"}

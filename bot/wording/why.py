@@ -2,24 +2,21 @@
 
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.markup import bold
 from bot.wording.reader import Reader, set_words
 from bot.wording.reasons import held_because, target_because, verdict_because
 from bot.wording.verdict import deciding_place, where_words
 from domain.explanation import Aimed, Explanation, When
 from domain.target import Target
+from domain.values import value_of
 from domain.verdict import Verdict
-
-EXPLANATION = TypeAdapter(Explanation)
 
 WHEN: dict[When, str] = {"next set": "Next set", "next time": "Next time", "this time": "Today"}
 
 
 def why_words(facts: dict[str, Any], reader: Reader) -> str:
     """Say the explanation that a notice carries."""
-    return explanation_words(EXPLANATION.validate_python(facts["explanation"]), is_coach=reader.is_coach)
+    return explanation_words(value_of(Explanation, facts["explanation"]), is_coach=reader.is_coach)
 
 
 def explanation_words(explanation: Explanation, *, is_coach: bool = False) -> str:

@@ -5,11 +5,12 @@ from dataclasses import replace
 
 from domain.actions import Words
 from domain.client.draft import Draft
+from domain.expressions import Expression
 from domain.outcome import SettingsKept
 from domain.parts import Notice
 from domain.reading.words import words_of
 
-_CALLED = re.compile(
+_CALLED = Expression(
     r"(?:(?:hi|hello|hey|oh|btw|by the way|actually|sorry|no)[,.! ]+)*"
     r"(?:(?:please |just |you can |could you |can you )*call me|"
     r"(?:but )?my (?:real |first |proper |new )?name(?:'s| is)(?: now| actually| really)?|"

@@ -3,7 +3,6 @@
 Whichever it is, the client is told what was beaten and what not, what is next, and what to aim for then.
 """
 
-import re
 from datetime import date
 
 from domain.client.coming import put_off_for_rest
@@ -16,6 +15,7 @@ from domain.client.plan import ahead, target_for
 from domain.client.rotation import BESIDE, due, open_workout
 from domain.client.verdicts import is_on_target, verdict_on, was_eased
 from domain.client.workouts import close
+from domain.expressions import Expression
 from domain.journal import WorkoutRecord
 from domain.reading import Reading
 from domain.values import facts_of
@@ -40,12 +40,12 @@ _NOT_THE_REST = (
     r"(?: (?:today|yesterday|this time|then))?"
 )
 _OVER = rf"(?:{_OVER}(?: (?:today|yesterday))?|{_NOT_THE_REST})"
-_IS_OVER = re.compile(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
+_IS_OVER = Expression(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
 _REASON = r"(?:(?:[,;:.]| -) (?:because |since |as |cos )?|,? (?:because|since|as|cos|sorry) )[^\d?]{2,80}"
 """What can be said behind it where nothing else is wanted: "can't do more today, the kids are sick"."""
-_IS_OVER_FOR = re.compile(rf"(?:(?:ok|okay|right|so|and|phew|sorry),? )?{_OVER}{_REASON}")
-_LEFT_THE_REST = re.compile(rf"(?:^|\W){_NOT_THE_REST}(?:$|[,;:.] )")
-_ENDS_OVER = re.compile(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
+_IS_OVER_FOR = Expression(rf"(?:(?:ok|okay|right|so|and|phew|sorry),? )?{_OVER}{_REASON}")
+_LEFT_THE_REST = Expression(rf"(?:^|\W){_NOT_THE_REST}(?:$|[,;:.] )")
+_ENDS_OVER = Expression(rf"(?:^|[\n.,;!] ?|- |and )(?:and )?{_OVER}$")
 
 
 def takes_end(draft: Draft, text: str, reading: Reading) -> bool:

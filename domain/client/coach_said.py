@@ -1,9 +1,8 @@
 """What the coach has written to a client, looked up by what it is about."""
 
-import re
-
 from domain.actions import Words
 from domain.client.draft import Draft
+from domain.expressions import Expression
 
 MOST_TOLD = 3
 """How many of the coach's messages are told at most, the latest. The house's own choice."""
@@ -11,7 +10,7 @@ MOST_TOLD = 3
 SAME_BEGINNING = 4
 """Words with so many letters of their beginning in common are taken for the same: holiday, holidays."""
 
-_WORD = re.compile(r"[^\W\d_]{3,}")
+_WORD = Expression(r"[^\W\d_]{3,}")
 _OF_NO_SUBJECT = frozenset(
     {"the", "and", "for", "with", "that", "this", "all", "any", "anything", "going", "doing"}
 )

@@ -11,6 +11,7 @@ from domain.client.draft import Draft
 from domain.client.plans import cannot, keep_plans, next_days, note_missed, plans_of, put_off, rest_days
 from domain.client.rotation import Due, due, under_way
 from domain.client.wants import show_plan
+from domain.expressions import Expression
 from domain.reading import days_asked, days_to_come
 
 WEEK_AHEAD = timedelta(days=7)
@@ -54,12 +55,12 @@ def take_days_asked(draft: Draft, text: str) -> bool:
     return True
 
 
-_ASKS_LAST = re.compile(
+_ASKS_LAST = Expression(
     r"(?P<before>[^\d]{2,50}?)[,.!:;\u2013-]*\s(?P<asked>(?:can|could|may|shall|should) (?:i|we) .{3,50}|"
     r"(?:is it )?ok(?:ay)? (?:to|if) .{3,50})",
     re.IGNORECASE,
 )
-_NO_REASON = re.compile(r"\b(?:not|no|if|when|what|how|why|which|coach|ask|n't)\b|n't\b", re.IGNORECASE)
+_NO_REASON = Expression(r"\b(?:not|no|if|when|what|how|why|which|coach|ask|n't)\b|n't\b", re.IGNORECASE)
 
 
 def question_of(text: str) -> str:

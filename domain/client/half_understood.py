@@ -4,10 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from domain.memory import Waiting
 from domain.reading import OpenSet
+from domain.values import facts_of, value_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,15 +24,11 @@ class Unfinished:
     question: int = 0
 
 
-OPEN = TypeAdapter(tuple[OpenSet, ...])
-ALL = TypeAdapter(tuple[Unfinished, ...])
-
-
 def about_sets(unfinished: Sequence[Unfinished]) -> dict[str, Any]:
     """Return unfinished sets as what a question is about."""
-    return {"unfinished": ALL.dump_python(tuple(unfinished), mode="json")}
+    return {"unfinished": facts_of(tuple(unfinished))}
 
 
 def unfinished_of(question: Waiting | None) -> tuple[Unfinished, ...]:
     """Return the unfinished sets that a question is about."""
-    return () if question is None else ALL.validate_python(question.about["unfinished"])
+    return () if question is None else value_of(tuple[Unfinished, ...], question.about["unfinished"])

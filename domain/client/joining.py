@@ -6,7 +6,6 @@ the others may be settled by a setting told in between as well. How a conversati
 detours and interruptions, is in `joining_flow.py`; the words are in `bot/wording/joining.py`.
 """
 
-import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date, time, timedelta
@@ -31,6 +30,7 @@ from domain.clock_words import clock_in
 from domain.equipment import Equipment
 from domain.equipment_answers import answered
 from domain.equipment_words import told
+from domain.expressions import Expression
 from domain.first_day_words import first_day_of
 from domain.joining_words import SKIP, age_by_year, age_of, agrees, guardian_agrees, plainly
 from domain.memory import Joining, JoiningStep
@@ -167,8 +167,8 @@ def take_zone(draft: Draft, text: str) -> Taken:
     return "open" if zones else "unread"
 
 
-_NOT_THERE = re.compile(r"\?|\b(?:not|no|never|n't|was|from|moving|move|when|until|till)\b|n't\b")
-_LIKE_THE_COACH = re.compile(
+_NOT_THERE = Expression(r"\?|\b(?:not|no|never|n't|was|from|moving|move|when|until|till)\b|n't\b")
+_LIKE_THE_COACH = Expression(
     r"(?:the )?same (?:zone |time(?: zone)? |place |town |city )?(?:as|like) (?P<whom>[\w ]+)"
 )
 
@@ -265,22 +265,22 @@ def first_workout(draft: Draft) -> dict[str, Any]:
     return {"workout": coming.workout if coming else None}
 
 
-ALL_BUT = re.compile(
+ALL_BUT = Expression(
     r"(?:i have |i've got |we have )?(?:all|everything|it all)(?: of it| there is)? "
     r"(?:but|except|apart from|besides|bar|other than)(?: for)?(?: no)? (?:an? |the )?"
 )
-PARTS = re.compile(r"[,;.!\n]+(?: ?(?:and|but|well|though|only))? |\s(?:but|though)\s")
+PARTS = Expression(r"[,;.!\n]+(?: ?(?:and|but|well|though|only))? |\s(?:but|though)\s")
 """What parts one thing that is said of the equipment from the next."""
 
-CHANGED_MIND = re.compile(r"\b(?:no,? wait|wait|actually|i mean|sorry|make that)\b[, ]*")
+CHANGED_MIND = Expression(r"\b(?:no,? wait|wait|actually|i mean|sorry|make that)\b[, ]*")
 """What comes after these takes the place of what came before."""
 
-AFTER_THANKS = re.compile(r",? (?:thanks|thank you|please)$")
+AFTER_THANKS = Expression(r",? (?:thanks|thank you|please)$")
 NO_REMINDERS = frozenset(
     {"no reminders", "no reminder", "none", "never", "don't remind me", "do not remind me", "no thanks"}
     | {"i don't need reminders", "i don't want reminders", "no need", "not at all", "without"}
 )
-ALL_AT_HAND = re.compile(
+ALL_AT_HAND = Expression(
     r"(?=.*\b(?:gym|gyms|fitness cent(?:re|er)|leisure cent(?:re|er)|all|everything|lot|usual|stuff|yes|"
     r"whatever)\b)"
     r"(?!.*\b(?:home|hotel|garage)\b)"

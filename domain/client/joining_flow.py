@@ -4,7 +4,6 @@ Pain and warning signs are heard as ever. Sets that are told too early are kept 
 questions are over. The answer to anything that comes in ends with the question that is open, until none is.
 """
 
-import re
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -19,6 +18,7 @@ from domain.client.rotation import due
 from domain.client.settings import take_setting
 from domain.client.understanding import understand
 from domain.client.wants import do
+from domain.expressions import Expression
 from domain.incoming import Edited
 from domain.joining_words import ADULT_FROM, BACK, asked_about, plainly
 from domain.memory import ClientMemory, Joining, JoiningStep, KeptWords
@@ -36,13 +36,13 @@ TELL_COACH_AFTER = timedelta(days=2)
 YOUNGEST = 8
 """Nobody younger writes to the bot, so a smaller number is no age. The house's own choice."""
 
-_AGE_TOLD = re.compile(
+_AGE_TOLD = Expression(
     r"(?:(?:sorry|oops|actually|well|by the way|btw|to be honest|i have to say|but|no|i lied)[,:. ]+)*"
     r"(?:i'm|i am|im|my age is)(?: actually| really| only| just| still)* (?P<age>\d{1,2})"
     r"(?: ?(?:years?|yrs?)(?: old)?)?(?: actually| though| not \d{2})*"
 )
 
-_NUMBERS_ALONE = re.compile(r"[\d\s:.,/+-]+")
+_NUMBERS_ALONE = Expression(r"[\d\s:.,/+-]+")
 """What is rather a slip in an answer than a set told too early: "25:99", "18 40"."""
 
 MOST_KEPT = 20
@@ -97,7 +97,7 @@ def go_on(draft: Draft, *, unread: bool = False) -> None:
         draft.notice("waits for doctor", coach=draft.client.coach.name)
 
 
-_WHICH_QUESTION = re.compile(
+_WHICH_QUESTION = Expression(
     r"(?:(?:sorry|oh|hi|hello|ok|please|and|so|wait)[,.!]? )*"
     r"(?:(?:what|which)(?: was| is|'s|s)? (?:the|your|that) (?:last )?question(?: again)?"
     r"|(?:(?:can|could|would) you )?(?:please )?(?:repeat|say|ask|send) (?:me )?(?:that|it|the question)"
@@ -107,7 +107,7 @@ _WHICH_QUESTION = re.compile(
 )
 IN_PARTS: frozenset[JoiningStep] = frozenset({"age", "unit", "zone", "hour"})
 """What can be answered by a part of what is said; whether somebody agrees, or is ill, only by all of it."""
-PARTS_TOLD = re.compile(r"[,;.!?](?!\d)\s*|\s-\s|\n+")
+PARTS_TOLD = Expression(r"[,;.!?](?!\d)\s*|\s-\s|\n+")
 
 
 def answer_joining(draft: Draft, text: str) -> bool:

@@ -4,10 +4,10 @@ A client can have everything sent at any time, leave it with the coach, or have 
 decision about a client: nothing else is decided in the same breath.
 """
 
-import re
 from datetime import timedelta
 
 from domain.client.draft import Draft
+from domain.expressions import Expression
 from domain.joining_words import agrees, plainly
 from domain.journal import AlertReason
 from domain.leaving_words import Wish, wish_of
@@ -18,22 +18,22 @@ from domain.parts import File, Notice
 SEND, ERASE, LEAVE_IT, STAY = "Send it to me", "Erase it", "Leave it with my coach", "Stay"
 ERASE_ALL, SEND_FIRST, KEEP = "Yes, erase everything", "Send it to me first", "No, keep it"
 
-_SEND = re.compile(
+_SEND = Expression(
     r"(?:1|send(?: it| me| them| everything| that)*(?: to me)?(?: first| please)*|(?:the )?file)"
 )
-_ERASE = re.compile(
+_ERASE = Expression(
     r"(?:2|(?:erase|delete|remove|wipe)(?: it| all| everything| them| that| of it)*(?: please)?)"
 )
-_LEAVE_IT = re.compile(
+_LEAVE_IT = Expression(
     r"(?:3|(?:just )?(?:leave|keep)(?: it| them| the journal| everything)*(?: with| to| for)?"
     r"(?: my coach| the coach| her| him| them)?|just leave)"
 )
-_STAY = re.compile(
+_STAY = Expression(
     r"(?:4|(?:i(?:'ll| will|'d rather)? |i want to )?stay(?: here)?|no|nope|never ?mind|nvm|cancel|forget it|"
     r"back|(?:i )?changed my mind|not now|i(?:'m| am) staying|don't|do not|"
     r"(?:no,? )?keep(?: it| everything)?)"
 )
-_YES = re.compile(
+_YES = Expression(
     r"(?:(?:yes|yep|yeah|i am sure|i'm sure|sure|please|absolutely|do it)[ ,.!]*)*"
     r"(?:yes|(?:erase|delete|remove|wipe)(?: it| all| everything| of it| me| my data)*)[ ,.!]*"
     r"(?:please|now|i am sure|i'm sure|thanks|thank you|do it|[ ,.!])*"

@@ -17,6 +17,7 @@ from domain.client.picturing import drawn
 from domain.client.rotation import BESIDE
 from domain.client.wants import HISTORY_SHOWN, show_history
 from domain.client.why import exercises_known
+from domain.expressions import Expression
 from domain.how_to import how_to_asked
 from domain.journal import Entry, WorkoutRecord
 from domain.looked_up_words import Asked, look_ups
@@ -38,7 +39,7 @@ MOST_DAYS = 5
 
 def take_look_up(draft: Draft, text: str) -> bool:
     """Answer what `text` as a whole wants looked up; return whether it was such a wish."""
-    by_name = re.compile(rf"\b{re.escape(draft.client.coach.name)}\b", re.IGNORECASE)
+    by_name = Expression(rf"\b{re.escape(draft.client.coach.name)}\b", re.IGNORECASE)
     wishes = look_ups(by_name.sub("my coach", text))
     return any(answer(draft, asked, text) for asked in wishes) or take_how_to(draft, text)
 

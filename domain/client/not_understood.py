@@ -9,11 +9,12 @@ from datetime import timedelta
 
 from domain.calendar import local_day
 from domain.client.draft import Draft
-from domain.client.half_understood import ALL, Unfinished, unfinished_of
+from domain.client.half_understood import Unfinished, unfinished_of
 from domain.client.lines import line_named
 from domain.client.rotation import BESIDE
 from domain.memory import NotUnderstood
 from domain.reading import OpenSet
+from domain.values import facts_of, value_of
 
 ANSWERED_WITHIN = timedelta(hours=12)
 """For how long something typed can be the answer to a question about sets. The house's own choice."""
@@ -25,7 +26,9 @@ MOST_KEPT = 8
 def given_up(draft: Draft) -> tuple[Unfinished, ...]:
     """Return the sets that were asked about in vain."""
     return tuple(
-        each for kept in draft.memory.not_understood for each in ALL.validate_python(kept.unfinished)
+        each
+        for kept in draft.memory.not_understood
+        for each in value_of(tuple[Unfinished, ...], kept.unfinished)
     )
 
 
@@ -41,7 +44,7 @@ def give_up(draft: Draft, unfinished: Sequence[Unfinished]) -> None:
             text=alike[0].text,
             exercise=exercise,
             lacks=tuple(dict.fromkeys(slot for each in alike for slot in each.open.asks)),
-            unfinished=tuple(ALL.dump_python(tuple(alike), mode="json")),
+            unfinished=tuple(facts_of(tuple(alike))),
         )
     in_order = sorted(kept.values(), key=lambda each: each.message)
     draft.remember(not_understood=tuple(in_order[-MOST_KEPT:]))
@@ -69,7 +72,7 @@ def drop_told_since(draft: Draft) -> None:
 
 def is_told_since(draft: Draft, kept: NotUnderstood) -> bool:
     """Return whether each set in these words stands in the journal by now."""
-    return all(stands(draft, kept, each.open) for each in ALL.validate_python(kept.unfinished))
+    return all(stands(draft, kept, each.open) for each in value_of(tuple[Unfinished, ...], kept.unfinished))
 
 
 def stands(draft: Draft, kept: NotUnderstood, open_set: OpenSet) -> bool:

@@ -4,6 +4,7 @@ import re
 
 from domain.actions import Words
 from domain.client.draft import Draft
+from domain.expressions import Expression
 
 _PART = (
     r"(?P<part>shoulders?|knees?|elbows?|wrists?|hips?|ankles?|neck|(?:lower |upper |mid )?back|groin|"
@@ -13,7 +14,7 @@ _ODD = (
     r"(?:weird|off|odd|funny|strange|tight|uncomfortable|not (?:quite )?right|unstable|wobbly|clicky|numb|"
     r"stiff)"
 )
-_FEELS_ODD = re.compile(
+_FEELS_ODD = Expression(
     rf"\b{_PART} (?:feels?|feel|felt|is|are|was|seems?|feeling)"
     rf"(?: (?:a|bit|little|kind|sort|of|still|really|just|so))* {_ODD}\b"
     rf"|\b{_PART.replace('<part>', '<speaks>')}(?:'s|s)?"
@@ -26,7 +27,7 @@ _FEELS_ODD = re.compile(
 )
 """What is said of a part that feels other than usual, or as if it spoke; whether it hurts is not said."""
 DOES_NOT_HURT = Words(text="It does not hurt", once=True)
-_NO_PAIN = re.compile(
+_NO_PAIN = Expression(
     r"(?:no,? )?(?:it|that|this) (?:does not|doesn't|doesnt) (?:really )?hurt(?: at all| though| really)*|"
     r"(?:it'?s )?(?:not|no) (?:really )?pain(?: really| at all| though)*"
     r"(?:,? (?:more like|just) [a-z ]{2,30})?"
@@ -37,20 +38,20 @@ _HOW = (
     r"(?:felt|feel|feels|feeling|got|getting|was|am|i'm|im|gone|went|made me|left me|bit|little|slightly|"
     r"quite|very|really|so|still|some|rather|kind of|kinda|super|pretty|then|and|with|,|$)"
 )
-_DIZZY = re.compile(
+_DIZZY = Expression(
     rf"(?:^|{_HOW} |[.;:(-] ?)"
     r"(?:a (?:bit|little|touch) |(?:bit|little|slightly|quite|very|really|so|still) )*"
     r"(?:dizzy|dizziness|light-?\s?headed(?:ness)?|woozy|giddy|queasy|nauseous|nausea)\b"
     r"|\bmy head (?:was |is |started |keeps )?(?:spinning|swimming)|\bsaw stars|\bseeing stars"
     r"|\b(?:felt|feel|feeling) (?:a (?:bit|little) |quite |really )?sick (?:after|during|from|to my stomach)"
 )
-_NOT_SO = re.compile(
+_NOT_SO = Expression(
     r"\b(?:not|no|never|without|wasn't|isn't|didn't|don't|haven't|any|if|what if|last (?:week|month|year)|"
     r"(?:he|she|they|wife|husband|friend|mother|mum|mom|dad|father|partner|son|daughter|kid|everyone|"
     r"somebody|someone)\b[^.;]*)\b"
 )
 
-_LONG_AGO = re.compile(r" (?:last|a|some|two|three|\d+) (?:weeks?|months?|years?)\b")
+_LONG_AGO = Expression(r" (?:last|a|some|two|three|\d+) (?:weeks?|months?|years?)\b")
 
 
 def feels_dizzy(said: str) -> bool:

@@ -24,6 +24,7 @@ from domain.client.plans import (
 )
 from domain.client.rotation import Due, due, under_way
 from domain.client.week import week_of
+from domain.expressions import Expression
 from domain.planned import Swapped
 from domain.reading import days_in_doubt, days_to_come
 
@@ -43,10 +44,10 @@ _SOME_DAY = (
     r"(?:today|tomorrow|(?:this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?:'s)?"
     r"(?: (?:one|workout|session))?"
 )
-_SWAPS_DAYS = re.compile(
+_SWAPS_DAYS = Expression(
     rf"{_ASKING}{_SWAP} {_SOME_DAY} (?:and|with|for) {_SOME_DAY}(?: around| over)?(?: please)?"
 )
-_ANOTHER_DAYS = re.compile(
+_ANOTHER_DAYS = Expression(
     rf"{_ASKING}{_DO} (?:tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)'?s(?: one| workout| session)?"
     r"(?: already| early)?(?: today| now| tonight| to today)(?: instead)?"
 )
@@ -57,7 +58,7 @@ _DAY_WORD = (
     r"\d{1,2}(?:st|nd|rd|th)?|\d{1,2}[./]\d{1,2}\.?)"
 )
 """What a day to come is said with, and no more."""
-_IN_ITS_PLACE = re.compile(r"\b(?:first|instead|rather|before)\b")
+_IN_ITS_PLACE = Expression(r"\b(?:first|instead|rather|before)\b")
 _OF = r"(?:the |my |a )?(?:today's |tomorrow's |next )?"
 
 
@@ -228,32 +229,32 @@ def _called(name: str) -> str:
     return rf"{_OF}(?:{own}(?: (?:day|workout|session|training|one))?|{of_day} day)(?:'s)?"
 
 
-def _is_timed(called: str) -> re.Pattern[str]:
-    return re.compile(
+def _is_timed(called: str) -> Expression:
+    return Expression(
         rf"(?:so |and |ok,? )*(?:when|what day|which day)(?:'s| is| are| do i (?:do|have|train)| will i do)"
         rf"(?: the)?(?: next)? {called}(?: then| next| again| due| on)*"
     )
 
 
-def _is_shown(called: str) -> re.Pattern[str]:
-    return re.compile(
+def _is_shown(called: str) -> Expression:
+    return Expression(
         rf"(?:please )?(?:show|see|show me|give me|send me|can i see|could i see|tell me) {called}(?: plan)?"
         rf"(?: please)?|(?:what's|what is|what are|what was)(?: in| on| on for| for)? {called}(?: plan)?"
         rf"|(?:the )?plan (?:for|of) {called}|{called} plan|what (?:do|will) i do (?:on|in|for|at) {called}"
     )
 
 
-def _is_planned(name: str) -> re.Pattern[str]:
-    return re.compile(
+def _is_planned(name: str) -> Expression:
+    return Expression(
         rf"(?P<asks>{_ASKING}(?:(?:{_DO}|shift|push|put|postpone) )?){_called(name)}(?:,? {_DAY_WORD})+"
     )
 
 
-def _is_wanted(name: str, names: Sequence[str]) -> re.Pattern[str]:
+def _is_wanted(name: str, names: Sequence[str]) -> Expression:
     called = _called(name)
     other = "(?:" + "|".join(_called(each) for each in names if each != name) + ")"
     instead = rf"(?: (?:instead|rather)(?: (?:of|than) (?:{other}|it|that|this))?| before {other})?"
-    return re.compile(
+    return Expression(
         rf"(?:{_ASKING}{_DO} )?{called} (?:today|tonight|now|this (?:morning|evening|afternoon))"
         rf"|{_ASKING}{_DO} {called}{_WHEN}{instead}{_WHEN}"
         rf"|(?:rather )?{called}(?: first| instead(?: of {other})?| before {other}){_WHEN}"

@@ -4,7 +4,6 @@ Nothing here says what a pain is or that anything is harmless; it sets exercises
 those who can tell.
 """
 
-import re
 from collections.abc import Sequence
 from datetime import timedelta
 from typing import Any
@@ -13,6 +12,7 @@ from domain.client.draft import Draft
 from domain.client.lines import hold_on, lines_of
 from domain.client.rotation import open_workout
 from domain.exercises import lookup
+from domain.expressions import Expression
 from domain.journal import Alert, ExerciseHold
 from domain.outcome import HoldPlaced
 from domain.parts import Notice, Safety, Urgent
@@ -21,13 +21,13 @@ from domain.safety import loads_place
 from domain.sets import TrainingSet
 from domain.values import facts_of
 
-_WELL = re.compile(
+_WELL = Expression(
     r"\b(?:fine|better|okay|ok|good|healed|gone|well|recovered|cleared|pain[- ]?free|no (?:more )?pain|"
     r"(?:no longer|stopped|not) hurt(?:s|ing)?|(?:doesn['’]?t|does not|don['’]?t) hurt)\b"
 )
-_OF_PAIN = re.compile(r"\b(?:pain|hurt\w*|sore\w*|physio\w*|doctor|healed|recovered)\b")
+_OF_PAIN = Expression(r"\b(?:pain|hurt\w*|sore\w*|physio\w*|doctor|healed|recovered)\b")
 
-_FINE_NOW = re.compile(
+_FINE_NOW = Expression(
     r"(?:(?:ok|okay|actually|oh|no|yes|hey|and|but|thanks|thank you),? )*"
     r"(?:(?:it|that|this|everything|all)(?:['’]?s| is| feels| felt| seems| got)? )?"
     r"(?:(?:all|much|a lot|a bit|totally|completely|perfectly|feels|feeling|already|i'm|i am|is) )*"

@@ -1,6 +1,5 @@
 """A client's plans for the days to come: leaving out, moving, pausing, coming back, and taking that back."""
 
-import re
 from collections.abc import Collection
 from dataclasses import replace
 from datetime import date, timedelta
@@ -15,13 +14,14 @@ from domain.client.recording import close_if_complete
 from domain.client.rotation import BESIDE, Due, catch_up, due, under_way
 from domain.client.understanding import workout_meant
 from domain.client.week import pass_turn
+from domain.expressions import Expression
 from domain.outcome import WorkoutKept
 from domain.parts import Notice
 from domain.planned import PauseAhead, Plans
 from domain.programme import FixedDays, Rotation
 from domain.reading import Reading, days_in_doubt, days_meant, days_to_come
 
-_TOLD_AFTERWARDS = re.compile(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
+_TOLD_AFTERWARDS = Expression(r"\b(?:did|didn['’]?t|couldn['’]?t|wasn['’]?t|missed|yesterday|last)\b")
 """What tells of a day gone by rather than of one to come."""
 
 PLANS = tuple(name for name in Plans.model_fields if name not in {"message", "at"})

@@ -1,17 +1,17 @@
 """Questions about the plates for a load: answered with what the client trains with."""
 
-import re
 from decimal import Decimal
 
 from domain.client.draft import Draft
 from domain.client.why import exercises_known
 from domain.equipment import bar_loads_around, plates_per_side
 from domain.exercises import describe
+from domain.expressions import Expression
 from domain.reading import Reading, exercises_asked_of
 from domain.units import Unit
 
 _I_DO = r"(?:do|should|shall|must|would|can) (?:i|we)"
-_ASKED = re.compile(
+_ASKED = Expression(
     r"(?:(?:so|and|hi|hey|ok|okay|please|but|coach|sorry),? )*"
     r"(?:"
     rf"(?:what|which|how many) (?:plates|discs)(?: {_I_DO} (?:need|use|put on|load|take)| go on| are| make)?"

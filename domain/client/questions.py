@@ -1,6 +1,5 @@
 """Open questions and their answers. A message that is no answer is read as what it is."""
 
-import re
 from collections.abc import Sequence
 
 from domain.client.draft import SET_SLOTS, Draft
@@ -16,6 +15,7 @@ from domain.client.understanding import request_for
 from domain.client.unfinished import complete, first_of
 from domain.client.weighing import WAITS_FOR, weight_told
 from domain.client.workouts import found_later
+from domain.expressions import Expression
 from domain.memory import Waiting
 from domain.reading import read
 
@@ -23,7 +23,7 @@ TRAINED = frozenset({"trained", "i trained", "yes i trained", "i did it", "did i
 TODAY_INSTEAD = frozenset({"today instead", "today", "i'll do it today", "will do it today"})
 MISSED_IT = frozenset({"missed it", "missed", "i missed it", "skipped it", "no", "nothing"})
 
-_REASON = re.compile(
+_REASON = Expression(
     r"(?:,|\.|:| -)? (?:sorry|because|cos|as|since|had|was|due|the|my|i|overtime|too|work)\b|, "
 )
 """How a reason begins that is told with what became of a workout."""

@@ -3,7 +3,6 @@
 That holds until something else is recorded or planned: then it could no longer be as it was.
 """
 
-import re
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import timedelta
@@ -12,6 +11,7 @@ from domain.actions import Words
 from domain.client.draft import Draft
 from domain.client.plans import PLANS, plans_of
 from domain.client.recording import new_entry, recheck
+from domain.expressions import Expression
 from domain.journal import Entry
 from domain.memory import PutRight, Undone
 from domain.outcome import Recorded, SettingsKept, WorkoutKept
@@ -38,7 +38,7 @@ _WAYS = (
     rf"(?:i )?(?:didn't|did not|don't) (?:mean|want) to(?: undo| delete| take)?(?: {_IT})?(?: back)?",
     rf"{_IT} (?:was|were) (?:right|correct|fine|ok|okay)",
 )
-_REDO = re.compile(
+_REDO = Expression(
     rf"{_OH}(?:{'|'.join(_WAYS)})"
     r"(?: please| again| after all| as (?:it|they|that) (?:was|were)(?: before)?| the way it was)*"
 )

@@ -4,15 +4,16 @@ import re
 from collections.abc import Callable
 
 from domain.client.draft import Draft
+from domain.expressions import Expression
 from domain.understood import TakenFor
 
 MOST_SENTENCES = 8
 """How many sentences of a message are looked at one by one. The house's own choice."""
 
-_END = re.compile(r"(?<=[.!?;])\s+|\n+")
-_LEADS_OVER = re.compile(r"^(?:(?:and|so|also|oh|but|then|btw|by the way|ps),? )+", re.IGNORECASE)
+_END = Expression(r"(?<=[.!?;])\s+|\n+")
+_LEADS_OVER = Expression(r"^(?:(?:and|so|also|oh|but|then|btw|by the way|ps),? )+", re.IGNORECASE)
 
-_INSTEAD = re.compile(
+_INSTEAD = Expression(
     r".{3,90}?[,.;:!\u2013-] ?(?:oh |uh |um )?(?:no,? wait|wait,? no|no,? sorry|sorry,? no|actually,? no|"
     r"scratch that|hang on,? no|no,? hang on|on second thoughts?)[,.:;!\u2013-]* ?(?:just |rather |only )?"
     r"(?P<meant>\w.{2,90})",

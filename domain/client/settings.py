@@ -16,6 +16,7 @@ from domain.client.understanding import request_for
 from domain.client.weighing import take_weight
 from domain.clock_words import clock_of
 from domain.equipment import default_equipment
+from domain.expressions import Expression
 from domain.outcome import SettingsKept
 from domain.places import offset_at, offset_of, zone_at, zones_of
 from domain.reading import days_to_come, read
@@ -33,12 +34,12 @@ _FROM_NOW = (
     r"(?:from|starting|as of) (?:now|today|tomorrow|(?:next )?\w+day)(?: on)?))*\??"
 )
 """From which day on makes no difference here: an hour is changed at once, and said to be."""
-_HOUR = re.compile(
+_HOUR = Expression(
     rf"{_REMIND} (?:at )?(?P<hour>\d{{1,2}})(?:[:.h](?P<minute>\d{{2}}))? ?(?P<half>am|pm|a\.m\.|p\.m\.)?"
     rf"{_FROM_NOW}"
 )
-_HOUR_IN_WORDS = re.compile(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
-_UNIT = re.compile(
+_HOUR_IN_WORDS = Expression(rf"{_REMIND} (?P<clock>.{{2,40}}?){_FROM_NOW}")
+_UNIT = Expression(
     r"(?:please )?(?:(?:can|could|shall|may) (?:you|we|i) (?:please )?)?"
     r"(?:i(?:'d rather| would rather|'d like to| would like to|'d prefer to|'ll)? "
     r"(?:use|train in|count in|lift in|think in|measure in|prefer|want|have)|use|have|my unit is|go back to|"
@@ -51,20 +52,20 @@ _UNIT = re.compile(
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
 _SYSTEMS: dict[str, Unit] = {"metric": "kg", "imperial": "lb"}
-_NOT = re.compile(r"\b(?:not|no|never|don't|\d+)\b")
-_ZONE = re.compile(
+_NOT = Expression(r"\b(?:not|no|never|don't|\d+)\b")
+_ZONE = Expression(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
     r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
     r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )
-_SURELY_WHERE = re.compile(
+_SURELY_WHERE = Expression(
     r"(?:please )?(?:i live|we live|i've moved|i moved|i have moved|(?:i(?:'ve)? )?(?:just )?landed|"
     r"my (?:time ?)?zone|time ?zone)\b(?! (?:on|up|down|out|over|off)\b)"
 )
 """What says where somebody is, whether the place is known or not."""
-_TRIP = re.compile(
+_TRIP = Expression(
     r"(?:(?:i|we) (?:fly|travel)|"
     r"(?:(?:i'm|im|i am|we're|we are) )?(?:off )?(?:flying|going|travelling|traveling|moving|heading|"
     r"off)) to "
@@ -75,16 +76,16 @@ _TRIP = re.compile(
     r"(?: (?:tonight|tomorrow|soon|from \w+ on|(?:on|this|next|from|by) (?:the )?\w+(?: \w+)?|in \w+ \w+|"
     r"for \w+ \w+))+"
 )
-_TIME_HERE = re.compile(
+_TIME_HERE = Expression(
     r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
 )
-_START = re.compile(
+_START = Expression(
     r"(?:(?:actually|no|oh|sorry|hm+|wait|ok|okay|well|please),? )*"
     r"(?:(?:i'd|i would) like to |i want to |i'll |i will |can i |let me |let's )?(?:start|"
     r"begin)(?: training)?(?: on| from)? "
     r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?"
 )
-_FOUND_ILL = re.compile(
+_FOUND_ILL = Expression(
     r"(?:(?:i've|i have|i was|i just got|i've just|i have just)(?: been| just been)? diagnosed with .{2,40}|"
     r"(?:i'm|i am) pregnant|"
     r"i (?:now )?have (?:a |an |high )?(?:diabetes|heart (?:condition|disease|problem|trouble)s?|"
@@ -92,27 +93,27 @@ _FOUND_ILL = re.compile(
     r"kidney (?:disease|trouble|problems?)|angina|epilepsy|cancer)(?: now)?|"
     r"i (?:have )?had (?:a |an )?(?:heart attack|stroke|operation|surgery).{0,30})"
 )
-_BACK = re.compile(
+_BACK = Expression(
     r"(?:(?:hi|hello|hey|ok|okay|so|actually|well|oh|sorry|and|please)[,!. ]+){0,3}"
     r"(?:(?:i'm|im|i am)(?: now)? back(?: again| now| home| in town)*|back(?: again)?|"
     r"i'm (?:well|healthy|better) again|resume|(?:start|resume) (?:the )?(?:messages|reminders)(?: again)?)"
 )
-_BACK_FROM = re.compile(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
+_BACK_FROM = Expression(r"(?:.{0,20}\b)?(?:i'm|im|i am|just got) back (?:from|at|to|on) .{1,40}|start")
 """What says so only for somebody who was away, or has stopped the reminders."""
-_TRAINS_THERE = re.compile(
+_TRAINS_THERE = Expression(
     r"(?:.{0,30}\b)?(?:i(?:'ll| will| can| do|'m going to)? (?:still )?train (?:there|here|at home|anyway)|"
     r"i(?:'m| am) training (?:there|here|at home|anyway)|there(?:'s| is) a gym (?:there|here)|"
     r"(?:the|my) (?:hotel|place) has a gym)(?: too| as well| though| all the same)*"
 )
 """What says of somebody away that the training goes on there."""
-_GYM_THERE = re.compile(
+_GYM_THERE = Expression(
     r"\b(?:they(?:'ve| have)(?: got)?|there(?:'s| is| will be)|it has|(?:the|my|our) (?:hotel|place|resort|"
     r"ship) has) a (?:\w+ )?gym\b|"
     r"\bi(?:'ll| will| can| am going to|'m going to) (?:still )?train (?:there|as usual|anyway)\b"
 )
 TOLD_WITHIN = timedelta(days=3)
 """For how long after the end of a pause the client can say that it is over. The house's own choice."""
-_WELL = re.compile(
+_WELL = Expression(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
     r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
     r"(?:better|well|fine|healthy|recovered|fit|ok|good)(?: again| now)+|"
@@ -265,7 +266,7 @@ def take_illness(draft: Draft, said: str, text: str) -> bool:
     return True
 
 
-_ROUGH_CLOCK = re.compile(r"\b(?:half|quarter|noon|midnight|about|around|nearly|almost|just after)\b")
+_ROUGH_CLOCK = Expression(r"\b(?:half|quarter|noon|midnight|about|around|nearly|almost|just after)\b")
 HOUR, ROUGHLY = timedelta(hours=1), timedelta(minutes=20)
 """How far off the time can be that somebody says it is. The house's own choice."""
 

@@ -1,6 +1,5 @@
 """Settings said beside other things in one message: "I work nights this week, remind me at 22:30"."""
 
-import re
 from collections.abc import Callable
 
 from domain.client.draft import Draft
@@ -8,12 +7,13 @@ from domain.client.equipping import take_equipment
 from domain.client.later import take_later
 from domain.client.sentences import sentences
 from domain.client.settings import plainly, take_hour, take_return, take_trip, take_unit, take_zone
+from domain.expressions import Expression
 from domain.later_words import later_of
 
-_BETWEEN = re.compile(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
+_BETWEEN = Expression(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,?\s*)*|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""
 
-_NOT_YET = re.compile(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almost|nearly)\b")
+_NOT_YET = Expression(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almost|nearly)\b")
 """Beside these nobody is well, or back, for good."""
 
 MOST_LETTERS = 300

@@ -1,6 +1,5 @@
 """A workout that is told a second time: it stands already, and is not recorded twice."""
 
-import re
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import replace
@@ -10,11 +9,12 @@ from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import line_named
 from domain.client.workouts import day_told_of
+from domain.expressions import Expression
 from domain.journal import Entry
 from domain.reading import Reading
 from domain.sets import TrainingSet
 
-_ONCE_MORE = re.compile(r"\b(?:again|another|more|second|twice|extra|also|too|as well|repeat(?:ed)?)\b")
+_ONCE_MORE = Expression(r"\b(?:again|another|more|second|twice|extra|also|too|as well|repeat(?:ed)?)\b")
 """What says that it was done a second time."""
 
 

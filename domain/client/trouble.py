@@ -15,6 +15,7 @@ from domain.client.lines import done_instead_of
 from domain.client.not_understood import ANSWERED_WITHIN
 from domain.client.pain import hold_for_pain, may_load
 from domain.courtesies import is_courtesy
+from domain.expressions import Expression
 from domain.memory import StallAnswers, Waiting
 from domain.parts import Safety
 from domain.reading import Pain, Reading, denies_trouble, speaks_of_illness, speaks_of_late
@@ -42,8 +43,8 @@ BESIDE_DENIALS = frozenset(
     ["any", "ok", "okay", "thanks", "thank", "you", "my", "joints", "are", "problem", "problems", "with"]
 )
 """Words that can stand beside a denial without saying anything else."""
-NO = re.compile(r"\W*(?:no|nope|none|not|nothing|never)\b", re.IGNORECASE)
-YES = re.compile(r"\W*(?:yes|yeah|yep|yup|it does|a (?:bit|little))\b", re.IGNORECASE)
+NO = Expression(r"\W*(?:no|nope|none|not|nothing|never)\b", re.IGNORECASE)
+YES = Expression(r"\W*(?:yes|yeah|yep|yup|it does|a (?:bit|little))\b", re.IGNORECASE)
 BESIDE_NOTHING = BESIDE_DENIALS | {
     "unusual",
     "out",

@@ -6,10 +6,11 @@ from domain.client.draft import Draft
 from domain.client.plans import keep_plans, plans_of
 from domain.client.rotation import in_turn
 from domain.client.week import week_of
+from domain.expressions import Expression
 from domain.parts import Notice
 from domain.planned import Turn
 
-_BETWEEN = re.compile(r"[,;:!?\n]|\.(?!\d)|\s-\s|\s(?:and|so|but)\s")
+_BETWEEN = Expression(r"[,;:!?\n]|\.(?!\d)|\s-\s|\s(?:and|so|but)\s")
 """What parts one thing that is said from the next."""
 
 
@@ -44,8 +45,8 @@ def said_next(draft: Draft, text: str) -> str | None:
     return None
 
 
-def _says_next(name: str) -> re.Pattern[str]:
-    return re.compile(
+def _says_next(name: str) -> Expression:
+    return Expression(
         rf"(?:my |the )?next (?:one |workout |session |up )?(?:is |was |should be |would be |comes )?{name}"
         r"(?: day)?"
         rf"|(?:and |then )?{name}(?: day)?(?:'s| is| comes| should be| would be)?(?: up)? next(?: up)?"

@@ -5,7 +5,6 @@ whole then is recorded, and the rest is asked on. A message that is no answer le
 asked once more after other sets came in, then waits. What was typed stays in the inbox whatever comes of it.
 """
 
-import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -13,16 +12,18 @@ from decimal import Decimal
 from domain.client.choices import choices
 from domain.client.draft import SET_SLOTS, Draft
 from domain.client.exposures import sets_done
-from domain.client.half_understood import OPEN, Unfinished, about_sets, unfinished_of
+from domain.client.half_understood import Unfinished, about_sets, unfinished_of
 from domain.client.lines import line_named
 from domain.client.not_understood import drop_given_up, give_up, given_up
 from domain.client.own_names import learn
 from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
 from domain.client.workouts import day_told_of
+from domain.expressions import Expression
 from domain.memory import Answered, Waiting
 from domain.reading import OpenSet, Reading, Request, Slot, answer, read
 from domain.sets import TrainingSet, is_within_reason
+from domain.values import facts_of
 
 ORDER: tuple[Slot, ...] = ("exercise", "date", "confirm", "unit", "load", "reps", "seconds")
 """In which order things are asked: what the others depend on comes first."""
@@ -33,7 +34,7 @@ NEVER_MIND = frozenset(
     {"never mind", "nevermind", "leave it", "skip it", "don't know", "no idea", "forget it"}
 )
 
-_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
+_NUMBER = Expression(r"\d+(?:[.,]\d+)?")
 
 
 def ask_about(draft: Draft, reading: Reading, text: str, message: int) -> None:
@@ -91,7 +92,7 @@ def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
         about_sets(tuple(replace(each, question=number) if each in asked else each for each in unfinished)),
         {
             "text": asked[0].text,
-            "open": OPEN.dump_python(sets, mode="json"),
+            "open": facts_of(sets),
             "none_before": all(is_pointed_at_nothing(draft, each) for each in sets),
         },
         choices(draft, slot, sets, asked[0].text),

@@ -1,6 +1,5 @@
 """What a client wants done besides recording: changing plans, taking back, asking, looking things up."""
 
-import re
 from collections.abc import Sequence
 from datetime import datetime
 
@@ -33,6 +32,7 @@ from domain.client.was_ill import note_ill_today
 from domain.client.weighing import is_told_last, take_weight_back
 from domain.client.why import exercises_known
 from domain.entry_order import told
+from domain.expressions import Expression
 from domain.incoming import ReplyTo
 from domain.joining_words import asks_who
 from domain.journal import Entry
@@ -46,8 +46,8 @@ KEEPS_FROM_TRAINING: frozenset[Want] = frozenset({"pause", "move", "skip_workout
 HISTORY_SHOWN = 8
 """How many of the last exposures of an exercise are shown at once."""
 
-_SENTENCES = re.compile(r"[^.!?;\n]+[.!?;]?")
-_IS_IT_GOOD = re.compile(
+_SENTENCES = Expression(r"[^.!?;\n]+[.!?;]?")
+_IS_IT_GOOD = Expression(
     r"(?:and |so )?(?:(?:is|was|were|are) (?:that|it|this|they|those) (?:ok|okay|good|alright|all right|"
     r"right|fine|enough|any good|not bad|good enough)|how (?:is|was|did) (?:that|it|i)(?: do| go)?|"
     r"did i do (?:ok|okay|well|good|alright)|(?:all )?(?:good|ok|okay|right)|not bad,? (?:eh|huh|right)|"

@@ -1,6 +1,5 @@
 """Questions about the warm-up: answered with the ramps of the workout at hand, all or those asked about."""
 
-import re
 from collections.abc import Sequence
 
 from domain.client.draft import Draft
@@ -8,10 +7,11 @@ from domain.client.plan import plan_of, warm_ups
 from domain.client.plans import say_nothing_planned
 from domain.client.rotation import BESIDE, due
 from domain.client.understanding import workout_meant
+from domain.expressions import Expression
 from domain.reading import Reading
 from domain.values import facts_of
 
-_ASKED = re.compile(
+_ASKED = Expression(
     r"(?:(?:so|and|hi|hey|ok|okay|please|but),? )*"
     r"(?:(?:how (?:do|should|shall|can|would|must) (?:i|we)|how to|how many|what(?:'s| is| are|s)?|which|"
     r"what (?:kind|sort) of|show(?: me)?|give me|any|(?:do|should|must) i(?: need| do| have)?|what about|"
@@ -23,7 +23,7 @@ _ASKED = re.compile(
     r"(?: (?:today|first|now|please|properly|then|again))*"
 )
 _ALL = frozenset({"today", "this", "it", "this workout", "the workout", "training", "today's workout"})
-_TOLD = re.compile(r"\bwarm(?:ed|ing)?[ -]?up")
+_TOLD = Expression(r"\bwarm(?:ed|ing)?[ -]?up")
 
 
 def take_warm_up(draft: Draft, text: str, reading: Reading) -> bool:

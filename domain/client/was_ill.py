@@ -1,17 +1,16 @@
 """Word of an illness in which nothing else is wanted: "sorry, had a stomach bug since Thursday"."""
 
-import re
-
 from domain.client.draft import Draft
+from domain.expressions import Expression
 from domain.reading import speaks_of_illness
 
-_WAS_ILL = re.compile(
+_WAS_ILL = Expression(
     r"\b(?:i(?:'ve| have)?|just|been|was|am|i'm) (?:just |really |pretty |still |also )*"
     r"(?:had|have|having|got|caught|been|down with|over|in bed with|knocked out by|was|were)"
     r"(?: \w+){0,3} (?:bug|flu|cold|virus|covid|food poisoning|fever|infection|norovirus|tonsillitis|"
     r"bronchitis|pneumonia|ill|sick|poorly)\b"
 )
-_ANOTHERS = re.compile(
+_ANOTHERS = Expression(
     r"\b(?:my|his|her|their|our|the) (?:\w+ )?(?:son|daughter|kid|kids|child|children|wife|husband|mum|mom|"
     r"dad|partner|boss|baby|dog|cat|friend|brother|sister|family)\b"
 )

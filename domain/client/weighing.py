@@ -4,7 +4,6 @@ It is never nagged for. A question that was declined or ignored is over for some
 to be asked is not. What could as well be said of a set is taken for one.
 """
 
-import re
 from dataclasses import replace
 from datetime import timedelta
 from decimal import Decimal
@@ -15,6 +14,7 @@ from domain.client.lines import line_named
 from domain.client.plan import body_mass_kg
 from domain.client.rotation import due, open_workout
 from domain.exercises import describe
+from domain.expressions import Expression
 from domain.journal import WorkoutRecord
 from domain.memory import Waiting
 from domain.outcome import SettingsKept
@@ -31,17 +31,17 @@ WAITS_FOR = timedelta(days=2)
 _NAMED = 3
 """So many exercises are named at most where body mass is asked for."""
 
-_LATER = re.compile(
+_LATER = Expression(
     r"(?:no|nope|not)(?:,? (?:now|right now|today|thanks|thank you|sorry))*|"
     r"(?:maybe |some )?(?:later|another time|other time|next time)(?: maybe)?|skip(?: it| that| this)?|pass|"
     r"(?:i'd |i would )?(?:rather|prefer) not(?: to)?(?: say| tell)?|(?:i )?(?:don't|dont|do not) know|dunno|"
     r"no idea|(?:i have )?no scales?(?: here)?|never ?mind"
 )
-_NEVER = re.compile(
+_NEVER = Expression(
     r"(?:please )?(?:(?:don't|dont|do not|never|stop|quit|no)(?: ever)? ask(?:ing)?(?: me)?(?: that| this)?"
     r"(?: again| anymore| any more| ever)*|never|none of your business)"
 )
-_NEVER_ASK = re.compile(
+_NEVER_ASK = Expression(
     r"(?:please )?(?:(?:don't|dont|do not|never|stop|quit|no more)(?: ever)? (?:ask(?:ing)?|questions?)"
     r"(?: me)?(?: again)?(?: for| about| what)? (?:my |i )?(?:body ?)?(?:weight|mass|weigh)"
     r"(?: is)?(?: again| anymore| any more| ever| please)*|"
@@ -51,7 +51,7 @@ _NEVER_ASK = re.compile(
 )
 
 
-_CORRECTS = re.compile(
+_CORRECTS = Expression(
     r"(?:(?:no|sorry|oops|wait|actually|rather|i mean|i meant|make (?:that|it)|(?:it |that )?should be|"
     r"correction|typo)[,:. ]+)+"
 )

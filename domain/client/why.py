@@ -17,11 +17,12 @@ from domain.client.explaining import (
 from domain.client.lines import lines_of
 from domain.client.understanding import came_of
 from domain.explanation import Explanation
+from domain.expressions import Expression
 from domain.parts import AlertPart, Notice
 from domain.reading import WhyAsked, exercises_named, why_asked
 from domain.values import facts_of
 
-_OF_A_STALL = re.compile(r"\b(?:stall|slow|declin|los(?:e|ing|t)\b|gain|progress|stuck|alert)", re.IGNORECASE)
+_OF_A_STALL = Expression(r"\b(?:stall|slow|declin|los(?:e|ing|t)\b|gain|progress|stuck|alert)", re.IGNORECASE)
 
 MOST_EXPLAINED = 12
 """How many exercises are explained at once. The house's own choice."""

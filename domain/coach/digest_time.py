@@ -11,6 +11,7 @@ from domain.coach.digest import digest_since
 from domain.coach.draft import Draft
 from domain.coach.waking import USUAL, following
 from domain.coach_memory import DigestTime
+from domain.expressions import Expression
 from domain.programme import Weekday
 
 LONGEST = 14
@@ -20,26 +21,26 @@ WEEK = timedelta(days=7)
 
 _DAYS: tuple[str, ...] = get_args(Weekday)
 _DIGEST = r"(?:digests?|look ?backs?)"
-_NOW = re.compile(
+_NOW = Expression(
     rf"(?:(?:show|send|give|see)(?: me)? (?:the |my |a )?(?:(?:weekly|daily|last|week's|latest) )?|"
     rf"(?:the |my |a |last )?){_DIGEST}"
     r"(?: now| right now)?|how (?:was|did) (?:the|my|our|this|last) week(?: go)?|"
     r"(?:show me )?(?:the )?numbers"
 )
-_WHEN = re.compile(
+_WHEN = Expression(
     rf"(?:when|what time|at what time|on which day|which day)(?: is| does| do i get| will)?(?: the| my| a)* ?"
     rf"(?:next )?{_DIGEST}(?: come| due| be)?"
 )
-_NONE = re.compile(
+_NONE = Expression(
     rf"(?:no|stop|cancel|end|drop|never|without|(?:turn|switch) off)(?: the| my| a| any| more)*"
     rf"(?: daily| weekly)? {_DIGEST}(?: any ?more)?|(?:turn |switch )?(?:the )?{_DIGEST} off"
 )
-_EVERY_DAY = re.compile(
+_EVERY_DAY = Expression(
     r"\b(?:daily|(?:every|each|once a|per) (?:single )?(?:day\b|(?=morning|evening|afternoon|night|noon)))"
 )
-_EVERY_WEEK = re.compile(r"\b(?:weekly|(?:every|each|once a|per) week)\b")
-_WEEKDAY = re.compile(rf"\b(?:on |every |each )*({'|'.join(_DAYS)})s?\b")
-_FILLING = re.compile(
+_EVERY_WEEK = Expression(r"\b(?:weekly|(?:every|each|once a|per) week)\b")
+_WEEKDAY = Expression(rf"\b(?:on |every |each )*({'|'.join(_DAYS)})s?\b")
+_FILLING = Expression(
     rf"\b(?:{_DIGEST}|send|give|show|me|my|the|a|an|i|want|would|like|to|have|get|make|it|move|set|change|put|"
     r"come|comes|please|on|at|be|should|let|for|and|instead)\b"
 )

@@ -1,13 +1,13 @@
 """The hours at which a coach wants to be written to, told in plain words."""
 
-import re
 from datetime import time
 
 from domain.coach.draft import Draft
+from domain.expressions import Expression
 from domain.hours import Hours
 
 _HOUR = r"(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm|a\.m\.|p\.m\.)?"
-_HOURS = re.compile(
+_HOURS = Expression(
     r"(?:(?:my |my working |working )hours(?: are)?|hours(?: are)?|(?:only )?write (?:to )?me(?: only)?|"
     r"(?:only )?message me(?: only)?|i work) ?(?:from |between )?"
     rf"{_HOUR} ?(?:-|–|to|till|until|and) ?{_HOUR}"

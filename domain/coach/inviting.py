@@ -6,6 +6,7 @@ from datetime import timedelta
 from domain.called import plain, the_one_named
 from domain.coach.draft import Draft
 from domain.coach.programmes import ask_programme, only_programme, programme_named
+from domain.expressions import Expression
 from domain.outcome import InvitationRevoked, Invited
 from domain.state import Invitation, OpenInvitation, StoredProgramme
 
@@ -19,7 +20,7 @@ _PLEASE = (
 _COACH = r"(?:(?:a |an |another |one more |a new |a second |the |my )?(?:new |second )?(?:co-?)?coach)"
 _COLLEAGUE = rf"(?:{_COACH}|(?:a |another |my )?colleague)"
 _BRING = r"(?:invite|bring in|bring|add|get in|get|let in|let|set up|set|sign up|sign)"
-_AS_COACH = re.compile(
+_AS_COACH = Expression(
     rf"{_PLEASE}(?:"
     rf"{_BRING} {_COLLEAGUE}(?:[,:]? (?:called |named )?(?P<a>.{{1,60}}))?"
     rf"|{_BRING} (?P<b>.{{1,60}}?),? (?:in |up |on )?(?:as|to be) {_COACH}"
@@ -30,8 +31,8 @@ _AS_COACH = re.compile(
     re.IGNORECASE,
 )
 _TO = r"(?:,? (?:to|on|onto|for|with) (?P<programme>.{1,80}))?"
-_INVITE = re.compile(rf"{_PLEASE}invite (?P<name>.{{1,60}}?){_TO}", re.IGNORECASE)
-_NEW_CLIENT = re.compile(
+_INVITE = Expression(rf"{_PLEASE}invite (?P<name>.{{1,60}}?){_TO}", re.IGNORECASE)
+_NEW_CLIENT = Expression(
     rf"{_PLEASE}(?:(?:a )?new client[,:]? (?:called |named )?(?P<a>.{{1,60}}?)"
     r"|(?:add|bring in|take on|sign up|get) (?P<b>.{1,60}?) as (?:a |my )?(?:new )?client"
     r"|(?:sign up|enrol|enroll|sign) (?P<c>.{1,60}?)(?: up)?"
@@ -40,7 +41,7 @@ _NEW_CLIENT = re.compile(
 )
 _INVITATION = r"(?:invitations?|invites?|codes?|links?)"
 _BACK = r"(?:revoke|cancel|withdraw|take back|void|delete|remove|undo|stop|end|kill)"
-_REVOKE = re.compile(
+_REVOKE = Expression(
     rf"{_PLEASE}(?:"
     rf"{_BACK} (?:(?:the|my|that|this|last|open) )*{_INVITATION} (?:(?:that )?(?:i|we) (?:made|sent|gave) )?"
     r"(?:for|of|to) (?P<a>.{1,60})"
@@ -53,7 +54,7 @@ _REVOKE = re.compile(
     rf"their) (?:open )?{_INVITATION})",
     re.IGNORECASE,
 )
-_MANY = re.compile(r"\b(?:all|every)\b", re.IGNORECASE)
+_MANY = Expression(r"\b(?:all|every)\b", re.IGNORECASE)
 
 
 def take_invitation(draft: Draft, said: str) -> bool:

@@ -1,18 +1,18 @@
 """Where a coach lives, and the unit of her clients who have said none: changed in plain words."""
 
-import re
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from domain.coach.draft import Draft
+from domain.expressions import Expression
 from domain.places import zones_of
 from domain.units import Unit
 
-_PLACE = re.compile(
+_PLACE = Expression(
     r"(?:i(?:'m| am) (?:now )?in|i (?:now )?live in|i(?:'ve| have) moved to|my (?:time ?)?zone is|"
     r"time ?zone:?) (?P<place>.{2,60}?)(?: now)?"
 )
-_UNIT = re.compile(
+_UNIT = Expression(
     r"(?:i |we )?(?:use|count in|work in|think in|want) (?:(?P<kg>kg|kgs|kilos?|kilograms?)|lbs?|pounds?)"
     r"(?: please)?"
 )

@@ -4,13 +4,12 @@
 with a name before it ("exercise:") is handed on as it was typed. What comes first in the table goes first.
 """
 
-import re
-
 from domain.coach.naming import CLIENT, CLIENTS
 from domain.coach.not_by_words import OF_THE_CLIENT, OF_THE_SHEET
 from domain.coach.people_phrases import DECLINING, FORGET, NOTING, NOTING_OF, PEOPLE_TURNS, TAKING
 from domain.coach.who_phrases import ANYONE, WHO_TURNS
 from domain.coach_requests import Kind
+from domain.expressions import Expression
 from domain.reading.patterns import Pattern
 
 _OPENING = """
@@ -297,7 +296,7 @@ _LISTS = {
     "earlier": _EARLIER.strip().replace("\n", " "),
     "saying": "[that|saying|to say] [:|,|-]",
 }
-_CONTINUED = re.compile(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")
+_CONTINUED = Expression(r"(?<=\|)\n\s*\+ |\n\s*\+(?= )")
 """A line that begins so goes on with the one before."""
 _NAMED = f"{CLIENT}|{CLIENTS}"
 _ANY_NAME = "_|_ _|_ _ _"

@@ -1,11 +1,10 @@
 """A coach's own plain rule for a stall, told in a sheet's words: so many workouts without a beat, or none."""
 
-import re
-
 from domain.coach.draft import Draft
+from domain.expressions import Expression
 from domain.sheet.header import TellAfter, read_rule
 
-_NO_RULE = re.compile(
+_NO_RULE = Expression(
     r"(?:forget|drop|cancel|no|without) (?:my |the |that |any )?(?:own |plain |stall )*rules?"
     r"(?: for (?:a stall|stalls))?|"
     r"(?:please )?tell me (?:of (?:a stall|stalls) )?(?:when|where|if|as) you (?:see|find|think|are sure)\b"

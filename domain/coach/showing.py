@@ -10,6 +10,7 @@ from domain.coach.draft import Draft
 from domain.coach.naming import ClientNames
 from domain.coach.understanding import closest_to
 from domain.coach.which_client import ask_who
+from domain.expressions import Expression
 from domain.incoming import PictureWanted
 from domain.journal_words import EVERYONE, of_client
 from domain.parts import File, FileKind, Notice, Say, Weight
@@ -28,14 +29,14 @@ _PLEASE = (
 )
 _PICTURE = r"(?:picture|pictures|graph|chart|plot|curve)"
 _OWN = r"(?:'s|s'|')"
-_ROSTER = re.compile(
+_ROSTER = Expression(
     rf"{_PLEASE}(?:my |our )?(?:(?:clients|roster|everybody|everyone|all(?: my| of my)?(?: clients)?|they)"
     rf"(?: all)? at a glance|at a glance|{_PICTURE} (?:of|for) (?:all |all of )?"
     r"(?:my clients|my roster|everybody|everyone|all|them all|all clients|the roster))"
 )
-_OF = re.compile(rf"{_PLEASE}(?:progress )?{_PICTURE} (?:of|for|on) (?P<what>.{{1,120}})")
-_OWNED = re.compile(rf"{_PLEASE}(?P<what>.{{1,120}}?)(?:(?: in| as)? a)? {_PICTURE}")
-_SHOW = re.compile(r"(?:please |can you |could you )?(?:show|draw)(?: me)? (?P<what>.{1,120})")
+_OF = Expression(rf"{_PLEASE}(?:progress )?{_PICTURE} (?:of|for|on) (?P<what>.{{1,120}})")
+_OWNED = Expression(rf"{_PLEASE}(?P<what>.{{1,120}}?)(?:(?: in| as)? a)? {_PICTURE}")
+_SHOW = Expression(r"(?:please |can you |could you )?(?:show|draw)(?: me)? (?P<what>.{1,120})")
 
 
 def show(draft: Draft, bare: str) -> bool:

@@ -1,10 +1,9 @@
 """A coach who trains, too: as another coach's client, by an invitation, or by an own sheet."""
 
-import re
-
 from domain.coach.draft import Draft
 from domain.coach.inviting import INVITATION_LASTS
 from domain.coach.programmes import ask_programme, only_programme, programme_named
+from domain.expressions import Expression
 from domain.outcome import Invited, Joined
 from domain.parts import Notice
 from domain.state import Invitation, StoredProgramme
@@ -14,10 +13,10 @@ _WANT = (
 )
 _ON = r"(?: (?:(?:on|onto|to|by|with|through|as) )?(?P<programme>.{1,80}?))?"
 _TOO = r"(?: too| as well| myself)"
-_ME = re.compile(
+_ME = Expression(
     rf"{_WANT}(?:(?:put|coach|take|invite) me|(?:be|become) (?:a|my own) client){_TOO}?{_ON}{_TOO}?"
 )
-_TRAIN = re.compile(rf"{_WANT}(?:train|work out|follow|do|use|go)(?P<own>{_TOO})?{_ON}(?P<too>{_TOO})?")
+_TRAIN = Expression(rf"{_WANT}(?:train|work out|follow|do|use|go)(?P<own>{_TOO})?{_ON}(?P<too>{_TOO})?")
 
 
 def take_up_as_client(draft: Draft) -> None:

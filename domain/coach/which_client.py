@@ -1,16 +1,16 @@
 """Which client is meant, where a name fits several: asked with a button for each, and then done."""
 
-import re
 from collections.abc import Callable
 
 from domain.coach.draft import Draft
 from domain.coach.understanding import closest_to
 from domain.coach.writing import WAITS_FOR
+from domain.expressions import Expression
 
 MOST_OFFERED = 20
 """How many clients are offered by buttons; any can be named. The house's own choice."""
 
-_WORDS = re.compile(r"[^\s,;:.!?]+")
+_WORDS = Expression(r"[^\s,;:.!?]+")
 _BESIDE_A_NAME = frozenset(
     {
         "the",

@@ -34,6 +34,7 @@ from domain.coach.which_client import ask_who, take_who
 from domain.coach.writing import begin_writing_to, pass_on
 from domain.coach_requests import PeopleKind
 from domain.courtesies import is_courtesy
+from domain.expressions import Expression
 from domain.incoming import (
     CardWanted,
     Released,
@@ -65,14 +66,14 @@ PRONOUNS = frozenset({"her", "him", "his", "hers", "them", "their", "me", "my", 
 LONGEST_WITHOUT_NAME = 10
 """Longer words without a client's name are no request. The house's own choice."""
 
-HESITATIONS = re.compile(
+HESITATIONS = Expression(
     r"(?<![\w'])(?:u+h*m+|u+h+|e+rm+|hm+|er|ah|like i said|you know|rn|asap|lol)(?![\w'])[ ,.…]*",
     re.IGNORECASE,
 )
 """What somebody says who thinks aloud or types in haste; it is left out where the rest is understood then."""
 
 _GREETINGS = frozenset({"hello", "hi", "hey", "/start"})
-_WHY = re.compile(r"(?:.{0,12}\b)?(?:why|whys|how come|explain)\b", re.IGNORECASE)
+_WHY = Expression(r"(?:.{0,12}\b)?(?:why|whys|how come|explain)\b", re.IGNORECASE)
 
 
 def is_for_a_client(draft: Draft, text: str) -> bool:

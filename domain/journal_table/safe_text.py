@@ -5,11 +5,11 @@ it as text. Which characters begin a formula: OWASP, "CSV Injection",
 https://owasp.org/www-community/attacks/CSV_Injection, the full-width forms included.
 """
 
-import re
+from domain.expressions import Expression
 
 _FORMULA = "=+\\-@\t\r\n＝＋－＠"  # noqa: RUF001 the full-width forms are meant
-_TO_WRITE = re.compile(rf"'*[{_FORMULA}]")
-_WRITTEN = re.compile(rf"'+[{_FORMULA}]")
+_TO_WRITE = Expression(rf"'*[{_FORMULA}]")
+_WRITTEN = Expression(rf"'+[{_FORMULA}]")
 
 
 def guarded(text: str) -> str:

@@ -9,6 +9,7 @@ import re
 from datetime import UTC, date, datetime
 from decimal import Decimal
 
+from domain.expressions import Expression
 from domain.old_journal.found import FaultKind
 from domain.sets import LoadKind
 from domain.units import Unit
@@ -17,24 +18,24 @@ LONGEST_SHOWN = 40
 
 _NUMBER = r"\d{1,6}(?:[.,]\d{1,6})?"
 _UNIT = r"(?P<unit>kgs?|kilos?|kilograms?|lbs?|pounds?)?\.?"
-_LOAD = re.compile(
+_LOAD = Expression(
     rf"(?:(?P<body>bw|body ?weight|body)\s*)?(?P<sign>[+\-−–]?)\s*"
     rf"(?:(?P<pair>2)\s*[x×*]\s*)?(?P<number>{_NUMBER})?\s*{_UNIT}\s*"
     r"(?P<each>each|ea|per hand|per side|a hand|a side|/\s?hand)?"
     r"(?P<help>(?:of )?(?:help|assist(?:ed|ance)?))?",
     re.ASCII | re.IGNORECASE,
 )
-_WHOLE = re.compile(r"(\d{1,6})(?:[.,]0+)?", re.ASCII)
-_PARTS = re.compile(r"\s*[/;,|+&]\s*|\s+")
-_TIMES = re.compile(r"(\d{1,2})\s*[x×*]\s*(\d{1,4})", re.ASCII)
-_TIME = re.compile(
+_WHOLE = Expression(r"(\d{1,6})(?:[.,]0+)?", re.ASCII)
+_PARTS = Expression(r"\s*[/;,|+&]\s*|\s+")
+_TIMES = Expression(r"(\d{1,2})\s*[x×*]\s*(\d{1,4})", re.ASCII)
+_TIME = Expression(
     r"(?:(?P<hours>\d{1,2}):)?(?P<minutes>\d{1,3}):(?P<rest>\d{2})|"
     r"(?:(?P<m>\d{1,3})\s*(?:m|mins?|minutes?))?\s*(?:(?P<s>\d{1,5})(?:[.,]0+)?\s*(?:s|secs?|seconds?)?)?",
     re.ASCII | re.IGNORECASE,
 )
-_ISO = re.compile(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?", re.ASCII)
-_TWO_ENDS = re.compile(r"(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})(?:,?[T ].*)?", re.ASCII)
-_NAMED = re.compile(
+_ISO = Expression(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?", re.ASCII)
+_TWO_ENDS = Expression(r"(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})(?:,?[T ].*)?", re.ASCII)
+_NAMED = Expression(
     r"(?:[a-z]{2,9}\.?,? )?(?:(?P<day>\d{1,2})(?:st|nd|rd|th)?\.?[ -](?:of )?(?P<month>[a-z]{3,9})\.?|"
     r"(?P<month2>[a-z]{3,9})\.? (?P<day2>\d{1,2})(?:st|nd|rd|th)?),?[ -](?P<year>\d{4})(?:,?[T ].*)?",
     re.IGNORECASE | re.ASCII,

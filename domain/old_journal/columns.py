@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 
+from domain.expressions import Expression
 from domain.journal_table.columns import COLUMNS, MORE_COLUMNS
 from domain.units import Unit
 
@@ -29,8 +30,8 @@ _UNITS: dict[str, Unit] = {
     **dict.fromkeys(("kg", "kgs", "kilo", "kilos", "kilograms"), "kg"),
     **dict.fromkeys(("lb", "lbs", "pound", "pounds"), "lb"),
 }
-_BESIDE = re.compile(r"[\s_(\[/,]+(?:in[\s_]+)?(kgs?|kilos?|kilograms|lbs?|pounds)[)\]]?\s*$")
-_SECONDS_BESIDE = re.compile(r"[\s_(\[/,]+(?:in[\s_]+)?(?:s|secs?|seconds)[)\]]?\s*$")
+_BESIDE = Expression(r"[\s_(\[/,]+(?:in[\s_]+)?(kgs?|kilos?|kilograms|lbs?|pounds)[)\]]?\s*$")
+_SECONDS_BESIDE = Expression(r"[\s_(\[/,]+(?:in[\s_]+)?(?:s|secs?|seconds)[)\]]?\s*$")
 _TIMES = frozenset({"time", "duration", "hold", "hold_time", "time_held"})
 _OURS = {*COLUMNS, *MORE_COLUMNS} - {"workout_date"}
 """What tells our own table; the last column came later."""

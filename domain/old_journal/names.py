@@ -4,7 +4,6 @@ A name is taken where it can mean one exercise only, however it is written: with
 after a comma, too. All others are asked about, once each, with what they may mean.
 """
 
-import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
@@ -12,6 +11,7 @@ from dataclasses import dataclass, replace
 from rapidfuzz import fuzz, process
 
 from domain.exercises import catalogue, describe, lookup
+from domain.expressions import Expression
 from domain.names import name_key, name_words
 from domain.old_journal.found import FoundSet, FoundWorkout, RowFault
 from domain.reading.message import message_of
@@ -25,7 +25,7 @@ MOST_OFFERED = 4
 _NEAR = 78
 """How alike two names are, of 100, for one to be offered for the other. The house's own choice."""
 
-_BRACKETS = re.compile(r"\s*[(\[]([^)\]]*)[)\]]\s*")
+_BRACKETS = Expression(r"\s*[(\[]([^)\]]*)[)\]]\s*")
 
 
 @dataclass(frozen=True, slots=True)

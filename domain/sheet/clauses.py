@@ -10,6 +10,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Literal
 
+from domain.expressions import Expression
 from domain.programme import Mass
 from domain.sets import LoadKind
 from domain.sheet.phrases import (
@@ -155,12 +156,12 @@ def _cue(found: re.Match[str]) -> Phrase:
     return CueText(re.sub(r"^(?:/|a\b)\s*", "each ", found[0].strip(" ,;()")))
 
 
-Rule = tuple[re.Pattern[str], Callable[[re.Match[str]], Phrase]]
+Rule = tuple[Expression, Callable[[re.Match[str]], Phrase]]
 
 
 def _rule(pattern: str, make: Callable[[re.Match[str]], Phrase]) -> Rule:
     """Return a rule whose phrase ends where a word ends."""
-    return re.compile(rf"(?:{pattern})(?=$|[\s,;:.)]|/\s*(?:side|leg|arm))", re.IGNORECASE), make
+    return Expression(rf"(?:{pattern})(?=$|[\s,;:.)]|/\s*(?:side|leg|arm))", re.IGNORECASE), make
 
 
 RULES: tuple[Rule, ...] = (
@@ -235,7 +236,7 @@ RULES: tuple[Rule, ...] = (
         rf"(?P<count>{NUMBER})\s*(?:(?:working|work|hard|straight|top|heavy|full|total)\s+)*sets?\b(?:\s+(?:of|x|for))?",
         _sets,
     ),
-    (re.compile(rf"(?P<count>{NUMBER})\s*x(?=\s*\d|\s)", re.IGNORECASE), _sets),
+    (Expression(rf"(?P<count>{NUMBER})\s*x(?=\s*\d|\s)", re.IGNORECASE), _sets),
     _rule(
         rf"(?:between\s+)(?P<low>{AMOUNT})\s+and\s+(?P<high>{AMOUNT})(?:\s*-?\s*{UNIT})?"
         r"(?:\s+(?P<held>hold|holds|holding))?",
@@ -278,7 +279,7 @@ RULES: tuple[Rule, ...] = (
 )
 
 
-_BETWEEN = re.compile(
+_BETWEEN = Expression(
     r"\s+|[,.:;&@]|(?:and|for|of|then|with|at|do|doing|aim(?:ing)?\s+for|target|all|only|about|approximately|"
     r"per\s+set|each\s+set|per\s+round|a|set)\b|x(?=\s*\d)|->|=>|-(?=\s|$)|\+(?=\s)",
     re.IGNORECASE,

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from domain.exercises import Joint
+from domain.expressions import Expression
 
 _JOINTS: tuple[tuple[str, Joint], ...] = (
     (r"(?:lower|low)\s*-?\s*back|lumbar(?:\s+spine)?|lower\s+spine|spine|sacrum|si\s+joint", "lower back"),
@@ -17,29 +18,29 @@ _JOINTS: tuple[tuple[str, Joint], ...] = (
     (r"knees?|kneecaps?|patellas?", "knee"),
     (r"ankles?|achilles(?:\s+tendons?)?", "ankle"),
 )
-_LACK = re.compile(
+_LACK = Expression(
     r"(?:(?:if|when|where|with|for|in\s+case)\s+)?(?:(?:you|they|there|the\s+gym|your\s+gym|gym)(?:'s)?\s+)?"
     r"(?:(?:have|has|is|are|got|with)\s+)*(?:no|without|don't\s+have|do\s+not\s+have|doesn't\s+have|lacks?|missing|"
     r"can't\s+get|haven't\s+got)\s+(?P<what>\S.*?)(?:\s+(?:is|are))?(?:\s+(?:available|at\s+hand|here|around|free|there))?$",
     re.IGNORECASE,
 )
-_TAKEN = re.compile(
+_TAKEN = Expression(
     r"(?:if|when|where|in\s+case)\s+(?P<what>\S.*?)\s+(?:is|are)\s+(?:taken|busy|missing|not\s+(?:available|there|free)|"
     r"unavailable|in\s+use|broken|out\s+of\s+order)$",
     re.IGNORECASE,
 )
-_TROUBLE = re.compile(
+_TROUBLE = Expression(
     r"\b(?:problems?|troubles?|troubled|sore|hurts?|hurting|aches?|aching|achy|bad|painful|pains?|bothers?|bothering|"
     r"plays?\s+up|playing\s+up|acts?\s+up|acting\s+up|complains?|unhappy|stiff|tight|injur\w+|dodgy|cranky|issues?|flares?|"
     r"irritat\w+|tender|tricky|grumbl\w+)\b",
     re.IGNORECASE,
 )
-_PLACE = re.compile(
+_PLACE = Expression(
     r"^(?:(?:if|when|where|with|for|in\s+case|of|any|some|a|an|the|your|you|have|has|their|his|her|there|is|are|bad|sore|"
     r"troubled?|painful|dodgy|cranky|stiff)\s+)*",
     re.IGNORECASE,
 )
-_ARTICLE = re.compile(r"^(?:(?:an?|any|the|access\s+to)\s+)+", re.IGNORECASE)
+_ARTICLE = Expression(r"^(?:(?:an?|any|the|access\s+to)\s+)+", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

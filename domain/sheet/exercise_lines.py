@@ -9,6 +9,7 @@ import re
 from dataclasses import dataclass
 
 from domain.exercises import lookup
+from domain.expressions import Expression
 from domain.sheet.clauses import read_clause
 from domain.sheet.phrases import Amount, CueText, LoweringOnly, Phrase, Sets
 
@@ -42,47 +43,47 @@ class Loose:
 
 Part = Named | Instead | Loose | Phrase
 
-_TOGETHER = re.compile(
+_TOGETHER = Expression(
     r"(?:^|[\s,;.+&(-]+)(?:and\s+|then\s+|go\s+)*(?:straight\s+(?:on\s+)?(?:into|to)|straight\s+away|super\s*-?\s*set(?:ted)?"
     r"(?:\s+(?:with|into))|s/s\b|ss\s+with|immediately\s+(?:into|followed\s+by)|(?:immediately\s+|directly\s+)?followed\s+"
     r"(?:immediately|directly|straight\s+away|at\s+once)\s+by|directly\s+into|paired\s+with|"
     r"(?:with\s+)?no\s+rest\s*,?\s*(?:then\s+|straight\s+)*(?:into|to))\b\s*[:,-]?\s*",
     re.IGNORECASE,
 )
-_CUE = re.compile(
+_CUE = Expression(
     r"(?:^|[,;.(|]\s*|\s-\s+)(?:cues?|remember|notes?|tips?|focus|think|key|coaching\s+points?|form)\s*:\s*(?P<text>.+)$",
     re.IGNORECASE,
 )
-_BRACKETED = re.compile(
+_BRACKETED = Expression(
     r"\((?P<round>[^()]*)\)|\[(?P<square>[^\[\]]*)\]|(?:(?<=\s)|^)\"(?P<quoted>[^\"\d][^\"]*)\""
 )
 _CONDITION = (
     r"(?:(?:if|when|where|in\s+case|for|with|without|no|bad|sore|troubled?|painful|dodgy|cranky|stiff)\b"
     r"|(?:\w+\s+){1,3}(?:trouble|problem|pain|issue|complaint)s?\b|(?:\w+\s+){1,3}(?:sore|hurts?|aches?)(?=\?))"
 )
-_PIECES = re.compile(
+_PIECES = Expression(
     rf"\s*;\s*|\.\s+(?=[A-Za-z])|,\s*(?=(?:or\s+)?{_CONDITION}[^:,;]*(?::|->|=>|\b(?:do|use|try)\b))",
     re.IGNORECASE,
 )
-_CLAUSES = re.compile(
+_CLAUSES = Expression(
     r"\s*\.{2,}\s*|,\s+|,(?!\d)|(?<!\d),|\s*\|\s*|(?<!\d):|:(?!\d)|(?<!\d)\s-+\s|\s-+\s(?!\d)"
 )
-_INSTEAD = re.compile(
+_INSTEAD = Expression(
     rf"(?:(?:or|but|alternatively|alternatives?|alt|instead|swap)\b[\s,:]*)*(?P<condition>{_CONDITION}.*?)\s*(?:[:?]|->|=>|=|,|\s-\s|\b(?:do|use|try|then|"
     r"swap|take)\b)\s*(?P<exercise>.*)$",
     re.IGNORECASE,
 )
-_INSTEAD_AFTER = re.compile(
+_INSTEAD_AFTER = Expression(
     r"(?:or|alternatively|swap\s+(?:for|to)|swap\s+it\s+for|use|do|try)\b,?\s+(?P<exercise>.+?)\s+"
     r"(?P<condition>(?:if|when|where|in\s+case|without)\b.*)$",
     re.IGNORECASE,
 )
-_INSTEAD_UNSAID = re.compile(
+_INSTEAD_UNSAID = Expression(
     r"(?:or(?:\s+else)?|alternatively|alternatives?|alt|instead|substitutes?|swap(?:\s+(?:for|to))?)\b\s*[:,-]?\s*"
     r"(?P<exercise>.*)$",
     re.IGNORECASE,
 )
-_LEADING_VERB = re.compile(
+_LEADING_VERB = Expression(
     r"^(?:(?:do|use|try|then|go\s+for|go\s+to|swap\s+(?:for|to)|take|with)\s+)+", re.IGNORECASE
 )
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from rapidfuzz import fuzz, process
 
 from domain.exercises import catalogue, lookup
+from domain.expressions import Expression
 from domain.names import name_key
 from domain.sheet.header import read_header
 from domain.sheet.lines import Line
@@ -17,7 +18,7 @@ _LIKE_ENOUGH = 82
 """Of 100: how like a name of the catalogue a coach's own must be for the catalogue's to be mentioned."""
 
 
-_RULE = re.compile(
+_RULE = Expression(
     r"(?:if|when|where|without|with|no|for|or|bad|sore|over|above|below|under|start|add|straight\s+into|superset|cue|"
     r"remember|note|review|tell|train|switch)\b(?!-)|.*[,;:|()\"]|.*\d\s*-\s*\d",
     re.IGNORECASE,

@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 
+from domain.expressions import Expression
 from domain.names import name_key
 from domain.programme import Weekday
 from domain.sheet.phrases import Trouble
@@ -95,7 +96,7 @@ _OPENING = (
     r"rotates?|(?:one|1|an?)\s+(?:workout|session)|one|workouts?|sessions?|once)\s*(?:is|are|comes?|falls?)?\s*[:-]?\s*)?"
     r"(?:on\s+)?"
 )
-_EVERY = re.compile(
+_EVERY = Expression(
     rf"{_OPENING}(?:every|each)\s+(?:(?P<ordinal>{'|'.join(_ORDINALS)})\s+day|(?P<number>{NUMBER})\s+days?|(?P<one>day))\b"
     rf"|{_OPENING}(?P<daily>daily)\b"
     rf"|{_OPENING}(?:with\s+)?(?P<rest>{NUMBER})\s+(?:full\s+|whole\s+|complete\s+)?(?:rest\s+days?|days?\s+(?:of\s+|off\s*|rest\s*)+)"
@@ -105,41 +106,41 @@ _EVERY = re.compile(
 _TIMES_A_WEEK = (
     rf"(?:{NUMBER}|twice|once)\s*(?:x|times|days?|workouts?|sessions?)?\s*(?:a|per|each|every|/)\s*week\b"
 )
-_PER_WEEK = re.compile(
+_PER_WEEK = Expression(
     rf"{_OPENING}{_TIMES_A_WEEK}.*",
     re.IGNORECASE,
 )
-_ON_DAYS = re.compile(
+_ON_DAYS = Expression(
     rf"{_OPENING}(?:{_TIMES_A_WEEK}\s*[,:]?\s*(?:on\s+)?)?(?P<days>(?>{_DAY_LIST}))(?=(?<=\.)\s|\s*(?:$|[.,;:(-]|(?:in|taking|turns?|rotating|alternat\w+|through|each|"
     r"every|per)\b))(?:\s*(?:each|every|per)\s+week)?",
     re.IGNORECASE,
 )
-_DAY_WORKOUTS = re.compile(
+_DAY_WORKOUTS = Expression(
     rf"{_OPENING}(?P<all>{_DAY_LIST}\s*(?::|=|->|\s-)\s*[^;.]+?(?:\s*[;,.]\s*{_DAY_LIST}\s*(?::|=|->|\s-)\s*[^;.]+?)*)\s*\.?$",
     re.IGNORECASE,
 )
-_ONE_DAY_WORKOUT = re.compile(
+_ONE_DAY_WORKOUT = Expression(
     rf"(?P<days>{_DAY_LIST})\s*(?::|=|->|\s-)\s*(?P<name>.+?)(?=\s*[;,.]\s*{_DAY_LIST}\s*(?::|=|->|\s-)|$)",
     re.IGNORECASE,
 )
-_IN_TURN = re.compile(
+_IN_TURN = Expression(
     r"[\s,:;-]*(?:(?:counted\s+)?(?:from|after)\s+the\s+last\s+(?:one|workout|session)(?:\s+done)?[\s,:;-]*)?"
     r"(?P<words>(?:(?:taking\s+)?turns?|in\s+turns?|in\s+rotation|in\s+this\s+order|in\s+order|rotating(?:\s+through)?|"
     r"alternat(?:e|ing)(?:\s+between)?|through|the\s+workouts)?)[\s,:;-]*(?P<list>.*)$",
     re.IGNORECASE,
 )
-_AFTER_LIST = re.compile(
+_AFTER_LIST = Expression(
     r"[\s,]*\b(?:and\s+|then\s+)*(?:repeat|start\s+(?:over|again)|back\s+to\s+the\s+(?:start|beginning)|in\s+turns?|"
     r"alternat(?:e|ing|ely)|in\s+rotation|in\s+(?:this|that)\s+order)\.?\s*$",
     re.IGNORECASE,
 )
 _SEPARATORS = (
-    re.compile(r"\s*(?:[,;|]|\bthen\b|\bfollowed\s+by\b)\s*", re.IGNORECASE),
-    re.compile(r"\s*(?:->|=>|>|/|\s-\s)\s*"),
-    re.compile(r"\s+(?:and|&|\+)\s+", re.IGNORECASE),
+    Expression(r"\s*(?:[,;|]|\bthen\b|\bfollowed\s+by\b)\s*", re.IGNORECASE),
+    Expression(r"\s*(?:->|=>|>|/|\s-\s)\s*"),
+    Expression(r"\s+(?:and|&|\+)\s+", re.IGNORECASE),
 )
 """What stands between the names of a list; the later ones may also be part of a name ("Push/Pull")."""
-_ORDER = re.compile(
+_ORDER = Expression(
     r"(?:(?:(?:the\s+)?(?:workouts?|sessions?|days)\s+)?(?:in\s+turn|in\s+this\s+order|in\s+rotation|order|rotation|"
     r"sequence|cycle)(?:\s+of\s+(?:the\s+)?workouts)?(?:\s+is)?\s*[:-]?\s*"
     r"|(?:alternat(?:e|ing)(?:\s+between)?|rotate(?:\s+(?:through|between))?)\s*[:-]?\s*"
@@ -150,7 +151,7 @@ _ROUNDS = (
     r"(?:full\s+|whole\s+)?(?P<{unit}>rounds?|rotations?|cycles?|times\s+(?:through|round)|laps?|weeks?|months?|days?|"
     r"workouts?|sessions?)(?:\s+of\s+(?:the|this)\s+\w+)?"
 )
-_REVIEW = re.compile(
+_REVIEW = Expression(
     r"(?:programme\s+|progress\s+)?reviews?(?:\s+(?:it|this|strength|progress|the\s+programme))?\s*[:-]?\s*"
     rf"(?:(?:is|due|after|every|each|at|in)\s+)*(?P<rounds>{NUMBER})\s*{_ROUNDS.format(unit='unit')}"
     rf"|(?:after|every)\s+(?P<rounds2>{NUMBER})\s*{_ROUNDS.format(unit='unit2')}\s*[,:-]?\s*"
@@ -158,19 +159,19 @@ _REVIEW = re.compile(
     re.IGNORECASE,
 )
 _CHANGE = r"(?:switch|change|move|go|swap|progress)(?:\s+(?:on|over|them|it|back|you|the\s+client))*\s+to"
-_SWITCH = re.compile(
+_SWITCH = Expression(
     rf"[,:-]?\s*(?:and\s+|then\s+)*(?:(?:if|should|unless|when|where)\b[^:.;]*?[,:]?\s*(?:then\s+|we\s+|please\s+)*)?{_CHANGE}\s+"
     r"(?P<name>\S.*?)(?:\s+(?:if|unless|when)\s+(?:strength|progress|not|no|nothing|there|they|you)\b[^.;]*)?(?=\s*[.;]\s|\s*[.;]?$)",
     re.IGNORECASE,
 )
-_OVER_AGAIN = re.compile(
+_OVER_AGAIN = Expression(
     r"(?:(?:and|then)\s+)*(?:repeat|start\s+(?:over|again)|back\s+to\s+the\s+(?:start|beginning))\b"
 )
-_TELL_IF = re.compile(
+_TELL_IF = Expression(
     rf"if\b[^.;]*?\b(?P<workouts>{NUMBER})\s+(?:workouts?|sessions?|times)\b[^.;]*?(?:tell|alert|let|warn)\s+me\b[^.;]*",
     re.IGNORECASE,
 )
-_TELL = re.compile(
+_TELL = Expression(
     rf"(?:please\s+)?(?:tell|alert|warn|message|notify|ping|let)\s+me(?:\s+know)?\s+(?:after|when|if|once)\s+(?:[a-z]+\s+){{0,6}}?"
     rf"(?P<workouts>{NUMBER})\s+(?:(?:workouts?|sessions?|times|exposures?|goes|tries|attempts)\b|(?=without\b))[^.;]*",
     re.IGNORECASE,

@@ -9,6 +9,7 @@ import unicodedata
 from dataclasses import dataclass
 from itertools import pairwise
 
+from domain.expressions import Expression
 from domain.sheet.result import Fault
 
 MAX_CHARACTERS = 30_000
@@ -29,10 +30,10 @@ _SAME = str.maketrans(
         "\u2026": "...",
     }
 )
-_BULLET = re.compile(
+_BULLET = Expression(
     r"(?:[-*+>\u2022\u25aa\u25cf\u25e6\u2023\u00b7]|\[[ xX]?\])\s+|[\u2022\u25aa\u25cf\u25e6\u2023\u00b7]"
 )
-_NUMBERING = re.compile(
+_NUMBERING = Expression(
     r"\(?(?P<label>\d{1,2}[A-Da-d]?|[A-Za-z]\d?)(?:\)|\.(?!\d)|:(?=\s))\s*(?=\S)"
     r"|#(?P<hash>\d{1,2})[.):]?\s+"
     r"|(?P<dash>\d{1,2})\s+-\s+(?=[A-Za-z])"
@@ -40,10 +41,10 @@ _NUMBERING = re.compile(
     r"|(?P<bare>\d{1,2})\s+(?=[A-Za-z]|\d+\s*(?:x|sets?\b))(?!(?i:sets?|reps?|x|rounds?|seconds?|secs?|s|min|"
     r"minutes?|days?|workouts?|times|to|or|kg|lb|full|hard|working|work|lowering|negatives?|rir|short|more|left)\b)",
 )
-_MARKED_UP = re.compile(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
-_FRAME = re.compile(r"^(?:[\s|]+|#{1,6}\s+|={2,}\s*|-{2,}\s*)+|(?:\s|\s*={2,}|\s*-{2,})+$")
-_UNDERLINE = re.compile(r"\s*(?:={3,}|-{3,}|~{3,}|_{3,})\s*")
-_ITALIC = re.compile(r"(?<!\w)(?P<mark>[*_])(?P<words>[^\s*_](?:[^*_]*[^\s*_])?)(?P=mark)(?!\w)")
+_MARKED_UP = Expression(r"^(#{1,6}\s+|={2,}\s*|-{2,}\s*|\*{1,2}(?=\S)|_{1,2}(?=\S))")
+_FRAME = Expression(r"^(?:[\s|]+|#{1,6}\s+|={2,}\s*|-{2,}\s*)+|(?:\s|\s*={2,}|\s*-{2,})+$")
+_UNDERLINE = Expression(r"\s*(?:={3,}|-{3,}|~{3,}|_{3,})\s*")
+_ITALIC = Expression(r"(?<!\w)(?P<mark>[*_])(?P<words>[^\s*_](?:[^*_]*[^\s*_])?)(?P=mark)(?!\w)")
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from domain.exercises import describe
+from domain.expressions import Expression
 from domain.programme import Alternative, Ladder, Prescription, Raise, Range, RelativeLoad
 from domain.sets import LoadKind
 from domain.sheet.conditions import UnknownPlace, read_condition
@@ -24,7 +25,7 @@ from domain.sheet.phrases import (
 )
 from domain.sheet.result import Fault, FaultCode, Note
 
-_OF_LOAD = re.compile(r"(?:'s?)?(?:\s+(?:load|weight))?$", re.IGNORECASE)
+_OF_LOAD = Expression(r"(?:'s?)?(?:\s+(?:load|weight))?$", re.IGNORECASE)
 """What may follow a name where its load is meant: "last Goblet squat's load"."""
 
 

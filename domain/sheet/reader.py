@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 
 from domain.exercises import lookup
+from domain.expressions import Expression
 from domain.names import name_key
 from domain.programme import Programme
 from domain.sheet.exercise_lines import Named, Part, read_line
@@ -19,12 +20,12 @@ from domain.sheet.schedule import SchedulePlan, plan_schedule
 from domain.sheet.workouts import WorkoutsReader
 from domain.sheet.writer import write_sheet
 
-_TITLE = re.compile(
+_TITLE = Expression(
     r"(?:(?:training\s+)?programme|program|plan|name|title)(?:\s+name)?\s*:\s*(?=\S)", re.IGNORECASE
 )
 _RANGE_FAULTS = {"range upside down", "too many reps", "too many seconds", "zero"}
-_HEADING_WORDS = re.compile(r"(?:workout|session|day|training|block)s?\s+(?:\w{1,5})$", re.IGNORECASE)
-_AFFIXES = re.compile(
+_HEADING_WORDS = Expression(r"(?:workout|session|day|training|block)s?\s+(?:\w{1,5})$", re.IGNORECASE)
+_AFFIXES = Expression(
     r"^(?:workout|session|day|training)\s*(?:\d+\s*)?[:.-]?\s+|\s+(?:workout|session|day)$", re.IGNORECASE
 )
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import assert_never
 
 from domain.exercises import describe
+from domain.expressions import Expression
 from domain.names import name_key
 from domain.programme import Ladder, Weekday, Workout
 from domain.sheet.exercise_lines import Instead, Loose, Named, Part
@@ -28,13 +29,13 @@ from domain.sheet.phrases import (
 from domain.sheet.prescriptions import Draft, Finisher
 from domain.sheet.result import Fault, FaultCode, Note
 
-_RULE_WORDS = re.compile(
+_RULE_WORDS = Expression(
     r"\d|\b(?:add|increase|load|over|below|start\b.*\blast|switch|if|unless|superset|review|failure|reserve|sets?|reps?|rpe|rir)\b",
     re.IGNORECASE,
 )
 """Words that a mere cue does not hold: with them a line that no rule takes is a rule that was misread."""
 
-_PAIR = re.compile(r"(?P<stem>[A-Za-z])(?P<place>\d)|(?P<stem2>\d{1,2})(?P<place2>[A-Da-d])")
+_PAIR = Expression(r"(?P<stem>[A-Za-z])(?P<place>\d)|(?P<stem2>\d{1,2})(?P<place2>[A-Da-d])")
 
 
 @dataclass(slots=True)

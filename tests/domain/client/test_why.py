@@ -5,11 +5,11 @@ from datetime import timedelta
 
 import pytest
 
-from bot.wording.why import EXPLANATION
 from domain.explanation import Explanation
 from domain.incoming import Told, WhyWanted
 from domain.parts import Notice, Part
 from domain.target import Target
+from domain.values import value_of
 from tests.domain.client.people import MARA, Life, at, kinds, noor
 
 SHEET = """\
@@ -29,7 +29,7 @@ Pull
 def explanations(parts: Sequence[Part]) -> list[Explanation]:
     """Return the explanations in an answer."""
     return [
-        EXPLANATION.validate_python(part.facts["explanation"])
+        value_of(Explanation, part.facts["explanation"])
         for part in parts
         if isinstance(part, Notice) and part.topic == "why"
     ]
@@ -159,7 +159,7 @@ def test_the_coach_sees_what_the_client_was_told_of_the_exercise_asked_about() -
     life = two_days()
     life.says("why does bench feel heavy?", at(6))
     (alert,) = life.state.alerts
-    told = EXPLANATION.validate_python(alert.evidence["explanation"])
+    told = value_of(Explanation, alert.evidence["explanation"])
     assert told.exercise == "Bench press"
     assert told.verdict is not None
 
