@@ -4,11 +4,16 @@ Only spelling lives here; which names there are is known elsewhere.
 """
 
 import unicodedata
+from functools import lru_cache
 
 from domain.expressions import Expression
 
 _WORD = Expression(r"[^\W_]+")
 _APOSTROPHES = dict.fromkeys(map(ord, "'`\N{LEFT SINGLE QUOTATION MARK}\N{RIGHT SINGLE QUOTATION MARK}"))
+
+KEPT = 10_000
+"""For how many names, those asked about last, it is kept what they come to: a decision asks a hundred times
+about a dozen."""
 
 
 def name_key(name: str) -> str:
@@ -19,6 +24,7 @@ def name_key(name: str) -> str:
     return "".join(name_words(name))
 
 
+@lru_cache(maxsize=KEPT)
 def name_words(name: str) -> tuple[str, ...]:
     """Return the words of a name in lower case, without accents, each in the singular."""
     plain = name.casefold().translate(_APOSTROPHES).replace("&", " and ")

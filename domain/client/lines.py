@@ -11,8 +11,9 @@ from domain.equipment import Equipment
 from domain.exercises import describe
 from domain.journal import ExerciseHold, WorkoutRecord
 from domain.names import name_key
-from domain.programme import Alternative, Prescription, Range
+from domain.programme import Alternative, Prescription, Range, Workout
 from domain.safety import is_near, loads_place
+from domain.same import once
 from domain.state import ClientState
 
 
@@ -46,8 +47,13 @@ def lines_of(state: ClientState, workout: str) -> tuple[Line, ...]:
         return ()
     for each in stored.programme.workouts:
         if each.name == workout:
-            return tuple(line_for(state, prescription) for prescription in each.prescriptions)
+            return _lines(state, each)
     return ()
+
+
+@once
+def _lines(state: ClientState, workout: Workout) -> tuple[Line, ...]:
+    return tuple(line_for(state, prescription) for prescription in workout.prescriptions)
 
 
 def line_named(state: ClientState, workout: str, exercise: str) -> Line | None:
