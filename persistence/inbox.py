@@ -135,16 +135,24 @@ def cursor(connection: Connection, name: str) -> str | None:
     return connection.execute(select(CursorRow.value).where(CursorRow.name == name)).scalar()
 
 
-def claim_people(connection: Connection, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:
-    """Lease up to `most` people who have something to do: who wrote, longest ago first, then who is due.
+def with_something_to_do(connection: Connection, now: datetime, most: int) -> list[int]:
+    """Return up to `most` people: who wrote, longest ago first, then who is due.
 
-    Whoever typed something thus never waits behind a crowd that is only to be reminded.
+    Whoever typed something thus never waits behind a crowd that is only to be reminded. Nobody else can take
+    them up before the transaction ends.
     """
     found = list(dict.fromkeys(connection.execute(_WROTE, {"now": now, "most": most}).scalars()))
     if len(found) < most:
         others = {"now": now, "most": most - len(found), "found": found}
         found += connection.execute(_DUE, others).scalars()
-    leases = tuple(Lease(person, fresh_token(), lease_seconds) for person in found)
+    return found
+
+
+def claim_people(connection: Connection, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:
+    """Lease up to `most` people who have something to do."""
+    leases = tuple(
+        Lease(person, fresh_token(), lease_seconds) for person in with_something_to_do(connection, now, most)
+    )
     if leases:
         until = now + timedelta(seconds=lease_seconds)
         connection.execute(

@@ -40,7 +40,7 @@ from persistence.chats import Chats
 from persistence.engine import first_line, open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
-from persistence.leases import ChatLease, Lease
+from persistence.leases import ChatLease, Lease, fresh_token
 from persistence.migrate import migrate
 from persistence.outbox import Outgoing, SentMessage
 from persistence.pace import Pace
@@ -169,8 +169,9 @@ class Store:
         Undecided or Unreadable, as `work`, and then nobody is leased.
         """
         with writing(self._engine) as connection:
-            for lease in inbox.claim_people(connection, now, lease_seconds, 1):
-                return lease, work.work(connection, lease, now, decide, self._programmes)
+            for person in inbox.with_something_to_do(connection, now, 1):
+                lease = Lease(person, fresh_token(), lease_seconds)
+                return lease, work.begin(connection, lease, now, decide, self._programmes)
         return None
 
     def claim(self, person: int, now: datetime, lease_seconds: float) -> Lease | None:

@@ -33,6 +33,7 @@ SET_ASIDE_WAKE = timedelta(hours=1)
 """How long a person is let be whose waking failed."""
 
 _MINE = (PersonRow.number == bindparam("person"), PersonRow.lease_token == bindparam("token"))
+_TAKEN_UP = select(PersonRow).where(PersonRow.number == bindparam("person"))
 _HELD = select(PersonRow).where(*_MINE).with_for_update(key_share=True)
 _STILL_HELD = select(PersonRow.number).where(*_MINE).with_for_update(key_share=True)
 _PERSON = update(PersonRow).where(PersonRow.number == bindparam("person"))
@@ -51,9 +52,35 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
     Otherwise the lease has ended, or had been lost. Raises Undecided where no decision came about, Unreadable
     where the person's state cannot be loaded.
     """
-    person = _held(connection, lease)
-    if person is None:
-        return False
+    with _told_as(lambda why: Unreadable(lease.person, why)):
+        person = connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first()
+    return person is not None and _step(connection, person, lease, now, decide, programmes)
+
+
+def begin(
+    connection: Connection, lease: Lease, now: datetime, decide: Decide, programmes: Programmes
+) -> bool:
+    """Do what is next for somebody whom this transaction has taken up; return whether there is more to do.
+
+    Only then does the lease stand; it needs none meanwhile. Raises as `work`.
+    """
+    with _told_as(lambda why: Unreadable(lease.person, why)):
+        person = connection.execute(_TAKEN_UP, {"person": lease.person}).one()
+    return _step(connection, person, lease, now, decide, programmes)
+
+
+def _step(
+    connection: Connection,
+    person: Row[Any],
+    lease: Lease,
+    now: datetime,
+    decide: Decide,
+    programmes: Programmes,
+) -> bool:
+    """Do what is next for the person whose locked row this is.
+
+    The lock leaves the key alone: others may still store messages that point at this person.
+    """
     message, more = inbox.waiting(connection, lease.person)
     wakes = person.wake_at is not None and person.wake_at <= now
     if message is None and not wakes:
@@ -112,15 +139,6 @@ def next_due(connection: Connection, now: datetime) -> datetime | None:
     wakes = connection.execute(select(func.min(PersonRow.wake_at)).where(PersonRow.wake_at > now)).scalar()
     rested = connection.execute(_RESTED, {"now": now}).scalar()
     return min((moment for moment in (wakes, rested) if moment is not None), default=None)
-
-
-def _held(connection: Connection, lease: Lease) -> Row[Any] | None:
-    """Lock and return the person's row; None where another worker has it by now.
-
-    The lock leaves the key alone: others may still store messages that point at this person.
-    """
-    with _told_as(lambda why: Unreadable(lease.person, why)):
-        return connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first()
 
 
 @contextmanager
