@@ -34,7 +34,11 @@ _CLOSING = Expression(
     r"works for me|is best|on training days|hours|hrs))+$"
 )
 _FIGURES = Expression(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")
-_RUN_ON = Expression(r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?")
+_RUN_ON = Expression(
+    r"(?P<hour>[01]\d|2[0-3])(?P<minute>[0-5]\d)(?: ?(?:h|hrs|hours))?|"
+    r"(?P<on>0?[1-9]|1[0-2])(?P<past>[0-5]\d) ?(?P<half>am|pm|a\.m\.?|p\.m\.?)"
+)
+"""Hours and minutes without a sign between them: "0545", "530am"."""
 _PAST = Expression(
     rf"(?P<minutes>\d{{1,2}}|{_WORD})(?: minutes?| mins?)? (?P<way>past|after|to|before|till) "
     rf"(?P<hour>\d{{1,2}}|{_WORD})(?: ?{_PART})?"
@@ -74,6 +78,8 @@ def clock_of(text: str) -> Clock | None:
     if found := _FIGURES.fullmatch(said):
         return _clock(int(found["hour"]), int(found["minute"] or 0), found["half"])
     if found := _RUN_ON.fullmatch(said):
+        if found["half"]:
+            return _clock(int(found["on"]), int(found["past"]), found["half"])
         return Clock((time(int(found["hour"]), int(found["minute"])),))
     if found := _PAST.fullmatch(said):
         hour, minutes = _number(found["hour"]), _number(found["minutes"])

@@ -36,7 +36,7 @@ _WHOLE_GYM = Expression(
     r"\b(?:everything|all of it|full(?:y)?|the lot|well[- ]equipped|it all|rest is|has all|everything else)\b"
 )
 _BESIDE = Expression(
-    r"(?:a|an|the|some|my|our|and|with|have|i|we|i've|got|of|pair|pairs|set|two|one|three|few|couple|at|"
+    r"(?:a|an|the|some|my|our|and|n|with|have|i|we|i've|got|of|pair|pairs|set|two|one|three|few|couple|at|"
     r"in|home|"
     r"hotel|gym|gyms|only|just|small|little|own|adjustable|heavy|light|old|bench|benches|rack|racks|mat|"
     r"box|chair|"

@@ -19,8 +19,8 @@ _AGREES = Expression(
     r"great|perfect|good|cool|deal|happy|"
     r"glad|of course|absolutely|certainly|definitely|why not|agree(?:d|ing)?|accept(?:ed)?|consent|"
     r"i|i'm|i am|i've|i have|am|have|it's|its|it is|that's|thats|that is|this is|is|sounds?|read|"
-    r"understand|understood|"
-    r"got it|thing|with|to|of|by|me|it|that|this|them|the|everything|in|do|go|going|go ahead|on|for it|then|"
+    r"see|quite|perfectly|very|much|understand|understood|got it|"
+    r"thing|with|to|of|by|me|it|that|this|them|the|everything|in|do|go|going|go ahead|on|for it|then|"
     r"let's|start|begin|please|and|so|oh|hi|hello|hey|there|well|thanks|thank you|mate|dear|"
     r"\U0001f44d|✅)[ ,.!]*)+"
 )
@@ -46,17 +46,21 @@ _ABOUT: dict[str, Expression] = {
         r"\b(?:stor\w+|sav\w+|kept|keep|data|information|record\w*|privacy|gdpr|collect\w*)\b"
     ),
     "seen": Expression(
-        r"\b(?:who (?:can )?(?:sees?|reads?|knows?)|shar\w+|see (?:it|this|my)|read (?:it|this|my))\b"
+        r"\b(?:who (?:can )?(?:sees?|reads?|knows?)|shar\w+|(?:see|read) (?:it|this|what i|"
+        r"my (?:data|journal|messages?|words|workouts|training|answers|numbers|stuff)))\b"
     ),
     "leave": Expression(r"\b(?:leave|quit|stop|get out|unsubscribe|delete|erase|remove|cancel)\b"),
     "what": Expression(
-        r"\b(?:what (?:is|are|do|does|can) (?:this|you|it)|who are you|are you (?:a )?(?:robot|bot|"
+        r"\b(?:what (?:is|are|do|does|can) (?:this|you|it)|who are you|who(?:'s| is) this|"
+        r"who am i (?:speaking|talking|writing|chatting) (?:to|with)|are you (?:a )?(?:robot|bot|"
         r"human|real|person)|"
         r"how does (?:this|it) work|medical|doctor|emergenc\w+)\b"
     ),
 }
 _WHO = Expression(
-    r"\bwho (?:are|r) (?:you|u)\b|\bare you (?:an? )?(?:real |actual )?(?:robot|bot|human|person|ai)\b"
+    r"\bwho (?:are|r) (?:you|u)\b|\bwho(?:'s| is) this\b|"
+    r"\bwho am i (?:speaking|talking|writing|chatting) (?:to|with)\b|\bare you (?:an? )?(?:real |"
+    r"actual )?(?:robot|bot|human|person|ai)\b"
 )
 _ADULT = Expression(
     r"(?:yes|yeah|yep|yup|ok|okay|sure|of course|y|adult|an adult|i am|i'm|i do|over|above|older|"
@@ -81,7 +85,7 @@ _MINOR = Expression(
 _AGE = Expression(
     r"(?:(?:yes|yeah|yep|yup|yea|ye|ya|ok|okay|sure|of course|no|nope|well|hmm|oh|sorry|oops|actually|hi|"
     r"hey|hello|i'm|i am|im|am|i have|i have got|my age is|age|aged|i just turned|i turned|turned|"
-    r"just|already|only|turn|turning|will be|i'll be|"
+    r"just|already|only|turn|turning|will be|i'll be|i shall be|"
     r"still|nearly|almost|it's|make that|i meant|i mean)[,:. ]+)*(?P<age>\d{1,3})(?: ?(?:years?|yrs?|"
     r"y)(?: ?old)?| ?y/?o)?"
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"

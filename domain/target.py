@@ -193,12 +193,14 @@ def easing_from(asked: Decimal | None, days_away: int, *, ill: bool) -> Eased | 
 
 
 def _eased(last: Exposure, easing: Eased, prescription: Prescription, loading: Loading) -> Aim:
-    """Return a lighter load than the last, for the middle of the range; of the body alone, fewer reps."""
+    """Return a lighter load than the last, for the middle of the range; fewer reps where there is none, as of
+    the body alone and of the empty bar."""
     best = best_of(last.counting, loading.body)
     load = loading.of(best)
-    if load.kind == "body":
+    lightened = _lightened(Aim(load, prescription.range.middle, easing), easing, loading)
+    if lightened.load == load:
         return Aim(load, max(1, math.floor(best.amount * easing.factor)), easing)
-    return _lightened(Aim(load, prescription.range.middle, easing), easing, loading)
+    return lightened
 
 
 def _lightened(aim: Aim, easing: Eased, loading: Loading) -> Aim:

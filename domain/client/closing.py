@@ -40,6 +40,8 @@ _NOT_THE_REST = (
     r"(?: (?:today|yesterday|this time|then))?"
 )
 _OVER = rf"(?:{_OVER}(?: (?:today|yesterday))?|{_NOT_THE_REST})"
+_DONE = frozenset({"done", "finished", "all done", "complete", "completed", "done it", "done them", "did it"})
+"""What is said of one exercise as well, while a workout is under way."""
 _IS_OVER = Expression(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
 _REASON = r"(?:(?:[,;:.]| -) (?:because |since |as |cos )?|,? (?:because|since|as|cos|sorry) )[^\d?]{2,80}"
 """What can be said behind it where nothing else is wanted: "can't do more today, the kids are sick"."""
@@ -59,6 +61,13 @@ def takes_end(draft: Draft, text: str, reading: Reading) -> bool:
         return False
     finish(draft, opened, rest_told=_LEFT_THE_REST.search(said) is not None)
     return True
+
+
+def answer_done(draft: Draft, text: str) -> bool:
+    """Answer a bare "done" once nothing is under way any more; return whether it was one."""
+    opened = open_workout(draft.state)
+    is_over = opened is None or not has_sets(draft, opened)
+    return is_over and plain(text) in _DONE and answer_end(draft)
 
 
 def answer_end(draft: Draft) -> bool:

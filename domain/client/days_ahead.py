@@ -25,7 +25,9 @@ CANNOT_TODAY = "can't today"
 
 def take_days_asked(draft: Draft, text: str) -> bool:
     """Answer a question about the days to come; return whether it was one."""
-    asked = days_asked(text) or days_asked(question_of(text))
+    asked = days_asked(text)
+    if asked is None and (question := question_of(text)):
+        asked, text = days_asked(question), question
     if text == WAITS and not draft.memory.barred:
         note_missed(draft)
         return True

@@ -26,7 +26,7 @@ from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
 from domain.client.changes import note_told
-from domain.client.closing import end_with, takes_end
+from domain.client.closing import answer_done, end_with, takes_end
 from domain.client.coaching_too import take_up_as_coach
 from domain.client.days_ahead import take_days_asked
 from domain.client.draft import Draft
@@ -99,6 +99,12 @@ COMMANDS = {
     "/stop": "stop the reminders",
     "next": "what's next?",
     "next one": "what's next?",
+    "nxt": "what's next?",
+    "cant": "can't today",
+    "can't": "can't today",
+    "cannot": "can't today",
+    "missed": "couldn't make it",
+    "missed it": "couldn't make it",
 }
 """The chat's menu, and single words of as much; each is the same as saying the words beside it."""
 
@@ -172,7 +178,7 @@ def hear(state: ClientState, heard: Heard) -> Outcome:
 
 def hear_words(draft: Draft, text: str) -> Understood:
     """Decide on something typed, and return what it was taken for."""
-    command = COMMANDS.get(text.strip().casefold())
+    command = COMMANDS.get(text.replace("’", "'").strip(" \n.!?").casefold())
     if command is None:
         return hear_text(draft, text)
     return Understood("a command", in_other_words(hear_text(draft, command).reading))
@@ -272,7 +278,7 @@ def hear_rest(draft: Draft, rest: str) -> None:
 
 def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
     """Answer words with nothing to do in them; they may answer the bot's question, or the coach."""
-    if end_with(draft, text):
+    if end_with(draft, text) or answer_done(draft, text):
         return "the end of the workout"
     if fine_again(draft, reading, text) or take_free_answer(draft, text):
         return "an answer"

@@ -190,6 +190,10 @@ def take_hour(draft: Draft, text: str) -> Taken:
         draft.notice("reminders unwanted")
         return "settled"
     clock = None if says_time_here(said) else clock_in(said)
+    if clock is None and len(zones := zones_among(draft, said)) == 1:
+        # Where home is, said more closely or put right.
+        set_zone(draft, zones[0])
+        return "open"
     if clock is None:
         # A yes is to the local time that was said back with the question.
         return "open" if agrees(said) else "unread"
@@ -288,7 +292,8 @@ ALL_AT_HAND = Expression(
     r"be|should|"
     r"full|fully|usual|normal|commercial|big|large|good|proper|regular|standard|local|well|equipped|"
     r"equipment|"
-    r"ordinary|gym|gyms|chain|fitness|leisure|cent(?:re|er)|membership|member of|all|of|everything|you|"
+    r"ordinary|gym|gyms|chain|fitness|leisure|cent(?:re|er)|membership|member of|i think|i believe|"
+    r"i guess|i suppose|all|of|everything|you|"
     r"you'd|need|"
     r"expect|whatever|lot|stuff|things|machines|weights|nothing special|just|that's needed|with|"
     r"pretty much|and|"
@@ -349,6 +354,7 @@ STEPS: tuple[Step, ...] = (
         choices=first_days,
         facts=first_workout,
         is_asked=lambda draft: draft.client.programme is not None and draft.memory.clearance is None,
+        setting="moved",
     ),
 )
 """All questions, in order: with one for a minor alone, eight for everybody else."""

@@ -18,6 +18,7 @@ from domain.client.rotation import due
 from domain.client.settings import take_setting
 from domain.client.understanding import understand
 from domain.client.wants import do
+from domain.courtesies import is_courtesy, is_thanks
 from domain.expressions import Expression
 from domain.incoming import Edited
 from domain.joining_words import ADULT_FROM, BACK, asked_about, plainly
@@ -152,6 +153,9 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         hear_what_hurts(draft, text, reading)
         return True
     if answer_joining(draft, text):
+        return True
+    if is_courtesy(text) and is_thanks(text):
+        draft.notice("thanked")
         return True
     if about := asked_about(text) if not agreed or "help" in reading.wants else ():
         draft.notice("what this is", about=list(about), coach=draft.client.coach.name)

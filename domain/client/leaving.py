@@ -19,10 +19,15 @@ SEND, ERASE, LEAVE_IT, STAY = "Send it to me", "Erase it", "Leave it with my coa
 ERASE_ALL, SEND_FIRST, KEEP = "Yes, erase everything", "Send it to me first", "No, keep it"
 
 _SEND = Expression(
-    r"(?:1|send(?: it| me| them| everything| that)*(?: to me)?(?: first| please)*|(?:the )?file)"
+    r"(?:1|(?:please )?(?:(?:can|could|would) (?:you|i) )?(?:send|have|get|give)(?: it| me| them|"
+    r" everything| that| all| to|"
+    r" the| a| my| journal| file| copy| data| of| in)*(?: first| please)*\??|(?:the |a )?(?:file|"
+    r"copy)(?: please)?)"
 )
 _ERASE = Expression(
-    r"(?:2|(?:erase|delete|remove|wipe)(?: it| all| everything| them| that| of it)*(?: please)?)"
+    r"(?:2|(?:please )?(?:erase|delete|remove|wipe)(?: it| all| everything| them| that| the| my| data|"
+    r" journal|"
+    r" of it)*(?: please)?)"
 )
 _LEAVE_IT = Expression(
     r"(?:3|(?:just )?(?:leave|keep)(?: it| them| the journal| everything)*(?: with| to| for)?"

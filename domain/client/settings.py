@@ -27,7 +27,9 @@ _REMIND = (
     r"(?:please |(?:can|could|will|would) you (?:please )?)?"
     r"(?:(?:remind|message|text|ping|write to) me|(?:i want |i'd like )?(?:the |my )?reminders?|"
     r"(?:send|move|change|set|put|shift) (?:it|(?:me )?(?:my|the) reminders?))"
-    r"(?: to| at| for| is| now| earlier,?| later,?| from now on| say| always)*"
+    r"(?: to| at| for| is| now|(?: a (?:little|bit))? (?:earlier|later),?| from now on| say| always|"
+    r" perhaps| maybe|"
+    r" about| around)*"
 )
 _FROM_NOW = (
     r"(?:,? (?:please|instead|from now on|"
@@ -81,9 +83,10 @@ _TIME_HERE = Expression(
 )
 _START = Expression(
     r"(?:(?:actually|no|oh|sorry|hm+|wait|ok|okay|well|please),? )*"
-    r"(?:(?:i'd|i would) like to |i want to |i'll |i will |can i |let me |let's )?(?:start|"
+    r"(?:(?:i'd|i would) like to |i want to |i'll |i will |(?:can|may|could|shall) i |let me |"
+    r"let's )?(?:start|"
     r"begin)(?: training)?(?: on| from)? "
-    r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?"
+    r"(?P<day>(?!messages|reminders)[a-z0-9 ./]{2,30})(?: instead)?(?: please)?\??"
 )
 _FOUND_ILL = Expression(
     r"(?:(?:i've|i have|i was|i just got|i've just|i have just)(?: been| just been)? diagnosed with .{2,40}|"

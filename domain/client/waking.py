@@ -90,6 +90,10 @@ a reminder no pooled evidence was found, so the client chooses it."""
 LONG_AGO = datetime.min.replace(tzinfo=UTC)
 """Before anything that can be due: what is due since then comes first."""
 
+MORNING = time(9)
+"""At this hour of the day after it is asked what became of a workout, or at the client's own where that is
+earlier: there is a day left to make it up. The house's own choice."""
+
 LAST_HOUR = time(21)
 """No nudge comes later than this, local time. The house's own choice."""
 
@@ -189,7 +193,8 @@ def events(state: ClientState, now: datetime) -> Iterator[tuple[datetime, Event]
     if memory.nudged_on != coming.on and not is_quiet and (nudge := nudge_moment(coming.on, remind_at, zone)):
         yield nudge, "nudge"
     # It may have come nearer since it was reminded of: the day of the reminder is the one to be asked about.
-    yield at_local(max(coming.on, memory.reminded_on) + timedelta(days=1), remind_at, zone), "missed"
+    asked_about = max(coming.on, memory.reminded_on)
+    yield at_local(asked_about + timedelta(days=1), min(remind_at, MORNING), zone), "missed"
 
 
 def nudge_moment(on: date, remind_at: time, zone: ZoneInfo) -> datetime | None:

@@ -109,7 +109,12 @@ def found_later(draft: Draft, missed: WorkoutRecord) -> WorkoutRecord:
     state: WorkoutState = "open" if open_workout(draft.state) is None else "done"
     record = replace(missed, state=state, round=round_of(draft.state))
     draft.change(WorkoutKept(record))
-    draft.remember(found_later=record.number, missed_in_a_row=max(0, draft.memory.missed_in_a_row - 1))
+    memory = draft.memory
+    draft.remember(
+        found_later=record.number,
+        missed_in_a_row=max(0, memory.missed_in_a_row - 1),
+        put_off_on=tuple(day for day in memory.put_off_on if day > missed.on),
+    )
     trained_again(draft)
     return record
 

@@ -94,6 +94,20 @@ def test_after_an_illness_it_begins_a_tenth_lighter_however_short_it_was() -> No
     assert not isinstance(aimed(days_away=6, ill=False).reason, Eased)
 
 
+def test_where_nothing_lighter_can_be_put_on_fewer_reps_are_aimed_for() -> None:
+    prescription, _, _ = prescribed("5-8", "Bench press")
+    target = next_target(
+        prescription,
+        exposures("20 kg x 5", "Bench press"),
+        unit="kg",
+        equipment=default_equipment("kg"),
+        exercise=describe("Bench press"),
+        ill=True,
+    )
+    assert isinstance(target, Target)
+    assert (target.load, target.reps) == (Decimal(20), 4)
+
+
 @given(
     st.sampled_from(["Bench press", "Back squat", "Leg press", "Hammer curl", "Lat pulldown"]),
     st.integers(8, 80),

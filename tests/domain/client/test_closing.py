@@ -110,6 +110,14 @@ def test_a_word_that_can_be_of_one_exercise_closes_nothing(text: str) -> None:
     assert life.workout_state == "open"
 
 
+@pytest.mark.parametrize("text", ["done", "all done", "Finished!"])
+def test_once_it_is_closed_such_a_word_is_answered_with_what_is_next(text: str) -> None:
+    life = Life()
+    life.says("row 60x9, rdl 110x8, curls 14x10", at(2))
+    assert life.workout_state == "done"
+    assert kinds(life.says(text, at(2, 19))) == ["missed noted"]
+
+
 def test_nothing_begun_is_closed_by_no_word() -> None:
     life = Life()
     assert kinds(life.says("that's it for today", at(2, 9))) == ["which sets then"]

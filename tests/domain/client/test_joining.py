@@ -129,6 +129,21 @@ def test_after_two_answers_that_are_none_what_can_wait_is_left(step: JoiningStep
     assert step in settled(life)
 
 
+def test_thanks_are_no_wrong_answer() -> None:
+    life = joining_at("equipment")
+    for _ in range(3):
+        parts = life.says("Thank you so much!", NOW)
+        assert (notices(parts), asked(parts)) == (["thanked"], "equipment")
+
+
+def test_the_first_day_can_be_told_before_it_is_asked_for() -> None:
+    life = joining_at("hour")
+    life.says("May I start on Tuesday?", NOW)
+    life.says("7:00", NOW)
+    assert notices(life.says("skip", NOW)) == ["joined"]
+    assert life.state.client.starts.isoformat() == "2026-03-03"
+
+
 def test_an_open_question_is_reminded_of_once_a_day_later_and_not_where_it_was_refused() -> None:
     life = joining_at("unit")
     assert kinds(life.passes_to(NOW + timedelta(hours=23))) == []

@@ -38,6 +38,7 @@ SAID_BACK = {
     "could you remind me at 7 instead?": "Reminders come at 07:00",
     "can you remind me earlier, say at 7?": "Reminders come at 07:00",
     "change my reminder to 18:30": "Reminders come at 18:30",
+    "Could you remind me a little later, perhaps ten o'clock?": "Reminders come at 10:00",
     "please message me at 6am": "Reminders come at 06:00",
     "move my reminder to noon": "Reminders come at 12:00",
     "reminders at 20:15 please": "Reminders come at 20:15",

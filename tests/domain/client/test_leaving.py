@@ -128,6 +128,14 @@ def test_everything_is_sent_whenever_it_is_asked_for() -> None:
     assert asked.facts["has_file"]
 
 
+@pytest.mark.parametrize("text", ["send me the file", "could you send me a copy?", "the file please"])
+def test_the_file_is_asked_for_in_other_words_too(text: str) -> None:
+    life = started()
+    life.says("leave", at(3, 10, 1))
+    file, _ = life.says(text, at(3, 10, 2))
+    assert isinstance(file, File)
+
+
 def test_who_leaves_the_journal_behind_hears_nothing_more_until_coming_back() -> None:
     life = started()
     life.says("I quit", at(3, 10))

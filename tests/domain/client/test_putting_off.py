@@ -30,6 +30,10 @@ def coming(life: Life, today: int) -> tuple[str, int]:
         ("can't today or tomorrow", "moved", 4),
         ("no gym today", "moved", 3),
         ("can't today, tomorrow instead", "moved", 3),
+        ("Oh I am afraid my granddaughter is visiting today, may I do it tomorrow instead?", "moved", 3),
+        ("cant", "moved", 3),
+        ("missed", "moved", 3),
+        ("Can’t!", "moved", 3),
         ("tomorrow morning instead", "moved", 3),
         ("move to Thursday", "moved", 5),
         ("not today", "moved", 3),
@@ -122,6 +126,17 @@ def test_one_missed_and_two_put_off_are_three() -> None:
     life.says("can't today", at(6, 9))
     assert [alert.evidence["put_off"] for alert in life.state.alerts] == [2]
     assert life.state.alerts[0].evidence["in_a_row"] == 1
+
+
+def test_training_told_of_later_begins_the_count_anew_from_its_day() -> None:
+    life = Life()
+    life.says("can't today", at(2, 9))
+    life.says("can't today", at(3, 9))
+    life.passes_to(at(5, 9))
+    assert life.alert_reasons == ["missed"]
+    life.says("did it yesterday: " + PULL.replace("\n", ", "), at(5, 10))
+    assert (life.state.memory.missed_in_a_row, life.state.memory.put_off_on) == (0, ())
+    assert life.state.alerts == ()
 
 
 def test_training_begins_the_count_anew() -> None:

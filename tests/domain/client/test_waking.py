@@ -89,6 +89,18 @@ def test_the_next_morning_asks_what_became_of_it_and_the_workout_stays_in_turn()
     assert said[0] == Reminder(workout="Pull", on=date(2026, 3, 5))
 
 
+@pytest.mark.parametrize(
+    ("remind_at", "asked_at"), [(time(5, 30), (5, 30)), (time(8), (8, 0)), (time(18, 30), (9, 0))]
+)
+def test_it_is_asked_in_the_morning_whatever_the_hour_of_the_reminder(
+    remind_at: time, asked_at: tuple[int, int]
+) -> None:
+    life = Life(noor(remind_at=remind_at))
+    life.passes_to(at(3, *asked_at) - timedelta(minutes=1))
+    assert life.state.memory.missed_in_a_row == 0
+    assert kinds(life.passes_to(at(3, *asked_at)))[-1] == "question"
+
+
 def test_trained_after_all_takes_yesterdays_sets() -> None:
     life = Life()
     life.passes_to(at(3, 8))
