@@ -61,7 +61,7 @@ def _pairs(item: re.Match[str]) -> int | None:
     return number if item["pairs"] else number // 2
 
 
-_WHO = r"(?:i|we|they|(?:my|our|the|this) (?:home |hotel |new )?(?:gym|place|hotel))"
+_WHO = r"(?:i|we|they|(?:(?:my|our|the|this) )?(?:home |hotel |new )?(?:gym|place|hotel))"
 _ADVERBS = r"(?: (?:also|now|just|really|still))*"
 
 _HAVING_IT = (

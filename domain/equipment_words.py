@@ -125,7 +125,21 @@ _PLATES_FIRST = Expression(
 """Masses behind the word, as in "new plates, 1.25 kg ones"."""
 
 
+_ALL_AGAIN = Expression(
+    r"(?:(?:and|ok|now|finally),? )*(?:i'm |i am |we're )?(?:now )?(?:back )?(?:at|in|to) (?:my|our|the) "
+    r"(?:(?:usual|normal|own|old|full|big|regular|home) )+gym(?: again| now)*"
+    r"(?:,? (?:with|where there is|which has|it has|they have) (?:everything|all of it|all))?|"
+    r"(?:i|we) have (?:everything|all of it|a full gym|a whole gym|the whole gym)(?: again| now| back)+|"
+    r"(?:everything|all of it)(?: is|'s)? (?:there|back)(?: again| now)*"
+)
+"""That nothing is lacking any longer."""
+
+
 def _told(text: str, equipment: Equipment, names: tuple[str, ...]) -> Equipment | None:
+    if equipment.lacking and _ALL_AGAIN.fullmatch(
+        " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    ):
+        return equipment.model_copy(update={"lacking": ()})
     said, on_top = canonical(_PLATES_FIRST.sub(r"\g<masses> plates\g<where>", text.strip()))
     is_bare = bool(_BARE.match(text)) and not _ANY_MORE.search(text)
     is_news = bool(_NEWS.search(text))

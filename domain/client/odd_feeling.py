@@ -21,7 +21,8 @@ _FEELS_ODD = Expression(
     r"(?: (?:is|are|was|were|has been|have been|keeps?|started|a|bit|little|really|still))*"
     r" (?:talking to me|talking|complain(?:s|ed|ing)?|grumbl(?:es|ed|ing)|moan(?:s|ed|ing)|niggl(?:es|ed|"
     r"ing|y)|"
-    r"(?:playing|acting|plays|played|acted) up|making itself (?:known|felt)|letting me know|not happy|"
+    r"(?:playing|acting|plays|played|acted) up|making itself (?:known|felt)|letting me know|twinged|"
+    r"twinging|twinges|(?:gave|had|felt) a twinge|tweaked|not happy|"
     r"unhappy|"
     r"giving me (?:grief|trouble|jip|gyp|a hard time)|misbehaving|protesting)\b"
 )

@@ -70,6 +70,9 @@ SAID_BACK = {
     "I'm back in Amsterdam on the 14th": "Until Saturday 14 March all goes on as it stands",
     "back in Lisbon on Friday": "Have a good trip back. Once you are there, say «I'm in Lisbon»",
     # equipment
+    "hotel only has dumbbells": "You have no bench, barbell",
+    "I'm back at my usual gym with everything": "You have bench again",
+    "we have everything again": "You have bench again",
     "I sold my dumbbells": "You have no bench or dumbbells. Cable curl takes the place of Hammer curl",
     "I have no leg press any more": "no bench or leg press",
     "the gym got rid of the leg press": "no bench or leg press",

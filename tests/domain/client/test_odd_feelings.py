@@ -26,16 +26,16 @@ def test_dizziness_gets_a_caution_and_the_sets_beside_it_are_recorded(text: str)
 @pytest.mark.parametrize(
     ("text", "button"),
     [
-        ("knee is talking to me", "My knee hurts"),
         ("my left shoulder's been a bit grumbling", None),
         ("lower back is letting me know", "My lower back hurts"),
         ("knee is not happy today", "My knee hurts"),
+        ("My elbow twinged a bit on the rows but fine now. row 60x9", "My elbow hurts"),
     ],
 )
 def test_a_part_that_speaks_up_is_asked_about(text: str, button: str | None) -> None:
     life = Life()
     said = kinds(life.says(text, at(2)))
-    assert (said == ["feels odd"] and button in life.buttons) if button else "feels odd" not in said
+    assert ("feels odd" in said and button in life.buttons) if button else "feels odd" not in said
 
 
 @pytest.mark.parametrize(
