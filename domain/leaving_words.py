@@ -33,6 +33,11 @@ _LEAVE = Expression(
     r"(?:i(?:'m| am) )?(?:done|finished) with (?:this|you|the bot|it all)(?: for good)?)"
     rf"{_TAIL}"
 )
+_QUITS = Expression(
+    rf"{_LEAD}(?:quit|leave (?:this|the bot|kilopost))(?: (?:this|the bot|for good|altogether))*"
+    r"(?:[,;:.!-]+ ?| (?:because|since|as) )[^\d?]{3,60}"
+)
+"""A wish to leave with its reason behind it: it is asked about first, as any is."""
 _ERASE = Expression(
     rf"{_LEAD}(?:be (?:erased|deleted|forgotten|removed|wiped)|"
     rf"/?(?:erase|delete|remove|wipe|destroy|clear|forget|scrub)(?: out)? "
@@ -59,4 +64,4 @@ def wish_of(text: str) -> Wish | None:
         return "erase"
     if _EXPORT.fullmatch(said):
         return "export"
-    return "leave" if _LEAVE.fullmatch(said) else None
+    return "leave" if _LEAVE.fullmatch(said) or _QUITS.fullmatch(said) else None

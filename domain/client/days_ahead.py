@@ -26,6 +26,8 @@ CANNOT_TODAY = "can't today"
 def take_days_asked(draft: Draft, text: str) -> bool:
     """Answer a question about the days to come; return whether it was one."""
     asked = days_asked(text)
+    if asked is None and (bare := _AGREES_FIRST.sub("", text, count=1)) != text:
+        asked, text = days_asked(bare), bare
     if asked is None and (question := question_of(text)):
         asked, text = days_asked(question), question
     if text == WAITS and not draft.memory.barred:
@@ -61,6 +63,9 @@ _ASKS_LAST = Expression(
     r"(?P<before>[^\d]{2,50}?)[,.!:;\u2013-]*\s(?P<asked>(?:can|could|may|shall|should) (?:i|we) .{3,50}|"
     r"(?:is it )?ok(?:ay)? (?:to|if) .{3,50})",
     re.IGNORECASE,
+)
+_AGREES_FIRST = Expression(
+    r"^\s*(?:(?:yes|yeah|yep|ok|okay|sure|right|alright|please|so)\b[,.! ]*)+(?=\w)", re.IGNORECASE
 )
 _NO_REASON = Expression(r"\b(?:not|no|if|when|what|how|why|which|coach|ask|n't)\b|n't\b", re.IGNORECASE)
 

@@ -26,8 +26,10 @@ from domain.client.acting import act_on, answer_nothing
 from domain.client.asking import take_asked
 from domain.client.bringing import bring_up
 from domain.client.changes import note_told
+from domain.client.clearance import is_of_training, tells_of_doctor
 from domain.client.closing import answer_done, end_with, takes_end
 from domain.client.coaching_too import take_up_as_coach
+from domain.client.commands import COMMANDS
 from domain.client.days_ahead import take_days_asked
 from domain.client.draft import Draft
 from domain.client.eager import reckon
@@ -54,7 +56,7 @@ from domain.client.sentences import answers_all, said_instead, take_each
 from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
-from domain.client.talking import answer_coach, reply_to_coach
+from domain.client.talking import answer_coach, ask_coach, reply_to_coach
 from domain.client.tallying import keep_tally
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.turn import take_turn
@@ -86,27 +88,6 @@ from domain.outcome import Outcome
 from domain.reading import Pain, Reading, Want, days_asked, is_lone_number
 from domain.state import ClientState
 from domain.understood import TakenFor, Understood, in_other_words
-
-COMMANDS = {
-    "/plan": "what's the plan today?",
-    "/history": "show my history",
-    "/last": "last time",
-    "/best": "best ever",
-    "/settings": "my settings",
-    "/leave": "leave",
-    "/undo": "undo",
-    "/help": "help",
-    "/stop": "stop the reminders",
-    "next": "what's next?",
-    "next one": "what's next?",
-    "nxt": "what's next?",
-    "cant": "can't today",
-    "can't": "can't today",
-    "cannot": "can't today",
-    "missed": "couldn't make it",
-    "missed it": "couldn't make it",
-}
-"""The chat's menu, and single words of as much; each is the same as saying the words beside it."""
 
 QUESTIONS: frozenset[Want] = frozenset({"ask_coach", "show_plan", "show_history", "help"})
 """What is only asked."""
@@ -235,7 +216,8 @@ def hear_text(draft: Draft, text: str) -> Understood:
         return Understood(answer_words(draft, reading, text), reading)
     if not hurts and (reading.sets or "ask_coach" in reading.wants):
         say_of_odd_feeling(draft, text)
-    if reading.sets and draft.memory.barred and not reading.urgent:
+    asks_to_train = "ask_coach" in reading.wants and is_of_training(text)
+    if (reading.sets or asks_to_train) and draft.memory.barred and not reading.urgent:
         draft.notice("barred", coach=draft.client.coach.name)
     return Understood("a report", reading)
 
@@ -284,6 +266,9 @@ def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
         return "an answer"
     if answer_coach(draft, text):
         return "an answer to the coach"
+    if tells_of_doctor(draft, text):
+        ask_coach(draft, text, ())
+        return "a question"
     if take_illness_told(draft, text) or take_odd_feeling(draft, text):
         return "an answer"
     if (taken := take_each(draft, text, take_part)) is not None:

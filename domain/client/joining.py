@@ -287,7 +287,7 @@ NO_REMINDERS = frozenset(
 ALL_AT_HAND = Expression(
     r"(?=.*\b(?:gym|gyms|fitness cent(?:re|er)|leisure cent(?:re|er)|all|everything|lot|usual|stuff|yes|"
     r"whatever)\b)"
-    r"(?!.*\b(?:home|hotel|garage)\b)"
+    r"(?!.*\b(?:home|hotel|garage)\b|(?:is|are|should|have|has|do|does|can) .*\?)"
     r"(?:(?:yes|i|we|it|they|there|my|our|the|a|an|has|have|'ve|i've|we've|got|go|train|to|in|at|is|are|"
     r"be|should|"
     r"full|fully|usual|normal|commercial|big|large|good|proper|regular|standard|local|well|equipped|"
@@ -297,7 +297,7 @@ ALL_AT_HAND = Expression(
     r"you'd|need|"
     r"expect|whatever|lot|stuff|things|machines|weights|nothing special|just|that's needed|with|"
     r"pretty much|and|"
-    r"access)[ ,.]*)+"
+    r"access)[ ,.?]*)+"
 )
 """That all is there, in whatever words; a home or a hotel seldom has all."""
 MOST_CHOICES = 4

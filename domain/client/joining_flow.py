@@ -9,13 +9,14 @@ from datetime import datetime, timedelta
 
 from domain.client.acting import act_on
 from domain.client.asking import take_asked
-from domain.client.clearance import is_still_barred
+from domain.client.clearance import is_still_barred, tells_of_doctor
 from domain.client.draft import Draft
 from domain.client.joining import LONGEST, STEPS, Step, joining_of, next_step, note
 from domain.client.looking_up import take_how_to
 from domain.client.pain import hold_for_pain, warn
 from domain.client.rotation import due
 from domain.client.settings import take_setting
+from domain.client.talking import answer_coach, ask_coach
 from domain.client.understanding import understand
 from domain.client.wants import do
 from domain.courtesies import is_courtesy, is_thanks
@@ -153,6 +154,10 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         hear_what_hurts(draft, text, reading)
         return True
     if answer_joining(draft, text):
+        return True
+    if tells_of_doctor(draft, text):
+        if not answer_coach(draft, text):
+            ask_coach(draft, text, ())
         return True
     if is_courtesy(text) and is_thanks(text):
         draft.notice("thanked")

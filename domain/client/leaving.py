@@ -35,7 +35,8 @@ _LEAVE_IT = Expression(
 )
 _STAY = Expression(
     r"(?:4|(?:i(?:'ll| will|'d rather)? |i want to )?stay(?: here)?|no|nope|never ?mind|nvm|cancel|forget it|"
-    r"back|(?:i )?changed my mind|not now|i(?:'m| am) staying|don't|do not|"
+    r"back|(?:i )?changed my mind|(?:sorry,? )?(?:i )?(?:didn't|didnt|did not) (?:really )?mean (?:it|"
+    r"that)|not now|i(?:'m| am) staying|don't|do not|"
     r"(?:no,? )?keep(?: it| everything)?)"
 )
 _YES = Expression(

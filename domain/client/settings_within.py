@@ -16,6 +16,12 @@ _BETWEEN = Expression(r"(?:[,;!?\n]|\.(?!\d))\s*(?:(?:and|so|but|then|please)\b,
 _NOT_YET = Expression(r"\b(?:but|still|though|although|not|\w+n['’]t|yet|almost|nearly)\b")
 """Beside these nobody is well, or back, for good."""
 
+_FOR_ONCE = Expression(
+    r"\b(?:running (?:a (?:bit|little) )?late|late today|stuck (?:at|in)|in a meeting|(?:just|only) today|"
+    r"for once|overslept)\b"
+)
+"""Beside these an hour is meant for today alone."""
+
 MOST_LETTERS = 300
 """In a longer message no settings are looked for: that is a story. The house's own choice."""
 MOST_ALONE = 2
@@ -38,6 +44,8 @@ def take_settings(draft: Draft, text: str, *, has_sets: bool, goes_away: bool) -
     if len(left) == len(told) and len(parts) < MOST_ALONE:
         return None
     takes: list[Callable[[Draft, str], bool]] = [take_hour, take_zone]
+    if _FOR_ONCE.search(text.casefold()):
+        takes.insert(0, lambda draft, part: take_later(draft, f"not now, {part}"))
     if not goes_away:
         takes.append(take_trip)
     if draft.memory.is_away and not _NOT_YET.search(text.casefold()):

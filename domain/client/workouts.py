@@ -4,13 +4,13 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date, timedelta
 
-from domain.calendar import DAY, at_local, day_lived, local_day
+from domain.calendar import DAY, at_local, day_lived, local_day, workout_of_day
 from domain.client.draft import Draft
 from domain.client.exposures import sets_done
 from domain.client.lines import is_of, lines_of
 from domain.client.looking_back import look_back
 from domain.client.rotation import BESIDE, Due, due, in_turn, open_workout, under_way
-from domain.client.week import out_of_turn, pass_turn
+from domain.client.week import out_of_turn, pass_turn, week_of
 from domain.journal import WorkoutRecord, WorkoutState
 from domain.outcome import WorkoutKept
 from domain.programme import FixedDays
@@ -194,14 +194,15 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
     memory = draft.memory
     stored = draft.client.programme
     in_pause = memory.paused_until is not None and record.on < memory.paused_until
-    if coming is not None and memory.owed is None and not memory.missed_in_a_row and not in_pause:
+    made_up = coming is not None and is_made_up(draft, record, coming)
+    if coming is not None and not made_up and not memory.owed and not memory.missed_in_a_row and not in_pause:
         fixed = stored is not None and isinstance(stored.programme.schedule, FixedDays)
         slot = coming.on if memory.moved_to is None else memory.moved_from or record.on
         if record.on < slot:
             draft.remember(stands_for=slot if fixed else None)
     if coming is not None and coming.workout == record.name:
         pass_turn(draft, record.name, record.on)
-    elif coming is not None:
+    elif coming is not None and not made_up:
         out_of_turn(draft, record, coming)
     if memory.moved_to is not None and (memory.moved_to <= record.on or memory.moved_workout == record.name):
         draft.remember(moved_to=None, moved_workout=None, moved_from=None)
@@ -223,6 +224,14 @@ def settle_plans(draft: Draft, record: WorkoutRecord, coming: Due | None) -> Non
             draft.remember(pause_told=True)
             draft.notice("pause stands", until=until.isoformat())
     trained_again(draft)
+
+
+def is_made_up(draft: Draft, record: WorkoutRecord, coming: Due) -> bool:
+    """Return whether this is the workout of the week that was let pass, done before the next one."""
+    schedule, passed = week_of(draft), draft.memory.stands_for
+    if schedule is None or passed is None or record.name == coming.workout:
+        return False
+    return workout_of_day(schedule, passed) == record.name and passed <= record.on < coming.on
 
 
 def round_of(state: ClientState) -> int:

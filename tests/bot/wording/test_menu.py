@@ -5,7 +5,7 @@ import re
 import pytest
 
 from bot.wording.menu import MENU
-from domain.client.hearing import COMMANDS
+from domain.client.commands import COMMANDS
 from tests.domain.client.people import Life, at, kinds
 
 

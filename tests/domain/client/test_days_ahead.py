@@ -68,6 +68,7 @@ def test_a_plan_ahead_knows_of_what_was_moved() -> None:
         "I want to train today",
         "may I train a day early",
         "bored can i train today",
+        "ok, can I train today?",
         "free all day, could I train today?",
     ],
 )

@@ -78,6 +78,25 @@ def test_a_warning_sign_and_a_yes_on_readiness_are_released_one_by_one() -> None
 
 
 @pytest.mark.parametrize(
+    "said", ["the doctor said I'm fine to train!", "Saw my GP today and she is happy for me to begin"]
+)
+def test_what_the_doctor_said_goes_to_the_coach_who_alone_lets_the_training_begin(said: str) -> None:
+    life = joining_at("readiness")
+    life.says("2", NOW)
+    parts = life.says(said, NOW)
+    assert (notices(parts), asked(parts)) == (["passed on"], "unit")
+    for answer in ("kg", "Lisbon", "7", "skip"):
+        life.says(answer, NOW)
+    assert notices(life.says(said, NOW))[0] == "passed on"
+    assert life.state.memory.barred
+    later = Life()
+    later.says("I'm pregnant", at(2))
+    assert notices(later.says(said, at(3))) == ["passed on"]
+    assert notices(later.says("can I still train?", at(3))) == ["passed on", "barred"]
+    assert later.state.memory.barred
+
+
+@pytest.mark.parametrize(
     "said",
     [
         "I have been diagnosed with diabetes",

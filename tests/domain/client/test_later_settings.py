@@ -200,6 +200,14 @@ def test_no_reminder_comes_of_what_is_done_moved_or_left_by_then(text: str) -> N
     assert life.passes_to(at(2, 23)) == []
 
 
+def test_an_hour_said_with_why_not_now_is_for_today_alone() -> None:
+    life = Life()
+    life.passes_to(at(2, 8))
+    assert kinds(life.says("running late, remind me at 10", at(2, 8, 30))) == ["again later"]
+    assert life.state.client.remind_at == time(8)
+    assert kinds(life.passes_to(at(2, 10))) == ["reminder", "plan"]
+
+
 def test_what_is_left_of_a_workout_is_reminded_of() -> None:
     life = Life()
     life.says("row 60x9", at(2, 10))

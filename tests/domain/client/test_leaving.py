@@ -136,6 +136,12 @@ def test_the_file_is_asked_for_in_other_words_too(text: str) -> None:
     assert isinstance(file, File)
 
 
+def test_a_wish_to_quit_with_its_reason_is_asked_about_and_can_be_taken_back() -> None:
+    life = started()
+    assert kinds(life.says("I want to quit, this is too hard", at(3, 10))) == ["question"]
+    assert kinds(life.says("sorry i didnt mean it", at(3, 10, 1))) == ["all stays"]
+
+
 def test_who_leaves_the_journal_behind_hears_nothing_more_until_coming_back() -> None:
     life = started()
     life.says("I quit", at(3, 10))

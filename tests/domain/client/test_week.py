@@ -57,6 +57,18 @@ def test_a_workout_moved_onto_the_next_ones_day_pushes_that_on_until_the_week_is
     ]
 
 
+def test_one_that_was_let_pass_and_is_made_up_takes_no_other_ones_day() -> None:
+    life = Life(noor(BY_DAY))
+    life.says(DONE["Push"], at(2, 18))
+    life.says("skip today", at(4, 9))
+    assert coming(life, 4) == ("Legs", 6)
+    life.says(DONE["Pull"], at(5, 18))
+    assert [coming(life, 5)[0], *(name for name, _ in lives(life, 13, since=6))] == [
+        "Legs",
+        *("Legs", "Push", "Pull", "Legs"),
+    ]
+
+
 IN_TURN = BY_DAY.replace(
     "Monday: Push, Wednesday: Pull, Friday: Legs", "Monday, Wednesday, Friday in turn: Push, Pull, Legs"
 )
