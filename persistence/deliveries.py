@@ -36,11 +36,7 @@ def _or_wait(insert: Any) -> Any:
     )
 
 
-_CHATS = (
-    select(PersonRow.number, PersonRow.chat)
-    .where(PersonRow.number.in_(bindparam("people", expanding=True)))
-    .order_by(PersonRow.number)  # the order in which all decisions lock the chats
-)
+_CHAT = select(PersonRow.chat).where(PersonRow.number == bindparam("person"))
 _WAITS = InsertOr(DeliveryRow, _or_wait)
 _DELIVERY = update(DeliveryRow).where(DeliveryRow.person == bindparam("key"))
 _HELD = (
@@ -58,8 +54,8 @@ _WAITING = (
 
 def note_waiting(connection: Connection, messages: Sequence[tuple[int, Say]], now: datetime) -> None:
     """Note that these messages wait, each with its number in the outbox. Nobody is sent to without a chat."""
-    chats = connection.execute(_CHATS, {"people": sorted({say.to for _, say in messages})})
-    for person, chat in chats:
+    for person in sorted({say.to for _, say in messages}):  # the order in which all decisions lock the chats
+        chat = connection.execute(_CHAT, {"person": person}).scalar()
         if chat is None:
             continue
         of_person = [(number, say) for number, say in messages if say.to == person]

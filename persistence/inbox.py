@@ -67,11 +67,7 @@ _WROTE = (
 )
 _DUE = (
     select(PersonRow.number)
-    .where(
-        PersonRow.wake_at <= bindparam("now"),
-        _FREE,
-        PersonRow.number.not_in(bindparam("found", expanding=True)),
-    )
+    .where(PersonRow.wake_at <= bindparam("now"), _FREE)
     .order_by(PersonRow.wake_at, PersonRow.number)
     .limit(bindparam("most", type_=Integer))
     .with_for_update(key_share=True, skip_locked=True)
@@ -141,11 +137,10 @@ def with_something_to_do(connection: Connection, now: datetime, most: int) -> li
     Whoever typed something thus never waits behind a crowd that is only to be reminded. Nobody else can take
     them up before the transaction ends.
     """
-    found = list(dict.fromkeys(connection.execute(_WROTE, {"now": now, "most": most}).scalars()))
-    if len(found) < most:
-        others = {"now": now, "most": most - len(found), "found": found}
-        found += connection.execute(_DUE, others).scalars()
-    return found
+    found = dict.fromkeys(connection.execute(_WROTE, {"now": now, "most": most}).scalars())
+    if len(found) < most:  # who wrote may be due as well
+        found |= dict.fromkeys(connection.execute(_DUE, {"now": now, "most": most}).scalars())
+    return list(found)[:most]
 
 
 def claim_people(connection: Connection, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:

@@ -55,7 +55,6 @@ from persistence.work import Decide
 _RECENT = 200
 """How many of a person's newest messages are searched for a button."""
 
-
 _MET_ANOTHER = ("foreign key", "unique")
 """What a database says where a stranger has become somebody else at this very moment."""
 
