@@ -17,6 +17,11 @@ _BETWEEN = Expression(r"[\s.,!?]+")
 _THANKS = Expression(r"\b(?:thanks|thank|thx|ty|cheers)\b")
 
 
+_APOLOGY = Expression(r"\b(?:sorry|apologies)\b")
+_OF_APOLOGY = Expression(r"sorry|apologies|asking|bother(?:ing)?|trouble|questions|many|again")
+"""What is said sorry for, and is nothing else beside it."""
+
+
 def is_thanks(text: str) -> bool:
     """Return whether a courtesy has thanks in it."""
     return _THANKS.search(text.casefold()) is not None
@@ -26,4 +31,9 @@ def is_courtesy(text: str) -> bool:
     """Return whether `text` holds nothing but courtesies, or nothing but emojis with them."""
     has_words = any(sign.isalpha() for sign in text)
     has_emoji = any(unicodedata.category(sign) == "So" for sign in text)
-    return (has_words or has_emoji) and all(_WORD.fullmatch(word) for word in _BETWEEN.split(text.casefold()))
+    said = text.casefold()
+    words = _BETWEEN.split(said)
+    of_it = _OF_APOLOGY if _APOLOGY.search(said) else None
+    return (has_words or has_emoji) and all(
+        _WORD.fullmatch(word) or (of_it is not None and of_it.fullmatch(word)) for word in words
+    )

@@ -18,6 +18,8 @@ def trained() -> Life:
     [
         ("aww thank you so much, you are very kind!!", ["thanked"]),
         ("oh lovely, have a nice day", ["heard"]),
+        ("sorry for asking so much", ["heard"]),
+        ("Sorry to bother you again!", ["heard"]),
         ("delete my data please, no wait, just tell me what you have of me", ["what this is"]),
         ("leave - no, sorry, when do I train next?", ["next day"]),
         ("What a day! How many workouts so far? And when do I train next?", ["workouts counted", "next day"]),
