@@ -42,7 +42,7 @@ AWAY = Pattern(
     [{coming}] {back} [{back_where}]* >({back_when})
     {take} [{how_much}]* [#] {unit} {off}
     {take_a} (a|my|an) [{how_long}]* {a_break} [from|until|till|for|of|next|starting|now]*
-    [{coming}] [can] (train|training|lift|be in) again >(from|on|after|next|#|{weekday})
+    [{coming}] [can] (train|training|lift|lifting|be in) again >(from|on|after|next|#|{weekday})
     {unit} without [any] (training|gym|the gym|lifting)
     pausing (for|until|till|now) >(now|#|a|{weekday}|{month}|the)
     (make|making|do|doing|take|taking) [a|my] (pause|break) [from _ [_]] {until}
@@ -64,6 +64,7 @@ AWAY = Pattern(
     vacation (till|til|until|from|for)
     (surgery|operation) ..6 (week|weeks|day|days|month|months|until|till)
     {doctor} ..4 (#|a|one|two|three|four|another) {unit} [of]* (no|without|off|rest)
+    (refrain|abstain|stay away) from [all|any]* (exercise|exercising|training|lifting|the gym) {until}
     {doctor} ..3 (rest|pause|stop|avoid|no) ..2 for (#|a|one|two|three|four|another) {unit}
     injured ..4 (until|till|for # weeks)
     (all|this|next|whole) week [,|.|so|and|means]* {no_training}
@@ -95,7 +96,10 @@ AWAY = Pattern(
         in|with|and|,|.|-|now|so|visiting|#|a|an|two|tomorrow|today|at|about|around|also|there
         {weekday}|{month}
     """,
-    doctor="(doctor|doc|physio|gp|surgeon|therapist) (says|said|told me|ordered|wants me|recommends)",
+    doctor="""
+        (doctor|doc|physio|gp|surgeon|therapist|physician) (says|said|told me|ordered|wants me|recommends|
+            (has|have) (asked|told) me [to])
+    """,
     until=_UNTIL,
     on_a_trip="camping|skiing|away|abroad|on (holiday|vacation|a trip)",
     unit_off=words_of("week fortnight month couple"),

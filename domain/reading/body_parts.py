@@ -84,7 +84,12 @@ class Part:
 
 def find_parts(message: Message, named: Sequence[Named]) -> list[Part]:
     """Return the parts of the body in the message, leaving out those inside an exercise's name."""
-    inside = {at for n in named if n.names and n.end - n.start > 1 for at in range(n.start, n.end)}
+    inside = {
+        at
+        for n in named
+        if n.names and n.end - n.start > 1 and message.text(n.start - 1) not in _SIDES
+        for at in range(n.start, n.end)
+    }
     found: list[Part] = []
     at = 0
     tokens = message.tokens

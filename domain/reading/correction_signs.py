@@ -57,10 +57,10 @@ def is_correction(
         return False
     if is_of_what_is_recorded(message, request, named, days) or done_on(message, request, named) is not None:
         return True
-    sign = SIGN.first(message)
-    if sign is None or _is_of_a_new_set(message, sign, request, named):
-        return False
-    return _puts_right(message, sign, request, named)
+    return any(
+        not _is_of_a_new_set(message, sign, request, named) and _puts_right(message, sign, request, named)
+        for sign in SIGN.find(message)
+    )
 
 
 def _is_of_an_earlier_day(message: Message, request: Request, named: Sequence[Named]) -> bool:

@@ -56,16 +56,16 @@ SIGN = Pattern(
     slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell|squat|lift|hit|use|press|start|get)))
     mean:(i mean)
     slip:{slip}
-    sorry:((oops|whoops|oopsie|woops|sorry|my bad) ....3 (#|that|it|the last|last))
+    sorry:((oops|whoops|oopsie|woops|sorry !(to)|my bad) ....3 (#|that|it|the last|last))
     was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* !(possible|allowed) (#|_|+|-))
-    not:(# ..3 [,|'('|-] and? not [the|a] (#|_))
+    not:(# ..3 [,|'('|-] and? not [the|a|+|-] (#|_))
     not:(<!(why|if|or|whether) (not|wasnt|werent|isnt) [the|a] #)
     change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
-    change:((change|correct|fix|edit|update|amend|make) [the|my]* set # ..3 (to|into|be|:) #)
+    change:((change|correct|fix|edit|update|amend|make) [the|my]* [_ [_]] set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))
     named:(make [the|my|that|todays|both|all|two]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
-        into]* >(# [{counted}] {asked_for}))
+        into]* >([+|-] # [{counted}] {asked_for}))
     put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)
     make:(^ {never_mind} [,|it|that]* was [only|just|actually|more like]* >(# [{counted}] {asked_for}))
     values:((update|amend|adjust|replace|set|swap) ..5 {to_this})
@@ -203,7 +203,7 @@ NTH_SET = Pattern(
     """
     the? nth:{nth} ..2 (one|set) !(exercise)
     the? nth:{nth} >(was|should|is|were)
-    (set|number) n:# >([(of|on|for) ..3] [weight|load|reps]* (was|should|is|:))
+    (set|number) n:# >([(of|on|for) ..3] [weight|load|reps]* (was|should|is|:|to))
     set n:# >(to #)
     n:# (st|nd|rd|th) (set|one)
 """,
@@ -216,7 +216,7 @@ ALL_OF_THEM = Pattern(
     all (of (them|those|these|it)|three|two|four|five|the? sets|my _)
     (those|they|these|the sets|all) [_] [_] (were|are|should)
     (were|are|be|been) (all|both)
-    (every|each) set|make (those|them)
+    both sets|(every|each) set|make (those|them)
     all !({in_order}) [of|the|my|these]* _ [_] (#|were|was|are|should)|make [the|my] _ [_] all [at|to|be]* #
 """,
     paired=_PAIRED,
@@ -232,7 +232,7 @@ LAST_FEW_ARE = Pattern(
 ALL_FEW = Pattern(
     """
     all of? [the|my|these|those] n:# >(..2 [set|sets|one|ones|of (them|those|these)] {be})
-    <(,|for|on|in|all) n:# sets >($|.|!|,|not|actually|sorry)
+    <(,|for|on|in|all|#) n:# sets >($|.|!|,|not|actually|sorry)
     """,
     be=words_of("were was are is should need needs felt went at with had"),
 )
@@ -241,6 +241,7 @@ ASKED_FOR = Pattern(
     """
     (can|could|would|will|may|shall) (i|you|we|u) [please|pls|just|maybe|quickly]* {put_right}
     (is it possible|possible|would it be possible) to {put_right}
+    (be so (kind|good) as to|i would be grateful if you (could|would)|be grateful if you) {put_right}
     """,
     put_right="""
         change|correct|fix|edit|update|amend|adjust|replace|put [it|that] right|set|switch|swap|make
@@ -276,10 +277,10 @@ BOTH_OR_ALL = Pattern("(both|all) !({paired})", paired=_PAIRED)
 ALL_THERE_ARE = Pattern("all (of (them|those|these|it)|[the|my] sets)")
 """All recorded sets."""
 
-NOT_THIS = Pattern('{denied} [the|a|an|for|at|with|my] ["] n:# !(%|percent)', denied=_DENIED)
+NOT_THIS = Pattern('{denied} [the|a|an|for|at|with|my|+|-] ["] n:# !(%|percent)', denied=_DENIED)
 """The number that is not right."""
 OLD_NUMBERS = Pattern(
-    "{denied} [the|a|an|for|at|with|my|only|just] # [{unit}|rep|reps] [(x|for|/|@) #]",
+    "{denied} [the|a|an|for|at|with|my|only|just|+|-] # [{unit}|rep|reps] [(x|for|/|@) #]",
     denied=_DENIED,
     unit=_UNIT,
 )

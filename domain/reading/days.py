@@ -63,6 +63,7 @@ _MAKES_IT_NO_DAY = words_of("""on down at in out here there by with and is up fo
     shining its back next beside this that next behind under a the around cream burn bathing so all still""")
 """Words after "sat" and "sun" that make them no day: "sat down", "sun is out"."""
 _BEFORE_SHORT = words_of("on last this next till until for to since from")
+_ENDS = words_of(". , ! ? ; instead") | {"", "\n"}
 _UNTIL = words_of("till until til to through thru")
 """Before a day of the month these part it from a weekday before: "Friday till the 20th"."""
 _READERS = Table(((WITH_MONTH, with_month), (IN_NUMBERS, in_numbers), (DAY_OF_MONTH, day_of_month)))
@@ -173,6 +174,8 @@ def _is_weekday(message: Message, at: int, word: str, names_at: AbstractSet[int]
     if word not in _SHORT or before in _BEFORE_SHORT:
         return True
     if word in _SURE_SHORT:
+        return True
+    if before in {"it", "that", "one"} and after in _ENDS:
         return True
     opens = before in _OPENING
     return opens and after not in _MAKES_IT_NO_DAY

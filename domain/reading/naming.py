@@ -223,7 +223,7 @@ class Names:
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""
-        if message.text(at) == "paused" and message.value(at + 1) is not None:
+        if message.text(at) in {"pause", "paused"} and message.value(at + 1) is not None:
             return not any(name in self._plan for n in hits for name in n.names)
         if message.text(at) not in REP_ADJECTIVES:
             return False

@@ -174,6 +174,12 @@ _MEASURES = (
         ),
     ),
     Other("food or drink", Pattern("# (coffee|beer|pint|egg|banana)"), most=1),
+    Other(
+        "food or drink",
+        Pattern(
+            "{food} (x|*) #", food=words_of("coffee coffees tea teas beer beers pint pints egg eggs banana")
+        ),
+    ),
 )
 
 _PEOPLE_AND_THINGS = (

@@ -73,6 +73,7 @@ _HIM_OR_HER = Pattern(
 _WHOEVER = Pattern(
     """
     <!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)
+    (the|that|this|some|a|one) who:_ (on|in|at|from|of) (my|our|the) ..2 ({does}) [{what}]* >(#)
     (the|that|this|some|a|one) who:_ {beside} (the|me|my) ..2 (is|was|just|s|be|keeps) ({lifted}|{lifting})
     """,
     lifting=words_of(
@@ -83,6 +84,7 @@ _WHOEVER = Pattern(
     lifted="benched|squatted|lifted|pulled|pressed|deadlifted|repped|curled|rowed|put up|maxed|maxes|benches"
     "|squats|lifts|pulls|presses|deadlifts",
     what="about|like|the|a|around|over|up|out",
+    does="did|does|made|makes|got|managed|hit|had|has|can do|just did",
 )
 """Somebody of whom nothing is known but that they lift: "my gaffer pulled 180x3"."""
 _UNKNOWN = Pattern(
@@ -120,6 +122,7 @@ _BACK_TO_ME = Pattern(
     <!({towards}) my (turn|set|sets|bench|squat|deadlift|own|reps)
     for me|anyway|anyways
     <(,) so
+    with me [it was|it is|its|only|just|:]* >(#)
 """,
     towards=_TOWARDS,
 )

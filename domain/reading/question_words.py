@@ -229,7 +229,8 @@ PLAN = Pattern(
         on (todays|my|the) (plan|menu|list|cards|agenda|programme|program|schedule)
     """,
     exercise=words_of(
-        """exercise exercises workout set sets lift lifts session day muscle muscles movement movements"""
+        """machine machines exercise exercises workout set sets lift lifts session day muscle muscles movement
+        movements"""
     ),
     due="""
         today|tomorrow|now|left|next|due|first|missing|still|do i|is it|are|is|have|on|remain~

@@ -28,8 +28,16 @@ _ONE_WORD = {
     "aint": "not",
     "&": "and",
 }
+_HAVE_DONE = [[have, done] for have in ("have", "ive") for done in ("done", "do")]
+_COULD = words_of("could would should might must may to")
+_CHANGES = words_of("change turn turned make made switch convert put split")
 _SEEN_IN = (
-    _OF_TODAY | {f"{word}s" for word in _OF_TODAY} | _ONE_WORD.keys() | _POINT | _WAY | {_NOT, ";", "\n"}
+    _OF_TODAY
+    | {f"{word}s" for word in _OF_TODAY}
+    | _ONE_WORD.keys()
+    | _POINT
+    | _WAY
+    | {_NOT, ";", "\n", "have", "ive", "after", "into", "set"}
 )
 
 
@@ -48,6 +56,8 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
         elif before.text == "this" and text.removesuffix("s") in _OF_TODAY:
             said = "today" if text in _OF_TODAY else "todays"
             kept[-1] = before._replace(text=said, end=token.end)
+        elif token.kind == NUMBER and _is_what_was_done(kept):
+            kept[-2:] = [kept[-2]._replace(text="did", end=before.end), token]
         elif before.text == "each" and text in _WAY:
             kept.append(token._replace(text="side"))
         elif (whole := _with_its_half(kept, token)) is not None:
@@ -75,11 +85,50 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
     headed = not _HEADS.isdisjoint(said)
     with_commas = "," in said
     for at, token in enumerate(tokens):
-        if token.text not in _BREAKS or not 0 < at < len(tokens) - 1:
+        if token.text in _PLACES and said[at - 1 : at] == ["set"] and said[at + 1 : at + 2] in _TELLS:
+            value = UNITS[token.text]
+            yield token._replace(kind=NUMBER, text=str(value), value=Decimal(value), spoken=True)
+        elif said[at - 1 : at + 1] == ["after", "that"] and _is_then(tokens, at - 1):
+            continue
+        elif token.text == "after" and _is_then(tokens, at):
+            yield token._replace(text="then")
+        elif token.text == "into" and _is_between_numbers(tokens, at) and _CHANGES.isdisjoint(said):
+            # "67.5 into 7" is said for "67.5 times 7".
+            yield token._replace(text="x")
+        elif token.text not in _BREAKS or not 0 < at < len(tokens) - 1:
             yield token
         elif token.text == ";" or not (headed and said[at - 1] == ":"):
             goes_on = _goes_on(tokens, at, headed=headed or (token.text == ";" and not with_commas))
             yield token._replace(kind=SIGN, text=",") if goes_on else token
+
+
+_PLACES = words_of("one two three four")
+_TELLS = [[word] for word in ("to", "was", "should", "is", ":")]
+"""What follows on "set one" where it is the first set."""
+
+
+def _is_what_was_done(tokens: list[Token]) -> bool:
+    """Return whether tokens end in "I have done", and not in what could have been."""
+    said = [token.text for token in tokens[-3:]]
+    return said[-2:] in _HAVE_DONE and said[0] not in _COULD
+
+
+def _is_then(tokens: list[Token], at: int) -> bool:
+    """Return whether an "after" tells that a number comes next: "10 and after 9", "10, after that 9"."""
+    if at == 0 or tokens[at - 1].text not in {",", "and"}:
+        return False
+    following = [token.text for token in tokens[at + 1 : at + 2]]
+    if following == ["that"]:
+        return len(tokens) > at + 2 and tokens[at + 2].kind == NUMBER
+    ends = len(tokens) == at + 2 or (len(tokens) > at + 2 and tokens[at + 2].text in _ENDS)
+    return len(tokens) > at + 1 and tokens[at + 1].kind == NUMBER and ends
+
+
+_ENDS = frozenset({".", ",", "!"})
+
+
+def _is_between_numbers(tokens: list[Token], at: int) -> bool:
+    return 0 < at < len(tokens) - 1 and {tokens[at - 1].kind, tokens[at + 1].kind} == {NUMBER}
 
 
 def _goes_on(tokens: list[Token], at: int, *, headed: bool) -> bool:

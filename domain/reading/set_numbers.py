@@ -124,7 +124,10 @@ OF_SETS = (
             sort=words_of(
                 "drop dropped strip down off super giant cluster working work heavy light easy hard"
             ),
-            goes_on=":|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$",
+            goes_on="""
+                :|-|was|felt|')'|,|.|of|went|only|=|and|is|again|$
+                to failure|till failure|failed|hard|easy
+            """,
         ),
     ),
     Other(

@@ -139,6 +139,7 @@ SKIPPED = Pattern(
     (arent|werent|wasnt|isnt) done|must wait|i couldnt do|got left
     (fall|fell|falls|falling) (out|off|away|by the wayside)|off the (menu|table|list|cards)
     (-|:|=) (no|nope|nah|naw|none|nothing|nada) >(.|!|,|'\n'|$|today)
+    (binned|ditched|scrapped|axed|nixed) >(today|.|,|!|$)
     skipped|skip|a miss|dropped {no_load} !([the|
         my] ({what_helps}))|left out|not done|not today|didnt happen !(by|
         without)|not happening|[will] have to wait
@@ -238,7 +239,8 @@ SKIP_WORKOUT = Pattern(
     """,
     cannot="""
         cant|couldnt|not able to|unable to|(wont|cant|didnt|dont) manage to
-        wont|wont be able to|shant|shall not|am not|[im] not going to|not gonna [be able to]
+        wont|wont be able to|(shant|shall not) be able to|shant|shall not
+        am not|[im] not going to|not gonna [be able to]
         dont think i can|dont think ill|not|didnt|never|dont >({train} today)
         too {worn_out} (to|for) >([the] (train|gym|training|workout|session|work out|lift|come|go))
     """,

@@ -15,6 +15,8 @@ from domain.reading.tokens import Token
 
 _ALIASES = {
     "bakc": "back",
+    **dict.fromkeys(("wkout", "wkt", "wrkout", "wrkt", "workt"), "workout"),
+    "mv": "move",
     "kne": "knee",
     "knie": "knee",
     "hart": "heart",

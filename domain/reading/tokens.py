@@ -69,6 +69,7 @@ _JOKES = frozenset("😂🤣💀☠🙃😜🤪😹😆")
 _NOTHING_CATEGORIES = frozenset({"Cc", "Cf", "Mn", "Me", "Co", "Cn", "Cs"})
 _AFTER_TWO = {
     **dict.fromkeys(("day", "nite", "night"), "today"),
+    "days": "todays",
     **dict.fromkeys(("morrow", "moro", "morro", "morow", "mrw"), "tomorrow"),
 }
 """What "2day", "2nite" and "2moro" stand for, by what follows the two."""

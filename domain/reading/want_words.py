@@ -17,6 +17,7 @@ STOP = Pattern(
     no [more|further] {messages} [at all|please|pls]* {any_more}
     ^ [please|pls|sorry|hi|coach|,]* no {messages} [at all] [please|pls|thanks|thank you|thx] {ends}
     {messages} [,|please|pls]* no more {ends}
+    not (send|write|text) [to] me [any] (more|further) {messages}
     (send|write|text|message|give) [to] (me|us) no [more|further] {messages}
     (send|write|text|message) [to] me no (more|longer|further) {ends}
     (send|write|text|message|give) me nothing [more|anymore|any more|further]* {ends}

@@ -36,6 +36,7 @@ MEASURED = (
     "other_writers_fifteen",
     "other_writers_sixteen",
     "other_writers_seventeen",
+    "other_writers_eighteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
