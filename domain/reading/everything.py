@@ -45,6 +45,7 @@ _AS_PLANNED = Pattern(
 _AS_LAST_TIME = Pattern(
     """
     {everything} {was} [exactly|just|the]* {like_last}
+    ^ [ok|well|so|hi|hey|coach|and|,]* all {was} [exactly|just|the]* {like_last}
     [exactly|just|the]* {like_last} (on|for|with|in|across) {everything}
     """,
     everything="(everything|all (of (it|them)|exercises|lifts|sets)|[the] rest [of (it|them)])",

@@ -27,6 +27,7 @@ _TELLS_OF_PAIN = HURT | ACHE
 _SHORT = 5
 """So many letters has a word whose slips are only looked for right before a set."""
 _LEAST_SLIPPED = 4
+_SHORTEST_BEGINNING = 3
 _MOST_SLIPS = 4096
 _NO_SLIPS = (
     COMMON
@@ -57,6 +58,7 @@ class Spelling:
         """The stems of all names of the plan, and their parts."""
         self._word_cache: dict[str, Stems] = {}
         self._short = {s for name in plan for s in stems_of(name) if 3 <= len(s) <= _SHORT}
+        self._own = {s for name in plan for s in stems_of(name)}
         self._slips: dict[str, Stems] = {}
         self._forms: dict[str, Stems] = {
             **{form: (stem,) for stem in self.words if len(stem) > 2 for form in (stem, stem + "s")},
@@ -103,6 +105,14 @@ class Spelling:
                 self._slips.clear()
             known = self._slips[word] = tuple(near) if len(near) == 1 else ()
         return known
+
+    def beginning(self, word: str, *, alone: bool = False) -> Stems:
+        """Return the only word of the plan's own names that begins so, "comp squat"; of one that stands
+        `alone` it must not be another word as well."""
+        if len(word) < _SHORTEST_BEGINNING or word in _NO_SLIPS | NO_INITIALS or (alone and is_english(word)):
+            return ()
+        fits = [stem for stem in self._own if len(stem) > len(word) and stem.startswith(word)]
+        return tuple(fits) if len(fits) == 1 else ()
 
     def _near(self, word: str) -> dict[str, None]:
         """Return the short words of the plan that are one slip away from a word."""

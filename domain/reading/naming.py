@@ -122,6 +122,8 @@ class Names:
                 run.extend((stem, end) for stem in more)
                 end += 1
             hits = self._in_run(run)
+            if len(run) > 1 and not any(n.names for n in hits):
+                hits = self._by_beginnings(run) or hits
             if (end == at + 1 or message.text(at + 1) in _ANY_THING) and not any(n.names for n in hits):
                 hits = self._by_a_part(message, at, run[0][0]) or hits
             describes = self._only_describes(message, at, hits) or _is_flat(message, at, found)
@@ -142,6 +144,7 @@ class Names:
             or len(word) == 1
             or self._spelling.stems(word)
             or self._spelling.slip(word)
+            or self._spelling.beginning(word)
             or (self._own_firsts and stem_of(word) in self._own_firsts)
         )
         return nameless
@@ -150,12 +153,12 @@ class Names:
         """Return the short word of the plan for a misspelt one right before a set, or before another such."""
         word = message.text(at)
         if _SET_FOLLOWS.at(message, at + 1) is not None:
-            return self._spelling.slip(word)
+            return self._spelling.slip(word) or self._spelling.beginning(word, alone=True)
         if _SET_FOLLOWS.at(message, at + 2) is None:
             return ()
         following = message.text(at + 1)
         known = self._spelling.stems(following) or self._spelling.slip(following)
-        return self._spelling.slip(word) if known else ()
+        return (self._spelling.slip(word) or self._spelling.beginning(word)) if known else ()
 
     def _lettered(self, message: Message, at: int) -> tuple[list[tuple[str, int]], int]:
         """Return what is named by the letter at a token: a bar ("T-bar") as one word of a name, or the letter
@@ -220,6 +223,12 @@ class Names:
         kind = cores.get(before[-1].names[0], frozenset())
         alike = [name for name in left if cores.get(name, frozenset()) & kind]
         return one._replace(names=tuple(alike)) if len(alike) == 1 else one
+
+    def _by_beginnings(self, run: list[tuple[str, int]]) -> list[Named]:
+        """Return the exercise of the plan whose words begin as those of a nameless run: "comp squat"."""
+        whole = [((self._spelling.beginning(stem) or (stem,))[0], at) for stem, at in run]
+        hits = self._in_run(whole) if whole != run else []
+        return hits if len(hits) == 1 and len(hits[0].names) == 1 and hits[0].names[0] in self._plan else []
 
     def _only_describes(self, message: Message, at: int, hits: list[Named]) -> bool:
         """Return whether a word, of no exercise of the plan, only tells how a set went: "80x8 clean"."""

@@ -25,6 +25,7 @@ from domain.reading.scope_words import (
     HISTORY,
     LATER,
     NOW,
+    OF_BOTH_HANDS,
     ON_THE_CHEST,
     PLAN_AFTER,
     PLAN_BEFORE,
@@ -129,11 +130,17 @@ def _mark_sums(message: Message) -> None:
         one, other, total = (message.value(found.parts[name][0]) or Decimal(0) for name in ("a", "b", "c"))
         if one + other == total:
             message.take(found.start, found.parts["c"][0], "an explanation")
+    for found in OF_BOTH_HANDS.find(message):
+        both, each = (message.value(found.parts[name][0]) or Decimal(0) for name in ("both", "each"))
+        if both == 2 * each:
+            start, of_each = found.parts["both"][0], found.parts["each"][0]
+            message.take(start, of_each if start < of_each else found.end, "an explanation")
 
 
 def _mark_odd_decimals(message: Message) -> None:
     """Mark numbers to the hundredth that no plates add up to: "tomatoes are 3,20 now"."""
-    for at in message.numbers(0, len(message.tokens)):
+    numbers = message.numbers(0, len(message.tokens))
+    for at in numbers if len(numbers) > 1 else ():
         value = message.value(at) or Decimal(0)
         if not value % _SMALLEST_STEP or value.as_tuple().exponent != _HUNDREDTHS:
             continue

@@ -1,7 +1,7 @@
 """Turns of phrase for what is no record, as data: plans, warm-ups, what was before."""
 
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import KG_WORDS, LB_WORDS, words_of
 
 _WEEKDAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 
@@ -146,6 +146,17 @@ NOW = Pattern("today|now|new|currently|this (time|week)|but|so|then")
 """What turns from it back to now."""
 AGAINST = words_of("vs than from versus was beats beat to with not")
 """Words before what was lifted earlier."""
+
+OF_BOTH_HANDS = Pattern(
+    """
+    both:# [{unit}] {together} [,|'('|=|so|thats|-]* each:# [{unit}] [in|per|a]* {each}
+    each:# [{unit}] [in|per|a]* {each} [hand|,|'('|=|so|thats|-]* both:# [{unit}] {together}
+    """,
+    unit=KG_WORDS | LB_WORDS,
+    together="(total|altogether|combined|in total|all up)",
+    each="(each|hand|side|arm|dumbbell|db)",
+)
+"""What both hands hold together, said beside what each of them does."""
 
 THE_BODY = "the body"
 """What marks a part of the body where an exercise could be meant."""
