@@ -73,7 +73,7 @@ def of_everything(
             return kept
         for group in kept:
             if any(not isinstance(item, Mark) for item in group.items):
-                group.items = [i for i in group.items if not (isinstance(i, Mark) and i.start == found.start)]
+                group.items = [i for i in group.items if not (isinstance(i, Mark) and i.start < found.end)]
         own = {name for n in named for name in n.names}
         day = exercises.day(exercises.request.sent.date())
         turn = exercises.next(day)

@@ -91,7 +91,7 @@ def mark_what_is_no_record(
         _mark_plans(message, named, known | later | asked)
         _mark_warm_ups(message, named, aims)
         _mark_history(message, known, named)
-        _mark_odd_decimals(message)
+        _mark_odd_decimals(message, named)
         _mark_sums(message)
         _mark_counts_of_things(message, named)
     return questions
@@ -137,14 +137,15 @@ def _mark_sums(message: Message) -> None:
             message.take(start, of_each if start < of_each else found.end, "an explanation")
 
 
-def _mark_odd_decimals(message: Message) -> None:
-    """Mark numbers to the hundredth that no plates add up to: "tomatoes are 3,20 now"."""
-    numbers = message.numbers(0, len(message.tokens))
-    for at in numbers if len(numbers) > 1 else ():
+def _mark_odd_decimals(message: Message, named: Sequence[Named]) -> None:
+    """Mark numbers to the hundredth that no plates add up to, "tomatoes are 3,20 now", but for one that is
+    all that is told of an exercise."""
+    for at in message.numbers(0, len(message.tokens)):
         value = message.value(at) or Decimal(0)
         if not value % _SMALLEST_STEP or value.as_tuple().exponent != _HUNDREDTHS:
             continue
-        if LIFTED.isdisjoint((message.text(at - 1), message.text(at + 1))):
+        is_all_of_it = any(n.end == at for n in named) and len(message.tokens) == at + 1
+        if LIFTED.isdisjoint((message.text(at - 1), message.text(at + 1))) and not is_all_of_it:
             message.take_numbers(at, at + 1, "a price")
 
 
