@@ -44,6 +44,8 @@ WENT = Pattern(
     {joint} >(moaning|complaining|protesting|whinging|sulking|screaming|grumbling|niggling|nagging)
     {joint} (is|are|was|were|s) [really|still]* >(on fire)
     {joint} (feel|feels|felt|feeling) {so} >({awful})
+    {joint} [is|was|at|about|around|like|now|still]* >(a # (today|now|when|on|after|.|,|!|$))
+    (killed|wrecked|aggravated|irritated|messed up|did in|done in) {mine} {joint} !(workout|day|session)
     {joint} (is|are|was|were) {so} >({awful} !(idea|for|luck|timing|news))
     {joint} (feel|feels|felt|feeling|is|are) like [it|its|they|theyre|is|are|theres|on|full of|_]* {sharp}
     (broke|broken|fractured) >((my|a) [left|right|big|little]* {bone})

@@ -54,7 +54,7 @@ _MACHINES = (
     Other(
         "none of something",
         Pattern(
-            "n:# {thing}",
+            "n:# {thing}\n<!(#|x|for|at|kg|lb) n:# (now|today|anymore)",
             thing=words_of(
                 """gym gyms weights equipment sleep time motivation energy chance idea clue fun coffee food
                 kit drama complaints excuses regrets issues problems pain breaks days"""

@@ -135,7 +135,9 @@ def _is_of_something_else(message: Message, told: Found, named: Sequence[Named])
     """Return whether words that tell a whole set are of something else: "off to my sister as planned"."""
     start = told.start
     first, last = message.clause_span(start)
-    if not _OF_PAIN.isdisjoint(message.texts(first, last)) and not message.numbers(first, last):
+    if all(message.taken[at] for at in message.numbers(first, last)) and (
+        not _OF_PAIN.isdisjoint(message.texts(first, last)) or "pain" in message.taken[first:last]
+    ):
         return True
     if message.text(first - 1) == ":":
         first, _ = message.clause_span(first - 1)
