@@ -192,7 +192,7 @@ _MOST_FOR = 4
 _SAME_LOAD = Pattern(
     """
     [at|with|on|using|kept] [the|that] same ({weight}) [(as|like|than) on? {usual}]
-    weight was? the? same [as last time]
+    weight was? the same [as last time]
     [{at}]* (last|previous) [{when}] (weight|weights|load) !(was|is|were|should|:|=|of)
     (at|with|on|using) (the|my) usual [weight|load|one|kilos|kg|lbs]* (>(.|,|!|;|-|and|but|this)|$)
     (weight|load) unchanged|no change in weight|unchanged weight
@@ -210,8 +210,8 @@ _SAME_LOAD = Pattern(
 )
 _SAME_SET = Pattern(
     """
-    [exactly|just|basically|literally|all] the? same [_] [{result}] (as|like|than) on? {last}
-    the? same again (on|for|with|in) [the|my]* _ [_] (as|like) on? {last}
+    [exactly|just|basically|literally|all] the same [_] [{result}] (as|like|than) on? {last}
+    the same again (on|for|with|in) [the|my]* _ [_] (as|like) on? {last}
     {same} {last}
     same ({numbers}) [as {last}]
     """,

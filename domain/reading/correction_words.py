@@ -149,7 +149,7 @@ TO_COME = Pattern(
     (something|anything|sth) (else|different|easier|lighter|harder|new)|(another|other|
         different) (exercise|lift|one|movement)
     (my|the|our|all) ..1 (day|days|workout|workouts|session|sessions|training) (to|from|into|for|on)
-    permanently|every week|always|for good|in the? future
+    permanently|every week|always|for good|in the future
     going forward|(the|my) (program|programme|plan|routine|split|target|goal)|tomorrow
     """
 )
@@ -213,7 +213,7 @@ NTH_SET = Pattern(
 ALL_OF_THEM = Pattern(
     """
     both !({paired})
-    all (of (them|those|these|it)|three|two|four|five|the? sets|my _)
+    all (of (them|those|these|it)|three|two|four|five|the sets|my _)
     (those|they|these|the sets|all) [_] [_] (were|are|should)
     (were|are|be|been) (all|both)
     both sets|(every|each) set|make (those|them)

@@ -119,7 +119,7 @@ _EYES_WENT_DARK = Pattern(
     """
     everything (faded|went fuzzy|got dark|went grey|grey|went [all] (white|blurry|dim|hazy))
     vision ....4 (black|dark|grey|white)|vision [was|is|started|kept]* (closing|closed|narrowing|narrowed)
-    (before|in front of) [my|the] eyes ..3 (black|dark)|(black|dark) (before|in front of) the? eyes
+    (before|in front of) [my|the] eyes ..3 (black|dark)|(black|dark) (before|in front of) the eyes
     tunnel vision|eyes (went|go|got|turned|became|were) (black|dark)
     (went|going|everything|vision|all|became|became all|was|turned|gone) ..1 (black|dark) ....3 {at_once}
     black (before|in front of) my eyes

@@ -37,8 +37,8 @@ MOVE = Pattern(
     {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)
     (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
     ({workout}|itll) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
-    the? rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
-    the? remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets|two|three|four|#) {then}
+    the rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
+    the remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets|two|three|four|#) {then}
     (everything else|the others|[the] other half|[the] second half) {then}
     (finish|finishing|continue|continuing) [it|this|up|off|the|my|workout|session|training]* {then}
     {finish} ..2 the? {remaining} ..4 ([on] {weekday}|tomorrow)
@@ -105,7 +105,7 @@ WILL_TRAIN = Pattern(
     (catching up|training|<!(the|a|by|my) train|going|doing it) >([on] {weekday}|tomorrow)
     {has_to} (be|wait) [until|till|til|for|on]* >({short_weekday}|tomorrow)
     rather >(({short_weekday}|tomorrow) (than|not) today)
-    (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the? day after
+    (can|could|may|shall) (we|i) [maybe|please|just]* do >(tomorrow !(as well|too|also)|the day after
         tomorrow|{weekday} [instead|please|'?']* $)
     ^ [ok|can you|please|lets|,]* make (it|that|this) >([on|this|next]* {short_weekday} [please|instead]* $)
     the? (rest|remaining) [exercises|ones|of it]* i will? (do|make|finish)

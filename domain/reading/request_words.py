@@ -11,7 +11,7 @@ REQUEST = Pattern(
         with)
     (what|which) _ ..2 (is|are|s) (best|better|right|good|ideal|safer|safest)
     ^ [coach|so|,]* _ or no _ ['?']* $
-    (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|in the? future)
+    (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|in the future)
     ({alter}|no more) {thing} ....6 {for_good}|{for_good} [,|please|can we|lets|i want to]* {alter} {thing}
     ({alter}|want|have) ....5 (out of|from|off|to|in|into) (the|my) {sheet} {closes}
     (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
@@ -49,7 +49,7 @@ REQUEST = Pattern(
     worth [me|us|it|just|still]* ~ing
     (reckon|think) (i should|(im|i am) ready|i (can|could|may)|its (ok|okay|time|too)) ....9 '?'
     {choice} ...7 or ...7 '?'
-    (need|want|wanna|like|love) to? (talk|speak|chat) (to|with) (you|u|the? coach|someone|a human)
+    (need|want|wanna|like|love) to? (talk|speak|chat) (to|with) (you|u|the coach|someone|a human)
     what (should|would|do|can|could|shall|must) (i|you|we)
     should (i|we|it|that|the|my)
     """,
