@@ -40,7 +40,7 @@ WENT = Pattern(
     {part} (went|goes) >((ping|twang|pop|snap|crack|crunch) !(....6 {harmless}))
     (tennis|golfers|runners|jumpers|swimmers|frozen) >(elbow|elbows|knee|knees|shoulder|shoulders)
     {joint} {very} [does|do|did] (dont|doesnt|didnt|isnt|arent|wasnt|not) >({very} {pleased} !(me|you))
-    {joint} [is|are|was|were] >((talking|speaking) to me|kills)
+    {joint} >(kills)
     {joint} >(moaning|complaining|protesting|whinging|sulking|screaming|grumbling|niggling|nagging)
     {joint} (is|are|was|were|s) [really|still]* >(on fire)
     {joint} (feel|feels|felt|feeling) {so} >({awful})

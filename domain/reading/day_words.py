@@ -77,7 +77,10 @@ PHRASES: Table[Said] = Table(
             ("offset", (-1,)),
         ),
         (Pattern("this ({part}|arvo)", part=_PART_OF_DAY), ("offset", (0,))),
-        (Pattern("the other (day|night)|(on|over) the weekend|last weekend"), ("vague", ())),
+        (
+            Pattern("the other (day|night)|(on|over) the weekend|last weekend|<(#|reps|rep) last week >($)"),
+            ("vague", ()),
+        ),
     )
 )
 OF_NEXT_WEEK = Pattern(

@@ -15,6 +15,12 @@ from domain.reading.tokens import NUMBER
 from domain.reading.training_day import is_for_training, looks_back
 from domain.reading.wanted import Wanted
 from domain.reading.when import past_day
+from domain.reading.words import words_of
+
+_GOES = words_of(
+    "holiday holidays vacation away off trip leave travelling traveling abroad moving move shifting"
+)
+"""Words behind a set by which the day after them is that of an absence: "80x8, on holiday from Friday"."""
 
 
 def training_days(
@@ -33,6 +39,9 @@ def training_days(
             start <= n.start < end and n.names and not n.weak for n in named
         )
 
+    def last_set(start: int, end: int) -> int:
+        return max([q.end for q in quantities if start <= q.start < end], default=start)
+
     moved = wanted.on is not None and not {"move", "pause"}.isdisjoint(wanted.wants)
 
     def is_planned(day: Day) -> bool:
@@ -43,6 +52,8 @@ def training_days(
         if day.kind not in {"weekday", "day of month", "numbers"}:
             return False
         start, end = message.clause_span(day.start)
+        if moved and not _GOES.isdisjoint(message.texts(last_set(start, day.start), day.start)):
+            return True
         return (moved or message.text(end) == "?" or message.text(end - 1) == "?") and not has_set(start, end)
 
     told_apart = day_of_set_not_today(message, days)

@@ -23,6 +23,7 @@ _NOT_FULL = Pattern(
     (last|final) [#|one|two|couple|few|rep|reps]* (doesnt|didnt|shouldnt|dont|didnt) really? count
     if [you|we|i]* (dont|didnt|ignore|forget|leave) [count|out]* the (last|first|final)
     {some} [of (them|those|these|which)] {was} [{was}]* {not_full}
+    {some} of (them|those|these|which) {not_full}
     (spotter|spotted|partner|mate|buddy|someone|guy) ..3 [on|with|for|through]* the? (last|final)
     (last|final) [#|one|two|couple|few|rep|reps]* [{was}]* (with|had|got) ..1 (spot|spotter|help)
     (with|needed|got|had) [a|some|a (bit|little) of]* (spot|help) [on|with|for|from]* ..2 (last|final)

@@ -296,6 +296,14 @@ def _mark_history(message: Message, known: set[int], named: Sequence[Named]) -> 
             continue
         clause_first, stop = message.clause_span(start)
         now = NOW.first(message, end)
+        if (
+            now is not None
+            and now.start <= end + 1
+            and message.numbers(now.end, message.sentence_span(start)[1])
+        ):
+            # "80x7 last week, now 80x8"
+            message.take_numbers(clause_first, now.start, "what was before")
+            continue
         if now is not None and now.start > end:
             stop = min(message.sentence_span(start)[1], now.start)
         if message.numbers(end, stop):

@@ -22,7 +22,12 @@ OF_SETS = (
     Other(
         "some reps of a set",
         Pattern(
-            "(+|plus) n:# (kipping|kipped|cheat|cheats|cheated|cheaty|partial|partials|forced|spotted|ugly)"
+            """
+            (+|plus) n:# (kipping|kipped|cheat|cheats|cheaty|ugly|{helped})
+            n:# (more|extra|further) [rep|reps] (with (help|assistance|[a] (spot|spotter))|assisted|{helped})
+            n:# of (them|those|these|which) [were|was|are|only|just]* ({helped})
+            """,
+            helped="partial|partials|forced|spotted|cheated",
         ),
         most=20,
         always=True,

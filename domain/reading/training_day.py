@@ -3,15 +3,18 @@
 from collections.abc import Callable
 
 from domain.reading.body_phrases import SOMEBODY_ELSE
+from domain.reading.body_words import HURT
 from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
+from domain.reading.scope_words import AGAINST
 from domain.reading.words import ACTIVITIES, TRAINING, words_of
 
 _NOT_OF_A_SET = words_of("not than since after like before as until till til by vs")
 _SORE = words_of(
     "sore soreness ache aches achy stiffness tired stiff hungover wrecked doms fatigued exhausted aching pain"
 )
+_HURT = HURT | words_of("sore achy stiff tender")
 _HEADER_WORDS = words_of(
     """am pm at oclock around about session workout evening morning afternoon s late early night on last for
     from this so ok and hi hey hello sorry update the log results training numbers coach just my in
@@ -73,6 +76,9 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     compared = message.text(day.start - 2) if before == "on" else before
     if message.text(day.start) in {"for", "from"}:
         before = message.text(day.start)
+    if message.texts(day.start, day.end) == ["last", "week"] and not AGAINST.isdisjoint(message.words):
+        # "80x8 vs 80x7 last week" tells of two days.
+        return False
     if compared in _NOT_OF_A_SET:
         return _heads_a_set(message, day, has_set)
     if _has_an_owner(message, day) and (before in _COMPARED or _owns_something_else(message, day, has_set)):
@@ -80,6 +86,9 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     start, end = message.clause_span(day.start)
     after = message.text(day.end)
     if _SORE & set(message.texts(start, day.start)) and (before in {"from", "of"} or after == "s"):
+        return False
+    if not message.numbers(start, end) and not _HURT.isdisjoint(message.texts(start, day.start)):
+        # "My elbow was sore yesterday" tells no day of a set.
         return False
     if before == "from" and _is_left_over(message, day, has_name=has_set(start, day.start)):
         return False

@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.domain.reading.build import reading, short
+from tests.domain.reading.build import SENT, reading, short
 
 BENCH = "Bench press"
 INCLINE = "Incline dumbbell press"
@@ -41,6 +41,8 @@ ALL = [(BENCH, 80, 8), (INCLINE, 26, 10), (DIP, 10, 8)]
         ("bench with pause 80x8", [(BENCH, 80, 8)]),
         ("wanted 8 got 7 on bench at 80", [(BENCH, 80, 7)]),
         ("bench 80x8, would have managed 9 with a spotter", [(BENCH, 80, 8)]),
+        ("bench 80x7 last week, now 80x8", [(BENCH, 80, 8)]),
+        ("bench 80 x 6, 2 more with help", [(BENCH, 80, 6)]),
         ("mate got 100 for 3 on bench, i got 80 x 8", [(BENCH, 80, 8)]),
     ],
 )
@@ -64,3 +66,20 @@ def test_what_is_as_planned_or_as_last_time_need_not_be_a_set(text: str) -> None
     found = reading(text)
     assert found.sets == ()
     assert found.asks == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "elbow was sore yesterday, fine now. bench 80x8",
+        "bench 80x8 btw I'm on holiday from friday till the 12th",
+        "bench 80x8, yesterday's queue at the bank was worse than this",
+    ],
+)
+def test_a_day_of_something_else_dates_no_set(text: str) -> None:
+    assert [one.on for one in reading(text).sets] == [SENT.date()]
+
+
+def test_a_set_of_some_day_last_week_is_asked_for_its_day() -> None:
+    found = reading("bench 80x7 last week")
+    assert (len(found.sets), found.asks) == (0, ("date",))
