@@ -12,6 +12,7 @@ Kind = Literal[
     "last weekday",
     "next weekday",
     "weekday of next week",
+    "weekday of last week",
     "weekday in weeks",
     "day of month",
     "numbers",
@@ -92,6 +93,10 @@ OF_NEXT_WEEK = Pattern(
     to="(to|till|til|until|through|thru|and|or|-|,)",
 )
 """Weekdays that are told as those of the week to come."""
+OF_LAST_WEEK = Pattern(
+    "day:{weekday} [of|in|the]* last week\nlast week [on|:]* day:{weekday}", weekday=frozenset(WEEKDAYS)
+)
+"""A weekday that is told as one of the week before."""
 IN_WEEKS = Pattern(
     """
     day:{weekday} ,? in (a|one|count:#) (week|weeks) [time]
@@ -146,7 +151,7 @@ DAY_OF_MONTH = Pattern(
 )
 IN_NUMBERS = Pattern("""
     # / # [/ #]
-    # - # - #
+    # - # [- #]
     # . # . #?
 """)
 

@@ -13,6 +13,7 @@ from domain.reading.day_words import (
     DAY_OF_MONTH,
     IN_NUMBERS,
     IN_WEEKS,
+    OF_LAST_WEEK,
     OF_NEXT_WEEK,
     OFFSETS,
     PHRASES,
@@ -111,12 +112,19 @@ def _named(message: Message, names_at: AbstractSet[int]) -> Iterator[Day]:
             yield Day(found.start, found.end, *day)
     in_weeks = _in_weeks(message)
     of_next_week = _of_next_week(message)
+    of_last_week = {
+        said.parts["day"][0]: Day(
+            said.start, said.end, "weekday of last week", (_WEEKDAYS_OF[message.text(said.parts["day"][0])],)
+        )
+        for said in OF_LAST_WEEK.find(message)
+    }
     for word in _DAY_NAMES & message.words:
         for at in message.places[word]:
             if word in OFFSETS:
                 yield Day(at, at + 1, "offset", (OFFSETS[word],))
             elif _is_weekday(message, at, word, names_at):
-                yield in_weeks.get(at) or of_next_week.get(at) or _weekday(message, at, _WEEKDAYS_OF[word])
+                of_a_week = in_weeks.get(at) or of_next_week.get(at) or of_last_week.get(at)
+                yield of_a_week or _weekday(message, at, _WEEKDAYS_OF[word])
     for at, day in decimals(message):
         yield Day(at, at + 2, *day)
 

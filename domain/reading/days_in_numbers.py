@@ -74,6 +74,9 @@ def in_numbers(message: Message, start: int, end: int) -> Said | None:
     numbers = _numbers(message, start, end)
     if any(t.value is not None and ("." in t.text or t.spoken) for t in tokens) or 0 in numbers:
         return None
+    if len(numbers) == 2 and tokens[1].text == "-" and not any(t.text.startswith("0") for t in tokens):
+        # "8-7" are reps, "03-20" is a day.
+        return None
     if len(numbers) == 3:
         return _with_year(message, start, numbers)
     return ("numbers", numbers) if _are_day_and_month(message, start, end, numbers) else None

@@ -8,7 +8,7 @@ from domain.reading.days import Day
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.scope_words import AGAINST
-from domain.reading.words import ACTIVITIES, TRAINING, words_of
+from domain.reading.words import ACTIVITIES, FOR_WORDS, REP_WORDS, TIMES_SIGNS, TRAINING, words_of
 
 _NOT_OF_A_SET = words_of("not than since after like before as until till til by vs")
 _SORE = words_of(
@@ -76,8 +76,7 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
     compared = message.text(day.start - 2) if before == "on" else before
     if message.text(day.start) in {"for", "from"}:
         before = message.text(day.start)
-    if message.texts(day.start, day.end) == ["last", "week"] and not AGAINST.isdisjoint(message.words):
-        # "80x8 vs 80x7 last week" tells of two days.
+    if message.texts(day.start, day.end) == ["last", "week"] and not _is_of_a_set(message, day.start):
         return False
     if compared in _NOT_OF_A_SET:
         return _heads_a_set(message, day, has_set)
@@ -106,6 +105,13 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
         or _is_of_its_clause(message, day, start, end, has_set)
         or _opens_the_tale(message, day, has_set)
     )
+
+
+def _is_of_a_set(message: Message, at: int) -> bool:
+    """Return whether a set stands right before a token that is not held beside another: "80x7 last week", and
+    not "80x8 vs 80x7 last week"."""
+    told = at - 2 if message.text(at - 1) in REP_WORDS else at - 1
+    return message.text(told - 1) in TIMES_SIGNS | FOR_WORDS and AGAINST.isdisjoint(message.words)
 
 
 _COMPARED = words_of("""beat beats beaten beating feel feeling felt match matched matching top topped vs

@@ -19,6 +19,8 @@ def past_day(day: Day, sent: datetime) -> date | None:
         case "weekday" | "last weekday":
             back = (today.weekday() - day.values[0]) % 7
             return today - timedelta(days=back) if back else None
+        case "weekday of last week":
+            return today - timedelta(days=today.weekday() + 7 - day.values[0])
         case "day of month":
             return _latest_day(day.values[0], today)
         case "date":
