@@ -109,7 +109,7 @@ FIGURES = Pattern(
     no pain ,? no gain|no strain no gain|pain cave|feel 'the' pain|good pain|good hurt|growing pains|pain au
     painfully {much}|painfully slow~
 
-    (hurt|hurts) ..1 in (a|the) (good|best) way|(hurt|hurts) so good
+    (hurt|hurts|sore|ache|aches|aching|achy|stiff) ..1 in (a|the) (good|best) way|(hurt|hurts) so good
     (hurt|hurts) from [all the] (laughing|smiling|grinning)
     [my] ({dear}|bank account|purse|bank balance) ..1 (hurt|hurts|ache|aches|is hurting)
     (hurt|hurts) (my|the|your|his|her) ({dear}|bank)

@@ -13,7 +13,7 @@ _SCORE = Pattern(
     """
     [# (-|to|or)] score:# ({out_of}|/|on|auf) (ten|ten:#)
     (pain|ache|soreness|hurt|hurts) [{leading_to}]* [{leading_to}]* told:# !({counted}) [{out_of} #]
-    {about} [a|an|at|about] alone:# >({ending})
+    <!(so) {about} [a|an|at|about] alone:# >({ending})
     (is|was|at) a alone:# >({ending})
     {i_would} {put_at} [a|an|at|as|about|like|around|maybe|solid|only]* alone:# >({ending})
     (level|score|scale) [of|is|was|:|a] score:#

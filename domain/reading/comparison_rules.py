@@ -41,6 +41,7 @@ _UP = Pattern(
     n:# u:{unit} (more|heavier|up|extra) [weight|load] {than} {last}
     n:# (heavier [weight|load]|up [weight|load]|extra [weight|load]|more (weight|load)) {than} {last}
     n:# u:{unit} (more|heavier|up) !(rep|reps)
+    n:# more u:{unit} [(on|for|at|with) ..3] {than} {last}
     n:# [u:{unit}] more [of]* (help|assistance|support|assist) [than {last}]
     fraction:# [u:{unit}] ((more|heavier|up) [{than} {last}]|extra {than} {last}) !({reps})
     """,

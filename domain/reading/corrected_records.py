@@ -53,6 +53,7 @@ def records_meant(
         _said_again(message, done, elements, pointed=True)
         or next((sets for n in said if (points or n in denied) and (sets := _of(message, done, n))), [])
         or _said_again(message, done, elements)
+        or _counted_alike(done, elements)
         or [one for one in done if one.exercise == done[-1].exercise and one.on == done[-1].on]
     )
     return (
@@ -81,6 +82,12 @@ def _of(message: Message, done: Sequence[TrainingSet], name: Named) -> list[Trai
             # "I meant 12 on the row" points at the row.
             break
     return [one for one in done if one.exercise in name.names]
+
+
+def _counted_alike(done: Sequence[TrainingSet], elements: Sequence[Element]) -> list[TrainingSet]:
+    """Return the last set with help where a load is told as help: "I meant 55 assist"."""
+    helped = any(q.kind == "assist" for element in elements for q in element.quantities)
+    return [one for one in done if one.load_kind == "assist"][-1:] if helped else []
 
 
 def _of_another_day(

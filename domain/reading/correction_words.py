@@ -64,6 +64,7 @@ SIGN = Pattern(
     change:((change|correct|fix|edit|update|amend|make) [the|my]* [_ [_]] set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))
+    make:(make [the|my]* (first|second|third|fourth|last) [_ [_]] (set|one) >(# [{counted}] {asked_for}))
     named:(make [the|my|that|todays|both|all|two]* !(that|it|those|them|sure) _ [_] [be|a|an|say|
         into]* >([+|-] # [{counted}] {asked_for}))
     put:((put|enter|write) [down] # [{counted}] (for|on|in|at|under) ..3 instead)

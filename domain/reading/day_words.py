@@ -71,6 +71,7 @@ _PART_OF_DAY = words_of("morning afternoon evening lunchtime")
 PHRASES: Table[Said] = Table(
     (
         (Pattern("the day before yesterday"), ("offset", (-2,))),
+        (Pattern("yesterday ..4 but the day before"), ("offset", (-2,))),
         (Pattern("the day after tomorrow"), ("offset", (2,))),
         (Pattern("(a|one) week (tomorrow|from tomorrow)|tomorrow in a week"), ("offset", (8,))),
         (

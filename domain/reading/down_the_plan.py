@@ -8,7 +8,7 @@ of the first. Drop sets are not taken for that: their loads are not those of oth
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from domain.reading.context import Day
 from domain.reading.element import Element, Item
@@ -26,7 +26,8 @@ the load falls and the reps rise, as in drop sets, all are just those, and the r
 def down_the_plan(groups: Sequence[Group], exercises: Exercises, day: Day) -> Sequence[Group]:
     """Return the groups, each set of such a line as a group of its own, as if it stood on its own line."""
     told = [group for group in groups if group.items or group.named is not None]
-    if not told or any(not _is_without_a_name(group) or group.line != told[0].line for group in told):
+    told = list(takewhile(_is_without_a_name, told))
+    if not told or any(group.line != told[0].line for group in told):
         return groups
     items = [item for group in told for item in group.items]
     loads = [load for item in items if (load := _load_of(item)) is not None]
@@ -35,10 +36,11 @@ def down_the_plan(groups: Sequence[Group], exercises: Exercises, day: Day) -> Se
     slots = _slots(loads, exercises, day)
     if slots is None or slots[0] == slots[-1] or not _tells_the_plan(items, slots, exercises, day):
         return groups
-    return [
+    apart = [
         replace(group, items=[item], pointer=slot + 1)
         for slot, (group, item) in zip(slots, ((g, i) for g in told for i in g.items), strict=True)
     ]
+    return [*apart, *groups[groups.index(told[-1]) + 1 :]]
 
 
 def _slots(loads: Sequence[Quantity], exercises: Exercises, day: Day) -> list[int] | None:

@@ -19,7 +19,7 @@ _REPS_LEFT = Pattern(
     {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
     n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
-    n:# [{rep}] (short of|away from|before|shy of|off) (failure|failing)
+    n:# [{rep}] (short of|away from|from|before|shy of|off) (failure|failing)
     reserve of? n:#
     """,
     rep=_REP,
@@ -143,6 +143,7 @@ _NOTHING_LIFTED = Pattern(
     """
     {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
     <!(x|for|#) n:# [u:{unit}] {so} {would_not} {even} {budge}
+    <!(x|for|#) n:# [u:{unit}] [just]* went nowhere
     <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_it}
     <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} ({lift_it}) [at all|even]* {ends}
     <!(x|for|#) n:# [u:{unit}] i [just|really|absolutely|simply]* {cannot} {even} {move} [at all|up]* {alone}

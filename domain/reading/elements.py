@@ -9,7 +9,7 @@ from domain.reading.naming import Named
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.scope_words import THE_BODY
-from domain.reading.tokens import LINE, WORD
+from domain.reading.tokens import LINE, NUMBER, WORD
 from domain.reading.words import (
     AND_WORDS,
     AT_WORDS,
@@ -70,7 +70,9 @@ def _joint(message: Message, start: int, end: int, blank: set[int]) -> str:
             return "stop"
         if text == ")" and explained:
             continue
-        if text in {",", "(", ")"}:
+        if text == "," and _is_tight(message, at):
+            seen = _stronger(seen, "/")
+        elif text in {",", "(", ")"}:
             seen = ","
         elif text == "by":
             seen = _stronger(seen, "by")
@@ -116,6 +118,17 @@ def _joint(message: Message, start: int, end: int, blank: set[int]) -> str:
     if moved and seen != "for":
         return "moved" if seen is None else "gap"
     return seen if seen is not None else ("" if words <= 2 else "gap")
+
+
+def _is_tight(message: Message, at: int) -> bool:
+    """Return whether a comma is written between two numbers without a blank: "82.5 6,6,5"."""
+    tokens = message.tokens
+    return (
+        0 < at < len(tokens) - 1
+        and tokens[at].glued
+        and tokens[at + 1].glued
+        and tokens[at - 1].kind == tokens[at + 1].kind == NUMBER
+    )
 
 
 _STRENGTH = {

@@ -25,7 +25,7 @@ _AS_PLANNED = Pattern(
     """
     (everything [else]|the (rest|others) [{of_it}]|(^|<({pause})) rest [{of_it}]) {was} {planned}
     ((all|every) ..2 {exercises}|{workout}) {was} {planned}
-    ^ [ok|well|so|hi|hey|coach|and|,]* all {was} {planned}
+    ^ [ok|well|so|hi|hey|coach|and|,|done|did|finished]* all {was} {planned}
     (everything|^ [ok|well|so|hi|hey|coach|and|,]* all [exercises|sets|lifts|of it]*) {was} {on_plan}
     {hit} (all|every|everyone|each) [of|the|my|todays|single|one]* {target}
     (all|every|everyone|each) [of|the|my|todays|single|one]* {target} {was} {reached}

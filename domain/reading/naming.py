@@ -36,6 +36,7 @@ _DESCRIBED_BY = words_of("a all so very nice really super reps kg lb")
 """Words before an adjective."""
 _DONE_ON = frozenset({"on", "with", "at", "using", "in", "by"})
 _SIDES = words_of("side sides")
+_LIMBS = words_of("arm leg hand side")
 _OF_EACH = words_of("each per either every both a")
 _COUNTED = words_of("s sec secs second seconds min mins minute minutes rep reps")
 _ARTICLES = frozenset({"the", "a", "my"})
@@ -97,7 +98,9 @@ class Names:
             if message.taken[at] and message.taken[at] != "exercise":
                 at += 1
                 continue
-            if token.text in _SIDES and _is_of_a_number(message, at):
+            if (token.text in _SIDES and _is_of_a_number(message, at)) or (
+                token.text in _LIMBS and message.text(at - 1) == "other"
+            ):
                 at += 1
                 continue
             own = self._own_at(message, at) if self._own else None

@@ -83,7 +83,7 @@ def find_marks(message: Message, named: Sequence[Named] = ()) -> list[Mark]:
             continue
         if rule.kind in {"up", "down"}:
             if inside is None:
-                inside = {at for n in named for at in range(n.start + 1, n.end)}
+                inside = {at for n in named for at in range(n.start + (n.end > n.start + 1), n.end)}
             if told.start in inside:
                 continue
         if rule.kind in _OF_A_WHOLE_SET and _is_of_something_else(message, told, named):

@@ -162,6 +162,7 @@ def _quantity(message: Message, at: int) -> Quantity:
         role = "load"
     elif (
         after in {"x", "times"}
+        and (after == "times" or value % 1 == 0)
         and (message.value(end + 1) is None or message.text(end + 2) == "times")
         and message.text(end + 1) not in _AFTER_TIMES
         and _ABOUT_SO_MANY.at(message, end + 1) is None

@@ -4,6 +4,7 @@ from domain.reading.patterns import Pattern
 from domain.reading.words import words_of
 
 _TERM = """
+    (working|work) (set|sets)
     rir|rpe|amrap|rm|rdl|ohp|bss|emom|doms|pb|pr|personal best|rep range|rep|reps|set|sets|drop (set|sets)
     superset|supersets|dropset|dropsets|warm up|warmup|negative|negatives|lowering only|tempo
     hold|static hold|deload|failure|to failure|rest day|layoff|stall|double progression|verdict
@@ -59,6 +60,7 @@ HELP = Pattern(
     [i|we|still|really|just]* (dont|cant) (understand|get|see|know|remember|figure out|work out) {how}
     [i|ive|have|im|am|we|,]* (forgot|forgotten|unsure|not sure|no (idea|clue)|lost on) {how}
     ^ [the|any|your|user|a|have|you|got|is|there]* (instructions|manual|user guide|how to) {asked}
+    can (the bot|this bot|this thing|this chat) [also|even]* (speak|understand|read|take|do) _
     (whats|what is) a ["] target|difference between [a|an|the|"]* ({term}|target|set to beat)
     """,
     can=words_of("do does can should must shall may to"),
@@ -85,6 +87,7 @@ HISTORY = Pattern(
     """
     (what|how much|how many|how long|how heavy|which) ..4 (did|have|had|was|were) (i|we|my) !([got|still]* to)
     what (were|was|are) my ..3 {numbers}
+    (how many|how much) [_] (i|we) (had|did|used|lifted|took|managed) ..4 last
     (whats|what (is|was)) [the|a] (pr|pb|best|max|record) (on|for|in|at) _
     (whats|what (is|was)) the? (most|heaviest|best|highest|longest) ..2 (ive|i have|i ever|i)
     (whats|what (is|was)) my ..2 {best}|(whats|what (is|was)) (my|the) best _ ..2 (so far|ever|yet|until now)
@@ -196,6 +199,7 @@ PLAN = Pattern(
     [todays|tomorrows|the|my|next] {the_plan} [for today|today|please|pls] >('?'|please|pls|$)
     what {weight} (do|should|must|shall|am) i ..1 [{have_to}] {beat} [{when} ..8] >('?'|$)
     how many (sets|exercises|more|things|lifts|movements) ..5 {to_do}
+    (which|what) {exercise} (comes|is|was) (after|next|first)
     (when|what day|which day) ..3 (next|my) (workout|session|training|gym day)
     (is|was) (it|today|this|tomorrow) [a|my] ((rest|training|leg|push|pull|gym|workout) day|day off)
     (do|am) i {training} ..2 (today|tomorrow|next|this)

@@ -31,6 +31,7 @@ _ONE_WORD = {
 _HAVE_DONE = [[have, done] for have in ("have", "ive") for done in ("done", "do")]
 _COULD = words_of("could would should might must may to")
 _CHANGES = words_of("change turn turned make made switch convert put split")
+_HELP = words_of("assist assistance help band support")
 _SEEN_IN = (
     _OF_TODAY
     | {f"{word}s" for word in _OF_TODAY}
@@ -38,6 +39,7 @@ _SEEN_IN = (
     | _POINT
     | _WAY
     | {_NOT, ";", "\n", "have", "ive", "after", "into", "set"}
+    | _HELP
 )
 
 
@@ -90,6 +92,8 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
             yield token._replace(kind=NUMBER, text=str(value), value=Decimal(value), spoken=True)
         elif said[at - 1 : at + 1] == ["after", "that"] and _is_then(tokens, at - 1):
             continue
+        elif token.text in _CRIES and _is_behind_no_help(said, at):
+            yield token._replace(text=",")
         elif token.text == "after" and _is_then(tokens, at):
             yield token._replace(text="then")
         elif token.text == "into" and _is_between_numbers(tokens, at) and _CHANGES.isdisjoint(said):
@@ -111,6 +115,16 @@ def _is_what_was_done(tokens: list[Token]) -> bool:
     """Return whether tokens end in "I have done", and not in what could have been."""
     said = [token.text for token in tokens[-3:]]
     return said[-2:] in _HAVE_DONE and said[0] not in _COULD
+
+
+_CRIES = frozenset({"!", "."})
+
+
+def _is_behind_no_help(said: list[str], at: int) -> bool:
+    """Return whether a sign stands behind "no assist", of which the reps may follow: "no help!! got 1"."""
+    while at > 0 and said[at] in _CRIES:
+        at -= 1
+    return said[at] in _HELP and said[at - 1 : at] in (["no"], ["without"], ["zero"])
 
 
 def _is_then(tokens: list[Token], at: int) -> bool:

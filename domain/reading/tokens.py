@@ -82,6 +82,7 @@ _BEFORE_TIMES = frozenset(
         *("lb", "lbs", "pound", "pounds", "bw", "s", "bodyweight"),
     }
 )
+_TIMES = frozenset({"x", "*"})
 _SHORT_FORMS = frozenset({"lb", "lbs", "kg", "kgs"})
 _TIMES_A_NUMBER = re.compile(r" ?[0-9]")
 _WITH_IS_AS_ONE = words_of(
@@ -125,6 +126,17 @@ def tokenise(text: str) -> list[Token]:
         ):
             tokens[-1] = Token(WORD, word, tokens[-1].start, end, tokens[-1].glued)
         elif kind == NUMBER:
+            if (
+                glued
+                and "," in said
+                and tokens[-1].text in _TIMES
+                and folded[last_end : last_end + 1] in _TIMES
+            ):
+                # "82.5x6,80x5": the reps of one set, and the load of the next.
+                reps, _, said = said.partition(",")
+                _add_number(tokens, reps, start, start + len(reps), glued=True)
+                tokens.append(Token(SIGN, ",", start + len(reps), start + len(reps) + 1, glued=True))
+                start += len(reps) + 1
             _add_number(tokens, said, start, end, glued=glued)
         elif kind == WORD:
             if "'" in said:
@@ -204,12 +216,16 @@ def _add_number(tokens: list[Token], said: str, start: int, end: int, *, glued: 
         if marks[0] == "." or _is_decimal(whole, part):
             tokens.append(Token(NUMBER, said, start, end, glued, Decimal(f"{whole}.{part}")))
             return
+    # In "82.5x6,82.5x5" the comma parts two sets, and the points are of the loads.
+    between = r"(,)" if set(marks) == {",", "."} else r"([.,])"
     place = start
-    for piece in re.split(r"([.,])", said):
+    for piece in re.split(between, said):
         first = place == start
         stop = place + len(piece) if end - start == len(said) else end
         if piece in {",", "."}:
             tokens.append(Token(SIGN, piece, place, stop, glued if first else True))
+        elif piece.count(".") > 1:
+            _add_number(tokens, piece, place, stop, glued=glued if first else True)
         elif piece:
             tokens.append(Token(NUMBER, piece, place, stop, glued if first else True, Decimal(piece)))
         place = min(place + len(piece), end)

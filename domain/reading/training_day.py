@@ -82,7 +82,7 @@ def is_for_training(message: Message, day: Day, has_set: Callable[[int, int], bo
         return _heads_a_set(message, day, has_set)
     if _has_an_owner(message, day) and (before in _COMPARED or _owns_something_else(message, day, has_set)):
         return False
-    start, end = message.clause_span(day.start)
+    start, end = message.clause_span(day.start)[0], message.clause_span(day.end - 1)[1]
     after = message.text(day.end)
     if _SORE & set(message.texts(start, day.start)) and (before in {"from", "of"} or after == "s"):
         return False

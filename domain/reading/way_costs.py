@@ -136,7 +136,7 @@ JOINS: dict[str, dict[str, float]] = {
     # A number of sets, then their reps; reps, then how often.
     "NA": {"x": 0},
     "AN": {"x": 0, "": 0, "/": 0.2, ",": 0.1, "for": 0.2},
-    "NL": {"x": 0, "@": 0, "at": 0, "": 0, "for": 0, ",": 0.2},
+    "NL": {"x": 0},
     "LN": {"": 0, ":": 0, ",": 0.1, "for": 0, "-": 0.1, "x": 0.4, "@": 0.1, "gap": 0.3,
            "name": 0.1, "and": 0.6},
     "AE": {"@": 0},

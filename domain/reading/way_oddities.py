@@ -8,17 +8,12 @@ from domain.reading.quantities import Quantity
 from domain.reading.rule_two import can_be_sets
 from domain.reading.way_costs import ON_BODY
 
-REVERSED = 0.3
-"""What it costs that reps may stand before the sets."""
 _TIGHT_THREE = ("x", "x")
 
 
 def oddity(way: str, pieces: Sequence[Piece], known: Known) -> float:
     """Return what a way costs for itself: "80x3x8" is three sets of eight only if the range says so."""
-    if way == "ANL" or (way == "NAL" and is_planned(pieces[1].what, pieces[0].what, known)):
-        # "8x3 @ 80" can be eight sets of three, and the three sets of eight that the plan has.
-        return REVERSED
-    if way in {"LAN", "LNA", "NLA", "NAL"} and tuple(p.joint for p in pieces[1:]) == _TIGHT_THREE:
+    if way in {"LAN", "LNA", "NLA"} and tuple(p.joint for p in pieces[1:]) == _TIGHT_THREE:
         reps = pieces[way.index("A")].what
         out_of_range = known.plan is not None and isinstance(reps, Quantity) and not known.in_range(reps)
         return 0.5 * out_of_range
@@ -32,13 +27,6 @@ def oddity(way: str, pieces: Sequence[Piece], known: Known) -> float:
     if way.endswith("AL"):
         return _load_after(way, pieces, known)
     return 0.0
-
-
-def is_planned(count: object, reps: object, known: Known) -> bool:
-    """Return whether the plan has so many sets, of so many reps, and not the other way round."""
-    if known.plan is None or not isinstance(count, Quantity) or not isinstance(reps, Quantity):
-        return False
-    return 1 < count.value <= known.plan.sets < reps.value and known.in_range(reps)
 
 
 LATE_LOAD = 1.0

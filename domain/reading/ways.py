@@ -15,7 +15,7 @@ from domain.reading.pieces import Piece
 from domain.reading.quantities import Quantity
 from domain.reading.rule_two import can_be_sets, is_first_ever
 from domain.reading.way_costs import JOINS, LONE_REPS, PART, Costs
-from domain.reading.way_oddities import is_planned, oddity
+from domain.reading.way_oddities import oddity
 
 MOST_IN_LIST = 12
 """So many reps are taken for one list before their load; later ones go on from the load told before."""
@@ -37,7 +37,6 @@ _SHORT = (
     "LAN",  # 80 x 8 x 3
     "NLA",  # 3 x 80 x 8
     "ALN",  # 8 @ 80 x 3
-    "ANL",  # 8x3 @ 80, where the plan has three sets of eight
     "LAE",  # 80 x 8 @ 9
     "LAX",  # 80 x 8 on bench 2, with 5 kg to spare
 )
@@ -156,8 +155,6 @@ def _is_allowed(way: str, pieces: Sequence[Piece], known: Known) -> bool:
             return by_signs and count.value <= FEW_SETS and can_be_sets(count, known)
         case "ALN":
             return pieces[1].joint in _TIES_A_LOAD and (count.times or pieces[2].joint == "x")
-        case "ANL":
-            return pieces[1].joint == "x" and is_planned(count, pieces[0].what, known)
         case "NAL":
             return known.load_fits(count) is not True or pieces[2].joint != "x" or count.value <= FEW_SETS
         case _:

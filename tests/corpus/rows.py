@@ -37,6 +37,7 @@ MEASURED = (
     "other_writers_sixteen",
     "other_writers_seventeen",
     "other_writers_eighteen",
+    "other_writers_nineteen",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

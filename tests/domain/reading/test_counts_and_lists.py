@@ -23,7 +23,6 @@ ALL = [(BENCH, 80, 8), (INCLINE, 26, 10), (DIP, 10, 8)]
         ("bench 8x80x3", EIGHTS),
         ("bench 80x8x3", EIGHTS),
         ("bench 3x8x80", EIGHTS),
-        ("bench 8x3 @ 80", EIGHTS),
         ("bench 80 for 8 on all three", EIGHTS),
         ("bench 80 for 8 all three", EIGHTS),
         ("bench, two lots of 8 with 80", EIGHTS[:2]),
@@ -41,12 +40,15 @@ ALL = [(BENCH, 80, 8), (INCLINE, 26, 10), (DIP, 10, 8)]
         ("bench with pause 80x8", [(BENCH, 80, 8)]),
         ("wanted 8 got 7 on bench at 80", [(BENCH, 80, 7)]),
         ("bench 80x8, would have managed 9 with a spotter", [(BENCH, 80, 8)]),
+        ("bench 80x8,80x8,80x7", FALLING),
+        ("bench 82.5x8,82,5x8,80x7", [(BENCH, "82.5", 8), (BENCH, "82.5", 8), (BENCH, 80, 7)]),
+        ("bench 80 8,8,7 incline 26 10,9", [*FALLING, (INCLINE, 26, 10), (INCLINE, 26, 9)]),
         ("bench 80x7 last week, now 80x8", [(BENCH, 80, 8)]),
         ("bench 80 x 6, 2 more with help", [(BENCH, 80, 6)]),
         ("mate got 100 for 3 on bench, i got 80 x 8", [(BENCH, 80, 8)]),
     ],
 )
-def test_sets_told_in_lists_and_counts(text: str, sets: list[tuple[str, int, int]]) -> None:
+def test_sets_told_in_lists_and_counts(text: str, sets: list[tuple[str, int | str, int]]) -> None:
     found = reading(text)
     assert [short(one) for one in found.sets] == [(name, Decimal(load), reps) for name, load, reps in sets]
     assert found.asks == ()
