@@ -23,7 +23,8 @@ from domain.reading.words import words_of
 
 _AS_PLANNED = Pattern(
     """
-    (everything [else]|the (rest|others) [{of_it}]|(^|<({pause})) rest [{of_it}]) {was} {planned}
+    (everything [else]|it all|all of it|the lot|the (rest|others) [{of_it}]|
+        (^|<({pause})) rest [{of_it}]) {was} {planned}
     ((all|every) ..2 {exercises}|{workout}) {was} {planned}
     ^ [ok|well|so|hi|hey|coach|and|,|done|did|finished]* all {was} {planned}
     (everything|^ [ok|well|so|hi|hey|coach|and|,]* all [exercises|sets|lifts|of it]*) {was} {on_plan}

@@ -22,6 +22,7 @@ _EXTRAS = words_of(
 )
 _THINGS_TO_DO = words_of("exercise exercises workout workouts session sessions lift lifts station stations")
 
+_WONDERED = (Other("a question", Pattern("(counts|count) as n:# (right|or|yes|yeah|'?')"), always=True),)
 _HOW_LONG = (
     Other(
         "a while",
@@ -263,4 +264,4 @@ _SAYINGS = (
     ),
 )
 
-OF_TALK = (*_HOW_LONG, *_BESIDE_TRAINING, *_AROUND_TRAINING, *_WHAT_IS_LEFT, *_MARKS, *_SAYINGS)
+OF_TALK = (*_WONDERED, *_HOW_LONG, *_BESIDE_TRAINING, *_AROUND_TRAINING, *_WHAT_IS_LEFT, *_MARKS, *_SAYINGS)

@@ -213,8 +213,11 @@ _IS_OFF = frozenset({"skip_workout", "move", "pause"})
 
 
 def _is_meant(message: Message, name: Named) -> bool:
-    """Return whether a word that names an exercise only beside others is the one meant: "meant hack"."""
+    """Return whether a word that names an exercise only beside others is the one meant: "meant hack", "the
+    third set of press"."""
     at = name.start - 1
+    if message.text(at) == "of" or message.text(name.end) in {"set", "sets"}:
+        return True
     while message.text(at) in {"the", "my"}:
         at -= 1
     return len(name.names) == 1 and message.text(at) in {"meant", "mean"}
