@@ -114,6 +114,7 @@ IN_WEEKS = Pattern(
 AGO = Pattern("(count:#|a|one) (day|days|night|nights|weeks:(week|weeks)) ago")
 
 AHEAD = Pattern("<!(done|up|more) in count:# days [time] !(a|per)")
+"""A day to come, by how many days it is off: "in 2 days"."""
 
 ENDINGS = frozenset({"st", "nd", "rd", "th"})
 DAYS_IN_WORDS = ORDINALS | {"thirtieth": 30}

@@ -47,6 +47,7 @@ _SPANS = {"....": r"\S+ ", "...": r"[^ .!?;\n]+ ", "..": r"\w+ "}
 
 
 _ARTICLES = frozenset({"the", "my", "our"})
+"""Of a choice of these, one that has "the" may be left out before a word."""
 
 _BEGINNING = r"(?:\A|(?<=\. )|(?<=! )|(?<=\n )|(?<=\Aok )|(?<=\Aso ))"
 """Where a message begins, or a sentence of it; "ok" and "so" are no beginning yet."""
