@@ -230,7 +230,14 @@ _SAME_SET = Pattern(
     """,
     **_LISTS,
 )
-_SAME_AGAIN = Pattern("the? exact? same again|ditto")
+_SAME_AGAIN = Pattern(
+    """
+    the? exact? same again|ditto
+    {another} [one|set|round|go] [,|-]* [just|exactly]* (the? same !({of_it})|like (it|that))
+    """,
+    another="(another|one more|# more)",
+    of_it="weight|load|reps|numbers|but|with|for|one|kilos|kg|lb|lbs|as",
+)
 _AGAIN = Pattern("""
     again|once more|another (set|one|round|go)
     (one|#) more set
@@ -245,7 +252,7 @@ _AGAIN = Pattern("""
 _ONE_MORE = Pattern(
     """
     ^ [and|then|did|ok|got|managed]* n:# more [set] [,|:|-|.|and|for|with|got|at]* (>(#)|$)
-    ^ [and|then|did|ok|got|managed]* n:# more [set] (,|:|-|.) (>(#)|$)
+    ^ [and|then|did|ok|got|managed]* n:# more [set] (,|:|-|.) (>(#|same|at|with)|$)
     ^ [and|then|did|ok|got|managed]* n:# more [set|exercise] (:|-) >(_)
     """
 )

@@ -27,6 +27,13 @@ _DONE_ALONE = Pattern(
     done="done|finished|completed|complete|did it|done it|did them|did that",
     after="it|now|coach|that|one|set|thanks|!|,|.|(with|w) (that|it|this one)",
 )
+_ANOTHER_ALONE = Pattern(
+    """
+    ^ [{before}]* (another|one more|# more) (set|one|round|go) [done|in|too|now|coach|!|,|.]* $
+    """,
+    before="ok|okay|and|yes|yep|did|got|just|then|coach|hi|phew|right",
+)
+"""One set more, of which nothing is told."""
 _SMALL = FILLERS | words_of(
     """with finished completed nailed smashed crushed complete were are both off ticked through sorted though
     tho but then again sorry unfortunately anyway w thats dusted over have ive made my dear love mate boss
@@ -47,12 +54,15 @@ def done_without_numbers(
         return []
     done = _DONE.first(message)
     uncounted = REPS_UNKNOWN.first(message)
-    said = done or uncounted
+    more = _ANOTHER_ALONE.first(message) if request.done else None
+    said = more or done or uncounted
     if said is None:
         return []
     at = said.start
     exercise: str | None = None
-    if _DONE_ALONE.at(message, 0):
+    if more is not None:
+        exercise = request.done[-1].exercise
+    elif _DONE_ALONE.at(message, 0):
         exercise = resolver.exercises.next(resolver.exercises.day(request.sent.date()))
     else:
         near = [
