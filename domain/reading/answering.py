@@ -41,7 +41,8 @@ _ORDINALS = {
     "last": -1,
 }
 _SMALL = FILLERS | words_of(
-    """one on was for to with than by each per hand side x added assisted help bar total"""
+    """one on was for to with than by each per hand side x added assisted help bar total
+    prob probs probably like ish or"""
 )
 _A_WEEK_AGO = Pattern("^ (a week ago|last week) $")
 _LONGEST_ANSWER = 12

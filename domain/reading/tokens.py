@@ -128,6 +128,7 @@ def tokenise(text: str) -> list[Token]:
         elif kind == NUMBER:
             if (
                 glued
+                and tokens
                 and "," in said
                 and tokens[-1].text in _TIMES
                 and folded[last_end : last_end + 1] in _TIMES
