@@ -153,7 +153,8 @@ def tokenise(text: str) -> list[Token]:
                 # "kgx" before a number is a unit and a times sign.
                 tokens.append(Token(WORD, said[:-1], start, end - 1, glued))
                 said, start, glued = "x", end - 1, True
-            before = tokens[-1] if glued and said in _AFTER_TWO else None
+            stands_for_a_day = said in _AFTER_TWO and (said != "days" or "'" in match.group())
+            before = tokens[-1] if glued and tokens and stands_for_a_day else None
             if before is not None and before.text == "2":
                 tokens[-1] = Token(WORD, _AFTER_TWO[said], before.start, end, before.glued)
             else:
