@@ -1,15 +1,17 @@
 """What a client has to train with, as it changes: what takes whose place then, and what is out of reach."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
-from typing import TypeVar
+from typing import Any, TypeVar
 
+from domain.actions import Words
 from domain.client.draft import Draft
-from domain.client.lines import Line, lines_of
+from domain.client.lines import Line, line_for, lines_of
 from domain.equipment import Equipment
 from domain.equipment_words import told
 from domain.outcome import SettingsKept
 from domain.parts import Notice
+from domain.programme import Prescription
 from domain.state import Client, ClientState
 from domain.topics import Topic
 
@@ -39,40 +41,87 @@ def without_of(client: Client) -> tuple[str, ...]:
 
 
 def set_equipment(draft: Draft, equipment: Equipment) -> None:
-    """Keep what the client has to train with; targets are loadable with it from now on.
+    """Keep what the client has to train with, and say what comes of it; targets can be loaded with it."""
+    tell_equipment(draft, keep_equipment(draft, equipment))
 
-    The coach hears of what can no longer be done with it, and has nothing in its place, and once it can be.
-    """
+
+def keep_equipment(draft: Draft, equipment: Equipment) -> dict[str, Any]:
+    """Keep what the client has to train with; return what comes of it, as it is said."""
     before, was = draft.client.equipment, by_place(draft.state)
     changed = [of for of in Equipment.model_fields if getattr(equipment, of) != getattr(before, of)]
     draft.change(SettingsKept(replace(draft.client, equipment=equipment)))
     now = by_place(draft.state)
     differ = [place for place in now if now[place] != was[place]]
-    nothing = out_of_reach([now[place] for place in differ])
-    again = out_of_reach([was[place] for place in differ if not now[place].out_of_reach])
-    draft.notice(
-        "equipment kept",
-        equipment=equipment.model_dump(mode="json"),
-        changed=changed,
-        had=[each for each in before.lacking if each not in equipment.lacking],
-        instead=distinct(
+    return {
+        "equipment": equipment.model_dump(mode="json"),
+        "changed": changed,
+        "had": [each for each in before.lacking if each not in equipment.lacking],
+        "instead": distinct(
             [replaced, now[place].exercise]
             for place in differ
             if (replaced := now[place].instead_of) is not None
             and now[place].exercise != was[place].exercise
             and not now[place].out_of_reach
         ),
-        back=distinct(
+        "back": distinct(
             now[place].exercise
             for place in differ
             if not now[place].out_of_reach and (was[place].instead_of is not None or was[place].out_of_reach)
             if now[place].instead_of is None
         ),
-        nothing_for=nothing,
-        coach=draft.client.coach.name,
-    )
-    tell_coach_of(draft, "nothing instead", nothing)
-    tell_coach_of(draft, "within reach again", again)
+        "nothing_for": out_of_reach([now[place] for place in differ]),
+        "again": out_of_reach([was[place] for place in differ if not now[place].out_of_reach]),
+        "coach": draft.client.coach.name,
+    }
+
+
+def tell_equipment(draft: Draft, facts: dict[str, Any]) -> None:
+    """Say what comes of other equipment, and tell the coach of what cannot be done any more, or can be."""
+    draft.notice("equipment kept", **facts)
+    tell_coach_of(draft, "nothing instead", facts["nothing_for"])
+    tell_coach_of(draft, "within reach again", facts["again"])
+
+
+def take_as_there(draft: Draft, exercises: Collection[str]) -> dict[str, Any] | None:
+    """Take as there again what sets of `exercises` show to be there; return what comes of it, None: nothing.
+
+    They show it where the sheet has nothing else in the place. Where it has, the client is only offered to
+    say so, as a set of it may well be done somewhere else.
+    """
+    stored, lacking = draft.client.programme, draft.client.equipment.lacking
+    workouts = stored.programme.workouts if stored and lacking else ()
+    for prescription in (line for workout in workouts for line in workout.prescriptions):
+        shown = (each for each in lacking if brings_back(draft.state, prescription, each, exercises))
+        lacked = next(shown, None)
+        if lacked is None:
+            continue
+        if not line_for(draft.state, prescription).out_of_reach:
+            draft.offer(Words(text=f"I have {with_article(lacked)} again", once=True))
+            return None
+        draft.offer(Words(text=f"I have no {lacked}", once=True))
+        return keep_equipment(draft, without_lack(draft.client, lacked))
+    return None
+
+
+def brings_back(
+    state: ClientState, prescription: Prescription, thing: str, exercises: Collection[str]
+) -> bool:
+    """Return whether one of `exercises` is done in a place of the sheet once that one thing is there."""
+    then = replace(state, client=replace(state.client, equipment=without_lack(state.client, thing)))
+    now, line = line_for(state, prescription), line_for(then, prescription)
+    return line != now and line.exercise in exercises and not line.out_of_reach
+
+
+def without_lack(client: Client, thing: str) -> Equipment:
+    """Return the client's equipment with one thing there that was lacking."""
+    lacking = tuple(each for each in client.equipment.lacking if each != thing)
+    return client.equipment.model_copy(update={"lacking": lacking})
+
+
+def with_article(thing: str) -> str:
+    """Return the name of a thing as one speaks of it: "a leg press", "dip bars"."""
+    is_plural = thing.endswith("s") and not thing.endswith("ss")
+    return thing if is_plural else f"{'an' if thing[0] in 'aeiou' else 'a'} {thing}"
 
 
 def by_place(state: ClientState) -> dict[tuple[str, int], Line]:

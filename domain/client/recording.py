@@ -9,6 +9,7 @@ from domain.calendar import day_lived
 from domain.client.closing import finish, sum_up_closed
 from domain.client.draft import Draft
 from domain.client.eager import watch_eagerness
+from domain.client.equipping import take_as_there, tell_equipment
 from domain.client.exposures import history, sets_done
 from domain.client.lines import Line, caution_for, hold_on, is_of, line_named
 from domain.client.pain import tell_of_held
@@ -46,7 +47,14 @@ def record(draft: Draft, sets: Sequence[TrainingSet], message: int, places: Sequ
 
     `places` are those of the entries that the sets stand instead of, where there were such.
     """
-    answer_all(draft, enter(draft, sets, message, places))
+    touched = enter(draft, sets, message, places)
+    now = {draft.today, day_lived(draft.at, draft.zone)}
+    shown = take_as_there(
+        draft, {name for (_, name), done in touched.items() if now & {each.on for each in done}}
+    )
+    answer_all(draft, touched)
+    if shown is not None:
+        tell_equipment(draft, shown)
 
 
 def correct(draft: Draft, pairs: Sequence[tuple[Entry, TrainingSet]], message: int) -> None:

@@ -66,6 +66,40 @@ def test_a_bare_set_goes_past_what_is_out_of_reach_and_one_by_its_name_is_record
     assert life.state.entries[-1].set.exercise == "Leg press"
 
 
+def test_a_set_of_what_was_out_of_reach_shows_that_it_is_there_again() -> None:
+    life = Life(noor(NOTHING_INSTEAD.replace("in turn: Pull, Legs", "in turn: Legs, Pull")))
+    life.says("I have no leg press any more", at(2))
+    kept = topics(life.says("leg press 100x12", at(2)))
+    assert kept == ["equipment kept"]
+    assert heard_of(life) == [("within reach again", ["Leg press"])]
+    assert lacking(life) == []
+    life.presses("I have no leg press", at(2))
+    assert lacking(life) == ["leg press"]
+    # A set of another day shows nothing of today.
+    assert topics(life.says("yesterday: leg press 100x12", at(2))) == []
+    assert lacking(life) == ["leg press"]
+
+
+def test_a_set_of_what_has_something_in_its_place_offers_to_say_that_it_is_there_again() -> None:
+    life = Life(noor(LEG_PRESS.replace("in turn: Pull, Legs", "in turn: Legs, Pull"), lacking=("leg press",)))
+    assert topics(life.says("leg extension 40x12", at(2))) == []
+    assert "I have a leg press again" not in life.buttons
+    assert topics(life.says("leg press 100x12", at(2))) == []
+    assert lacking(life) == ["leg press"]
+    assert topics(life.presses("I have a leg press again", at(2))) == ["equipment kept"]
+    assert lacking(life) == []
+
+
+def lacking(life: Life) -> list[str]:
+    """Return what the client has not got."""
+    return list(life.state.client.equipment.lacking)
+
+
+def topics(parts: tuple[Part, ...]) -> list[str]:
+    """Return what is said of equipment."""
+    return [part.topic for part in parts if isinstance(part, Notice) and "equipment" in part.topic]
+
+
 IMPLEMENTS = [
     ("I have no dumbbells any more", {"Hammer curl": "Cable curl"}, ["Goblet squat"]),
     ("I have no cables any more", {}, ["Seated cable row"]),
