@@ -30,7 +30,8 @@ _OPENING = Expression(
 _CLOSING = Expression(
     r"(?:[ ,]*\b(?:here|now|right now|please|thanks|thank you|is fine|is good|would be good|"
     r"would be fine|would be "
-    r"great|o'?clock|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|every day|works|"
+    r"great|o'?clock|or so|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|"
+    r"every day|works|"
     r"works for me|is best|on training days|hours|hrs))+$"
 )
 _FIGURES = Expression(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")

@@ -126,6 +126,12 @@ def rest_day_words(facts: Facts, _reader: Reader) -> str:
     return f"Nothing is planned {f'on {days}' if days else 'today'}." + coming_words(facts, " Next is")
 
 
+def hour_kept_words(facts: Facts, _reader: Reader) -> str:
+    """Say the hour of the reminder; where it was not said, that another one is as well."""
+    kept = f"Reminders come at {facts['at']} from now on."
+    return f"{kept} For another hour say, for example, «remind me at 19:30»." if facts.get("chosen") else kept
+
+
 def zone_later_words(facts: Facts, _reader: Reader) -> str:
     """Say how the clocks of another place come to be gone by; of a return home, what is until then."""
     place = escape(str(facts["place"]))

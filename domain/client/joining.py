@@ -21,6 +21,7 @@ from domain.client.settings import (
     set_hour,
     set_unit,
     set_zone,
+    take_usual_hour,
     unit_named,
     zones_said,
 )
@@ -188,6 +189,8 @@ def take_hour(draft: Draft, text: str) -> Taken:
     if AFTER_THANKS.sub("", said) in NO_REMINDERS:
         draft.remember(reminders_off=True)
         draft.notice("reminders unwanted")
+        return "settled"
+    if take_usual_hour(draft, said):
         return "settled"
     clock = None if says_time_here(said) else clock_in(said)
     if clock is None and len(zones := zones_among(draft, said)) == 1:

@@ -22,6 +22,7 @@ from domain.places import offset_at, offset_of, zone_at, zones_of
 from domain.reading import days_to_come, read
 from domain.staying_words import is_back, stays
 from domain.units import Unit, convert
+from domain.usual_hours import usual_hour
 
 _REMIND = (
     r"(?:please |(?:can|could|will|would) you (?:please )?)?"
@@ -192,9 +193,19 @@ def take_hour(draft: Draft, said: str) -> bool:
         if found["half"] is None and 0 < hour <= 12:
             draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}", once=True))
         return set_hour(draft, hour, minute, found["half"])
-    if (found := _HOUR_IN_WORDS.fullmatch(said)) and (clock := clock_of(found["clock"])):
+    found = _HOUR_IN_WORDS.fullmatch(said)
+    if found and (clock := clock_of(found["clock"])):
         return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
-    return False
+    return found is not None and take_usual_hour(draft, found["clock"])
+
+
+def take_usual_hour(draft: Draft, said: str) -> bool:
+    """Take an hour where only a part of the day is said, or the choice is left; return whether it is."""
+    hour = usual_hour(said)
+    if hour is None:
+        return False
+    at = draft.client.remind_at if hour == "any" else hour
+    return set_hour(draft, at.hour, at.minute, None, chosen=True)
 
 
 def take_unit(draft: Draft, said: str) -> bool:
@@ -293,8 +304,11 @@ def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[s
     return () if zone is None else (zone,)
 
 
-def set_hour(draft: Draft, hour: int, minute: int, half: str | None) -> bool:
-    """Set the local hour of the reminder; say so where there is no such hour."""
+def set_hour(draft: Draft, hour: int, minute: int, half: str | None, *, chosen: bool = False) -> bool:
+    """Set the local hour of the reminder; say so where there is no such hour.
+
+    `chosen`: no hour was said, so that it is said with it how another one is told.
+    """
     if half is not None and 1 <= hour <= 12:
         hour = hour % 12 + (12 if half.startswith("p") else 0)
     if hour > 23 or minute > 59:
@@ -302,7 +316,7 @@ def set_hour(draft: Draft, hour: int, minute: int, half: str | None) -> bool:
         return True
     draft.change(SettingsKept(replace(draft.client, remind_at=time(hour, minute))))
     draft.remember(reminders_off=False)
-    draft.notice("hour kept", at=f"{hour:02d}:{minute:02d}")
+    draft.notice("hour kept", at=f"{hour:02d}:{minute:02d}", chosen=chosen)
     return True
 
 

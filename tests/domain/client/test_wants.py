@@ -79,6 +79,8 @@ def test_the_plan_and_the_history_are_shown() -> None:
         ("remind me at 7", "hour kept"),
         ("Remind me at 18:30, please", "hour kept"),
         ("remind me at 25", "no such hour"),
+        ("remind me in the evenings", "hour kept"),
+        ("please remind me before work", "hour kept"),
         ("I use pounds", "unit kept"),
         ("I count in lb", "unit kept"),
         ("change my unit to pounds", "unit kept"),
