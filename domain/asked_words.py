@@ -21,10 +21,12 @@ Asked = Literal[
     "hour",
     "coach",
     "lost",
+    "which stop",
 ]
 """Who sees the data, what is stored, what there is to train with, the settings, the last workout, the best of
 an exercise, whether strength has risen; a unit that loads do not come in; never mind;
-another hour without saying which; how to reach the coach; not knowing what to do here."""
+another hour without saying which; how to reach the coach; not knowing what to do here; to
+stop without saying what."""
 
 _LEAD = (
     r"(?:(?:hi|hello|hey|ok|okay|so|and|sorry|please|but|well|by the way|btw)[,:. ]+)*"
@@ -115,6 +117,10 @@ _QUESTIONS: dict[Asked, str] = {
     "lost": r"what|huh|eh|pardon|i (?:don't|do not|dont) (?:understand|get it|get this|know what to (?:do|"
     r"say|type))|"
     r"i(?:'m| am) (?:lost|confused)",
+    "which stop": r"(?:(?:i(?:'d| would) like to|i(?: just)? want(?:ed)? to|i wanna|"
+    r"(?:can|could|may|how (?:do|can)) i|i(?:'m| am) going to|"
+    r"i(?:'ll| will| must| have to| need to| think i'll| think i will)) (?:stop|finish)|"
+    r"(?:i(?:'m| am) )?stopping)(?: (?:training|it|this|that|everything|here|now|for (?:now|today)|today))*",
     "dismiss": r"(?:(?:no|nah|hmm+),? )*(?:leave it(?: then)?|"
     r"forget (?:it|about it)|"
     r"never ?mind|nvm|don't bother|doesn't matter|don't "

@@ -24,6 +24,7 @@ LookUp = Literal[
     "missed",
     "days",
     "beaten",
+    "counts",
     "history",
     "last time",
     "whole history",
@@ -33,8 +34,9 @@ LookUp = Literal[
 ]
 """How an exercise is to be done, in the coach's words; what else the coach has written; whether so much was
 ever done; when for the first time; when an exercise, or a workout of that name, was done last; how often;
-how many workouts were missed; what was done on a day, or in a week, month or year; what was beaten last; the
-course of an exercise; the best of it; a picture; what to aim for."""
+how many workouts were missed; what was done on a day, or in a week, month or year; what was beaten last;
+as which workout, of which day, the last sets stand; the course of an exercise; the best of it; a picture;
+what to aim for."""
 
 _OF = "[the|my|a|an] of:(_ ...4)"
 _LOGGED = "done|lifted|managed|made|moved|hit|reached|got|had|pulled|pushed|pressed|handled|used|logged"
@@ -180,6 +182,18 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         did i beat (anything|something|last time|my last time|the last one|it) [last time|today|yesterday]
         (how|hows) (did|was|were) [the|my|it] last (workout|session|time) [go|went]
         how did [it|that|the workout|the session|my workout] go (last time|yesterday|today)
+        """,
+    ),
+    (
+        "counts",
+        """
+        (does|did|do|will|would) (it|that|this|these|they|those|today|[the|my] last [one|workout|session]|
+        + [my|the|todays] (workout|session|sets)) [still|also|then|now] (count|counts) (for|as|towards|
+        + toward|on) [the|my] as:(_ ...3)
+        (what|which) (day|workout|session) (does|did|do|will) (it|that|this|these|they) (count|go|stand)
+        + (for|as|under|to|on|towards)
+        (did|have) you (count|counted|put|write|written|record|recorded) (it|that|this) [down] (for|as|on|
+        + under) [the|my] as:(_ ...3)
         """,
     ),
     (

@@ -85,3 +85,9 @@ def strength_words(facts: Facts, _reader: Reader) -> str:
     else:
         said = f"That cannot clearly be told yet: {figures}, which can be chance."
     return f"{said} That is reckoned from your sets, and promises nothing for what comes."
+
+
+def which_stop_words(facts: Facts, _reader: Reader) -> str:
+    """Ask what is to stop: a workout under way, the reminders, or all of it."""
+    workout = f"{escape(str(facts['workout']))} for today, " if facts["workout"] else ""
+    return f"What shall I end: {workout}the reminders, or all of it?"

@@ -10,6 +10,7 @@ from bot.wording.asked import (
     settings_words,
     strength_words,
     term_words,
+    which_stop_words,
 )
 from bot.wording.coach_changes import rest_as_before_words, rest_more_words
 from bot.wording.days import (
@@ -360,6 +361,7 @@ CLIENT_WORDS: dict[Topic, Words] = {
     "still there": filled("A few questions are still open before you can begin with {coach}. No hurry:"),
     "joined": joined_words,
     "which hour": filled("Now it is {at}. Say the hour that you want, as «remind me at 7»."),
+    "which stop": which_stop_words,
     "coach is reached": filled("Just ask here: I pass questions on to {coach}, and bring you the answer."),
     "term": term_words,
     "settings": settings_words,

@@ -126,6 +126,16 @@ def _workout_words(workout: Facts) -> str:
     return "\n".join([f"{name}{day_words(str(workout['on']))}", *lines])
 
 
+def counts_words(facts: Facts, _reader: Reader) -> str:
+    """Say as which workout, of which day, the last sets stand, and what is next."""
+    on, name = day_words(str(facts["on"])), facts.get("workout")
+    stands = f"is {bold(str(name))} of {on}" if name else f"stands on {on}, beside your workouts"
+    other = " If it was done on another day, say so: «that was on Monday»." if facts.get("is_other") else ""
+    coming = facts.get("coming")
+    ahead = f" Next: {escape(str(coming))}, {day_words(str(facts['coming_on']))}." if coming else ""
+    return f"What you sent last {stands}.{ahead}{other}"
+
+
 def beaten_words(facts: Facts, _reader: Reader) -> str:
     """Say what was beaten in the last workout, what not, and what was done for the first time."""
     name = f"{bold(str(facts['workout']))}, " if facts.get("workout") else ""
@@ -152,6 +162,7 @@ LOOKED_UP_WORDS: dict[Topic, Words] = {
     "missed counted": missed_words,
     "days told": days_told_words,
     "beaten": beaten_words,
+    "counts as": counts_words,
     "done last": done_last_words,
     "ever": ever_words,
     "cues": cues_words,

@@ -5,10 +5,12 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from domain.asked_words import Asked, asked_in
+from domain.client.closing import has_sets
 from domain.client.dismissing import dismiss
 from domain.client.draft import Draft
+from domain.client.leads_to import OVER
 from domain.client.lifts import body_of, indices_since
-from domain.client.rotation import BESIDE
+from domain.client.rotation import BESIDE, open_workout
 from domain.client.why import exercises_known
 from domain.comparison import best_of
 from domain.glossary import term_asked
@@ -23,7 +25,7 @@ LEAST_ROUNDS = 4
 """Of how many exposures of an exercise on something is said of a gain. The house's own choice: with fewer a
 test of trend can hardly tell a gain from chance."""
 
-ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment", "coach"})
+ANSWERABLE_BEFORE = frozenset[Asked]({"seen", "stored", "settings", "equipment", "coach", "which stop"})
 """What is answered while the first questions are open."""
 
 
@@ -66,9 +68,19 @@ def answer_asked(draft: Draft, asked: Asked, of: str) -> bool:
             draft.notice("coach is reached", coach=draft.client.coach.name)
         case "lost":
             draft.notice("help", word=None)
+        case "which stop":
+            ask_which_stop(draft)
         case "dismiss":
             dismiss(draft)
     return True
+
+
+def ask_which_stop(draft: Draft) -> None:
+    """Ask what is to stop, with the workout under way first, where there is one."""
+    opened = open_workout(draft.state)
+    begun = opened is not None and has_sets(draft, opened)
+    draft.notice("which stop", workout=opened.name if begun and opened else None)
+    draft.offer(*([OVER] if begun else []))
 
 
 def tell_settings(draft: Draft) -> None:

@@ -52,7 +52,7 @@ from domain.client.questions import take_pressed, take_reply, take_typed
 from domain.client.redoing import take_redo, undoing
 from domain.client.rotation import keep_due
 from domain.client.sending_journal import take_journal
-from domain.client.sentences import answers_all, said_instead, take_each
+from domain.client.sentences import answers_all, asked_with_help, said_instead, take_each
 from domain.client.settings import take_setting
 from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
@@ -169,9 +169,9 @@ def hear_text(draft: Draft, text: str) -> Understood:
     """Decide on plain words: an answer awaited or a setting first, unless something hurts."""
     reading = understand(draft, text)
     hurts = reading.urgent or bool(reading.pain)
-    if not hurts and (meant := said_instead(text)) is not None:
+    if not hurts and (meant := said_instead(text) or asked_with_help(text)) is not None:
         tried = draft.trial()
-        if hear_text(tried, meant).taken_for != "nothing known":
+        if hear_text(tried, meant).taken_for != "nothing known" and not tried.says_of("passed on"):
             return hear_text(draft, meant)
     if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
         return Understood("a wish to leave", reading)

@@ -8,6 +8,7 @@ from domain.topics import Topic
 HELP = Words(text="Help")
 HERE_AGAIN = Words(text="I'm back", once=True)
 NEXT = Words(text="What's next?")
+OVER = Words(text="Done for today", once=True)
 PICTURE = Words(text="Picture of progress")
 TOMORROW = Words(text="Tomorrow instead", once=True)
 UNDO = Words(text="Undo", once=True)
@@ -21,6 +22,7 @@ LEADS_TO: Mapping[Topic, tuple[Words, ...]] = {
     "beaten": (NEXT,),
     "best": (PICTURE,),
     "comes later": (NEXT,),
+    "counts as": (NEXT,),
     "days ahead": (NEXT,),
     "days told": (NEXT,),
     "equipment kept": (NEXT,),
@@ -74,6 +76,7 @@ LEADS_TO: Mapping[Topic, tuple[Words, ...]] = {
         Words(text="In 3 hours", once=True),
         TOMORROW,
     ),
+    "which stop": (Words(text="Stop reminders", once=True), Words(text="Leave", once=True)),
     "words only": (HELP,),
     "workout done": (NEXT,),
     "workouts counted": (PICTURE,),

@@ -4,12 +4,11 @@ from collections.abc import Iterator
 
 from domain.actions import Answer, Words
 from domain.client.draft import Draft
-from domain.client.leads_to import HERE_AGAIN, LEADS_TO, NEXT, PICTURE, TOMORROW, UNDO
+from domain.client.leads_to import HERE_AGAIN, LEADS_TO, NEXT, OVER, PICTURE, TOMORROW, UNDO
 from domain.client.rotation import due, open_workout, under_way
 from domain.parts import Notice, Nudge, Part, Plan, TargetPart, VerdictPart
 
 WHY = Words(text="Why?")
-OVER = Words(text="Done for today", once=True)
 CANNOT = Words(text="Can't today", once=True)
 NOT_NOW = Words(text="Not now", once=True)
 CUES = Words(text="Cues")

@@ -14,9 +14,10 @@ from domain.client.draft import Draft
 from domain.client.ever import tell_ever
 from domain.client.exposures import moment
 from domain.client.picturing import drawn
-from domain.client.rotation import BESIDE
+from domain.client.rotation import BESIDE, due
 from domain.client.wants import HISTORY_SHOWN, show_history
 from domain.client.why import exercises_known
+from domain.entry_order import told
 from domain.expressions import Expression
 from domain.how_to import how_to_asked
 from domain.journal import Entry, WorkoutRecord
@@ -79,6 +80,8 @@ def answer(draft: Draft, asked: Asked, text: str) -> bool:
             tell_days(draft, span)
         case "beaten":
             tell_beaten(draft)
+        case "counts":
+            return tell_counts(draft, asked.pieces.get("as"))
         case "best":
             return tell_best(draft, said_of or "")
         case "history":
@@ -176,6 +179,26 @@ def tell_beaten(draft: Draft) -> None:
         not_beaten=[name for name, result in results if result in {"level", "below"}],
         first=[name for name, result in results if result == "first"],
     )
+
+
+def tell_counts(draft: Draft, said: str | None) -> bool:
+    """Say which workout, of which day, was told last; return False where nothing is, or `said` is neither."""
+    entries = told(draft.state)
+    days = days_meant(said, draft.local) if said else ()
+    if not entries or (said and not days and not workout_called(draft, said)):
+        return False
+    last = max(entries, key=lambda entry: (entry.at, entry.number))
+    record = next(each for each in draft.state.workouts if each.number == last.workout)
+    coming, on = due(draft.state, draft.today), last.set.on or record.on
+    draft.notice(
+        "counts as",
+        workout=None if record.name == BESIDE else record.name,
+        on=on.isoformat(),
+        is_other=bool(days) and on not in days,
+        coming=coming.workout if coming else None,
+        coming_on=max(coming.on, draft.today).isoformat() if coming else None,
+    )
+    return True
 
 
 def last_workout(draft: Draft, name: str | None = None) -> WorkoutRecord | None:

@@ -20,6 +20,10 @@ _INSTEAD = Expression(
     re.IGNORECASE,
 )
 
+_WITH_HELP = Expression(
+    r"(?:please |pls )?help(?: me)?(?: please| pls)?[,.:;!\u2013-]* (?P<meant>\w.{5,90})", re.IGNORECASE
+)
+
 Take = Callable[[Draft, str], TakenFor | None]
 """Do what one sentence asks for, and return what that was; None where it asks for nothing."""
 
@@ -55,4 +59,13 @@ def said_instead(text: str) -> str | None:
     None where nothing is taken back, and where there are numbers: they are put right as the records they are.
     """
     found = None if any(sign.isdigit() for sign in text) else _INSTEAD.fullmatch(" ".join(text.split()))
+    return found["meant"] if found else None
+
+
+def asked_with_help(text: str) -> str | None:
+    """Return what is asked behind a call for help: "help what do I do today"; None where there is none.
+
+    None with numbers, too: help is what takes weight off as well.
+    """
+    found = None if any(sign.isdigit() for sign in text) else _WITH_HELP.fullmatch(" ".join(text.split()))
     return found["meant"] if found else None

@@ -40,15 +40,26 @@ _WEEK = re.compile(
     r"when (?:do|will|should) i train (?:this|next) week|"
     r"(?:and |so )?(?:what|how) about (?:the rest of )?(?:the |this |next |the coming )week"
 )
-_EARLY = re.compile(
-    r"(?:(?:can|could|may|should) i |i(?:'d| would) like to |i want to |i wanna |let me |"
-    r"is it (?:ok|okay|fine|alright|all right) (?:to|if i) )?"
-    rf"(?:already )?(?:{_TRAIN}|do it|do (?:my |the )?(?:next )?{_WORKOUT})"
-    rf"(?: (?:a day |one day |two days |a bit )?(?:early|earlier|sooner|in advance)| {_DAY})+(?: instead)?"
+_OK = r"(?:ok|okay|fine|alright|all right|allowed|possible|sensible|bad|a problem|too early|too soon)"
+_TRAINS = (
+    rf"(?:{_TRAIN}|do it|do (?:my |the )?(?:next )?{_WORKOUT}|training|lifting|working out|going|exercising|"
+    rf"doing (?:it|(?:my |the )?(?:next )?{_WORKOUT}))"
 )
-_ASKS_TO = re.compile(r"(?:can|could|may|should|is it|i want|i wanna|let me|i would|i'd|train .*early)")
+_EARLY = re.compile(
+    r"(?P<asks>(?:(?:can|could|may|should) i|i(?:'d| would) like to|i want to|i wanna|let me|"
+    rf"(?:is|would) it (?:be )?{_OK} (?:to|if i)|(?:is|would)(?= \w+ing )|"
+    r"(?:is there |would there be )?any (?:harm|problem|risk|objections?) (?:in|with|to|if i)|what if i) )?"
+    r"(?:(?:i(?:'m| am) )?(?:thinking (?:of|about)|planning (?:on|to)|going to|gonna|tempted to) )?"
+    rf"(?:already )?{_TRAINS}"
+    rf"(?: (?:a day |one day |two days |a bit )?(?:early|earlier|sooner|in advance)| {_DAY})+"
+    rf"(?: instead(?: of (?:on )?{_DAY})?)?"
+    rf"(?P<behind>(?:,| -)? (?:(?:is|would|will|if) (?:that|it|this)(?:'s|s| is)? (?:be )?)?{_OK}"
+    r"(?: (?:with|by|for) (?:you|me))?)?"
+)
+"""Asked before it or behind: "is it ok to train today", "training early today, is that ok"."""
 
 
+_IS_EARLY = re.compile(r"train .*early|(?:i(?:'m| am) )?(?:thinking|tempted) ")
 _TODAY = re.compile(
     r"(?:move|bring|shift) (?:it|that|the workout|my workout|the next one)(?: forward)? to today|"
     r"(?:i'll|i will) (?:train|do it) today(?: anyway| already| then)?"
@@ -103,7 +114,8 @@ def days_asked(text: str) -> DaysAsked | None:
         return "not today"
     if _ANOTHER_DAY.fullmatch(said):
         return "another day"
-    if _EARLY.fullmatch(said) and _ASKS_TO.match(said):
+    early = _EARLY.fullmatch(said)
+    if early and (early["asks"] or early["behind"] or _IS_EARLY.match(said)):
         return "early"
     if _WEEK.fullmatch(said):
         return "week"

@@ -111,6 +111,19 @@ def test_stop_ends_the_reminders_at_once_and_offers_the_way_back() -> None:
     assert kinds(life.presses("Start reminders", at(20)))[0] == "reminders on"
 
 
+def test_who_wants_to_stop_without_saying_what_is_asked_and_a_workout_under_way_comes_first() -> None:
+    life = Life()
+    assert kinds(life.says("I want to stop", at(2, 9))) == ["which stop"]
+    assert list(life.buttons)[-2:] == ["Stop reminders", "Leave"]
+    life.says("row 60x9", at(2))
+    life.buttons = {}
+    assert kinds(life.says("I'd like to stop now", at(2))) == ["which stop"]
+    assert list(life.buttons) == ["Done for today", "Stop reminders", "Leave"]
+    assert kinds(life.presses("Done for today", at(2))) == ["workout done"]
+    life.says("I'd like to stop now", at(3))
+    assert kinds(life.presses("Stop reminders", at(3))) == ["reminders off"]
+
+
 @pytest.mark.parametrize(
     ("text", "topic"),
     [("who sees this?", "what this is"), ("what do you store?", "what this is"), ("my settings", "settings")],

@@ -23,6 +23,7 @@ back: What's next?
 beaten: What's next?
 best: Picture of Row
 comes later: What's next?
+counts as: What's next?
 days ahead: What's next?
 days told: What's next?
 done last: Picture of Row
@@ -69,6 +70,7 @@ warm-up noted: What's next?
 welcome: What's next?
 what this is: Send me my data
 when later: In an hour, In 3 hours, Tomorrow instead
+which stop: Stop reminders, Leave
 words only: Help
 workout done: What's next?
 workouts counted: Picture of progress

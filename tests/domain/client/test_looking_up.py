@@ -111,6 +111,11 @@ LOOK_UPS: dict[str, tuple[str, dict[str, object]]] = {
     "when did I last squat?": ("done last", {"exercise": "Goblet squat", "days": 1}),
     "what did I beat last time?": ("beaten", {"workout": "Legs", "beaten": ["Goblet squat", "Wall sit"]}),
     "how did the last workout go?": ("beaten", {"not_beaten": []}),
+    # as what it stands; a question puts nothing right
+    "Does it count for Monday?": ("counts as", {"workout": "Legs", "on": "2026-03-11", "is_other": True}),
+    "does that count for Wednesday": ("counts as", {"is_other": False, "coming": "Pull"}),
+    "which workout does it count for?": ("counts as", {"workout": "Legs"}),
+    "did you write it down as legs?": ("counts as", {"workout": "Legs"}),
     # the course, the best, the aim
     "my last 2 rows": ("history", {"exercise": "Seated cable row"}),
     "the last 5 times on rdl": ("history", {"exercise": "Romanian deadlift"}),
