@@ -215,7 +215,13 @@ def _wall_time(moment: datetime, zone: ZoneInfo) -> datetime:
     """Return what clocks in `zone` show at `moment`, without an offset."""
     if moment.utcoffset() is None:
         raise ValueError(f"a moment must have an offset: {moment}")
-    return moment.astimezone(zone).replace(tzinfo=None, fold=0)
+    return _shown(moment.astimezone(UTC), zone)
+
+
+@lru_cache(maxsize=64)
+def _shown(in_utc: datetime, zone: ZoneInfo) -> datetime:
+    # A decision asks for its own moment many times. In UTC, equal moments are the same moment.
+    return in_utc.astimezone(zone).replace(tzinfo=None, fold=0)
 
 
 def _is_fixed_day(schedule: FixedDays, day: date) -> bool:

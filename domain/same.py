@@ -1,11 +1,13 @@
 """Reckoning something once for the very same objects.
 
 What is frozen stays as it is, so what was made of it holds as long as it is that very object. Nothing is
-compared: a journal of years is long, and is asked about many times within one decision.
+compared but days: a journal of years is long, and is asked about many times within one decision.
 """
 
 from collections.abc import Callable
-from functools import lru_cache, wraps
+from contextlib import suppress
+from datetime import date
+from functools import wraps
 from typing import TypeVar, TypeVarTuple
 
 Given = TypeVarTuple("Given")
@@ -16,31 +18,19 @@ KEPT = 8
 
 
 def once(function: Callable[[*Given], Made]) -> Callable[[*Given], Made]:
-    """Let `function` of frozen objects, by place, be reckoned once for the same ones."""
+    """Let `function` of frozen objects and days, by place, be reckoned once for the same ones."""
 
-    plain: Callable[..., Made] = function
-
-    @lru_cache(maxsize=KEPT)
-    def made(*given: _Same) -> Made:
-        return plain(*(each.it for each in given))
+    made: dict[tuple[object, ...], tuple[tuple[*Given], Made]] = {}
 
     @wraps(function)
     def asked(*given: *Given) -> Made:
-        return made(*map(_Same, given))
+        key = tuple([each if type(each) is date else id(each) for each in given])
+        found = made.get(key)
+        if found is None:
+            found = made[key] = (given, function(*given))  # what is kept has its number for itself
+            if len(made) > KEPT:
+                with suppress(RuntimeError, KeyError, StopIteration):  # another thread makes room, too
+                    del made[next(iter(made))]
+        return found[1]
 
     return asked
-
-
-class _Same:
-    """Stands for an object, and is equal to what stands for the very same one."""
-
-    __slots__ = ("it",)
-
-    def __init__(self, it: object) -> None:
-        self.it = it
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Same) and self.it is other.it
-
-    def __hash__(self) -> int:
-        return id(self.it)

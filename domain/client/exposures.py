@@ -3,7 +3,7 @@
 A decision looks at the same journal many times; each exposure is made once.
 """
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Mapping
 from datetime import date
 from types import MappingProxyType
@@ -80,9 +80,12 @@ def moment(record: WorkoutRecord) -> tuple[date, int]:
 
 def sets_done(state: ClientState, workout: WorkoutRecord, exercise: str) -> int:
     """Return how many sets of `exercise` stand in that workout."""
-    return sum(
-        1 for entry in state.entries if entry.workout == workout.number and entry.set.exercise == exercise
-    )
+    return _done_in_each(state.entries).get((workout.number, exercise), 0)
+
+
+@once
+def _done_in_each(entries: tuple[Entry, ...]) -> Mapping[tuple[int, str], int]:
+    return Counter((entry.workout, entry.set.exercise) for entry in entries)
 
 
 def last_set_of(state: ClientState, exercise: str) -> TrainingSet | None:

@@ -10,11 +10,12 @@ from domain.client.exposures import sets_done
 from domain.equipment import Equipment
 from domain.exercises import describe
 from domain.journal import ExerciseHold, WorkoutRecord
+from domain.memory import ClientMemory, Swap
 from domain.names import name_key
 from domain.programme import Alternative, Prescription, Range, Workout
 from domain.safety import is_near, loads_place
 from domain.same import once
-from domain.state import ClientState
+from domain.state import Client, ClientState
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,12 +48,15 @@ def lines_of(state: ClientState, workout: str) -> tuple[Line, ...]:
         return ()
     for each in stored.programme.workouts:
         if each.name == workout:
-            return _lines(state, each)
+            return _lines(state.client, state.memory.swaps, state.holds, each)
     return ()
 
 
 @once
-def _lines(state: ClientState, workout: Workout) -> tuple[Line, ...]:
+def _lines(
+    client: Client, swaps: tuple[Swap, ...], holds: tuple[ExerciseHold, ...], workout: Workout
+) -> tuple[Line, ...]:
+    state = ClientState(client, ClientMemory(swaps=swaps), holds=holds)  # all that the lines hang on
     return tuple(line_for(state, prescription) for prescription in workout.prescriptions)
 
 

@@ -52,6 +52,7 @@ def in_turn(state: ClientState, today: date) -> Due | None:
     return in_turn_after(state, today, ahead.until)
 
 
+@once
 def in_turn_after(state: ClientState, today: date, away_until: date | None) -> Due | None:
     """Return the next workout of somebody who is away until that day; None without a programme."""
     stored, memory = state.client.programme, state.memory
@@ -157,6 +158,7 @@ def open_workout(state: ClientState) -> WorkoutRecord | None:
     return next((record for record in reversed(state.workouts) if record.state == "open"), None)
 
 
+@once
 def under_way(state: ClientState, today: date) -> WorkoutRecord | None:
     """Return the open workout in which something is still to be done.
 
@@ -172,6 +174,7 @@ def under_way(state: ClientState, today: date) -> WorkoutRecord | None:
     return record
 
 
+@once
 def is_complete(state: ClientState, record: WorkoutRecord) -> bool:
     """Return whether every exercise of that workout is done, left out or on hold."""
     return all(sets_left(state, record, line) == 0 for line in lines_of(state, record.name))

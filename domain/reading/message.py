@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable, Iterator
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, field
 from decimal import Decimal
+from functools import lru_cache
 from itertools import accumulate
 
 from domain.reading.left_out import (
@@ -71,6 +72,26 @@ class Message:
     taken: list[str] = field(default_factory=list)
     heard: list[tuple[int, int, str]] = field(default_factory=list)
 
+    def anew(self) -> "Message":
+        """Return the same message with nothing taken, and with all patterns that there are by now."""
+        possible = that_can_be(self.words)
+        return Message(
+            self.tokens,
+            self.said,
+            self.pieces,
+            self.line,
+            self.starts,
+            self.places,
+            self.words,
+            self.sentence,
+            self.clause,
+            self.text,
+            self.value,
+            possible.keys(),
+            possible.get,
+            [""] * len(self.tokens),
+        )
+
     def place(self, at: int) -> int:
         """Return where a token begins in the plain line; past its end for the token after the last."""
         return self.starts[at] if at < len(self.starts) else len(self.line)
@@ -124,7 +145,15 @@ def _run(numbers: list[int], at: int) -> tuple[int, int]:
 
 
 def message_of(text: str) -> Message:
-    """Return `text` as a message."""
+    """Return `text` as a message in which nothing is taken yet.
+
+    Many rules look at the same message, each by itself: it is parsed once for all of them.
+    """
+    return _parsed(text).anew()
+
+
+@lru_cache(maxsize=8)
+def _parsed(text: str) -> Message:
     tokens = tokenise(text)
     plain = text.isascii()
     if "-" in text or not plain:
