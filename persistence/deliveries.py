@@ -15,7 +15,7 @@ from domain.parts import Say
 from persistence.leases import ChatLease, fresh_token
 from persistence.pace import Pace, require_room
 from persistence.people import platform_of
-from persistence.statements import InsertOr
+from persistence.statements import InsertOr, Prepared
 from persistence.tables import DeliveryRow, OutboxRow, PersonRow
 
 _LOOK_AHEAD = 20
@@ -36,15 +36,15 @@ def _or_wait(insert: Any) -> Any:
     )
 
 
-_CHAT = select(PersonRow.chat).where(PersonRow.number == bindparam("person"))
+_CHAT = Prepared(select(PersonRow.chat).where(PersonRow.number == bindparam("person")))
 _WAITS = InsertOr(DeliveryRow, _or_wait)
-_DELIVERY = update(DeliveryRow).where(DeliveryRow.person == bindparam("key"))
-_HELD = (
+_DELIVERY = Prepared(update(DeliveryRow).where(DeliveryRow.person == bindparam("key")))
+_HELD = Prepared(
     select(DeliveryRow.person, DeliveryRow.used_to)
     .where(DeliveryRow.person == bindparam("person"), DeliveryRow.lease_token == bindparam("token"))
     .with_for_update()
 )
-_WAITING = (
+_WAITING = Prepared(
     select(OutboxRow.number, OutboxRow.not_before, OutboxRow.weight)
     .where(OutboxRow.person == bindparam("person"), OutboxRow.state == "pending")
     .order_by(OutboxRow.number)
@@ -55,7 +55,7 @@ _WAITING = (
 def note_waiting(connection: Connection, messages: Sequence[tuple[int, Say]], now: datetime) -> None:
     """Note that these messages wait, each with its number in the outbox. Nobody is sent to without a chat."""
     for person in sorted({say.to for _, say in messages}):  # the order in which all decisions lock the chats
-        chat = connection.execute(_CHAT, {"person": person}).scalar()
+        chat = _CHAT(connection, {"person": person}).scalar()
         if chat is None:
             continue
         of_person = [(number, say) for number, say in messages if say.to == person]
@@ -66,7 +66,7 @@ def note_waiting(connection: Connection, messages: Sequence[tuple[int, Say]], no
             "due_at": now,
             "nudges_only": all(say.weight == "nudge" for _, say in of_person),
         }
-        _WAITS(connection, [row])
+        _WAITS(connection, row)
 
 
 def begin(connection: Connection, person: int, chat: str, now: datetime) -> None:
@@ -78,7 +78,7 @@ def begin(connection: Connection, person: int, chat: str, now: datetime) -> None
         "due_at": None,
         "nudges_only": True,
     }
-    _WAITS(connection, [idle])
+    _WAITS(connection, idle)
     settle(connection, person, now, let_go=False)
 
 
@@ -108,7 +108,7 @@ def claim_chat(
         require_room(connection, pace, now)
     lease = ChatLease(person, fresh_token(), lease_seconds, pace)
     until = now + timedelta(seconds=lease_seconds)
-    connection.execute(_DELIVERY, {"key": person, "lease_token": lease.token, "lease_until": until})
+    _DELIVERY(connection, {"key": person, "lease_token": lease.token, "lease_until": until})
     return lease
 
 
@@ -121,7 +121,7 @@ class Held:
 
 def held(connection: Connection, lease: ChatLease) -> Held | None:
     """Lock the chat's row; None where another sender has it by now."""
-    found = connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first()
+    found = _HELD(connection, {"person": lease.person, "token": lease.token}).first()
     return None if found is None else Held(found.used_to)
 
 
@@ -130,7 +130,7 @@ def renew(connection: Connection, lease: ChatLease, now: datetime, chat: Held | 
     values: dict[str, Any] = {"lease_until": now + timedelta(seconds=lease.seconds)}
     if lease.pace is not None and chat is not None:
         values["used_to"] = lease.pace.in_chat.used(chat.used_to, now)
-    connection.execute(_DELIVERY, {"key": lease.person, **values})
+    _DELIVERY(connection, {"key": lease.person, **values})
 
 
 def room_at(lease: ChatLease, chat: Held, now: datetime) -> datetime:
@@ -145,7 +145,7 @@ def settle(
 
     Nothing is due before there is `room` (None: there is).
     """
-    waiting = connection.execute(_WAITING, {"person": person}).all()
+    waiting = _WAITING(connection, {"person": person})
     values: dict[str, Any] = {"first": None, "due_at": None, "nudges_only": True}
     if waiting:
         values = {
@@ -155,7 +155,7 @@ def settle(
         }
     if let_go or values["due_at"] is None or values["due_at"] > now:
         values |= {"lease_token": None, "lease_until": None}
-    connection.execute(_DELIVERY, {"key": person, **values})
+    _DELIVERY(connection, {"key": person, **values})
 
 
 def next_due(connection: Connection, now: datetime) -> datetime | None:

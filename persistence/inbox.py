@@ -35,7 +35,7 @@ from persistence.leases import Lease, fresh_token
 from persistence.people import numbers_of_chats
 from persistence.pressing import with_action
 from persistence.replies import with_original, with_reply
-from persistence.statements import InsertOr, or_nothing, or_update
+from persistence.statements import InsertOr, Prepared, or_nothing, or_update
 from persistence.tables import INCOMING, CursorRow, InboxRow, PersonRow
 
 
@@ -57,7 +57,7 @@ _STORE = InsertOr(InboxRow, or_nothing)
 _KEEP_CURSOR = InsertOr(CursorRow, or_update("name", columns=["value"]))
 
 _FREE = or_(PersonRow.lease_until.is_(None), PersonRow.lease_until <= bindparam("now"))
-_WROTE = (
+_WROTE = Prepared(
     select(PersonRow.number)
     .join(InboxRow, InboxRow.person == PersonRow.number)
     .where(InboxRow.done_at.is_(None), _FREE)
@@ -65,15 +65,15 @@ _WROTE = (
     .limit(bindparam("most", type_=Integer))
     .with_for_update(of=PersonRow, key_share=True, skip_locked=True)
 )
-_DUE = (
+_DUE = Prepared(
     select(PersonRow.number)
     .where(PersonRow.wake_at <= bindparam("now"), _FREE)
     .order_by(PersonRow.wake_at, PersonRow.number)
     .limit(bindparam("most", type_=Integer))
     .with_for_update(key_share=True, skip_locked=True)
 )
-_LEASE = update(PersonRow).where(PersonRow.number == bindparam("person"))
-_WAITING = (
+_LEASE = Prepared(update(PersonRow).where(PersonRow.number == bindparam("person")))
+_WAITING = Prepared(
     select(
         InboxRow.number,
         InboxRow.received_at,
@@ -84,10 +84,12 @@ _WAITING = (
     .order_by(InboxRow.number)
     .limit(2)
 )
-_FILE = select(InboxRow.incoming).where(
-    InboxRow.number == bindparam("message"), InboxRow.person == bindparam("person")
+_FILE = Prepared(
+    select(InboxRow.incoming).where(
+        InboxRow.number == bindparam("message"), InboxRow.person == bindparam("person")
+    )
 )
-_DONE = update(InboxRow).where(InboxRow.number == bindparam("message"))
+_DONE = Prepared(update(InboxRow).where(InboxRow.number == bindparam("message")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,14 +118,14 @@ def receive(connection: Connection, items: Sequence[Received], cursor: tuple[str
             }
             for item in items
         ]
-        _STORE(connection, rows)
+        _STORE.many(connection, rows)
     if cursor is not None:
         keep_cursor(connection, *cursor)
 
 
 def keep_cursor(connection: Connection, name: str, value: str) -> None:
     """Note how far `name` has been read."""
-    _KEEP_CURSOR(connection, [{"name": name, "value": value}])
+    _KEEP_CURSOR(connection, {"name": name, "value": value})
 
 
 def cursor(connection: Connection, name: str) -> str | None:
@@ -137,9 +139,9 @@ def with_something_to_do(connection: Connection, now: datetime, most: int) -> li
     Whoever typed something thus never waits behind a crowd that is only to be reminded. Nobody else can take
     them up before the transaction ends.
     """
-    found = dict.fromkeys(connection.execute(_WROTE, {"now": now, "most": most}).scalars())
+    found = dict.fromkeys(_WROTE(connection, {"now": now, "most": most}).scalars())
     if len(found) < most:  # who wrote may be due as well
-        found |= dict.fromkeys(connection.execute(_DUE, {"now": now, "most": most}).scalars())
+        found |= dict.fromkeys(_DUE(connection, {"now": now, "most": most}).scalars())
     return list(found)[:most]
 
 
@@ -150,8 +152,8 @@ def claim_people(connection: Connection, now: datetime, lease_seconds: float, mo
     )
     if leases:
         until = now + timedelta(seconds=lease_seconds)
-        connection.execute(
-            _LEASE,
+        _LEASE.many(
+            connection,
             [{"person": each.person, "lease_token": each.token, "lease_until": until} for each in leases],
         )
     return leases
@@ -159,7 +161,7 @@ def claim_people(connection: Connection, now: datetime, lease_seconds: float, mo
 
 def waiting(connection: Connection, person: int) -> tuple[Waiting | None, bool]:
     """Return the person's oldest waiting message, and whether there are more behind it."""
-    rows = connection.execute(_WAITING, {"person": person}).all()
+    rows = _WAITING(connection, {"person": person})
     return (Waiting(*rows[0]), len(rows) > 1) if rows else (None, False)
 
 
@@ -184,7 +186,7 @@ def heard(connection: Connection, message: Waiting, person: int) -> Heard:
 
 def file_sent(connection: Connection, message: int, person: int) -> str | None:
     """Return what the file in inbox message `message` of that person says; None where it is gone."""
-    row = connection.execute(_FILE, {"message": message, "person": person}).first()
+    row = _FILE(connection, {"message": message, "person": person}).first()
     return row.incoming.text if row is not None and isinstance(row.incoming, Document) else None
 
 
@@ -216,15 +218,13 @@ def bring_journal(
     ordered = order.model_copy(update={"file": number, "change": number})
     _STORE(
         connection,
-        [
-            {
-                "source": "desk",
-                "key": f"journal:{number}",
-                "person": client,
-                "incoming": ordered,
-                "received_at": now,
-            }
-        ],
+        {
+            "source": "desk",
+            "key": f"journal:{number}",
+            "person": client,
+            "incoming": ordered,
+            "received_at": now,
+        },
     )
     return number
 
@@ -237,7 +237,7 @@ def done(
     understood: Understood | None = None,
 ) -> None:
     """Mark a message as done, with what it was `understood` as; with a `fault`, as one nothing came of."""
-    connection.execute(_DONE, {"message": message, "done_at": now, "fault": fault, "understood": understood})
+    _DONE(connection, {"message": message, "done_at": now, "fault": fault, "understood": understood})
 
 
 def orders_of(person: int, cause: int | str) -> str:
@@ -254,7 +254,7 @@ def order(
 ) -> None:
     """Put what another person's decision ordered, or what sending came to, into the inbox of person `to`."""
     row = {"source": "desk", "key": key, "person": to, "incoming": incoming, "received_at": now}
-    _STORE(connection, [row])
+    _STORE(connection, row)
 
 
 def _message_key(incoming: FromChat) -> str | None:

@@ -16,10 +16,10 @@ from domain.outcome import (
 )
 from domain.past import HoldRecord, MatterRecord
 from persistence.faults import RecordMissing
-from persistence.statements import InsertOr, or_update
+from persistence.statements import InsertOr, Prepared, or_update
 from persistence.tables import AlertRow, EntryRow, HoldRow, WordsRow, WorkoutRow
 
-_ADD_ENTRY = insert(EntryRow)
+_ADD_ENTRY = Prepared(insert(EntryRow))
 _KEEP_WORKOUT = InsertOr(
     WorkoutRow,
     or_update("client", "number", columns=["programme", "name", "day", "state", "round", "skipped"]),
@@ -29,7 +29,7 @@ _KEEP_WORKOUT = InsertOr(
 def record(connection: Connection, client: int, recorded: Recorded) -> None:
     """Add an entry; the one that it stands instead of no longer counts."""
     entry = recorded.entry
-    connection.execute(_ADD_ENTRY, _entry(client, entry))
+    _ADD_ENTRY(connection, _entry(client, entry))
     if recorded.instead_of is not None:
         superseded = _counting(client, recorded.instead_of).values(superseded_by=entry.number)
         _one(connection, superseded, "entries", recorded.instead_of)
@@ -40,7 +40,7 @@ def bring_in(connection: Connection, client: int, coach: int, change: JournalTak
     if change.workouts:
         connection.execute(insert(WorkoutRow), [_workout(client, each) for each in change.workouts])
     if change.entries:
-        connection.execute(_ADD_ENTRY, [_entry(client, each) for each in change.entries])
+        _ADD_ENTRY.many(connection, [_entry(client, each) for each in change.entries])
     if change.holds:
         connection.execute(insert(HoldRow), [_hold(client, each) for each in change.holds])
     if change.matters:
@@ -77,7 +77,7 @@ def take_back(connection: Connection, client: int, change: TakenBack) -> None:
 
 def keep_workout(connection: Connection, client: int, workout: WorkoutRecord) -> None:
     """Add a workout, or bring the one of this number to what is given."""
-    _KEEP_WORKOUT(connection, [_workout(client, workout)])
+    _KEEP_WORKOUT(connection, _workout(client, workout))
 
 
 def place_hold(connection: Connection, client: int, hold: ExerciseHold) -> None:

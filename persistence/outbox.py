@@ -12,10 +12,11 @@ from domain.parts import Notice, Part, Say
 from domain.units import Unit
 from persistence import deliveries
 from persistence.pressing import data_of
+from persistence.statements import Prepared
 from persistence.tables import DeliveryRow, OutboxRow
 
 _LATER = aliased(OutboxRow)
-_ADD = insert(OutboxRow).returning(OutboxRow.number, sort_by_parameter_order=True)
+_ADD = Prepared(insert(OutboxRow).returning(OutboxRow.number))
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +117,7 @@ def _put(connection: Connection, says: Sequence[Say], about: About, now: datetim
     for say, row in zip(says, rows, strict=True):
         if say.instead_of is not None and row["edits"] is not None:
             _overtake(connection, say.to, row["edits"], about)
-    numbers = connection.execute(_ADD, rows).scalars().all()
+    numbers = [_ADD(connection, row).one().number for row in rows]
     deliveries.note_waiting(connection, list(zip(numbers, says, strict=True)), now)
 
 

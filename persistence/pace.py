@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from sqlalchemy import Connection, bindparam, select, update
 
 from persistence.faults import NoRoomYet
-from persistence.statements import InsertOr, or_nothing
+from persistence.statements import InsertOr, Prepared, or_nothing
 from persistence.tables import BudgetRow
 
 
@@ -46,25 +46,26 @@ class Pace:
 
 
 _ADD = InsertOr(BudgetRow, or_nothing)
-_LOOK = select(BudgetRow.used_to).where(BudgetRow.name == bindparam("which"))
-_LOCK = _LOOK.with_for_update()
-_USE = update(BudgetRow).where(BudgetRow.name == bindparam("which"))
+_USED_TO = select(BudgetRow.used_to).where(BudgetRow.name == bindparam("which"))
+_LOOK = Prepared(_USED_TO)
+_LOCK = Prepared(_USED_TO.with_for_update())
+_USE = Prepared(update(BudgetRow).where(BudgetRow.name == bindparam("which")))
 
 
 def require_room(connection: Connection, pace: Pace, now: datetime) -> None:
     """Raise NoRoomYet where the platform takes nothing `now`."""
-    room_at = pace.everywhere.room_at(connection.execute(_LOOK, {"which": pace.name}).scalar(), now)
+    room_at = pace.everywhere.room_at(_LOOK(connection, {"which": pace.name}).scalar(), now)
     if room_at > now:
         raise NoRoomYet(room_at)
 
 
 def take_room(connection: Connection, pace: Pace, now: datetime) -> bool:
     """Use up room for one message; False where there is none. Others wait until this unit ends."""
-    found = connection.execute(_LOCK, {"which": pace.name}).first()
+    found = _LOCK(connection, {"which": pace.name}).first()
     if found is None:
-        _ADD(connection, [{"name": pace.name, "used_to": now}])
-        found = connection.execute(_LOCK, {"which": pace.name}).one()
+        _ADD(connection, {"name": pace.name, "used_to": now})
+        found = _LOCK(connection, {"which": pace.name}).one()
     if pace.everywhere.room_at(found.used_to, now) > now:
         return False
-    connection.execute(_USE, {"which": pace.name, "used_to": pace.everywhere.used(found.used_to, now)})
+    _USE(connection, {"which": pace.name, "used_to": pace.everywhere.used(found.used_to, now)})
     return True

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Row, bindparam, select
 
 from domain.brought_in import BroughtIn
 from domain.units import Unit
-from persistence.statements import InsertOr, or_nothing
+from persistence.statements import InsertOr, Prepared, or_nothing
 from persistence.tables import PersonRow
 
 
@@ -40,9 +40,7 @@ _PERSON = (
 
 
 _ADD_STRANGERS = InsertOr(PersonRow, or_nothing)
-_NUMBERS = select(PersonRow.chat, PersonRow.number).where(
-    PersonRow.chat.in_(bindparam("chats", expanding=True))
-)
+_NUMBER = Prepared(select(PersonRow.number).where(PersonRow.chat == bindparam("chat")))
 
 
 def people(connection: Connection) -> tuple[Person, ...]:
@@ -71,13 +69,18 @@ def person_of_chat(connection: Connection, chat: str) -> Person | None:
 
 def numbers_of_chats(connection: Connection, chats: Collection[str], now: datetime) -> dict[str, int]:
     """Return the number of each chat's person; whoever is new becomes a stranger first."""
-    known = {str(chat): number for chat, number in connection.execute(_NUMBERS, {"chats": list(chats)})}
+    known = _numbers(connection, chats)
     unknown = sorted(set(chats) - known.keys())
-    if not unknown:
-        return known
-    strangers = [{"chat": chat, "name": "", "created_at": now} for chat in unknown]
-    _ADD_STRANGERS(connection, strangers)
-    return {str(chat): number for chat, number in connection.execute(_NUMBERS, {"chats": list(chats)})}
+    if unknown:
+        strangers = [{"chat": chat, "name": "", "created_at": now} for chat in unknown]
+        _ADD_STRANGERS.many(connection, strangers)
+        known |= _numbers(connection, unknown)
+    return known
+
+
+def _numbers(connection: Connection, chats: Collection[str]) -> dict[str, int]:
+    numbers = {chat: _NUMBER(connection, {"chat": chat}).scalar() for chat in chats}
+    return {chat: number for chat, number in numbers.items() if number is not None}
 
 
 def platform_of(chat: str) -> str:

@@ -14,6 +14,7 @@ from domain.chosen import only_shows
 from domain.expressions import Expression
 from domain.incoming import Pressed, Under
 from persistence.replies import came_of
+from persistence.statements import Prepared
 from persistence.tables import InboxRow, OutboxRow
 
 SHOWS = ":shows"
@@ -21,11 +22,13 @@ SHOWS = ":shows"
 press of it from one that comes again: all other buttons do what they do once."""
 
 _DATA = Expression(rf"(\d{{1,18}}):(\d{{1,3}})(?:{SHOWS})?", re.ASCII)
-_MESSAGE = select(
-    OutboxRow.actions, OutboxRow.about_message, OutboxRow.parts, OutboxRow.edits, OutboxRow.message_keys
-).where(OutboxRow.number == bindparam("number"), OutboxRow.person == bindparam("person"))
+_MESSAGE = Prepared(
+    select(
+        OutboxRow.actions, OutboxRow.about_message, OutboxRow.parts, OutboxRow.edits, OutboxRow.message_keys
+    ).where(OutboxRow.number == bindparam("number"), OutboxRow.person == bindparam("person"))
+)
 
-_CAME_IN = select(InboxRow.received_at).where(InboxRow.number == bindparam("number"))
+_CAME_IN = Prepared(select(InboxRow.received_at).where(InboxRow.number == bindparam("number")))
 
 
 def data_of(number: int, place: int, action: Action) -> str:
@@ -47,10 +50,10 @@ def with_action(connection: Connection, pressed: Pressed, person: int) -> Presse
         number, first = row.edits, _message(connection, row.edits, person) or row
     reply = came_of(connection, first.about_message, first.parts, person)
     cause = {"number": first.about_message}
-    at = None if first.about_message is None else connection.execute(_CAME_IN, cause).scalar()
+    at = None if first.about_message is None else _CAME_IN(connection, cause).scalar()
     under = Under(number=number, buttons=row.actions, reply=reply, at=at)
     return pressed.model_copy(update={"action": row.actions[int(data[2])], "under": under})
 
 
 def _message(connection: Connection, number: int, person: int) -> Any:
-    return connection.execute(_MESSAGE, {"number": number, "person": person}).first()
+    return _MESSAGE(connection, {"number": number, "person": person}).first()

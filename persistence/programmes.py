@@ -7,9 +7,10 @@ from sqlalchemy import Connection, bindparam, func, insert, select
 
 from domain.programme import Programme
 from domain.state import StoredProgramme
+from persistence.statements import Prepared
 from persistence.tables import ProgrammeRow
 
-_NEWEST = (
+_NEWEST = Prepared(
     select(func.max(ProgrammeRow.number))
     .where(ProgrammeRow.coach == bindparam("coach"))
     .group_by(ProgrammeRow.name)
@@ -36,7 +37,7 @@ class Programmes:
 
     def newest(self, connection: Connection, coach: int) -> tuple[StoredProgramme, ...]:
         """Return the newest version of each of the coach's programmes, in the order of their numbers."""
-        versions = connection.execute(_NEWEST, {"coach": coach}).scalars()
+        versions = _NEWEST(connection, {"coach": coach}).scalars()
         numbers = sorted(number for number in versions)
         found = self.find(connection, set(numbers))
         return tuple(found[number] for number in numbers)

@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 from sqlalchemy import Connection, bindparam, select, update
 
 from persistence.faults import ReaderLost
-from persistence.statements import InsertOr, or_nothing
+from persistence.statements import InsertOr, Prepared, or_nothing
 from persistence.tables import ReaderRow
 
 
@@ -25,27 +25,28 @@ class Reader:
 
 
 _ADD = InsertOr(ReaderRow, or_nothing)
-_LOOK = select(ReaderRow.fence, ReaderRow.lease_until).where(ReaderRow.name == bindparam("which"))
-_LOCK = _LOOK.with_for_update()
-_CHANGE = update(ReaderRow).where(
-    ReaderRow.name == bindparam("which"), ReaderRow.fence == bindparam("stands")
+_READER = select(ReaderRow.fence, ReaderRow.lease_until).where(ReaderRow.name == bindparam("which"))
+_LOOK = Prepared(_READER)
+_LOCK = Prepared(_READER.with_for_update())
+_CHANGE = Prepared(
+    update(ReaderRow).where(ReaderRow.name == bindparam("which"), ReaderRow.fence == bindparam("stands"))
 )
 _END_ALL = update(ReaderRow).where(ReaderRow.lease_until.is_not(None)).values(lease_until=None)
 
 
 def claim(connection: Connection, name: str, now: datetime, seconds: float) -> Reader | None:
     """Become the reader; None while another one is."""
-    found = connection.execute(_LOOK, {"which": name}).first()
+    found = _LOOK(connection, {"which": name}).first()
     if found is not None and found.lease_until is not None and found.lease_until > now:
         return None
     if found is None:
-        _ADD(connection, [{"name": name, "fence": 0}])
-    found = connection.execute(_LOCK, {"which": name}).one()  # another may have come first
+        _ADD(connection, {"name": name, "fence": 0})
+    found = _LOCK(connection, {"which": name}).one()  # another may have come first
     if found.lease_until is not None and found.lease_until > now:
         return None
     reader = Reader(name, found.fence + 1, now + timedelta(seconds=seconds), seconds)
     values = {"which": name, "stands": found.fence, "fence": reader.fence, "lease_until": reader.until}
-    connection.execute(_CHANGE, values)
+    _CHANGE(connection, values)
     return reader
 
 
@@ -58,14 +59,14 @@ def renew(connection: Connection, reader: Reader, now: datetime) -> Reader:
 
 def check(connection: Connection, reader: Reader) -> None:
     """Keep others from becoming the reader before this unit ends. Raises ReaderLost."""
-    found = connection.execute(_LOCK, {"which": reader.name}).first()
+    found = _LOCK(connection, {"which": reader.name}).first()
     if found is None or found.fence != reader.fence:
         raise ReaderLost(reader.name)
 
 
 def end(connection: Connection, reader: Reader) -> None:
     """Let another one read; a lease that was lost is left alone."""
-    connection.execute(_CHANGE, {"which": reader.name, "stands": reader.fence, "lease_until": None})
+    _CHANGE(connection, {"which": reader.name, "stands": reader.fence, "lease_until": None})
 
 
 def end_all(connection: Connection, later_than: datetime | None = None) -> None:
@@ -76,5 +77,5 @@ def end_all(connection: Connection, later_than: datetime | None = None) -> None:
 
 def _change(connection: Connection, reader: Reader, until: datetime) -> None:
     values = {"which": reader.name, "stands": reader.fence, "lease_until": until}
-    if connection.execute(_CHANGE, values).rowcount != 1:
+    if _CHANGE(connection, values).rowcount != 1:
         raise ReaderLost(reader.name)

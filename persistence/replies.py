@@ -9,6 +9,7 @@ from sqlalchemy import Connection, bindparam, or_, select
 
 from domain.incoming import Edited, FromCoach, FromDelivery, ReplyTo, Text
 from domain.parts import WORDS_PASSED_ON, AlertPart, Notice, Part, Question
+from persistence.statements import Prepared
 from persistence.tables import EntryRow, InboxRow, OutboxRow, SentKeyRow
 
 _VERSIONS = (
@@ -20,9 +21,9 @@ _VERSIONS = (
     )
     .limit(1)
 )
-_FIRST_VERSION = _VERSIONS.order_by(InboxRow.number)
-_LAST_VERSION = _VERSIONS.order_by(InboxRow.number.desc())
-_SENT = (
+_FIRST_VERSION = Prepared(_VERSIONS.order_by(InboxRow.number))
+_LAST_VERSION = Prepared(_VERSIONS.order_by(InboxRow.number.desc()))
+_SENT = Prepared(
     select(OutboxRow.about_message, OutboxRow.parts)
     .join(SentKeyRow, SentKeyRow.outbox == OutboxRow.number)
     .where(
@@ -31,7 +32,7 @@ _SENT = (
         OutboxRow.person == bindparam("person"),
     )
 )
-_LAST_SAID = (
+_LAST_SAID = Prepared(
     select(OutboxRow.number, OutboxRow.about_message)
     .where(
         OutboxRow.person == bindparam("person"), or_(OutboxRow.edits.is_(None), OutboxRow.weight != "nudge")
@@ -39,11 +40,15 @@ _LAST_SAID = (
     .order_by(OutboxRow.number.desc())
     .limit(1)
 )
-_CAUSE = select(InboxRow.number, InboxRow.incoming, InboxRow.chat, InboxRow.message_key).where(
-    InboxRow.number == bindparam("message")
+_CAUSE = Prepared(
+    select(InboxRow.number, InboxRow.incoming, InboxRow.chat, InboxRow.message_key).where(
+        InboxRow.number == bindparam("message")
+    )
 )
-_MADE = select(EntryRow.number, EntryRow.place).where(
-    EntryRow.message == bindparam("message"), EntryRow.client == bindparam("client")
+_MADE = Prepared(
+    select(EntryRow.number, EntryRow.place).where(
+        EntryRow.message == bindparam("message"), EntryRow.client == bindparam("client")
+    )
 )
 
 
@@ -58,11 +63,11 @@ def with_original(
 ) -> Edited:
     """Return the edit with the message as first sent, its text as it last stood, and what came of it."""
     names = {"chat": chat, "message_key": edited.key, "before": number}
-    first = connection.execute(_FIRST_VERSION, names).first()
-    last = connection.execute(_LAST_VERSION, names).first()
+    first = _FIRST_VERSION(connection, names).first()
+    last = _LAST_VERSION(connection, names).first()
     if first is None or last is None:
         return edited
-    made = connection.execute(_MADE, {"message": first.number, "client": person}).all()
+    made = _MADE(connection, {"message": first.number, "client": person})
     own = {entry.number for entry in made}
     replies_to = first.incoming.replies_to if isinstance(first.incoming, Text) else None
     return edited.model_copy(
@@ -78,7 +83,7 @@ def with_original(
 
 def _answer(connection: Connection, messages: Collection[int], person: int) -> int | None:
     """Return the number of the bot's answer to one of these messages, where nothing was said since."""
-    last = connection.execute(_LAST_SAID, {"person": person}).first()
+    last = _LAST_SAID(connection, {"person": person}).first()
     return last.number if last is not None and last.about_message in messages else None
 
 
@@ -89,10 +94,10 @@ def _reply_to(
     if key is None or chat is None:
         return None
     names = {"chat": chat, "message_key": key, "before": before, "person": person}
-    own = connection.execute(_FIRST_VERSION, names).first()
+    own = _FIRST_VERSION(connection, names).first()
     if own is not None:
         return ReplyTo(message=own.number, places=_places(connection, own.number, person))
-    sent = connection.execute(_SENT, names).first()
+    sent = _SENT(connection, names).first()
     return None if sent is None else came_of(connection, sent.about_message, sent.parts, person)
 
 
@@ -122,16 +127,16 @@ def _passes_words_on(part: Part) -> bool:
 
 def _as_first_sent(connection: Connection, message: int) -> int:
     """Return the inbox number of what `message` was before it was edited, if it was."""
-    cause = connection.execute(_CAUSE, {"message": message}).one()
+    cause = _CAUSE(connection, {"message": message}).one()
     incoming: Text | Edited | FromCoach | FromDelivery = cause.incoming
     if not isinstance(incoming, Edited):
         return message
     names = {"chat": cause.chat, "message_key": cause.message_key, "before": message}
-    first = connection.execute(_FIRST_VERSION, names).first()
+    first = _FIRST_VERSION(connection, names).first()
     return message if first is None else int(first.number)
 
 
 def _places(connection: Connection, message: int, client: int) -> tuple[int, ...]:
     """Return the places of the entries that a message has recorded or put right."""
-    made = connection.execute(_MADE, {"message": message, "client": client})
+    made = _MADE(connection, {"message": message, "client": client})
     return tuple(sorted({entry.place or entry.number for entry in made}))

@@ -44,9 +44,10 @@ from domain.outcome import (
 from domain.state import Client
 from persistence import coaching, erasure, inbox, joining, journal, outbox
 from persistence.programmes import store_sheet
+from persistence.statements import Prepared
 from persistence.tables import PersonRow
 
-_PERSON = update(PersonRow).where(PersonRow.number == bindparam("person"))
+_PERSON = Prepared(update(PersonRow).where(PersonRow.number == bindparam("person")))
 
 
 def save(
@@ -84,7 +85,7 @@ def save(
     for place, order in enumerate(outcome.orders):
         key = f"{inbox.orders_of(number, cause)}:{place}"
         inbox.order(connection, order.to, order.incoming, key, now)
-    connection.execute(_PERSON, {"person": number, **kept})
+    _PERSON(connection, {"person": number, **kept})
     outbox.put(connection, says, about, now)
     return number
 
@@ -141,9 +142,9 @@ def _change(connection: Connection, person: Row[Any], change: Change, now: datet
         case WordsKept(words):
             journal.keep_words(connection, number, words)
         case SettingsKept(client):
-            connection.execute(_PERSON, {"person": number, **settings(client)})
+            _PERSON(connection, {"person": number, **settings(client)})
         case CoachKept(coach):
-            connection.execute(_PERSON, {"person": number, "zone": coach.zone, "unit": coach.unit})
+            _PERSON(connection, {"person": number, "zone": coach.zone, "unit": coach.unit})
         case SheetStored(programme, sheet):
             store_sheet(connection, number, programme, sheet, now)
         case Invited(invitation):

@@ -16,10 +16,10 @@ from persistence.deliveries import held, renew, room_at, settle
 from persistence.leases import ChatLease
 from persistence.outbox import Outgoing, Spread
 from persistence.pace import take_room
-from persistence.statements import InsertOr, or_update
+from persistence.statements import InsertOr, Prepared, or_update
 from persistence.tables import OutboxRow, PersonRow, SentKeyRow
 
-_NEXT = (
+_NEXT = Prepared(
     select(
         OutboxRow,
         PersonRow.chat,
@@ -34,20 +34,25 @@ _NEXT = (
     .order_by(OutboxRow.number)
     .limit(1)
 )
-_MESSAGE = update(OutboxRow).where(
+_THAT = update(OutboxRow).where(
     OutboxRow.number == bindparam("message"),
     OutboxRow.person == bindparam("to"),
     OutboxRow.state == bindparam("was"),
 )
-_LOST = update(PersonRow).where(
-    PersonRow.number == bindparam("lost"), PersonRow.is_client, PersonRow.unreachable_since.is_(None)
+_MESSAGE = Prepared(_THAT)
+_LOST = Prepared(
+    update(PersonRow).where(
+        PersonRow.number == bindparam("lost"), PersonRow.is_client, PersonRow.unreachable_since.is_(None)
+    )
 )
-_BACK = update(PersonRow).where(
-    PersonRow.number == bindparam("back"), PersonRow.is_client, PersonRow.unreachable_since.is_not(None)
+_BACK = Prepared(
+    update(PersonRow).where(
+        PersonRow.number == bindparam("back"), PersonRow.is_client, PersonRow.unreachable_since.is_not(None)
+    )
 )
-_CHAT = select(PersonRow.chat).where(PersonRow.number == bindparam("person"))
+_CHAT = Prepared(select(PersonRow.chat).where(PersonRow.number == bindparam("person")))
 _KEEP_KEY = InsertOr(SentKeyRow, or_update("chat", "message_key", columns=["outbox"]))
-_TRY = _MESSAGE.values(attempts=OutboxRow.attempts + 1)
+_TRY = Prepared(_THAT.values(attempts=OutboxRow.attempts + 1))
 
 
 def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Outgoing | None:
@@ -55,7 +60,7 @@ def next_message(connection: Connection, lease: ChatLease, now: datetime) -> Out
     chat = held(connection, lease)
     if chat is None:
         return None
-    row = connection.execute(_NEXT, {"person": lease.person}).first()
+    row = _NEXT(connection, {"person": lease.person}).first()
     room = room_at(lease, chat, now)
     if row is None or room > now or (row.not_before is not None and row.not_before > now):
         settle(connection, lease.person, now, let_go=True, room=room)
@@ -88,7 +93,7 @@ def sending(connection: Connection, lease: ChatLease, number: int, now: datetime
         settle(connection, lease.person, now, let_go=True)
         return False
     renew(connection, lease, now, chat)
-    connection.execute(_TRY, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
+    _TRY(connection, {"message": number, "to": lease.person, "was": "pending", "trying_since": now})
     return True
 
 
@@ -124,7 +129,7 @@ def sent(
     if still_stands:  # it may have been erased while it was on its way
         _keep_keys(connection, lease, number, message_keys)
         _tell_coach(connection, lease.person, spread, None, now)
-    if connection.execute(_BACK, {"back": lease.person, "unreachable_since": None}).rowcount:
+    if _BACK(connection, {"back": lease.person, "unreachable_since": None}).rowcount:
         inbox.order(connection, lease.person, Reachable(reachable=True), f"outbox:{number}", now)
     settle(connection, lease.person, now, let_go=False)
     return True
@@ -176,7 +181,7 @@ def failed(
     if _update(connection, lease, number, state="failed", trying_since=None, fault=why):
         _tell_coach(connection, lease.person, spread, why, now)
     if unreachable:
-        lost = connection.execute(_LOST, {"lost": lease.person, "unreachable_since": now})
+        lost = _LOST(connection, {"lost": lease.person, "unreachable_since": now})
         if lost.rowcount:
             told = SendingFailed(person=lease.person, why=why)
             inbox.order(connection, lease.person, told, f"outbox:{number}", now)
@@ -198,13 +203,13 @@ def _tell_coach(
 
 def _keep_keys(connection: Connection, lease: ChatLease, number: int, keys: Sequence[str]) -> None:
     """Keep by which keys the platform knows the message, so that a reply to it can be told."""
-    chat = connection.execute(_CHAT, {"person": lease.person}).scalar()
+    chat = _CHAT(connection, {"person": lease.person}).scalar()
     if chat is not None and keys:
         rows = [{"chat": chat, "message_key": key, "outbox": number} for key in dict.fromkeys(keys)]
-        _KEEP_KEY(connection, rows)
+        _KEEP_KEY.many(connection, rows)
 
 
 def _update(connection: Connection, lease: ChatLease, number: int, **values: Any) -> bool:
     """Change a message that waits; return whether it stands at all."""
     which = {"message": number, "to": lease.person, "was": "pending"}
-    return connection.execute(_MESSAGE, {**which, **values}).rowcount == 1
+    return _MESSAGE(connection, {**which, **values}).rowcount == 1

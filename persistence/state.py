@@ -38,6 +38,7 @@ from persistence.erasure import is_unsent
 from persistence.past import holds_ever, matters_ever
 from persistence.people import code_hash
 from persistence.programmes import Programmes
+from persistence.statements import Prepared
 from persistence.tables import (
     AlertRow,
     EntryRow,
@@ -58,10 +59,12 @@ ALL = 2**31 - 1
 _LONGEST_CODE = 100
 
 
-_COACH = select(
-    PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.coach_memory
-).where(PersonRow.number == bindparam("coach"))
-_WORKOUTS = (
+_COACH = Prepared(
+    select(PersonRow.number, PersonRow.name, PersonRow.zone, PersonRow.unit, PersonRow.coach_memory).where(
+        PersonRow.number == bindparam("coach")
+    )
+)
+_WORKOUTS = Prepared(
     select(
         WorkoutRow.number,
         WorkoutRow.programme,
@@ -75,7 +78,7 @@ _WORKOUTS = (
     .order_by(WorkoutRow.day.desc(), WorkoutRow.number.desc())
     .limit(bindparam("most", type_=Integer))
 )
-_ENTRIES = (
+_ENTRIES = Prepared(
     select(
         EntryRow.number,
         EntryRow.workout,
@@ -101,20 +104,23 @@ _ENTRIES = (
     .order_by(EntryRow.day.desc(), EntryRow.number.desc())
     .limit(bindparam("most", type_=Integer))
 )
-_HOLDS = (
+_HELD = (
     select(HoldRow.client, HoldRow.number, HoldRow.exercise, HoldRow.place, HoldRow.side, HoldRow.since)
-    .where(HoldRow.client.in_(bindparam("clients", expanding=True)), HoldRow.lifted_on.is_(None))
+    .where(HoldRow.lifted_on.is_(None))
     .order_by(HoldRow.client, HoldRow.number)
 )
-_ALERTS = (
+_HOLDS = Prepared(_HELD.where(HoldRow.client == bindparam("client")))
+_ALERTS = Prepared(
     select(AlertRow.number, AlertRow.reason, AlertRow.exercise, AlertRow.evidence, AlertRow.opened_at)
     .where(AlertRow.client == bindparam("client"), AlertRow.settled_at.is_(None))
     .order_by(AlertRow.number)
 )
-_OFFER = select(OfferRow.to, OfferRow.at, OfferRow.with_notes).where(OfferRow.client == bindparam("client"))
+_OFFER = Prepared(
+    select(OfferRow.to, OfferRow.at, OfferRow.with_notes).where(OfferRow.client == bindparam("client"))
+)
 
 
-_WORDS = (
+_WORDS = Prepared(
     select(WordsRow.number, WordsRow.writer, WordsRow.name, WordsRow.text, WordsRow.at, WordsRow.alert)
     .where(WordsRow.client == bindparam("client"))
     .order_by(WordsRow.number.desc())
@@ -168,7 +174,7 @@ def client_state(
         former=tuple(programmes.find(connection, before).values()) if before else (),
         workouts=_workouts(connection, number, ALL if whole else WORKOUTS),
         entries=_entries(connection, number, ALL if whole else ENTRIES, memory),
-        holds=tuple(hold for _, hold in _holds(connection, number)),
+        holds=tuple(_hold(row) for row in _HOLDS(connection, {"client": number})),
         alerts=_alerts(connection, number),
         holds_ever=holds_ever(connection, number) if whole else (),
         matters_ever=matters_ever(connection, number) if whole else (),
@@ -179,7 +185,7 @@ def client_state(
 
 def of_coaches(connection: Connection, person: Row[Any]) -> dict[str, Any]:
     """Return what a decision on a coach's order needs besides: the coach's notes, and an open offer."""
-    row = connection.execute(_OFFER, {"client": person.number}).first()
+    row = _OFFER(connection, {"client": person.number}).first()
     to = coach_of(connection, row.to) if row else None
     return {
         "notes": notes(connection, person.coach, person.number),
@@ -190,7 +196,7 @@ def of_coaches(connection: Connection, person: Row[Any]) -> dict[str, Any]:
 
 def coach_of(connection: Connection, number: int) -> Coach:
     """Return the coach of that number."""
-    return _coach(connection.execute(_COACH, {"coach": number}).one())
+    return _coach(_COACH(connection, {"coach": number}).one())
 
 
 def _coach(row: Any) -> Coach:
@@ -218,7 +224,7 @@ def _client(connection: Connection, person: Row[Any], programmes: Programmes) ->
 
 
 def _workouts(connection: Connection, client: int, most: int) -> tuple[WorkoutRecord, ...]:
-    rows = connection.execute(_WORKOUTS, {"client": client, "most": most}).all()
+    rows = _WORKOUTS(connection, {"client": client, "most": most})
     return tuple(sorted((WorkoutRecord(*row) for row in rows), key=lambda each: (each.on, each.number)))
 
 
@@ -235,7 +241,7 @@ def _needs_all(person: Row[Any], heard: Heard | None) -> bool:
 
 
 def _entries(connection: Connection, client: int, most: int, memory: ClientMemory) -> tuple[Entry, ...]:
-    rows = connection.execute(_ENTRIES, {"client": client, "most": most}).all()
+    rows = _ENTRIES(connection, {"client": client, "most": most})
     entries = (
         Entry(number, workout, message, TrainingSet(*done), at, place)
         for number, workout, message, at, place, *done in rows
@@ -243,21 +249,17 @@ def _entries(connection: Connection, client: int, most: int, memory: ClientMemor
     return in_order(entries, memory)
 
 
-def _holds(connection: Connection, *clients: int) -> list[tuple[int, ExerciseHold]]:
-    rows = connection.execute(_HOLDS, {"clients": clients})
-    return [
-        (client, ExerciseHold(number, exercise, place, side, since))
-        for client, number, exercise, place, side, since in rows
-    ]
+def _hold(row: Any) -> ExerciseHold:
+    return ExerciseHold(row.number, row.exercise, row.place, row.side, row.since)
 
 
 def _alerts(connection: Connection, client: int) -> tuple[Alert, ...]:
-    rows = connection.execute(_ALERTS, {"client": client})
+    rows = _ALERTS(connection, {"client": client})
     return tuple(Alert(*row) for row in rows)
 
 
 def _words(connection: Connection, client: int, most: int) -> tuple[Words, ...]:
-    rows = connection.execute(_WORDS, {"client": client, "most": most}).all()
+    rows = _WORDS(connection, {"client": client, "most": most})
     return tuple(Words(*row) for row in reversed(rows))
 
 
@@ -334,8 +336,8 @@ def _client_lines(connection: Connection, clients: list[Any]) -> tuple[tuple[int
     ):
         alerts[number].append((reason, exercise))
     held: defaultdict[int, list[str]] = defaultdict(list)
-    for number, hold in _holds(connection, *numbers):
-        held[number].append(hold.exercise)
+    for row in connection.execute(_HELD.where(HoldRow.client.in_(numbers))):
+        held[row.client].append(row.exercise)
     return tuple((client.number, _client_line(client, alerts, held)) for client in clients)
 
 

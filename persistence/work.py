@@ -24,6 +24,7 @@ from persistence.leases import Lease
 from persistence.programmes import Programmes
 from persistence.save import save
 from persistence.state import load
+from persistence.statements import Prepared
 from persistence.tables import InboxRow, PersonRow
 
 Decide = Callable[[State, Heard | None], Outcome]
@@ -33,12 +34,12 @@ SET_ASIDE_WAKE = timedelta(hours=1)
 """How long a person is let be whose waking failed."""
 
 _MINE = (PersonRow.number == bindparam("person"), PersonRow.lease_token == bindparam("token"))
-_TAKEN_UP = select(PersonRow).where(PersonRow.number == bindparam("person"))
-_HELD = select(PersonRow).where(*_MINE).with_for_update(key_share=True)
-_STILL_HELD = select(PersonRow.number).where(*_MINE).with_for_update(key_share=True)
-_PERSON = update(PersonRow).where(PersonRow.number == bindparam("person"))
-_LET_GO = update(PersonRow).where(*_MINE)
-_RESTED = (
+_TAKEN_UP = Prepared(select(PersonRow).where(PersonRow.number == bindparam("person")))
+_HELD = Prepared(select(PersonRow).where(*_MINE).with_for_update(key_share=True))
+_STILL_HELD = Prepared(select(PersonRow.number).where(*_MINE).with_for_update(key_share=True))
+_PERSON = Prepared(update(PersonRow).where(PersonRow.number == bindparam("person")))
+_LET_GO = Prepared(update(PersonRow).where(*_MINE))
+_RESTED = Prepared(
     select(func.min(PersonRow.lease_until))
     .join(InboxRow, InboxRow.person == PersonRow.number)
     .where(InboxRow.done_at.is_(None), PersonRow.lease_until > bindparam("now"))
@@ -53,7 +54,7 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
     where the person's state cannot be loaded.
     """
     with _told_as(lambda why: Unreadable(lease.person, why)):
-        person = connection.execute(_HELD, {"person": lease.person, "token": lease.token}).first()
+        person = _HELD(connection, {"person": lease.person, "token": lease.token}).first()
     return person is not None and _step(connection, person, lease, now, decide, programmes)
 
 
@@ -65,7 +66,7 @@ def begin(
     Only then does the lease stand; it needs none meanwhile. Raises as `work`.
     """
     with _told_as(lambda why: Unreadable(lease.person, why)):
-        person = connection.execute(_TAKEN_UP, {"person": lease.person}).one()
+        person = _TAKEN_UP(connection, {"person": lease.person}).one()
     return _step(connection, person, lease, now, decide, programmes)
 
 
@@ -114,30 +115,30 @@ def set_aside(
 
     Whoever wrote the message is told `parts`; it is kept.
     """
-    if connection.execute(_STILL_HELD, {"person": lease.person, "token": lease.token}).first() is None:
+    if _STILL_HELD(connection, {"person": lease.person, "token": lease.token}).first() is None:
         return
     if message is not None:
         inbox.done(connection, message, now, fault)
         if parts:
             outbox.put(connection, [Say(to=lease.person, parts=parts)], outbox.About(message=message), now)
     else:
-        connection.execute(_PERSON, {"person": lease.person, "wake_at": now + SET_ASIDE_WAKE})
+        _PERSON(connection, {"person": lease.person, "wake_at": now + SET_ASIDE_WAKE})
 
 
 def let_go(connection: Connection, lease: Lease) -> None:
     """End a lease, if it is still held."""
-    connection.execute(_LET_GO, {"person": lease.person, "token": lease.token, **_ENDED})
+    _LET_GO(connection, {"person": lease.person, "token": lease.token, **_ENDED})
 
 
 def rest(connection: Connection, lease: Lease, until: datetime) -> None:
     """Let nobody act for the person until then; a lease that was lost is left alone."""
-    connection.execute(_LET_GO, {"person": lease.person, "token": lease.token, "lease_until": until})
+    _LET_GO(connection, {"person": lease.person, "token": lease.token, "lease_until": until})
 
 
 def next_due(connection: Connection, now: datetime) -> datetime | None:
     """Return the first moment after `now` at which somebody is to be woken, or goes on after a rest."""
     wakes = connection.execute(select(func.min(PersonRow.wake_at)).where(PersonRow.wake_at > now)).scalar()
-    rested = connection.execute(_RESTED, {"now": now}).scalar()
+    rested = _RESTED(connection, {"now": now}).scalar()
     return min((moment for moment in (wakes, rested) if moment is not None), default=None)
 
 

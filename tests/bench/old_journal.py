@@ -19,9 +19,9 @@ from domain.client.old_journal import PORTION
 from domain.incoming import Document, JournalSent
 from domain.old_journal import read_journal
 from persistence.engine import writing
-from persistence.journal import _ADD_ENTRY, _entry
+from persistence.journal import _entry
 from persistence.store import Store
-from persistence.tables import WorkoutRow
+from persistence.tables import EntryRow, WorkoutRow
 from tests.bot.test_desk import NOW, ROSTER
 
 TIMES = 3
@@ -81,7 +81,7 @@ def bare(store: Store, client: int) -> float:
         connection.execute(insert(WorkoutRow), workouts)
     for at in range(0, len(entries), PORTION):
         with writing(store._engine) as connection:
-            connection.execute(_ADD_ENTRY, entries[at : at + PORTION])
+            connection.execute(insert(EntryRow), entries[at : at + PORTION])
     return time.process_time() - begun
 
 
