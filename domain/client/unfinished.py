@@ -20,6 +20,7 @@ from domain.client.recording import correct, record
 from domain.client.understanding import known, request_for, says_a_day, workout_meant
 from domain.client.workouts import day_told_of
 from domain.expressions import Expression
+from domain.hedged_answers import either_of, without_hedges
 from domain.memory import Answered, Waiting
 from domain.reading import OpenSet, Reading, Request, Slot, answer, read
 from domain.sets import TrainingSet, is_within_reason
@@ -27,6 +28,9 @@ from domain.values import facts_of
 
 ORDER: tuple[Slot, ...] = ("exercise", "date", "confirm", "unit", "load", "reps", "seconds")
 """In which order things are asked: what the others depend on comes first."""
+
+AMOUNTS: frozenset[Slot] = frozenset({"load", "reps", "seconds"})
+"""What is answered by a number, and asked once more where two are said."""
 
 NO = frozenset({"no", "n", "nope", "no it is not", "no it wasn't", "wrong"})
 
@@ -77,8 +81,11 @@ def as_known(open_set: OpenSet) -> TrainingSet:
     )
 
 
-def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
-    """Ask for the first thing, in the house's order, that the sets of the latest message lack."""
+def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...], offered: tuple[str, ...] = ()) -> None:
+    """Ask for the first thing, in the house's order, that the sets of the latest message lack.
+
+    `offered` are the answers for buttons, where it was said that it is one of them.
+    """
     draft.drop_question(draft.question("sets"))
     if not unfinished:
         return
@@ -95,7 +102,7 @@ def ask_next(draft: Draft, unfinished: tuple[Unfinished, ...]) -> None:
             "open": facts_of(sets),
             "none_before": all(is_pointed_at_nothing(draft, each) for each in sets),
         },
-        choices(draft, slot, sets, asked[0].text),
+        offered or choices(draft, slot, sets, asked[0].text),
     )
 
 
@@ -201,12 +208,16 @@ def complete(draft: Draft, question: Waiting, text: str) -> bool:
         draft.notice("all recorded stands")
         go_on_with(draft, question, others)
         return True
+    text = without_hedges(text)
     request = request_for(draft, text, [each.open.exercise for each in asked if each.open.exercise])
     answered = [answer(each.open, slot, text, request) for each in asked]
     completed = [
         replace(each, open=now) for each, now in zip(asked, answered, strict=True) if now is not None
     ]
     if not completed or len(completed) < len(asked):
+        if slot in AMOUNTS and (either := either_of(text)) is not None:
+            ask_next(draft, unfinished, either)
+            return True
         return put_on_day(draft, question, request)
     draft.drop_question(question)
     done = {(each.message, each.open.exercise) for each in asked}

@@ -196,3 +196,41 @@ def test_the_day_alone_is_of_the_record_where_one_came_in_since_and_the_workout_
         ("Wall sit", date(2026, 3, 4)),
         ("Goblet squat", date(2026, 3, 4)),
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "reps"),
+    [
+        ("not sure, 8", 8),
+        ("8 prob", 8),
+        ("8ish", 8),
+        ("about 8 reps I guess", 8),
+        ("lost count, 8 I think", 8),
+        ("it must have been 8", 8),
+        ("I'd say 8", 8),
+        ("8 or so", 8),
+        ("not 8", None),
+        ("not sure", None),
+    ],
+)
+def test_an_answer_that_is_not_quite_sure_is_one_and_never_a_set_of_something_else(
+    said: str, reps: int | None
+) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("rdl 80", at(2))
+    life.says(said, at(2))
+    assert loads(life)[1:] == ([] if reps is None else [("Romanian deadlift", Decimal(80), reps)])
+
+
+@pytest.mark.parametrize("said", ["8 or 9", "8-9", "between 8 and 9", "8, maybe 9", "8 or 9 reps, not sure"])
+def test_of_two_numbers_said_it_is_asked_which(said: str) -> None:
+    life = Life()
+    life.says("rdl 80", at(2))
+    life.buttons = {}
+    (question,) = life.says(said, at(2))
+    assert isinstance(question, Question)
+    assert (question.slot, list(life.buttons)) == ("reps", ["8", "9"])
+    assert life.state.entries == ()
+    life.presses("9", at(2))
+    assert loads(life) == [("Romanian deadlift", Decimal(80), 9)]
