@@ -18,20 +18,20 @@ _NUMBERS = {word: value for value, word in enumerate(_HOURS, start=1)} | {
 _WORD = "|".join(sorted(_NUMBERS, key=len, reverse=True))
 _PART = (
     r"(?P<half>am|pm|a\.m\.?|p\.m\.?|in the (?:early )?(?:morning|afternoon|evening)|at night|tonight|"
-    r"(?:every |each )?(?:mornings?|evenings?|afternoons?)|o'?clock)"
+    r"(?:every |each )?(?:mornings?|evenings?|afternoons?)|o'? ?clock)"
 )
 _OPENING = Expression(
     r"(?:(?:please|ok|okay|well|yes|hi|and|so|um|maybe|about|around|at|it's|its|it is|it|is|now|"
     r"the time|time|"
     r"here|right|remind me|reminders?|me|let's say|say|make it|just|exactly|currently|by|to|for|"
     r"my time|that's|"
-    r"around|roughly|i'd like|i would like|best)\b[,:]? ?)+"
+    r"around|roughly|mostly|usually|depends|i'd like|i would like|best)\b[,:]? ?)+"
 )
 _CLOSING = Expression(
     r"(?:[ ,]*\b(?:here|now|right now|please|thanks|thank you|is fine|is good|would be good|"
     r"would be fine|would be "
-    r"great|o'?clock|or so|local time|my time|sharp|at the moment|in my place|where i (?:am|live)|"
-    r"every day|works|"
+    r"great|o'? ?clock|or so|mostly|usually|local time|my time|sharp|at the moment|in my place|"
+    r"where i (?:am|live)|every day|works|"
     r"works for me|is best|on training days|hours|hrs))+$"
 )
 _FIGURES = Expression(rf"(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?P<minute>\d{{2}})| ?h)?(?: ?{_PART})?")

@@ -37,7 +37,13 @@ _WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday",
 _NAMED = (
     (Expression(r"(?:the )?day after tomorrow(?: please)?"), None, 2),
     (Expression(r"(?:(?:at|on|over) )?(?:the |this |next )?week-?end(?: please)?"), "saturday", 0),
-    (Expression(r"(?:(?:from|the start of|early) )?next week(?: please)?"), "monday", 1),
+    (
+        Expression(r"(?:(?:from|the start of|early|some ?time) )?next week(?: some ?time)?(?: please)?"),
+        "monday",
+        1,
+    ),
+    (Expression(r"(?:right |just )?after (?:the |this )?week-?end(?: please)?"), "monday", 1),
+    (Expression(r"in (?:a fortnight|two weeks|a couple of weeks)(?:'s time)?"), None, 14),
 )
 """How it is said, the weekday that it means, and after how many days at the earliest."""
 

@@ -1,4 +1,4 @@
-"""Answers to a question about a set that are not quite sure: "not sure, 8" is 8, "8 or 9" is to be asked."""
+"""Answers to a question that are not quite sure: "not sure, 8" is 8, "8 or 9" is to be asked."""
 
 from domain.expressions import Expression
 
@@ -10,7 +10,8 @@ _HEDGE = (
     r"(?:i |i'd |i would |id )?(?:guess|reckon|say|suppose|believe|think|assume)(?: so)?|"
     r"as far as i (?:know|remember)|something like|somewhere (?:around|about)|at a guess|a guess|"
     r"(?:it |that )?(?:must|might|may|could|would|should|will) (?:have been|be)|"
-    r"give or take(?: one| a rep)?|or (?:so|thereabouts|something)|ish|dunno|idk|more or less)"
+    r"give or take(?: one| a rep)?|or (?:so|thereabouts|something)|-?ish\b|dunno|idk|more or less|"
+    r"probably|probs?|maybe|perhaps|roughly|about|around|approximately)"
 )
 _PAUSE = r"[ ,.;:!?\u2013-]*"
 _BEFORE = Expression(
@@ -30,11 +31,11 @@ _EITHER = Expression(
 
 
 def without_hedges(text: str) -> str:
-    """Return an answer without the words at its ends that only say how sure it is."""
+    """Return an answer without the words at its ends that only say how sure it is, or all of it."""
     said = " ".join(text.casefold().replace("’", "'").split())
     before = _BEFORE.match(said)
     bare = _BEHIND.sub("", said[before.end() :] if before else said)
-    return bare.strip() if any(sign.isdigit() for sign in bare) else text
+    return bare.strip() or text
 
 
 def either_of(text: str) -> tuple[str, str] | None:

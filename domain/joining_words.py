@@ -90,7 +90,11 @@ _AGE = Expression(
     r"y)(?: ?old)?| ?y/?o)?"
     r"(?:[ ,.!]+(?:now|already|years young|thanks|this year|(?:last|this) (?:week|month|year|\w+day)|"
     r"yesterday|today|next month|next year|soon|in \w+|actually|"
-    r"not \d+))*"
+    r"not \d+|and a half|(?:or|maybe) (?P<other>\d{1,3})|(?:and )?\d+ (?:in|on|next|this) \w+))*"
+)
+_DECADE = Expression(
+    r"(?:(?:i'm|i am|im|in|my|the|early|mid|middle|late|well|into|somewhere)[ -]+)*"
+    r"(?:[2-9]0'?s|(?:twent|thirt|fort|fift|sixt|sevent|eight)ies)"
 )
 _AGE_IN_WORDS = Expression(
     rf"\b(?:(?P<tens>{'|'.join(TENS)})(?:[ -](?P<units>{'|'.join(UNITS)}))?|(?P<teens>{'|'.join(TEENS)}))\b"
@@ -168,12 +172,14 @@ def age_of(text: str) -> Literal["adult", "minor"] | None:
     said = _AGE_IN_WORDS.sub(_age_in_numbers, said)
     found = _AGE.fullmatch(said)
     if found is not None:
-        age = int(found["age"])
+        age = min(int(found["age"]), int(found["other"] or found["age"]))
         if not 5 <= age <= 110:
             return None
         return "adult" if age > ADULT_FROM or (age == ADULT_FROM and not _NOT_YET.search(said)) else "minor"
     if _MINOR.fullmatch(said):
         return "minor"
+    if _DECADE.fullmatch(said):
+        return "adult"
     return "adult" if _ADULT.fullmatch(said) else None
 
 

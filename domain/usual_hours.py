@@ -6,8 +6,8 @@ from typing import Literal
 from domain.clock_words import Clock, clock_of
 from domain.expressions import Expression
 
-Usual = time | Literal["any"]
-"""An hour, or any: whoever is asked may choose."""
+Usual = time | Literal["any", "unknown"]
+"""An hour, or any, where the choice is left to whoever asks, or that it is not known."""
 
 _LEAD = (
     r"(?:(?:please|ok|okay|well|yes|hi|oh|and|so|um+|hm+|maybe|perhaps|probably|preferably|usually|always|"
@@ -38,8 +38,10 @@ _NAMED: tuple[tuple[str, Usual], ...] = (
     (r"(?:you|u) (?:choose|decide|pick|say|tell me)|(?:you|your) (?:choice|call|pick)|up to you", "any"),
     (r"when(?:ever)? (?:you (?:like|want|think(?: is best)?)|suits you|it suits(?: you)?)|whenever", "any"),
     (r"any(?: ?time|thing| hour)(?: of (?:the )?day)?|(?:all|any)(?: times?| hours?)?|whatever", "any"),
-    (r"(?:i )?(?:don't|do not|dont) (?:mind|care|know)|idk|(?:i'm )?not sure|no (?:idea|preference)", "any"),
-    (r"(?:it )?(?:doesn't|does not|doesnt) matter(?: to me)?|(?:it )?(?:varies|depends|changes)", "any"),
+    (r"(?:i )?(?:don't|do not|dont) (?:mind|care)|no preference", "any"),
+    (r"(?:i )?(?:don't|do not|dont) know|dunno|idk|(?:i'm )?not sure(?: yet)?|no idea", "unknown"),
+    (r"either(?: way| one)?|(?:it )?(?:doesn't|does not|doesnt) matter(?: to me)?", "any"),
+    (r"(?:it )?(?:varies|depends|changes)", "unknown"),
     (r"surprise me|(?:the )?(?:usual|normal|standard|default)(?: time| hour)?", "any"),
 )
 """What is said, and the hour that it is taken for: the house's own choice, and said back."""
@@ -60,7 +62,8 @@ _NOT_BEFORE = Expression(
 def usual_hour(text: str) -> Usual | None:
     """Return the hour that is taken for a part of the day, or the first of several, that is all of `text`.
 
-    "any" where the choice is left; None where `text` says something else, or an hour.
+    "any" where the choice is left, "unknown" where it is not known;
+    None where `text` says something else, or an hour.
     """
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
     parts = [_named(part) for part in _AND_OR.split(said)]
@@ -74,6 +77,11 @@ def usual_hour(text: str) -> Usual | None:
     elif found := _EITHER.fullmatch(said):
         clock = _earlier(clock_of(found["one"]), clock_of(found["other"]))
     return None if clock is None else clock.as_said
+
+
+def leaves_choice(text: str) -> bool:
+    """Return whether `text` as a whole leaves the choice to whoever asks."""
+    return _named(" ".join(text.casefold().replace("’", "'").split()).strip(" .!")) == "any"
 
 
 def _named(said: str) -> Usual | None:

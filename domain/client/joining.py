@@ -42,6 +42,7 @@ from domain.programme import FixedDays
 from domain.readiness import readiness_of
 from domain.reading import days_meant, read
 from domain.topics import Topic
+from domain.usual_hours import leaves_choice
 
 Taken = Literal["settled", "open", "unread"]
 """What an answer comes to: the question is settled; it was understood but leaves it open; it is no answer."""
@@ -148,7 +149,7 @@ def take_readiness(draft: Draft, text: str) -> Taken:
 
 def take_unit(draft: Draft, text: str) -> Taken:
     """Take the usual unit."""
-    unit = unit_named(plainly(text))
+    unit = unit_named(plainly(text)) or (draft.client.unit if leaves_choice(text) else None)
     if unit is None:
         return "unread"
     set_unit(draft, unit)
@@ -233,7 +234,8 @@ def take_first_day(draft: Draft, text: str) -> Taken:
     said = CHANGED_MIND.split(plainly(text))[-1]
     if take_turn(draft, text):
         return "open"
-    on = first_day_of(said, draft.today) or read(request_for(draft, f"move it to {said}")).on
+    on = first_days(draft)[0] if leaves_choice(said) else first_day_of(said, draft.today)
+    on = on or read(request_for(draft, f"move it to {said}")).on
     meant = () if on is not None or any(sign in said for sign in "?/x") else days_meant(said, draft.local)
     if meant and max(meant) < draft.today:
         draft.notice("day is past", on=max(meant).isoformat())
@@ -244,14 +246,14 @@ def take_first_day(draft: Draft, text: str) -> Taken:
     return "settled"
 
 
-def first_days(draft: Draft) -> tuple[str, ...]:
-    """Return the likeliest first days, as one types them."""
+def first_days(draft: Draft) -> tuple[date, ...]:
+    """Return the likeliest first days."""
     stored = draft.client.programme
     begin = draft.today if draft.local.time() < EVENING else draft.today + timedelta(days=1)
     days = [begin + timedelta(days=ahead) for ahead in range(3)]
     if stored is not None and isinstance(stored.programme.schedule, FixedDays):
         days = list(following_days(stored.programme.schedule, begin - timedelta(days=1), 3))
-    return tuple(day_label(draft, day) for day in days)
+    return tuple(days)
 
 
 def day_label(draft: Draft, day: date) -> str:
@@ -288,8 +290,8 @@ NO_REMINDERS = frozenset(
     | {"i don't need reminders", "i don't want reminders", "no need", "not at all", "without"}
 )
 ALL_AT_HAND = Expression(
-    r"(?=.*\b(?:gym|gyms|fitness cent(?:re|er)|leisure cent(?:re|er)|all|everything|lot|usual|stuff|yes|"
-    r"whatever)\b)"
+    r"(?=.*\b(?:gym|gyms|most|bit of|fitness cent(?:re|er)|leisure cent(?:re|er)|all|everything|lot|usual|"
+    r"stuff|yes|whatever)\b)"
     r"(?!.*\b(?:home|hotel|garage)\b|(?:is|are|should|have|has|do|does|can) .*\?)"
     r"(?:(?:yes|i|we|it|they|there|my|our|the|a|an|has|have|'ve|i've|we've|got|go|train|to|in|at|is|are|"
     r"be|should|"
@@ -298,7 +300,7 @@ ALL_AT_HAND = Expression(
     r"ordinary|gym|gyms|chain|fitness|leisure|cent(?:re|er)|membership|member of|i think|i believe|"
     r"i guess|i suppose|all|of|everything|you|"
     r"you'd|need|"
-    r"expect|whatever|lot|stuff|things|machines|weights|nothing special|just|that's needed|with|"
+    r"expect|whatever|lot|stuff|things|most|bit|machines|weights|nothing special|just|that's needed|with|"
     r"pretty much|and|"
     r"access)[ ,.?]*)+"
 )
@@ -354,7 +356,7 @@ STEPS: tuple[Step, ...] = (
     Step(
         "first day",
         take_first_day,
-        choices=first_days,
+        choices=lambda draft: tuple(day_label(draft, day) for day in first_days(draft)),
         facts=first_workout,
         is_asked=lambda draft: draft.client.programme is not None and draft.memory.clearance is None,
         setting="moved",

@@ -21,6 +21,7 @@ from domain.client.understanding import understand
 from domain.client.wants import do
 from domain.courtesies import is_courtesy, is_thanks
 from domain.expressions import Expression
+from domain.hedged_answers import without_hedges
 from domain.incoming import Edited
 from domain.joining_words import ADULT_FROM, BACK, asked_about, plainly
 from domain.memory import ClientMemory, Joining, JoiningStep, KeptWords
@@ -44,6 +45,7 @@ _AGE_TOLD = Expression(
     r"(?: ?(?:years?|yrs?)(?: old)?)?(?: actually| though| not \d{2})*"
 )
 
+_NUMBER = Expression(r"\d+")
 _NUMBERS_ALONE = Expression(r"[\d\s:.,/+-]+")
 """What is rather a slip in an answer than a set told too early: "25:99", "18 40"."""
 
@@ -121,6 +123,9 @@ def answer_joining(draft: Draft, text: str) -> bool:
     if (said in BACK or (step.no_goes_back and said == "no")) and go_back(draft, step):
         return True
     taken = step.take(draft, text)
+    if taken == "unread" and step.name not in CANNOT_GO_BACK - {"age"}:
+        bare = without_hedges(text)
+        taken = step.take(draft, bare) if bare != text else taken
     if taken == "unread" and step.name in IN_PARTS:
         parts = [part for part in PARTS_TOLD.split(text) if part.strip()]
         answers = [part for part in parts if step.take(draft.trial(), part) == "settled"]
@@ -176,7 +181,7 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
     if agreed and take_setting(draft, text):
         settle_by_setting(draft)
         return True
-    if (reading.sets or reading.open) and not _NUMBERS_ALONE.fullmatch(text):
+    if (reading.sets or reading.open) and not is_slip(draft, text, reading):
         keep(draft, text)
         if not (reading.sets and reading.names and begin_at_once(draft)):
             draft.notice("later with that")
@@ -187,6 +192,13 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
     if reading.wants and not wanted and next_step(draft) is not None:
         draft.notice("training later")
     return bool(reading.wants)
+
+
+def is_slip(draft: Draft, text: str, reading: Reading) -> bool:
+    """Return whether a number is rather an answer that was not understood than a set told too early."""
+    step = next_step(draft)
+    awaits_number = step is not None and step.name in {"age", "hour"} and not reading.names
+    return bool(_NUMBERS_ALONE.fullmatch(text)) or (awaits_number and len(_NUMBER.findall(text)) == 1)
 
 
 def begin_at_once(draft: Draft) -> bool:

@@ -54,7 +54,10 @@ _UNIT = Expression(
     r"(?:better|fine|nicer|easier)(?: for me| after all| actually)*"
 )
 _UNITS = frozenset({"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds"})
-_SYSTEMS: dict[str, Unit] = {"metric": "kg", "imperial": "lb"}
+_SYSTEMS: dict[str, Unit] = {
+    **dict.fromkeys(("metric", "european", "kilogramm", "kilogramme", "kilogrammes"), "kg"),
+    **dict.fromkeys(("imperial", "american"), "lb"),
+}
 _NOT = Expression(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = Expression(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
@@ -204,7 +207,7 @@ def take_usual_hour(draft: Draft, said: str) -> bool:
     hour = usual_hour(said)
     if hour is None:
         return False
-    at = draft.client.remind_at if hour == "any" else hour
+    at = draft.client.remind_at if isinstance(hour, str) else hour
     return set_hour(draft, at.hour, at.minute, None, chosen=True)
 
 
