@@ -28,6 +28,7 @@ from domain.memory import ClientMemory, Joining, JoiningStep, KeptWords
 from domain.outcome import SettingsKept
 from domain.parts import Notice, Question, Urgent
 from domain.reading import Reading
+from domain.usual_hours import usual_hour
 
 REMIND_AFTER = timedelta(days=1)
 """How long a question waits before the client is reminded of it, once: at an hour that suited before. The
@@ -132,7 +133,22 @@ def answer_joining(draft: Draft, text: str) -> bool:
         taken = step.take(draft, answers[0]) if len(answers) == 1 and len(parts) > 1 else taken
     if taken == "settled":
         settle(draft, step.name)
-    return taken != "unread"
+    return taken != "unread" or put_right_before(draft, step, text)
+
+
+def put_right_before(draft: Draft, step: Step, text: str) -> bool:
+    """Take `text` as another answer to a question before `step`, the latest first, where that is a setting:
+    "8 pm", once its hour was said back. Return whether it is one; the question that is open stays."""
+    settled = joining_of(draft).settled
+    if isinstance(usual_hour(text), str):
+        return False
+    for before in reversed(STEPS[: STEPS.index(step)]):
+        tried = draft.trial()
+        is_setting = before.setting is not None and before.name in settled
+        if is_setting and before.take(tried, text) == "settled" and not tried.is_empty:
+            before.take(draft, text)
+            return True
+    return False
 
 
 def settle(draft: Draft, name: JoiningStep) -> None:

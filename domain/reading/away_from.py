@@ -58,7 +58,8 @@ def absence_of(message: Message, days: Sequence[Day], sent: datetime, back: date
         return Absence(since, until)
     today = sent.date()
     since = _span_ahead(message, today)
-    if back is None and since is None and THIS_WEEK.is_in(message):
+    is_weekend = today.weekday() >= _SATURDAY and _WEEKEND.is_in(message)
+    if back is None and since is None and (is_weekend or THIS_WEEK.is_in(message)):
         return Absence(today, today + _to_monday(today))
     if since is None or (back is not None and back <= since):
         return None

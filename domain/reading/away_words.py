@@ -29,6 +29,7 @@ AWAY = Pattern(
         .|,|$)
     [im|i am|be|going|gone|ill be|will be|were|we are|we re|am] <!(take|takes|taking|
         took) {away} >({away_for})
+    wont be (here|around|about|home|in town|available) >({away_for})
     (take|takes|taking|took) (the|my|our) ..2 {on_a_trip} >({until}|from|for|next|this|on|.|,)
     (im|i am|be|going|gone|ill be|will be|were|we are|we re|am) in _ >({away_for})
     (^|<({friday})) in _ >({until}|, no gym)

@@ -54,6 +54,28 @@ def test_every_question_is_answered_by_each_of_its_buttons() -> None:
             assert "button is old" not in notices(parts)
 
 
+@pytest.mark.parametrize(
+    ("step", "said", "topic"),
+    [
+        ("equipment", "8 pm", "hour kept"),
+        ("equipment", "lunchtime", "hour kept"),
+        ("first day", "8 pm", "hour kept"),
+        ("first day", "no dumbbells", "equipment kept"),
+        ("hour", "pounds", "unit kept"),
+        ("zone", "lb", "unit kept"),
+        ("first day", "yes", None),
+        ("equipment", "blorple", None),
+    ],
+)
+def test_an_answer_to_a_question_before_puts_that_right_and_the_open_one_stays(
+    step: JoiningStep, said: str, topic: str | None
+) -> None:
+    life = joining_at(step)
+    parts = life.says(said, NOW)
+    assert asked(parts) == step
+    assert notices(parts) == ([] if topic is None else [topic])
+
+
 def test_a_button_of_the_same_question_still_answers_it_after_a_detour() -> None:
     life = joining_at("unit")
     life.says("what a nice day", NOW)

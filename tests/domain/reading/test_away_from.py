@@ -37,6 +37,7 @@ SENT = datetime.fromisoformat("2026-03-09T18:00:00")
         ("away on tuesday", 10, 11),
         ("tuesday next week I'm away", 17, 18),
         ("on leave this week", 9, 16),
+        ("I won't be here from Friday to Tuesday", 13, 17),
     ],
 )
 def test_who_is_away_from_a_day_to_come_is_here_until_then(text: str, since: int, back: int | None) -> None:
@@ -49,6 +50,7 @@ def test_who_is_away_from_a_day_to_come_is_here_until_then(text: str, since: int
     "text",
     [
         "away till Friday",
+        "out of town, back 20th",
         "away till the 20th",
         "off two weeks",
         "back on Friday",
@@ -61,6 +63,13 @@ def test_who_is_away_from_a_day_to_come_is_here_until_then(text: str, since: int
 def test_a_pause_without_such_a_day_begins_at_once(text: str) -> None:
     reading = read(Request(text=text, unit="kg", sent=SENT))
     assert (reading.wants, reading.absence) == (("pause",), None)
+
+
+@pytest.mark.parametrize("day", [14, 15])
+def test_who_says_so_on_the_weekend_itself_is_away_until_monday(day: int) -> None:
+    sent = datetime.fromisoformat(f"2026-03-{day}T09:00:00")
+    reading = read(Request(text="I'm away this weekend", unit="kg", sent=sent))
+    assert reading.absence == Absence(date(2026, 3, day), date(2026, 3, 16))
 
 
 @pytest.mark.parametrize(
