@@ -63,20 +63,19 @@ class Desk:
         return steps
 
     def _first(self) -> int:
-        """Take somebody up and do the first step in one unit, and then the rest of the turn."""
+        """Take somebody up and do the first step in one unit, and then the rest of the turn; or wake some."""
         now = self._clock()
         try:
-            begun = self._store.begin(now, LEASE_SECONDS, decider(now))
+            steps, goes_on = self._store.begin(now, LEASE_SECONDS, decider(now))
         except (Undecided, Unreadable):  # once more, under a lease that stands, so that it can be set aside
             lease = self._store.claim_person(now, LEASE_SECONDS)
             return 0 if lease is None else self._turn(lease)
-        if begun is None:
-            return 0
-        lease, goes_on = begun
-        if goes_on and self._stopping:
-            self._store.let_go(lease)
-            return 1
-        return self._turn(lease, done=1) if goes_on else 1
+        if goes_on is None:
+            return steps
+        if self._stopping:
+            self._store.let_go(goes_on)
+            return steps
+        return self._turn(goes_on, steps)
 
     def _turn(self, lease: Lease, done: int = 0) -> int:
         """Do step after step for one person, of whom so many are done; return how many there were in all."""

@@ -158,6 +158,7 @@ def fixed_day_after(schedule: FixedDays, day: date) -> date:
     return _first_fixed_day(schedule, day + DAY)
 
 
+@lru_cache(maxsize=256)
 def at_local(day: date, hour: time, zone: ZoneInfo) -> datetime:
     """Return the first moment, in UTC, at which clocks in `zone` show `hour` of `day`, or a later time.
 

@@ -6,6 +6,7 @@ Each is the same Python value on SQLite and on PostgreSQL. Nothing here knows a 
 from collections.abc import Callable
 from datetime import UTC, datetime
 from decimal import Decimal
+from functools import lru_cache
 from typing import Any, TypeVar
 
 from pydantic import TypeAdapter
@@ -13,6 +14,9 @@ from sqlalchemy import DateTime, Dialect, Numeric, String, Text
 from sqlalchemy.types import TypeDecorator, TypeEngine
 
 T = TypeVar("T")
+
+ALIKE = 64
+"""How many values of a kind are kept of which there are many alike."""
 
 
 class Moment(TypeDecorator[datetime]):
@@ -75,11 +79,15 @@ class AsJson(TypeDecorator[T]):
     impl = Text
     cache_ok = True
 
-    def __init__(self, adapter: TypeAdapter[T], *, lean: bool = False) -> None:
-        """Keep values of the adapter's type; where `lean`, without the fields that are as by default."""
+    def __init__(self, adapter: TypeAdapter[T], *, lean: bool = False, alike: bool = False) -> None:
+        """Keep values of the adapter's type; where `lean`, without the fields that are as by default.
+
+        Where those of many rows are `alike`, and frozen, the same text gives the same value.
+        """
         super().__init__()
         self.adapter = adapter
         self.lean = lean
+        self._read = lru_cache(maxsize=ALIKE)(adapter.validate_json) if alike else adapter.validate_json
 
     def process_bind_param(self, value: T | None, dialect: Dialect) -> str | None:  # noqa: ARG002 - SQLAlchemy's signature
         """Return `value` as JSON text."""
@@ -87,4 +95,4 @@ class AsJson(TypeDecorator[T]):
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> T | None:  # noqa: ARG002 - SQLAlchemy's signature
         """Return the value that the text stands for. Raises pydantic's ValidationError where it cannot be."""
-        return None if value is None else self.adapter.validate_json(value)
+        return None if value is None else self._read(value)

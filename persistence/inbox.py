@@ -139,10 +139,20 @@ def with_something_to_do(connection: Connection, now: datetime, most: int) -> li
     Whoever typed something thus never waits behind a crowd that is only to be reminded. Nobody else can take
     them up before the transaction ends.
     """
-    found = dict.fromkeys(_WROTE(connection, {"now": now, "most": most}).scalars())
+    found = dict.fromkeys(who_wrote(connection, now, most))
     if len(found) < most:  # who wrote may be due as well
-        found |= dict.fromkeys(_DUE(connection, {"now": now, "most": most}).scalars())
+        found |= dict.fromkeys(who_is_due(connection, now, most))
     return list(found)[:most]
+
+
+def who_wrote(connection: Connection, now: datetime, most: int) -> list[int]:
+    """Return up to `most` people who wrote, longest ago first; nobody else can take them up meanwhile."""
+    return list(_WROTE(connection, {"now": now, "most": most}).scalars())
+
+
+def who_is_due(connection: Connection, now: datetime, most: int) -> list[int]:
+    """Return up to `most` people who are to be woken, longest ago first; as above."""
+    return list(_DUE(connection, {"now": now, "most": most}).scalars())
 
 
 def claim_people(connection: Connection, now: datetime, lease_seconds: float, most: int) -> tuple[Lease, ...]:

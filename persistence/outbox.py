@@ -91,15 +91,19 @@ class SentMessage:
 
 
 def put(connection: Connection, says: Sequence[Say], about: About, now: datetime) -> None:
-    """Put messages into the outbox, in order."""
+    """Put messages into the outbox, in order, and have them sent."""
+    deliveries.note_waiting(connection, add(connection, says, about, now), now)
+
+
+def add(connection: Connection, says: Sequence[Say], about: About, now: datetime) -> list[tuple[int, Say]]:
+    """Put messages into the outbox, in order; return them with their numbers, to be noted as waiting."""
     if not says:
-        return
+        return []
     later = next((at for at, say in enumerate(says) if at and say.instead_of is not None), len(says))
-    _put(connection, says[:later], about, now)
-    put(connection, says[later:], about, now)
+    return [*_add(connection, says[:later], about, now), *add(connection, says[later:], about, now)]
 
 
-def _put(connection: Connection, says: Sequence[Say], about: About, now: datetime) -> None:
+def _add(connection: Connection, says: Sequence[Say], about: About, now: datetime) -> list[tuple[int, Say]]:
     """Put messages into the outbox of which none but the first can be one that changes another of them."""
     rows: list[dict[str, Any]] = [
         {
@@ -117,8 +121,7 @@ def _put(connection: Connection, says: Sequence[Say], about: About, now: datetim
     for say, row in zip(says, rows, strict=True):
         if say.instead_of is not None and row["edits"] is not None:
             _overtake(connection, say.to, row["edits"], about)
-    numbers = [_ADD(connection, row).one().number for row in rows]
-    deliveries.note_waiting(connection, list(zip(numbers, says, strict=True)), now)
+    return [(_ADD(connection, row).one().number, say) for say, row in zip(says, rows, strict=True)]
 
 
 def _first_answer(connection: Connection, say: Say) -> int | None:

@@ -41,6 +41,7 @@ from domain.outcome import (
     WordsKept,
     WorkoutKept,
 )
+from domain.parts import Say
 from domain.state import Client
 from persistence import coaching, erasure, inbox, joining, journal, outbox
 from persistence.programmes import store_sheet
@@ -57,11 +58,12 @@ def save(
     outcome: Outcome,
     lease: Mapping[str, Any],
     now: datetime,
-) -> int:
-    """Save what was decided for the person whose row this is; return the person's number.
+) -> tuple[int, list[tuple[int, Say]]]:
+    """Save what was decided for the person whose row this is.
 
-    It is another number than before where a stranger turned out to be somebody prepared by a roster. `lease`
-    holds the columns of the person's lease as they are to be.
+    Returns the person's number, which is another than before where a stranger turned out to be somebody
+    prepared by a roster; and what is said, each with its number in the outbox, still to be noted as waiting.
+    `lease` holds the columns of the person's lease as they are to be.
     """
     number: int = person.number
     about = outbox.About(heard.number, None) if heard else outbox.About(None, person.wake_at)
@@ -81,13 +83,12 @@ def save(
         else:
             _change(connection, person, change, now)
     says = [say.model_copy(update={"to": number}) if say.to == person.number else say for say in outcome.says]
-    cause = str(heard.number) if heard else uuid4().hex
+    cause = (str(heard.number) if heard else uuid4().hex) if outcome.orders else ""
     for place, order in enumerate(outcome.orders):
         key = f"{inbox.orders_of(number, cause)}:{place}"
         inbox.order(connection, order.to, order.incoming, key, now)
     _PERSON(connection, {"person": number, **kept})
-    outbox.put(connection, says, about, now)
-    return number
+    return number, outbox.add(connection, says, about, now)
 
 
 def settings(client: Client) -> dict[str, Any]:

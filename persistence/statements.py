@@ -6,7 +6,6 @@ times as long as SQLite takes to run it. What is run for every message is theref
 
 from collections import namedtuple
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
 from types import MappingProxyType
 from typing import Any
 
@@ -111,14 +110,30 @@ class _Ready:
 
     def run(self, connection: Connection, given: Mapping[str, Any]) -> Rows:
         """Run it with these parameters."""
-        with self._cursor(connection, values := self._values(given)) as cursor:
-            cursor.execute(self._sql, values)
-            return Rows(self._found(connection.dialect, cursor), cursor.rowcount)
+        return self._run(connection, self._values(given))
 
     def run_many(self, connection: Connection, rows: Sequence[Mapping[str, Any]]) -> None:
         """Run it with each of these parameters."""
-        with self._cursor(connection, values := [self._values(given) for given in rows]) as cursor:
-            cursor.executemany(self._sql, values)
+        self._run(connection, [self._values(given) for given in rows])
+
+    def _run(self, connection: Connection, values: Any) -> Rows:
+        """Run it within the connection's transaction, once, or for each of a list of parameters."""
+        if not connection.in_transaction():
+            connection.begin()
+        is_many = isinstance(values, list)
+        cursor = connection.connection.cursor()
+        try:
+            for tell in connection.dispatch.before_cursor_execute:
+                tell(connection, cursor, self._sql, values, None, is_many)
+            if is_many:
+                cursor.executemany(self._sql, values)
+                return Rows((), cursor.rowcount)
+            cursor.execute(self._sql, values)
+            return Rows(self._found(connection.dialect, cursor), cursor.rowcount)
+        except connection.dialect.loaded_dbapi.Error as error:
+            raise _told(connection, cursor, self._sql, error) from error
+        finally:
+            cursor.close()
 
     def _values(self, given: Mapping[str, Any]) -> Sequence[Any] | Mapping[str, Any]:
         """Return the parameters as the driver takes them."""
@@ -129,21 +144,6 @@ class _Ready:
             ]
         )
         return values if self._by_place else dict(zip(self._names, values, strict=True))
-
-    @contextmanager
-    def _cursor(self, connection: Connection, values: object) -> Iterator[Any]:
-        """Give the driver's cursor within the connection's transaction."""
-        if not connection.in_transaction():
-            connection.begin()
-        cursor = connection.connection.cursor()
-        try:
-            for tell in connection.dispatch.before_cursor_execute:
-                tell(connection, cursor, self._sql, values, None, isinstance(values, list))
-            yield cursor
-        except connection.dialect.loaded_dbapi.Error as error:
-            raise _told(connection, cursor, self._sql, error) from error
-        finally:
-            cursor.close()
 
     def _found(self, dialect: Dialect, cursor: Any) -> Iterable[Any]:
         if not self._columns:

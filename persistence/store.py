@@ -40,7 +40,7 @@ from persistence.chats import Chats
 from persistence.engine import first_line, open_engine, reading, writing
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
-from persistence.leases import ChatLease, Lease, fresh_token
+from persistence.leases import ChatLease, Lease
 from persistence.migrate import migrate
 from persistence.outbox import Outgoing, SentMessage
 from persistence.pace import Pace
@@ -161,17 +161,14 @@ class Store:
         """Lease one person who has something to do, as `claim_people` does; None where nobody has."""
         return next(iter(self.claim_people(now, lease_seconds, 1)), None)
 
-    def begin(self, now: datetime, lease_seconds: float, decide: Decide) -> tuple[Lease, bool] | None:
-        """Lease somebody who has something to do, and do what is next for them, in one unit.
+    def begin(self, now: datetime, lease_seconds: float, decide: Decide) -> tuple[int, Lease | None]:
+        """Do what is next for somebody who wrote; where nobody did, wake some who are due. In one unit.
 
-        Returns the lease and whether there is more to do on it; None where nobody has anything to do. Raises
-        Undecided or Unreadable, as `work`, and then nobody is leased.
+        Returns how many steps that were, and the lease of whoever has more to do. Raises Undecided or
+        Unreadable, as `work`, and then nothing was done and nobody is leased.
         """
         with writing(self._engine) as connection:
-            for person in inbox.with_something_to_do(connection, now, 1):
-                lease = Lease(person, fresh_token(), lease_seconds)
-                return lease, work.begin(connection, lease, now, decide, self._programmes)
-        return None
+            return work.begin(connection, lease_seconds, now, decide, self._programmes)
 
     def claim(self, person: int, now: datetime, lease_seconds: float) -> Lease | None:
         """Lease this very person; None while somebody else has the lease."""

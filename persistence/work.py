@@ -5,11 +5,11 @@ the wake is to say, and after an outage it may be needless by then. Messages are
 they came in, and whatever the clock says, a message in the inbox is there.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from datetime import datetime, timedelta
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, Row, bindparam, func, select, update
 
@@ -17,10 +17,10 @@ from domain.incoming import Heard
 from domain.outcome import Outcome
 from domain.parts import Part, Say
 from domain.state import State
-from persistence import inbox, outbox
+from persistence import deliveries, inbox, outbox
 from persistence.engine import is_trouble
 from persistence.faults import NoProgress, StoreFault, Undecided, Unreadable
-from persistence.leases import Lease
+from persistence.leases import Lease, fresh_token
 from persistence.programmes import Programmes
 from persistence.save import save
 from persistence.state import load
@@ -29,6 +29,10 @@ from persistence.tables import InboxRow, PersonRow
 
 Decide = Callable[[State, Heard | None], Outcome]
 """A decision on what was heard; on None: for a wake."""
+
+WOKEN_AT_ONCE = 20
+"""How many people are woken in one transaction. Whoever writes meanwhile waits for them, some hundredths of a
+second."""
 
 SET_ASIDE_WAKE = timedelta(hours=1)
 """How long a person is let be whose waking failed."""
@@ -59,15 +63,41 @@ def work(connection: Connection, lease: Lease, now: datetime, decide: Decide, pr
 
 
 def begin(
-    connection: Connection, lease: Lease, now: datetime, decide: Decide, programmes: Programmes
-) -> bool:
-    """Do what is next for somebody whom this transaction has taken up; return whether there is more to do.
+    connection: Connection, lease_seconds: float, now: datetime, decide: Decide, programmes: Programmes
+) -> tuple[int, Lease | None]:
+    """Do what is next for somebody who wrote; where nobody did, wake some who are due.
 
-    Only then does the lease stand; it needs none meanwhile. Raises as `work`.
+    Returns how many steps that were, and the lease of whoever has more to do: this transaction needs none.
+    Raises as `work`.
     """
-    with _told_as(lambda why: Unreadable(lease.person, why)):
-        person = _TAKEN_UP(connection, {"person": lease.person}).one()
-    return _step(connection, person, lease, now, decide, programmes)
+    for person in inbox.who_wrote(connection, now, 1):
+        lease = Lease(person, fresh_token(), lease_seconds)
+        goes_on = _step(connection, _taken_up(connection, person), lease, now, decide, programmes)
+        return 1, lease if goes_on else None
+    return _wake(connection, inbox.who_is_due(connection, now, WOKEN_AT_ONCE), now, decide, programmes), None
+
+
+def _wake(
+    connection: Connection, people: Sequence[int], now: datetime, decide: Decide, programmes: Programmes
+) -> int:
+    """Wake people who are due and whom this transaction has taken up; return how many there were.
+
+    Whoever has written meanwhile is left alone: that is heard first.
+    """
+    woken, said = 0, []
+    for number in people:
+        person = _taken_up(connection, number)
+        if inbox.waiting(connection, number)[0] is None:
+            said += _decided(connection, person, None, now, decide, programmes, lambda _: _ENDED).said
+            woken += 1
+    # In one go, so that all who wait for each other's chats take them in the same order.
+    deliveries.note_waiting(connection, said, now)
+    return woken
+
+
+def _taken_up(connection: Connection, number: int) -> Any:
+    with _told_as(lambda why: Unreadable(number, why)):
+        return _TAKEN_UP(connection, {"person": number}).one()
 
 
 def _step(
@@ -89,18 +119,51 @@ def _step(
         return False
     with _told_as(lambda why: Undecided(lease.person, message.number if message else None, why)):
         heard = inbox.heard(connection, message, lease.person) if message else None
-    with _told_as(lambda why: Unreadable(lease.person, why)):
+
+    def columns(outcome: Outcome) -> Mapping[str, Any]:
+        return _renewed(lease, now) if more or _is_due(outcome, now) else _ENDED
+
+    done = _decided(connection, person, heard, now, decide, programmes, columns)
+    deliveries.note_waiting(connection, done.said, now)
+    return (more or _is_due(done.outcome, now)) and done.person == lease.person
+
+
+class _Done(NamedTuple):
+    """What was decided, for whom it was saved, and what is said: with its numbers in the outbox, and still to
+    be noted as waiting."""
+
+    outcome: Outcome
+    person: int
+    said: list[tuple[int, Say]]
+
+
+def _decided(
+    connection: Connection,
+    person: Row[Any],
+    heard: Heard | None,
+    now: datetime,
+    decide: Decide,
+    programmes: Programmes,
+    lease: Callable[[Outcome], Mapping[str, Any]],
+) -> _Done:
+    """Decide on what was heard, or None: on a wake, and save what comes of it.
+
+    `lease` gives the columns of the person's lease as they are to be.
+    """
+    with _told_as(lambda why: Unreadable(person.number, why)):
         state = load(connection, person, heard, programmes)
-    with _told_as(lambda why: Undecided(lease.person, heard.number if heard else None, why)):
+    with _told_as(lambda why: Undecided(person.number, heard.number if heard else None, why)):
         outcome = decide(state, heard)
-        if heard is None and outcome.wake_at is not None and outcome.wake_at <= now:
-            raise NoProgress(lease.person)
-        goes_on = more or (outcome.wake_at is not None and outcome.wake_at <= now)
-        columns = _renewed(lease, now) if goes_on else _ENDED
-        number = save(connection, person, heard, outcome, columns, now)
+        if heard is None and _is_due(outcome, now):
+            raise NoProgress(person.number)
+        number, said = save(connection, person, heard, outcome, lease(outcome), now)
         if heard is not None:
             inbox.done(connection, heard.number, now, understood=outcome.understood)
-    return goes_on and number == lease.person
+    return _Done(outcome, number, said)
+
+
+def _is_due(outcome: Outcome, now: datetime) -> bool:
+    return outcome.wake_at is not None and outcome.wake_at <= now
 
 
 def set_aside(

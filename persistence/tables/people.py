@@ -40,12 +40,12 @@ class PersonRow(Base):
     starts: Mapped[date | None]
     remind_at: Mapped[time | None]
     body_mass: Mapped[Decimal | None]
-    equipment: Mapped[Equipment | None] = mapped_column(AsJson(TypeAdapter(Equipment)))
+    equipment: Mapped[Equipment | None] = mapped_column(AsJson(TypeAdapter(Equipment), alike=True))
     own_names: Mapped[dict[str, str]] = mapped_column(
         AsJson(TypeAdapter(dict[str, str])), server_default="{}"
     )
     client_memory: Mapped[ClientMemory | None] = mapped_column(AsJson(TypeAdapter(ClientMemory)))
-    coach_memory: Mapped[CoachMemory | None] = mapped_column(AsJson(TypeAdapter(CoachMemory)))
+    coach_memory: Mapped[CoachMemory | None] = mapped_column(AsJson(TypeAdapter(CoachMemory), alike=True))
     wake_at: Mapped[datetime | None]
     lease_token: Mapped[str | None]
     lease_until: Mapped[datetime | None]

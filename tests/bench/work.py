@@ -10,12 +10,12 @@ import sqlite3
 import statistics
 import sys
 import tempfile
-import time
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from itertools import count
 from pathlib import Path
+from time import perf_counter
 
 from sqlalchemy import Engine, text
 
@@ -74,15 +74,17 @@ def main() -> int:
                 few, many = in_turn(lambda: report(small, 12), lambda: report(store, 12))
             told(f"a report with {said.sets:,} sets against 10,000", "times", many / few, 1.2, most=True)
         (folder / "large.sqlite3").unlink()
-        with village(folder / "crowd.sqlite3", said.clients) as (engine, store):
-            a_second, grown = wakes(engine, store)
+        in_days = datetime.now(UTC).date() + timedelta(days=3)
+        with village(folder / "crowd.sqlite3", said.clients, in_days) as (engine, store):
+            a_second, sent, grown = wakes(engine, store)
             told(
-                f"of {said.clients:,} clients woken, rendered, sent by a worker",
+                f"of {said.clients:,} clients woken, their messages queued and rendered",
                 "/s",
                 a_second,
                 500,
                 most=False,
             )
+            print(f"sending them to nobody, one by one: {sent:.0f} a second")
             told("memory grown meanwhile", "MB", grown, 20, most=True)
     ratio = two_workers(said_just_now)
     if ratio is not None:
@@ -91,19 +93,22 @@ def main() -> int:
 
 
 @contextmanager
-def village(path: Path, clients: int) -> Iterator[tuple[Engine, Store]]:
-    """A database with a coach and so many clients, all settled."""
+def village(path: Path, clients: int, starts: date | None = None) -> Iterator[tuple[Engine, Store]]:
+    """A database with a coach and so many clients, all settled, who begin on that day (None: today)."""
     engine = open_engine(f"sqlite:///{path}")
     migrate(engine)
     store = Store(engine)
-    settle(engine, store, clients)
+    settle(engine, store, clients, starts)
     yield engine, store
     store.close()
 
 
-def settle(engine: Engine, store: Store, clients: int) -> None:
+def settle(engine: Engine, store: Store, clients: int, starts: date | None) -> None:
     """Bring in a client, let the bot welcome her, and make the others like her."""
-    store.load_roster(read_roster(roster("Bram", chats={"Chidi": "telegram:10"})), datetime.now(UTC))
+    people = roster("Bram", chats={"Chidi": "telegram:10"})
+    if starts is not None:
+        people["clients"] = [{**each, "starts": starts.isoformat()} for each in people["clients"]]
+    store.load_roster(read_roster(people), datetime.now(UTC))
     Desk(store, lambda: datetime.now(UTC)).clear()
     with writing(engine) as connection:
         like = connection.execute(text("SELECT * FROM people WHERE name = 'Chidi'")).mappings().one()
@@ -177,10 +182,10 @@ def report(store: Store, rounds: int = ROUNDS) -> float:
     for number in range(rounds):
         words = f"romanian deadlift {60 + number % 5} kg x 6"
         chat = f"telegram:{1000 + next(TURNS) // SETS_EACH % (REPORTING - 1)}"
-        began = time.perf_counter()
+        began = perf_counter()
         store.receive([said_just_now(chat, words)])
         desk.clear()
-        times.append(time.perf_counter() - began)
+        times.append(perf_counter() - began)
     return statistics.median(times)
 
 
@@ -198,38 +203,61 @@ def bare_commit(path: Path) -> float:
     connection.execute("CREATE TABLE rows (number INTEGER PRIMARY KEY, words TEXT)")
     times = []
     for _ in range(ROUNDS):
-        began = time.perf_counter()
+        began = perf_counter()
         connection.execute("BEGIN IMMEDIATE")
         for _row in range(ROWS):
             connection.execute("INSERT INTO rows (words) VALUES (?)", ["x" * 300])
         connection.execute("COMMIT")
-        times.append(time.perf_counter() - began)
+        times.append(perf_counter() - began)
     connection.close()
     return statistics.median(times)
 
 
-def wakes(engine: Engine, store: Store, most: int = 3_000) -> tuple[float, float]:
-    """Let a part of all clients be due; return how many are done a second, and the megabytes grown."""
-    due = datetime.now(UTC) + timedelta(days=1)
-    moment = (due - timedelta(hours=1)).replace(tzinfo=None)
-    desk = Desk(store, lambda: due)
-    taken = 0.0
-    before = 0
+def wakes(engine: Engine, store: Store, most: int = 3_000) -> tuple[float, float, float]:
+    """Let a part of all clients be due for a reminder, and nobody else.
+
+    Return how many are done a second, how many messages are then sent a second, and the megabytes grown.
+    """
+    with writing(engine) as connection:
+        wake_at = connection.execute(text("SELECT wake_at FROM people WHERE number = 1000")).scalar_one()
+        connection.execute(text("UPDATE people SET wake_at = NULL"))
+    reminded = datetime.fromisoformat(wake_at)
+    now = reminded.replace(tzinfo=UTC) + timedelta(minutes=30)
+    desk = Desk(store, lambda: now)
+    send_all(store, now)
+    waking = sending = rendering = before = 0.0
     for first, last in ((1000, 1200), (1200, 1200 + most)):  # the first ones only warm up
         with writing(engine) as connection:
             connection.execute(
                 text("UPDATE people SET wake_at = :moment WHERE number >= :first AND number < :last"),
-                {"moment": moment, "first": first, "last": last},
+                {"moment": reminded, "first": first, "last": last},
             )
-        before, began = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, time.perf_counter()
+        before, began = _peak(), perf_counter()
         desk.clear()
-        while (chat := store.claim_chat(due, 60, "telegram")) is not None:
-            while (outgoing := store.next_message(chat, due)) is not None:
-                render(outgoing)
-                store.sending(chat, outgoing.number, due)
-                store.sent(chat, outgoing.number, "words", [str(outgoing.number)], [], due)
-        taken = time.perf_counter() - began
-    return most / taken, (resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before) / 1024
+        waking = perf_counter() - began
+        messages, sending, rendering = send_all(store, now)
+        if messages != last - first:
+            raise SystemExit(f"{last - first} were due, and {messages} reminders came of it")
+    return most / (waking + rendering), most / sending, _peak() - before
+
+
+def send_all(store: Store, now: datetime) -> tuple[int, float, float]:
+    """Send all that waits to nobody; return how many reminders, and the seconds of sending and rendering."""
+    messages, rendering, began = 0, 0.0, perf_counter()
+    while (chat := store.claim_chat(now, 60, "telegram")) is not None:
+        while (outgoing := store.next_message(chat, now)) is not None:
+            began_to_render = perf_counter()
+            words = render(outgoing).text_html
+            rendering += perf_counter() - began_to_render
+            store.sending(chat, outgoing.number, now)
+            store.sent(chat, outgoing.number, words, [str(outgoing.number)], [], now)
+            messages += "Training day." in words
+    return messages, perf_counter() - began - rendering, rendering
+
+
+def _peak() -> float:
+    """Return how many megabytes this process had at most."""
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 
 if __name__ == "__main__":
