@@ -5,16 +5,15 @@ elsewhere. A coach's own exercise, which is not in the catalogue, is guessed at 
 like any other.
 """
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import cache
-from importlib.resources import files
 from types import MappingProxyType
 from typing import Any, Literal, get_args
 
 from domain.names import name_key, name_words, plural_of
+from domain.own_data import own_data
 
 Region = Literal["upper", "lower", "trunk"]
 Joint = Literal["neck", "shoulder", "elbow", "wrist", "upper back", "lower back", "hip", "knee", "ankle"]
@@ -89,7 +88,7 @@ def loads_joint(name: str, joint: Joint) -> bool:
 
 @cache
 def _data() -> dict[str, Any]:
-    return tomllib.loads(files("domain").joinpath("exercises.toml").read_text(encoding="utf-8"))
+    return own_data("exercises.toml")
 
 
 @cache

@@ -1,13 +1,12 @@
 """What words of the trade mean, for a client who asks. The terms stand in `glossary.toml`."""
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 
 from domain.expressions import Expression
 from domain.joining_words import plainly
+from domain.own_data import own_data
 
 _ASKED = Expression(
     r"(?:(?:hi|hello|hey|ok|okay|so|and|sorry|please|but|coach|btw)[,:. ]+)*"
@@ -31,9 +30,8 @@ class Term:
 @cache
 def glossary() -> Mapping[str, Term]:
     """Return all terms by each of their names, in small letters."""
-    text = files("domain").joinpath("glossary.toml").read_text(encoding="utf-8")
     terms: dict[str, Term] = {}
-    for entry in tomllib.loads(text)["term"]:
+    for entry in own_data("glossary.toml")["term"]:
         term = Term(entry["name"], entry["says"])
         for name in (entry["name"].casefold(), *entry["also"]):
             if name in terms:

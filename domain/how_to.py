@@ -1,10 +1,9 @@
 """How to write here, for a client who asks: one line each. The lines stand in `how_to.toml`."""
 
-import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 
+from domain.own_data import own_data
 from domain.reading.patterns import Pattern
 from domain.whole_messages import short_message, wholes
 
@@ -21,7 +20,7 @@ class HowTo:
 @cache
 def how_tos() -> tuple[HowTo, ...]:
     """Return all lines, in the order in which they are looked through."""
-    found = tomllib.loads(files("domain").joinpath("how_to.toml").read_text(encoding="utf-8"))
+    found = own_data("how_to.toml")
     language = found["language"]["names"]
     return tuple(
         HowTo(each["name"], wholes(each["asked"], language=language), each["says"]) for each in found["line"]

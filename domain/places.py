@@ -5,15 +5,14 @@ Towns that are zones of the tz database are known by it; others, and countries, 
 """
 
 import re
-import tomllib
 import unicodedata
 from datetime import UTC, datetime, timedelta
 from functools import cache
-from importlib.resources import files
 from zoneinfo import ZoneInfo, available_timezones
 
 from domain.clock_words import Clock
 from domain.expressions import Expression
+from domain.own_data import own_data
 
 _LEADING = Expression(r"^(?:(?:in|near|at|from|the|city of|close to|just outside|outside) )+")
 _OFFSET = Expression(
@@ -156,7 +155,7 @@ def _known(part: str) -> tuple[str, ...]:
 
 @cache
 def _data() -> dict[str, dict[str, list[str]]]:
-    return tomllib.loads(files("domain").joinpath("places.toml").read_text(encoding="utf-8"))
+    return own_data("places.toml")
 
 
 @cache

@@ -30,7 +30,8 @@ def come_new() -> Kept:
 def worked_out(maker: str, source: Hashable, make: Callable[[], Result]) -> Result:
     """Return what `make` of the module `maker` comes to, which hangs on nothing but `source` and its code.
 
-    It is of tuples, frozen sets, texts, numbers and the like: nothing that has a class of its own.
+    It is of tuples, frozen sets, texts, numbers and the like: nothing that has a class of its own. What of it
+    can be changed is not.
     """
     key = (maker, source)
     if key in _BROUGHT:

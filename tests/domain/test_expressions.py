@@ -10,6 +10,7 @@ import pytest
 import bot
 import domain
 import persistence
+from domain import expressions
 from domain.expressions import Expression
 
 
@@ -46,4 +47,19 @@ def test_every_expression_of_the_program_is_one() -> None:
     kept = [each for each in gc.get_objects() if isinstance(each, Expression) and each.pattern != "("]
     assert len(kept) > 300
     for each in kept:
-        assert each.ready.pattern == each.pattern
+        assert each.ready == re.compile(each.pattern, each.flags)  # the same codes, groups and flags
+
+
+def test_what_cannot_be_made_of_codes_is_made_as_anywhere_else(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What was kept may be damaged, or of another Python: the engine looks through it first."""
+    for codes in (
+        (b"", 0, 1, ()),
+        (b"\xff\xff\xff\x7f", 32, 1, ()),
+        (b"short", 32, 1, ()),
+        ("no", "such", "thing"),
+        None,
+    ):
+        monkeypatch.setattr(expressions, "worked_out", lambda *_, codes=codes: codes)
+        found = Expression("(a)b").match("ab")
+        assert found is not None
+        assert found[1] == "a"
