@@ -9,7 +9,7 @@ from datetime import date
 from itertools import zip_longest
 from typing import NamedTuple
 
-from domain.reading.context import Day
+from domain.reading.context import Day, Known
 from domain.reading.down_the_plan import before_their_name, down_the_plan
 from domain.reading.draft_sets import DraftSets, without_exercise
 from domain.reading.drafts import Draft
@@ -17,6 +17,8 @@ from domain.reading.fold import fold
 from domain.reading.gather import Group
 from domain.reading.join_groups import joined_groups
 from domain.reading.naming import Named
+from domain.reading.out_of_line import with_doubts
+from domain.reading.out_of_strength import is_out_of_strength
 from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 from domain.reading.request import OpenSet, Request
@@ -50,6 +52,7 @@ class Resolver:
     word_of: Callable[[Named], str]
     begins_another: Callable[[int, int], bool]
     is_of_last_time: Callable[[int, int], bool]
+    are_strange: Callable[[int], bool]
     unexplained: Unexplained | None = None
     asked_about: str | None = None
     """The only exercise that a question beside the sets names: theirs if nothing else tells whose."""
@@ -107,7 +110,7 @@ class Resolver:
         said: str | None,
     ) -> None:
         known = self.exercises.known(exercise or _UNKNOWN_EXERCISE, day)
-        for draft in fold(group.items, known):
+        for draft in with_doubts(fold(group.items, known), known):
             if (
                 draft.load in {"unknown", "body"}
                 and draft.amount is None
@@ -121,7 +124,9 @@ class Resolver:
                 draft = draft._replace(load="unknown")  # noqa: PLW2901 - the draft, without the usual load
             on = self.day_at(_place_of(draft, group))
             one = self.sets.one(draft, known, exercise, on)
-            if self.unexplained is not None and self._is_doubted(one, draft, group):
+            if isinstance(one, TrainingSet) and self._is_doubted(
+                one, known, draft.start if draft.end else group.start
+            ):
                 one = self.sets.one(draft._replace(confirm=True), known, exercise, on)
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
@@ -177,12 +182,11 @@ class Resolver:
         )
         return len(compared) == 1 and any(compared[0] == one or _is_begun(compared[0], one) for one in told)
 
-    def _is_doubted(self, one: TrainingSet | OpenSet, draft: Draft, group: Group) -> bool:
-        return (
-            self.unexplained is not None
-            and isinstance(one, TrainingSet)
-            and self.unexplained.is_doubted(one, draft.start if draft.end else group.start)
-        )
+    def _is_doubted(self, one: TrainingSet, known: Known, at: int) -> bool:
+        """Return whether something beside a set, told at the token `at`, puts it in doubt."""
+        if self.unexplained is not None and self.unexplained.is_doubted(one, at):
+            return True
+        return is_out_of_strength(one, known) and self.are_strange(at)
 
 
 _BESIDE_AN_AIM = frozenset({"target", "target more", "target fewer"})

@@ -25,6 +25,7 @@ from domain.reading.greetings import is_greeting
 from domain.reading.loads import Loads
 from domain.reading.message import Message, message_of
 from domain.reading.naming import Named, names_for
+from domain.reading.out_of_strength import strange_words
 from domain.reading.phrases import Mark, find_marks
 from domain.reading.pointers import find_pointers
 from domain.reading.quantities import Quantity, find_quantities
@@ -181,6 +182,7 @@ def _read(request: Request, message: Message) -> Reading:
         lambda n: " ".join(message.texts(n.start, n.end)),
         lambda start, end: not _ANOTHER.isdisjoint(message.texts(start, end)),
         lambda start, end: not _LAST_TIME.isdisjoint(message.texts(start, end)),
+        strange_words(message, named, groups, marks),
         unexplained(message, groups, marks),
         _only_one_of([n for n in named if any(start <= n.start < end for start, end in questions)]),
     )

@@ -1,0 +1,69 @@
+"""Sets far from the client's strength told among words that nobody understood: more often another's, a
+warm-up's or another exercise's. What is told plainly is believed, however strong.
+"""
+
+from collections.abc import Callable, Iterable
+from math import log
+
+from domain.reading.context import Known
+from domain.reading.gather import Group
+from domain.reading.message import Message
+from domain.reading.naming import Named
+from domain.reading.phrases import Mark
+from domain.reading.words import FILLERS, RESULT_VERBS, SMALL_WORDS
+from domain.sets import TrainingSet
+from domain.strength import one_rep_max
+from domain.units import to_kg
+
+_APART = 0.25
+"""How far the logarithms of two estimated maxima are apart where one set was hardly done by the client."""
+_MOST_REPS = 30
+"""With more reps than these the estimate says little."""
+_FEW = 2
+_ORDINARY = FILLERS | RESULT_VERBS | SMALL_WORDS
+
+
+def is_out_of_strength(one: TrainingSet, known: Known) -> bool:
+    """Return whether the estimated maximum of a set (Epley) is far from those it is held beside."""
+    if one.load_kind not in {"total", "each"} or not one.reps or one.load == 0:
+        return False
+    latest = known.latest
+    if (
+        latest is not None
+        and latest.load_kind == one.load_kind
+        and to_kg(one.load, one.unit) < to_kg(latest.load, latest.unit)
+    ):
+        return False
+    references = [
+        r
+        for r in (latest, known.target, known.last)
+        if r is not None and r.load_kind == one.load_kind and r.reps and r.load
+    ]
+    return bool(references) and all(abs(_maximum(one) - _maximum(r)) > _APART for r in references)
+
+
+def _maximum(one: TrainingSet) -> float:
+    return log(one_rep_max(to_kg(one.load, one.unit), min(one.reps or 0, _MOST_REPS)))
+
+
+def strange_words(
+    message: Message, named: Iterable[Named], groups: Iterable[Group], marks: Iterable[Mark]
+) -> Callable[[int], bool]:
+    """Return whether some words of the sentence of a token are neither understood nor ordinary."""
+    spans = [*named, *marks, *(item for group in groups for item in group.items)]
+
+    def are_strange(at: int) -> bool:
+        heard = {place for span in spans for place in range(span.start, span.end)}
+        sentence = message.sentence[at]
+        count = sum(
+            1
+            for place, word in enumerate(message.said)
+            if message.sentence[place] == sentence
+            and word.isalpha()
+            and not message.taken[place]
+            and place not in heard
+            and word not in _ORDINARY
+        )
+        return count >= _FEW
+
+    return are_strange
