@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from domain.reading.context import Known
-from domain.reading.drafts import Draft
+from domain.reading.drafts import Draft, Source
+from domain.reading.phrases import Mark
 from domain.reading.quantities import Quantity
 
 _RATIO, _APART = Decimal("1.7"), 3
@@ -23,11 +24,10 @@ def with_doubts(drafts: Sequence[Draft], known: Known) -> Sequence[Draft]:
     """Return the drafts, those to be confirmed whose amount is out of line with the others at their load."""
     if len(drafts) < 2:
         return drafts
-    by_load: dict[object, list[tuple[int, Decimal]]] = {}
+    by_load: dict[tuple[int | str | None, bool], list[tuple[int, Decimal]]] = {}
     for at, draft in enumerate(drafts):
         if isinstance(draft.amount, Quantity) and draft.load != "unknown":
-            load = draft.load if draft.load is None or isinstance(draft.load, str) else draft.load.start
-            by_load.setdefault((load, draft.lowering), []).append((at, draft.amount.value))
+            by_load.setdefault((_told_at(draft.load), draft.lowering), []).append((at, draft.amount.value))
     odd = {
         at
         for (load, _), amounts in by_load.items()
@@ -38,6 +38,11 @@ def with_doubts(drafts: Sequence[Draft], known: Known) -> Sequence[Draft]:
         for at in _unusual(amounts, known)
     }
     return [d._replace(confirm=True) if at in odd else d for at, d in enumerate(drafts)] if odd else drafts
+
+
+def _told_at(load: Source) -> int | str | None:
+    """Return by what sets share a load: the place where it is told, or that it is the usual one."""
+    return load.start if isinstance(load, Quantity | Mark) else load
 
 
 def _are_far_apart(amounts: Sequence[Decimal], *, falls_fast: bool) -> bool:
