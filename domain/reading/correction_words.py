@@ -53,6 +53,7 @@ SIGN = Pattern(
         sorry|.|!]* $)
     hoped:((shouldve|should have|supposed to|meant to|ought to) (be|been|have been))
     slip:((should|should have|shouldve|supposed to|meant to|ought to) (be|been|say|read|have said))
+    slip:(i? (should have|shouldve|meant to|wanted to) {written})
     slip:([i|actually] meant !(to (do|train|go|say hi|ask|text|send|tell|squat|lift|hit|use|press|start|get)))
     mean:(i mean)
     slip:{slip}
@@ -86,6 +87,7 @@ SIGN = Pattern(
         say|mention|add)) [coach|.|!]* $)
     told:(^ [oh|also|ps|and|,|it was|that was]* (to|till|until|at|went to) failure [coach|.|!]* $)
 """,
+    written="(written|typed|entered|logged|texted|said|noted|write|type|enter|log|text|say|note)",
     ends="[please|pls|sorry|coach|,|.|!]* $",
     ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",
     slip="""

@@ -92,12 +92,12 @@ _ENDS = (
     AND_WORDS
     | THEN_WORDS
     | words_of(
-        """about after again all also although as at barely because before but cause clean coach cos cuz
-        despite done each easily easy felt fifth final finally first for fourth from good great haha
-        hard i if instead just kg last lol max more new no not now ok okay on only or out pb per phew
-        please pr reps sadly second set since so solid somehow still than that the third this tho though
-        till til today too total tough unfortunately unless until when where which while who with
-        without wow x yesterday"""
+        """about after again all also although anyway anyways as at barely because before but bye cause
+        clean coach cos cuz despite done each easily easy felt fifth final finally first for fourth from
+        good great haha hard i if innit instead just k kg last lol max more new no not now ok okay on
+        only or out pb per phew please pr reps sadly second set since so solid somehow still than that
+        the third this tho though til till today too total tough unfortunately unless until when where
+        which while who with without wow x yesterday"""
     )
 )
 

@@ -13,6 +13,7 @@ from decimal import Decimal
 from functools import lru_cache
 from itertools import accumulate
 
+from domain.reading.adverbs import without_adverbs
 from domain.reading.left_out import (
     without_ending,
     without_hesitations,
@@ -158,7 +159,7 @@ def _parsed(text: str) -> Message:
     plain = text.isascii()
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
-    tokens = with_words_put_right(without_hesitations(without_points_of_days(tokens)))
+    tokens = with_words_put_right(without_adverbs(without_hesitations(without_points_of_days(tokens))))
     tokens = without_ending(without_opening(without_order(with_number_words(with_ways_as_one(tokens)))))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 

@@ -67,7 +67,7 @@ _HE_OR_SHE = Pattern(
     does=_DOES,
 )
 _HIM_OR_HER = Pattern(
-    "<!(told|tell|with|to|for|beat|by) (him|her|them|he|she) [:|-|with|got]* >(# [{unit}] (x|for|*) #)",
+    "<!(told|tell|with|to|for|beat|by|of) (him|her|them|he|she) [:|-|with|got]* >(# [{unit}] (x|for|*) #)",
     unit=words_of("kg lb"),
 )
 _WHOEVER = Pattern(

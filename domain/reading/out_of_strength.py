@@ -10,7 +10,7 @@ from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
-from domain.reading.words import FILLERS, RESULT_VERBS, SMALL_WORDS
+from domain.reading.words import FILLERS, INTERJECTIONS, RESULT_VERBS, SMALL_WORDS, TRAINING
 from domain.sets import TrainingSet
 from domain.strength import one_rep_max
 from domain.units import to_kg
@@ -20,7 +20,7 @@ _APART = 0.25
 _MOST_REPS = 30
 """With more reps than these the estimate says little."""
 _FEW = 2
-_ORDINARY = FILLERS | RESULT_VERBS | SMALL_WORDS
+_ORDINARY = FILLERS | INTERJECTIONS | RESULT_VERBS | SMALL_WORDS | TRAINING
 
 
 def is_out_of_strength(one: TrainingSet, known: Known) -> bool:

@@ -28,9 +28,10 @@ _BODY = Pattern("""
     just me !(and|at|in|with|who|i)
     just me and (the|a|my) (step|box|floor|mat|wall|chair|ground|stairs|stair)
     [just|only] (with|using) (my|me) body !(weight)
-    no [added|extra|additional] (weight|weights)|no (kilo|kilos) >(#)
-    without [any|added|extra|additional]* (weight|weights)
-    unweighted|weightless|zero added|no load|with nothing [on|added|extra]
+    no (added|extra|additional|external) (weight|weights|load)|no (weight|weights)|no (kilo|kilos) >(#)
+    without [any|added|extra|additional|external]* (weight|weights|load)
+    (without anything|with nothing) [on|added|extra|at all]*
+    unweighted|weightless|zero added|no load
     (no|without) [the|a|my|any|extra]* (belt|plate|plates|vest|backpack|rucksack|chain|chains)
     without [it|that] >(,|;|.|#|'\n')|without it? $
     unassisted|no (help|assistance|assist)|without any? (help|assistance|assist|band)

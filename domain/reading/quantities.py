@@ -152,7 +152,7 @@ def _quantity(message: Message, at: int) -> Quantity:
             end += 1
     elif (end_of_reps := _after_reps(message, end)) is not None:
         role, lowering, end = "reps", message.text(end_of_reps - 1) in NEGATIVE_WORDS, end_of_reps
-    elif after == "of" and message.text(end + 1) in {"them", "those", "these", "em"}:
+    elif after == "of" and message.text(end + 1) in {"them", "those", "these"}:
         role, end = ("sets" if message.text(end + 2) == ":" else "reps"), end + 2
     elif after == "plate" and (value > _MOST_PLATES or (value > 1 and message.text(at - 1) in _ONE)):
         role, end = "load", end + 1

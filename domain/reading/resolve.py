@@ -124,9 +124,7 @@ class Resolver:
                 draft = draft._replace(load="unknown")  # noqa: PLW2901 - the draft, without the usual load
             on = self.day_at(_place_of(draft, group))
             one = self.sets.one(draft, known, exercise, on)
-            if isinstance(one, TrainingSet) and self._is_doubted(
-                one, known, draft.start if draft.end else group.start
-            ):
+            if isinstance(one, TrainingSet) and self._is_doubted(one, known, draft, group):
                 one = self.sets.one(draft._replace(confirm=True), known, exercise, on)
             if exercise is None:
                 one = without_exercise(one, self.word_of(ambiguous) if ambiguous is not None else said)
@@ -182,11 +180,12 @@ class Resolver:
         )
         return len(compared) == 1 and any(compared[0] == one or _is_begun(compared[0], one) for one in told)
 
-    def _is_doubted(self, one: TrainingSet, known: Known, at: int) -> bool:
-        """Return whether something beside a set, told at the token `at`, puts it in doubt."""
+    def _is_doubted(self, one: TrainingSet, known: Known, draft: Draft, group: Group) -> bool:
+        """Return whether something beside a set puts it in doubt."""
+        at = draft.start if draft.end else group.start
         if self.unexplained is not None and self.unexplained.is_doubted(one, at):
             return True
-        return is_out_of_strength(one, known) and self.are_strange(at)
+        return isinstance(draft.load, Quantity) and is_out_of_strength(one, known) and self.are_strange(at)
 
 
 _BESIDE_AN_AIM = frozenset({"target", "target more", "target fewer"})

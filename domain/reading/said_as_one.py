@@ -26,6 +26,7 @@ _ONE_WORD = {
     **dict.fromkeys(("tonights", "tonites"), "todays"),
     "cannot": "cant",
     "aint": "not",
+    "em": "them",
     "&": "and",
 }
 _HAVE_DONE = [[have, done] for have in ("have", "ive") for done in ("done", "do")]

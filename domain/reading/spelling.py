@@ -11,38 +11,9 @@ from rapidfuzz.distance import OSA
 
 from domain.reading.english import is_english
 from domain.reading.spelling_words import KEY_WORDS, NO_SLIPS, SAFETY_WORDS
+from domain.reading.texted_words import TEXTED
 from domain.reading.tokens import Token
 
-_ALIASES = {
-    "bakc": "back",
-    **dict.fromkeys(("wkout", "wkt", "wrkout", "wrkt", "workt"), "workout"),
-    "mv": "move",
-    "kne": "knee",
-    "knie": "knee",
-    "hart": "heart",
-    "hert": "hurt",
-    "sholder": "shoulder",
-    "sholders": "shoulders",
-    "brest": "chest",
-    **dict.fromkeys(("tmrw", "tmr", "tmw", "tmrrw", "tomo", "tomoz", "tommorrow", "tommorow"), "tomorrow"),
-    "tofailure": "failure",
-    **dict.fromkeys(("wuts", "wats", "wots", "whts"), "whats"),
-    **dict.fromkeys(("wut", "wat", "wot", "wht", "waht"), "what"),
-    "skiped": "skipped",
-    "skipp": "skip",
-    **dict.fromkeys(("cnat", "catn", "cantt"), "cant"),
-    "whatd": "what did",
-    "howd": "how did",
-    **dict.fromkeys(("teh", "hte"), "the"),
-    **dict.fromkeys(("tht", "taht", "thta"), "that"),
-    **dict.fromkeys(("adn", "nad"), "and"),
-    "ded": "dead",
-    **{f"{verb}in": f"{verb}ing" for verb in ("do", "go", "feel", "com", "mak", "gett", "look", "try")},
-    "dizzi": "dizzy",
-    "serie": "set",
-    **dict.fromkeys(("outta", "outa", "outof"), "out of"),
-}
-"""Slips that the rule below does not take; some are two words written as one."""
 _LONGEST = 14
 _REPEATED = re.compile(r"([a-z])\1{2,}")
 _ALL = SAFETY_WORDS | KEY_WORDS
@@ -94,7 +65,7 @@ def mended(word: str) -> str:
     """Return the word that `word` is a slip of where much hangs on that, otherwise `word` itself."""
     if word in _ALL or word in NO_SLIPS:
         return word
-    if (alias := _ALIASES.get(word)) is not None:
+    if (alias := TEXTED.get(word)) is not None:
         return alias
     if _REPEATED.search(word):
         for kept in (r"\1", r"\1\1"):

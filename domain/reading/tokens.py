@@ -73,7 +73,15 @@ _AFTER_TWO = {
     **dict.fromkeys(("morrow", "moro", "morro", "morow", "mrw"), "tomorrow"),
 }
 """What "2day", "2nite" and "2moro" stand for, by what follows the two."""
-_WITH_A_DIGIT = {("b", "4"): "before", ("gr", "8"): "great", ("m", "8"): "mate"}
+_WITH_A_DIGIT = {
+    ("b", "4"): "before",
+    ("gr", "8"): "great",
+    ("m", "8"): "mate",
+    ("sum", "1"): "someone",
+    ("some", "1"): "someone",
+    ("any", "1"): "anyone",
+    ("every", "1"): "everyone",
+}
 """Words that end in a digit, and are no load: "b4"."""
 _LOAD_ENDINGS = frozenset({"25", "50", "75", "00", "5", "0", "125", "375", "625", "875"})
 _BEFORE_TIMES = frozenset(
