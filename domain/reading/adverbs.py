@@ -14,7 +14,7 @@ _BEFORE_A_VERB = words_of(
     "really just also finally somehow kinda sorta totally definitely eventually actually"
 )
 """What is left out only between who does something and the verb."""
-_WHO = words_of("i we it that this he she they bench squat")
+_WHO = words_of("i we it that this he she they what how why which who where when could can did")
 _VERBS = words_of(
     """am are can cant could couldnt did do does feel feels felt forgot get gets got had has have hit hurt
     hurts is made managed missed move moved need pulled pushed skip skipped skipping tweaked

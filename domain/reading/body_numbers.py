@@ -79,6 +79,8 @@ _BODY_WEIGHT = (
                 weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today)
                 (bodyweight|body weight) (is|was|of|at|now)
                 bw (is|was|:|=|now|today)
+                (stepped|stood|hopped|jumped|got) on the scale [this (morning|evening)|today] [,|:|-|and]*
+                (stepped|stood|hopped|jumped|got) on the scales [this (morning|evening)|today] [,|:|-|and]*
                 im at|i am at|im down to|im up to
             """,
             about="[about|another|almost|nearly]",

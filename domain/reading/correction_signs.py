@@ -200,7 +200,8 @@ def _is_put_right(message: Message, sign: Found, request: Request, named: Sequen
     if message.value(at) is not None:
         recorded = {one.exercise for one in request.done}
         told = [n for n in named if not n.weak]
-        is_new = _has_another(message, at) or REPS_UNKNOWN.is_in(message)
+        values = {value for one in request.done for value in (one.load, Decimal(one.amount))}
+        is_new = _has_another(message, at) or REPS_UNKNOWN.is_in(message) or message.value(at) not in values
         if told and not any(recorded.intersection(n.names) for n in told) and is_new:
             # "It was 10 kg for the bridges, 14 of them" tells a new set of them.
             return False

@@ -73,6 +73,7 @@ ILL = Pattern(
 NOT_ILL = Pattern(
     """
     (not|no longer) (sick|ill)
+    {kin} [_] (was|were|is|are|got|has been|have been) ..1 (sick|ill|unwell|poorly)
     was ..2 (sick|ill|unwell|poorly|under the weather) (last|on|yesterday|over|at the weekend)
     (that|it|this|pump|set|workout|session) (was|is) [so|really|just|absolutely|pretty|properly]* (sick|ill)
     (flu|cold|covid|bug|fever) [is|has|was] (gone !(round|around|through)|over|passed|behind)
@@ -83,7 +84,8 @@ NOT_ILL = Pattern(
     cold (in|out|outside|here)|with a cold '?'
     (sick|ill) (at|just|from) (the (thought|sight)|thinking|watching)
     sick (pump|session|workout|set|gains|pr|track|tune|beat)
-    """
+    """,
+    kin=PERSON_WORDS | words_of("dog cat"),
 )
 """Ill no longer, or not at all: "sick of burpees"."""
 

@@ -19,7 +19,7 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
         ),
         (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
         (_ASKED_WITH, (("brother",), ("bro",), ("friend",), ("my", "friend"), ("man",), ("sir",), ("boss",))),
-        (_ASKED_WITH, (("pls",), ("plz",), ("please",))),
+        (_ASKED_WITH, (("please",), ("actually",), ("finally",), ("really",), ("seriously",))),
         (_ASKED_WITH | {","}, (("well",), ("oh",), ("hmm",))),
         (_ASKED_WITH, (("and",), ("also",))),
         (frozenset({","}), (("right",), ("okay",))),

@@ -82,6 +82,8 @@ def _without_cries(message: Message, quantities: Sequence[Quantity]) -> Iterator
 
 
 def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -> bool:
+    if _is_what_it_comes_to(message, reps, again):
+        return True
     if reps.value == again.value and any(
         found.end == again.start for found in _FIRST_TIME.find(message, reps.end, again.start)
     ):
@@ -106,6 +108,22 @@ def _is_cry(message: Message, load: Quantity, reps: Quantity, again: Quantity) -
     )
 
 
+def _is_what_it_comes_to(message: Message, reps: Quantity, again: Quantity) -> bool:
+    """Return whether a clause of its own only tells the reps just told once more: "8 and a half, so 8"."""
+    if int(reps.value) != again.value or again.role not in {None, "reps"}:
+        return False
+    if not _ANOTHER.isdisjoint(message.texts(reps.end, again.start)):
+        return False
+    return message.text(again.end) in _ENDS and any(
+        found.end == again.start for found in _COMES_TO.find(message, reps.end, again.start)
+    )
+
+
+_COMES_TO = Pattern(
+    "(,|.|!|-|'('|but) [so|but|and]* (it|that|i) [was|is|s|only|really|say|call it|count]*\n"
+    "so [that is|thats|its|it is|that makes|it was|call it|say|just|only]*"
+)
+"""What leads to reps that were told before."""
 _YES = words_of("yes yeah yep yup")
 _CONFIRMS = _YES | words_of(", . ! ? definitely it was is i think guess believe hmm")
 _ENDS = frozenset({"", ",", ".", "!", "\n", "reps"})

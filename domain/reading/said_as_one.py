@@ -39,7 +39,7 @@ _SEEN_IN = (
     | _ONE_WORD.keys()
     | _POINT
     | _WAY
-    | {_NOT, ";", "\n", "have", "ive", "after", "into", "set"}
+    | {_NOT, ";", "\n", "pain", "have", "ive", "after", "into", "set"}
     | _HELP
 )
 
@@ -61,6 +61,8 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
             kept[-1] = before._replace(text=said, end=token.end)
         elif token.kind == NUMBER and _is_what_was_done(kept):
             kept[-2:] = [kept[-2]._replace(text="did", end=before.end), token]
+        elif before.text == "pain" and text == "free":
+            kept[-1] = before._replace(text="painless", end=token.end)
         elif before.text == "each" and text in _WAY:
             kept.append(token._replace(text="side"))
         elif (whole := _with_its_half(kept, token)) is not None:

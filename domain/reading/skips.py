@@ -201,6 +201,9 @@ def _named_before(
         return []
     if any(n.start == end or (n.start == end + 1 and message.text(end) not in _PARTED) for n in named):
         return []
+    if not _PART_OF_A_SET.isdisjoint(message.texts(max(0, before[-1].start - _NEAR), before[-1].start)):
+        # "The weight on the row I forgot" leaves out no rows.
+        return []
     listed = [before.pop()]
     while before:
         between = message.texts(before[-1].end, listed[-1].start)
@@ -208,6 +211,10 @@ def _named_before(
             break
         listed.append(before.pop())
     return listed
+
+
+_PART_OF_A_SET = words_of("weight weights load loads reps number numbers kilos pounds settings setting")
+_NEAR = 3
 
 
 def _is_of_the_body(message: Message, name: Named) -> bool:

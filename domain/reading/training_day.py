@@ -253,22 +253,37 @@ _GOES_ON = Pattern(":|so [i|we]* [only|just|did|managed|got|had]* _|only|just")
 
 
 def _opens_the_tale(message: Message, day: Day, has_set: Callable[[int, int], bool]) -> bool:
-    """Return whether a sentence begins with the day, tells where one trained, and goes on to a set.
+    """Return whether a sentence or clause begins with the day, tells where or how one trained, and goes on to
+    a set.
 
-    "Tuesday at the place by the depot, all in pounds there: bench 155x6".
+    "Tuesday at the place by the depot, all in pounds there: bench 155x6", "yesterday on 4 hours of sleep".
     """
     start, end = message.sentence_span(day.start)
-    if any(message.text(at) not in _BEFORE_THE_DAY for at in range(start, day.start)):
+    clause, _ = message.clause_span(day.start)
+    if not any(
+        all(message.text(at) in _BEFORE_THE_DAY for at in range(begins, day.start))
+        for begins in (start, clause)
+    ):
         return False
     sets_at = next((at for at in range(day.end, end) if has_set(at, at + 1)), None)
     if sets_at is None:
         return False
+    if _CIRCUMSTANCE.at(message, day.end) is not None:
+        return True
     words = set(message.texts(day.end, sets_at))
     if words & _NO_TRAINING or SOMEBODY_ELSE.is_in(message, day.end, sets_at):
         return False
     return bool(words & _PLACES) or _GOES_ON.is_in(message, day.end, sets_at)
 
 
+_CIRCUMSTANCE = Pattern(
+    """
+    [,|and]* (on|after|with) [only|just|about|barely|like|maybe|all of]* {little} ..2 sleep
+    [,|and]* (on|with) (an empty stomach|a hangover)|[,] (fasted|hungover|sleep deprived)
+    """,
+    little="(#|no|little|zero|bad|poor|a|hardly any|not much)",
+)
+"""How a client was when training."""
 _BEFORE_THE_DAY = words_of("on so ok and hi hey hello , - back i")
 
 

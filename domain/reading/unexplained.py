@@ -14,6 +14,7 @@ from domain.reading.gather import Group
 from domain.reading.message import Message
 from domain.reading.patterns import Pattern
 from domain.reading.phrases import Mark
+from domain.reading.words import PERSON_WORDS, words_of
 from domain.sets import TrainingSet
 
 _NEAR_REPS, _NEAR_SECONDS = 3, 10
@@ -35,8 +36,11 @@ _EXPLAINED = Pattern(
     {weekday} >(# (or bust|next))
     (called|call|dial|dialled|ring|rang|phoned) >(#)
     (seat|back|pad|pin|hole|notch) ..2 >(#)
+    {another} [_] [also|only|always|still]* {counted} [me|it|that|they|was|were|at|only|about|just]* >(#)
     (coach|you|sheet|plan|target|programme|program|app|goal) {set_down} [me|to|do|for|at|about|at least]* >(#)
     """,
+    another=PERSON_WORDS | words_of("he she they"),
+    counted="says|said|say|counted|counts|reckons|reckoned|thinks|thought|claims|claimed|swears|swore|saw",
     set_down="said|says|say|wrote|writes|wanted|wants|asked|gave|told|had|was|is|expected|planned|thought",
     may_be="""
         could !(be #)|couldve|coulda|would|wouldve|woulda|should|shouldve|shoulda|id|wish|hope|hoping|want
