@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from domain.reading.context import MOST_REPS
 from domain.reading.counted import ends_here, has_moved_to, has_stopped_at, is_counted, is_led
 from domain.reading.element import Element
+from domain.reading.lists_of_reps import goes_on_a_list
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
@@ -290,6 +291,8 @@ def _is_told(
     if first.role == "seconds":
         return is_of_a_hold(message, element.start, things) or alone(message, element, blank)
     before = kept[-1] if kept else None
+    if goes_on_a_list(message, before, element):
+        return True
     if isinstance(before, Element) and element.joints[0] in {",", "/", "and", "then", "-", "x"}:
         if (
             len(quantities) == 1

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from domain.reading.anchors import PROVIDERS
 from domain.reading.counted import BEGINS_ANEW
 from domain.reading.element import Element, Item
+from domain.reading.lists_of_reps import goes_on_a_list
 from domain.reading.message import Message
 from domain.reading.naming import Named
 from domain.reading.phrases import Mark
@@ -70,6 +71,8 @@ def without_others(
     left_out: set[int] = set()
     for before, thing, after in zip([None, *things], things, [*things[1:], None], strict=False):
         if not isinstance(thing, Element) or not _is_lone(message, thing, before):
+            continue
+        if goes_on_a_list(message, before, thing):
             continue
         first, last = message.clause_span(thing.start)
         first = max(first, before.end if before is not None else 0)

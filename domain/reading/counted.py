@@ -13,6 +13,7 @@ from domain.reading.words import (
     AT_WORDS,
     FILLERS,
     FOR_WORDS,
+    INTERJECTIONS,
     LOAD_NOUNS,
     PERSON_WORDS,
     REP_ADJECTIVES,
@@ -29,12 +30,13 @@ _JOINING = words_of(
 )
 """Words that go on after a number and are no thing that is counted."""
 _NEVER_COUNTED = words_of(
-    """again all also always barely best both cant cheers cool couldnt dead didnt done dont down
-    each easily easy ended enough ever exhausted felt final finally finished first flew fourth fresh
-    good great happy hard he here honestly how i im is ish it its last left less max me meh flat moved my
-    never new next now ok okay once one only our pb pleased pr proper really right same second set she
-    smooth solid somehow still struggled sweaty that the their then there these they third this those
-    tired today too total tough unfortunately was we well went were wow yesterday you your"""
+    """again all also always anyway anyways barely best both bye cant cheers cool couldnt dead didnt done
+    dont down each easily easy ended enough ever exhausted felt final finally finished first flat flew
+    fourth fresh good great happy hard he here honestly how i im innit is ish it its k last left less
+    max me meh moved my never new next now ok okay once one only our pb pleased pr proper really right
+    same second set she smooth solid somehow still struggled sweaty that the their then there these they
+    third this those tired today too total tough unfortunately was we well went were wow yesterday you
+    your"""
 )
 _NO_THING = (
     _JOINING
@@ -43,6 +45,7 @@ _NO_THING = (
     | AT_WORDS
     | FILLERS
     | FOR_WORDS
+    | INTERJECTIONS
     | LOAD_NOUNS
     | REP_ADJECTIVES
     | RESULT_VERBS
@@ -64,7 +67,7 @@ def is_counted(message: Message, at: int) -> bool:
         and not (token.text in PERSON_WORDS and _is_one(token.text) and message.value(at - 1) != 1)
         and not token.text.endswith(("ly", "ing"))
         and not message.taken[at]
-        and not (message.text(at - 2) in _LEADS_TO_REPS and _is_singular(token.text))
+        and not (message.text(at - 2) in _LEADS_TO_REPS and is_singular(token.text))
     )
 
 
@@ -72,11 +75,11 @@ _LEADS_TO_REPS = words_of("x * for")
 _COUNTED_IN_THE_SINGULAR = words_of(
     """people men women children feet teeth mice sheep fish percent km cm mm ml bpm mph kph quid euro dollar
     buck pound year month week day hour minute mile metre meter litre liter gram degree thousand million
-    hundred grand"""
+    hundred grand pack"""
 )
 
 
-def _is_singular(word: str) -> bool:
+def is_singular(word: str) -> bool:
     """Return whether a word is English, and one of a thing at most, so that no eight of it are counted."""
     return not word.endswith("s") and word not in _COUNTED_IN_THE_SINGULAR and is_english(word)
 

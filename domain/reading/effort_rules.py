@@ -96,7 +96,7 @@ _FAILURE = Pattern(
     failed [the|after|at the end|there|hard|miserably|at|on the (next|last|following) [one|rep]]
     nothing was? left [in the tank|in me|over]
     (nothing|none|no) more [left] in (me|the tank)
-    nothing in the tank|empty tank|tank was? empty|(emptied|drained) (the|my) tank
+    nothing (more|left) to give|nothing in the tank|empty tank|tank was? empty|(emptied|drained) (the|my) tank
     {cannot} [_] ({squeeze}) out? {another} [rep|reps|one|#]
     (not|no) another rep [in me]
     (not|no) (another|#|a single) rep more

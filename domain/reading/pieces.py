@@ -152,13 +152,27 @@ def _numbers(element: Element, known: Known) -> list[tuple[Quantity, str]]:
         return []
     quantities = _counted_alike([_timed(q, known) for q in element.quantities], known)
     quantities, joints = pairs_of_dumbbells(quantities, list(element.joints), known)
-    numbers = list(zip(quantities, joints, strict=True))
+    numbers = _with_unit_of_load(list(zip(quantities, joints, strict=True)), known)
     if not known.hold:
         # Beside reps, a time tells how long they took.
         numbers = [(q, joint) for q, joint in numbers if q.role != "seconds"]
     numbers = _with_list(_with_count_ahead(numbers, known), known)
     alone = len(element.quantities) == 1
     return [(_typed(q, known, alone=alone), joint) for q, joint in numbers]
+
+
+def _with_unit_of_load(numbers: list[tuple[Quantity, str]], known: Known) -> list[tuple[Quantity, str]]:
+    """Take the unit behind a whole set for that of its load where only that is sensible: "185x5 lb"."""
+    for at in range(len(numbers) - 1):
+        (first, joint), (second, times) = numbers[at : at + 2]
+        if times != "x" or first.role is not None or first.unit is not None or second.role != "load":
+            continue
+        load = first._replace(role="load", unit=second.unit)
+        reps = second._replace(role="reps", unit=None)
+        is_load = known.load_fits(load) or (known.load_fits(load) is None and not known.reps_fit(first))
+        if is_load and not known.load_fits(second) and known.reps_fit(reps):
+            numbers[at : at + 2] = [(load, joint), (reps, times)]
+    return numbers
 
 
 def _range_of_reps(numbers: Sequence[tuple[Quantity, str]], known: Known) -> Mark | None:

@@ -9,8 +9,10 @@ from domain.reading.counted import is_counted
 from domain.reading.letter_behind import is_how_slowly, is_in_kilos
 from domain.reading.message import Message
 from domain.reading.number_labels import Role, is_label, is_labelled, label_before
+from domain.reading.over_a_minute import OF_ANOTHER_NUMBER, SECONDS_FOLLOW, over_a_minute
 from domain.reading.patterns import Pattern
 from domain.reading.words import (
+    AT_WORDS,
     KG_WORDS,
     LB_WORDS,
     MINUTE_WORDS,
@@ -53,7 +55,11 @@ def find_quantities(message: Message, marked: set[int]) -> list[Quantity]:
     for at in message.places.get("#", ()):
         if at >= beyond and not message.taken[at] and at not in marked:
             quantity = _quantity(message, at)
-            found.append(quantity)
+            # "One set with 17.5, got 7" counts a set of which all is told.
+            if not (
+                quantity.role == "sets" and quantity.value == 1 and message.text(quantity.end) in AT_WORDS
+            ):
+                found.append(quantity)
             beyond = quantity.end
     return [_as_count(message, one, found[place + 1 :]) for place, one in enumerate(found)]
 
@@ -91,6 +97,10 @@ def _quantity(message: Message, at: int) -> Quantity:
 
     after = message.text(end)
     glued = end < len(tokens) and tokens[end].glued
+    if message.text(end + 1) in _SECONDS and _describes(message, end):
+        # "32 glorious seconds"
+        end += 1
+        after, glued = message.text(end), False
     if (
         after == ":"
         and glued
@@ -128,9 +138,9 @@ def _quantity(message: Message, at: int) -> Quantity:
     ) or (after == '"' and glued and message.text(at - 1) != '"'):
         role, end = "seconds", end + 1
     elif after in MINUTE_WORDS or (
-        after == "m" and glued and _SECONDS_FOLLOW.at(message, end + 1) is not None
+        after == "m" and glued and SECONDS_FOLLOW.at(message, end + 1) is not None
     ):
-        over, end = _over_a_minute(message, end + 1)
+        over, end = over_a_minute(message, end + 1)
         value, role, minutes = value * 60 + over, "seconds", True
     elif after in REP_WORDS and (after != "r" or glued) and not is_label(message, end):
         role, end = "reps", end + 1
@@ -229,42 +239,21 @@ def _after_reps(message: Message, at: int) -> int | None:
     return None
 
 
+_SECONDS = SECOND_WORDS - {"second"}
+
+
+def _describes(message: Message, at: int) -> bool:
+    """Return whether the word at a place only tells how the seconds behind it were."""
+    word = message.text(at)
+    return word not in _NOT_WHOLE and (word in REP_ADJECTIVES or is_counted(message, at))
+
+
 _NOT_WHOLE = words_of(
     "partial partials forced assisted half cheat cheated warmup warm rest fewer less missed"
 )
 """What is said of reps that are none of those that count, or of how many there were not."""
 
 
-def _over_a_minute(message: Message, at: int) -> tuple[Decimal, int]:
-    """Return the seconds that are said after minutes, and the place after them: "1 min 5", "a minute and a
-    half".
-    """
-    if _HALF_MORE.at(message, at) is not None:
-        return Decimal(30), at + 3
-    step = at + 1 if message.text(at) == "and" else at
-    more = message.value(step)
-    if more is None or more >= 60 or message.taken[step]:
-        return Decimal(0), at
-    after = message.text(step + 1)
-    if after in SECOND_WORDS or after == "s":
-        return more, step + 2
-    return (Decimal(0), at) if after in _OF_ANOTHER_NUMBER else (more, step + 1)
-
-
-_HALF_MORE = Pattern("and a half")
-_SECONDS_FOLLOW = Pattern("# (s|sec|secs|second|seconds)")
-_OF_ANOTHER_NUMBER = frozenset(
-    {
-        *KG_WORDS,
-        *LB_WORDS,
-        *REP_WORDS,
-        *SET_WORDS,
-        *MINUTE_WORDS,
-        *REP_ADJECTIVES,
-        *["x", "*", "/", "@", "for", ":", "-", "%"],
-    }
-)
-"""What stands after a number that is no rest of a time: "1 min 10 kg"."""
 _MOST_ADJECTIVES = 3
 
 
@@ -277,7 +266,7 @@ def _is_more(message: Message, at: int) -> bool:
     return (
         value % 1 == 0
         and value <= _MOST_MORE
-        and after not in _OF_ANOTHER_NUMBER
+        and after not in OF_ANOTHER_NUMBER
         and not is_counted(message, at + 1)
     )
 
@@ -309,7 +298,7 @@ def _is_of_a_set(message: Message, at: int) -> bool:
         message.text(at - 1) == "of"
         and message.text(at - 2) in SET_WORDS
         and (message.value(at) or 0) <= _MOST_MORE
-        and message.text(at + 1) not in _OF_ANOTHER_NUMBER
+        and message.text(at + 1) not in OF_ANOTHER_NUMBER
         and message.value(at + 1) is None
     )
 

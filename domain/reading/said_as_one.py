@@ -33,12 +33,14 @@ _HAVE_DONE = [[have, done] for have in ("have", "ive") for done in ("done", "do"
 _COULD = words_of("could would should might must may to")
 _CHANGES = words_of("change turn turned make made switch convert put split")
 _HELP = words_of("assist assistance help band support")
+_GOT = words_of("got did made managed hit")
 _SEEN_IN = (
     _OF_TODAY
     | {f"{word}s" for word in _OF_TODAY}
     | _ONE_WORD.keys()
     | _POINT
     | _WAY
+    | _GOT
     | {_NOT, ";", "\n", "pain", "have", "ive", "after", "into", "set"}
     | _HELP
 )
@@ -59,6 +61,8 @@ def with_ways_as_one(tokens: list[Token]) -> list[Token]:
         elif before.text == "this" and text.removesuffix("s") in _OF_TODAY:
             said = "today" if text in _OF_TODAY else "todays"
             kept[-1] = before._replace(text=said, end=token.end)
+        elif token.kind == NUMBER and _is_what_a_load_got(kept):
+            kept[-2:] = [before._replace(text="for"), token]
         elif token.kind == NUMBER and _is_what_was_done(kept):
             kept[-2:] = [kept[-2]._replace(text="did", end=before.end), token]
         elif before.text == "pain" and text == "free":
@@ -120,6 +124,20 @@ def _is_what_was_done(tokens: list[Token]) -> bool:
     return said[-2:] in _HAVE_DONE and said[0] not in _COULD
 
 
+def _is_what_a_load_got(tokens: list[Token]) -> bool:
+    """Return whether tokens end in a load and "and got": "then 25 and got 9"."""
+    said = [token.text for token in tokens[-5:]]
+    if len(tokens) < 3 or said[-2] not in _AND or said[-1] not in _GOT:
+        return False
+    at = -4 if said[-3] in _MASS and len(said) > 3 else -3
+    return tokens[at].kind == NUMBER and (len(said) < 1 - at or said[at - 1] not in _TIED)
+
+
+_AND = words_of("and n")
+_MASS = words_of("kg kgs kilo kilos lb lbs pound pounds")
+_TIED = words_of(
+    "x for * / : , got did made and dropped down up added took less more minus plus + - by increased went"
+)
 _CRIES = frozenset({"!", "."})
 
 
