@@ -34,6 +34,7 @@ AWAY = Pattern(
     (im|i am|be|going|gone|ill be|will be|were|we are|we re|am) in _ >({away_for})
     (^|<({friday})) in _ >({until}|, no gym)
     going (dark|offline|awol|mia|off grid|off the grid) >(till|until|til|for|from|#|this|next|on)
+    {until} the? (#|_) ..1 (am i|are we) (by|with|at|in|away) ....4 >(,|.|$)
     (im|i am|we are|ill be) {away} $|in (holidays|vacation) >(.|,|!|$)
     off >({until}|for (#|a|two|the)|from|to|#|next week|(this|all) week|the whole|a {unit_off})
     {no_training} [at all|for me|possible|again|anywhere|there|where]* >({until}|before [the] {day}|

@@ -76,7 +76,8 @@ _BODY_WEIGHT = (
             of_a_set="x|for|*|@|rep|reps|/",
             weighed="""
                 weighed|weigh|weighing|weighs|weighin|weigh in|scale|scales
-                weight ((is|was) !(# [{mass}] (actually|really|sorry|in fact))|today)
+                <!(without|no|added|extra|additional|same) weight ((is|was) !(# [{mass}] (
+                    actually|really|sorry|in fact))|today)
                 (bodyweight|body weight) (is|was|of|at|now)
                 bw (is|was|:|=|now|today)
                 (stepped|stood|hopped|jumped|got) on the scale [this (morning|evening)|today] [,|:|-|and]*

@@ -61,7 +61,7 @@ SIGN = Pattern(
     was:(<!(what|how|whatever|which|know|sure) {thing} [_] {be} [{really}]* !(possible|allowed) (#|_|+|-))
     not:(# ..3 [,|'('|-] and? not [the|a|+|-] (#|_))
     not:(<!(why|if|or|whether) (not|wasnt|werent|isnt) [the|a] #)
-    change:((change|correct|fix|edit|put|switch|alter|modify|revise) ..5 {to_this})
+    change:((change|correct|fix|edit|put|switch|alter|modify|revise|bump) ..5 {to_this})
     change:((change|correct|fix|edit|update|amend|make) [the|my]* [_ [_]] set # ..3 (to|into|be|:) #)
     change:((change|correct|fix|edit) [the|my]* _ [_] (its|it is|it s|it was|was|should be|as|,|:) [a|
         only|just]* >(#))
@@ -92,6 +92,7 @@ SIGN = Pattern(
     ended="[to|till|until|at|went to]* failure|(each|per) hand|[in] (kg|lb|lbs|pounds|kilos)",
     slip="""
         correction|typo|mistyped|misread|miscounted|mis typed|(typed|wrote) [that|it] wrong
+        (entry|record|log) (is|was) [all|totally]* (wrong|incorrect|off)|(entry|record) wrong
         wrong (number|exercise|lift|movement|machine|weight|reps|load|name|one|unit|day|date)
         got (that|it) wrong
         (made|is) an? (error|mistake)|^ (edit|fix|amendment) :|counted [it|that|them|the reps]* wrong

@@ -13,7 +13,6 @@ from domain.reading.words import (
     AT_WORDS,
     FILLERS,
     FOR_WORDS,
-    INTERJECTIONS,
     LOAD_NOUNS,
     PERSON_WORDS,
     REP_ADJECTIVES,
@@ -32,11 +31,11 @@ _JOINING = words_of(
 _NEVER_COUNTED = words_of(
     """again all also always anyway anyways barely best both bye cant cheers cool couldnt dead didnt done
     dont down each easily easy ended enough ever exhausted felt final finally finished first flat flew
-    fourth fresh good great happy hard he here honestly how i im innit is ish it its k last left less
+    fourth fresh good great happy hard he here honestly how i im innit is ish it its last left less
     max me meh moved my never new next now ok okay once one only our pb pleased pr proper really right
-    same second set she smooth solid somehow still struggled sweaty that the their then there these they
-    third this those tired today too total tough unfortunately was we well went were wow yesterday you
-    your"""
+    same second set she smooth solid somehow still struggled sweaty that the their then there these
+    they third this those tired today too total tough unfortunately was we well went were wow
+    yesterday you your"""
 )
 _NO_THING = (
     _JOINING
@@ -45,7 +44,6 @@ _NO_THING = (
     | AT_WORDS
     | FILLERS
     | FOR_WORDS
-    | INTERJECTIONS
     | LOAD_NOUNS
     | REP_ADJECTIVES
     | RESULT_VERBS
@@ -75,13 +73,21 @@ _LEADS_TO_REPS = words_of("x * for")
 _COUNTED_IN_THE_SINGULAR = words_of(
     """people men women children feet teeth mice sheep fish percent km cm mm ml bpm mph kph quid euro dollar
     buck pound year month week day hour minute mile metre meter litre liter gram degree thousand million
-    hundred grand pack"""
+    hundred grand pack min sec hr am pm yr wk"""
 )
+
+
+_SHORT = 4
+"""The list of English has no shorter words."""
 
 
 def is_singular(word: str) -> bool:
     """Return whether a word is English, and one of a thing at most, so that no eight of it are counted."""
-    return not word.endswith("s") and word not in _COUNTED_IN_THE_SINGULAR and is_english(word)
+    return (
+        not word.endswith("s")
+        and word not in _COUNTED_IN_THE_SINGULAR
+        and (len(word) < _SHORT or is_english(word))
+    )
 
 
 def _is_one(person: str) -> bool:

@@ -141,7 +141,7 @@ _AND_NOT = f"""
 """What makes a load that was tried one that was not lifted."""
 _NOTHING_LIFTED = Pattern(
     """
-    {could_not} [even|really|quite|get to] ({lift}) [the|a|up|with|it at|even|at]* n:# [u:{unit}] {no_reps}
+    {could_not} [even|really|quite|get to] ({lift}) [{leading_to}]* n:# [u:{unit}] {no_reps}
     <!(x|for|#) n:# [u:{unit}] {so} {would_not} {even} {budge}
     <!(x|for|#) n:# [u:{unit}] [just]* went nowhere
     <!(x|for|#) n:# [u:{unit}] {so} {cannot} {even} (get|lift|pull|press|push|budge|move|bring) it {off_it}
@@ -157,6 +157,7 @@ _NOTHING_LIFTED = Pattern(
     tried n:# [u:{unit}] ,? but? ..3 (not|nowhere|never) ..3 (floor|rack|chest|up)
     (zero|no) reps (at|with|on) n:#
     """,
+    leading_to="the|a|up|with|it at|even|at|+|my",
     could_not="""
         couldnt|cant|didnt|wouldnt|failed to|unable to|not able to|no chance to
         didnt manage to|couldnt manage to|tried and failed to|no way to

@@ -5,6 +5,7 @@ from domain.reading.element import Element
 from domain.reading.message import Message
 
 _JOINTS = frozenset({",", "/", "and", "then", "&"})
+_A_LIST = 3
 _IN_LINE = 3
 """So near is the next of a list to the one before it."""
 
@@ -18,6 +19,9 @@ def goes_on_a_list(message: Message, before: object, element: Element) -> bool:
         return False
     last, one = before.quantities[-1], element.quantities[0]
     if one.role is not None or last.role not in {None, "reps"} or abs(last.value - one.value) > _IN_LINE:
+        return False
+    if len(before.quantities) < _A_LIST and before.joints[0] not in _JOINTS:
+        # "80x8, 5 deep at the rack": one set is no list yet.
         return False
     if not _JOINTS.issuperset(message.texts(before.end, element.start)):
         return False

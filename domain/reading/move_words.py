@@ -32,6 +32,10 @@ MOVE = Pattern(
         until|til|to|for]*
     ({workout}) [is|was|has been|got]* (moved|shifted|pushed|rescheduled|postponed) (to|until|till|for)
     ({workout}) [session|workout|training]* {becomes} ([on|for|the]* ({short_weekday}|tomorrow))
+    (^|<(.|!|,|;|'\n')) [so|the|my|todays|please]* ({workout}) [workout|session|lift]* to >({short_weekday}|
+        tomorrow)
+    (training|session|workout) [from|of|for|today|todays]* i (make|do|train) >([on|at]* ({short_weekday}|
+        tomorrow))
     (training|session|workout) (is|s|will be) [on|for]* ({short_weekday}|tomorrow) (now|instead)
     (put|putting) (it|this|that|{the_one}) off
     {keep} (it|this|that|{the_one}) (for|till|until) [the|next] ({weekday}|tomorrow)

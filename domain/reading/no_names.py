@@ -19,6 +19,10 @@ def is_no_name(message: Message, name: Named) -> bool:
         not name.names and message.texts(name.start - 2, name.start) == ["in", "a"]
     ):
         return True
+    if message.texts(name.start, name.end) == ["floor"] and not _UP_FROM.isdisjoint(
+        message.texts(name.start - 2, name.start)
+    ):
+        return True
     if message.texts(name.start - 2, name.start) == ["of", "a"] or _is_a_limb(message, name):
         return True
     if message.text(name.start - 1) in _OF_EVERY or message.text(name.end) in _OF_TRAINING:
@@ -32,6 +36,8 @@ def is_no_name(message: Message, name: Named) -> bool:
     return mine and not heads and (bool(name.names) or message.value(name.end) is None)
 
 
+_UP_FROM = words_of("off from on onto across to")
+"""Words before "the floor" where it is that of the gym: "got 160 off the floor"."""
 _COUNTS = words_of("times rep reps x")
 _GONE = words_of(
     "went gone slipped slipping gave failed failing was is died dying issues problem limited first"

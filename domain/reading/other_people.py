@@ -72,7 +72,8 @@ _HIM_OR_HER = Pattern(
 )
 _WHOEVER = Pattern(
     """
-    <!(with|by|to) (my|our|this|that|the|some|a) who:_ [just|only|even|casually]* ({lifted}) [{what}]* >(#)
+    <!(with|by|to) (my|our|this|that|the|some|a) who:_ [of _] [just|only|even|casually]* [{kind}] ({lifted}) [
+        {what}]* >(#)
     (the|that|this|some|a|one) who:_ (on|in|at|from|of) (my|our|the) ..2 ({does}) [{what}]* >(#)
     (the|that|this|some|a|one) who:_ {beside} (the|me|my) ..2 (is|was|just|s|be|keeps) ({lifted}|{lifting})
     """,
@@ -80,6 +81,7 @@ _WHOEVER = Pattern(
         """doing hitting repping banging benching squatting lifting pulling pressing curling rowing
         deadlifting using on at with warming"""
     ),
+    kind="leg|bench|chest|shoulder|overhead|hip|front|back|box|strict|push",
     beside="(in|by|at|behind|beside|opposite|near|across|over|from|next to)",
     lifted="benched|squatted|lifted|pulled|pressed|deadlifted|repped|curled|rowed|put up|maxed|maxes|benches"
     "|squats|lifts|pulls|presses|deadlifts",

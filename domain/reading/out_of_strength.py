@@ -48,22 +48,27 @@ def _maximum(one: TrainingSet) -> float:
 
 def strange_words(
     message: Message, named: Iterable[Named], groups: Iterable[Group], marks: Iterable[Mark]
-) -> Callable[[int], bool]:
-    """Return whether some words of the sentence of a token are neither understood nor ordinary."""
+) -> Callable[[int, int], bool]:
+    """Return what tells whether words that lead to a set, between two tokens of it and before, are neither
+    understood nor ordinary: "the lass in the corner does zerchers with 120 for 5"."""
     spans = [*named, *marks, *(item for group in groups for item in group.items)]
 
-    def are_strange(at: int) -> bool:
+    def are_strange(start: int, end: int) -> bool:
         heard = {place for span in spans for place in range(span.start, span.end)}
-        sentence = message.sentence[at]
-        count = sum(
-            1
-            for place, word in enumerate(message.said)
-            if message.sentence[place] == sentence
-            and word.isalpha()
-            and not message.taken[place]
-            and place not in heard
-            and word not in _ORDINARY
-        )
-        return count >= _FEW
+        first = start
+        while first > 0 and message.said[first - 1] not in _BEGINS_ANEW:
+            first -= 1
+        strange = [
+            at
+            for at in range(first, end)
+            if message.said[at].isalpha()
+            and not message.taken[at]
+            and at not in heard
+            and message.said[at] not in _ORDINARY
+        ]
+        return len(strange) >= _FEW
 
     return are_strange
+
+
+_BEGINS_ANEW = frozenset({",", ".", "!", "?", ";", ":", "-", "(", ")", "\n", "but", "and", "then", "so"})

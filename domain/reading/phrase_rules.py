@@ -12,7 +12,7 @@ from domain.reading.phrase_kinds import UNIT, Rule
 from domain.reading.words import words_of
 
 _EACH_HAND = Pattern("""
-    in? each hand|in every hand|per hand|a hand|both hands each
+    in? each hand|in (every|either) hand|per hand|a hand|both hands each
     (per|each) dumbbell|per db|per side of dumbbells
 """)
 _LOWERING = Pattern("""

@@ -27,6 +27,7 @@ HELP = Pattern(
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how {can} i {record}
     [im|i|am|not|really|quite|,]* not [quite|really|at all]* (certain|sure) how i {can} {record}
     how (i|we) [{can}|have to|need to|am to|am supposed to] {log}
+    explain [to me|me|please|pls]* how (to|i|we|you|one) [{can}]* {log}
     how (to|do i) use (this|you|the bot|it)
     how {can} (i|we|you|u|one) (change|switch|set|turn) ..3 (kg|kgs|kilo|kilos|lb|lbs|pounds|unit|units)
     (whats|what (is|are|does|do)) [the|this|that|these|those] (small|little|tiny|wee) _
@@ -103,6 +104,7 @@ HISTORY = Pattern(
     show {history}
     (show|send|give|tell|see|view|look at|pull up|list) ..2 (my|the|me|all) ..3 {log}
     list my ..2 {sessions}
+    {list_it} (what (i|ive|i have) {did_or_do}|my _ ..2 {numbers})
     {bring_up} [me] (my|the|our) [old|past|previous|last|earlier|latest|recent|all]* ..2 {log}
     ({bring_up}|show [me]|list|give me) my (old|past|previous|last|earlier|recent) ..2 >('?'|$|please|pls|
         .|from|on|for)
@@ -147,7 +149,8 @@ HISTORY = Pattern(
         current best|personal best|all time
     """,
     log="""
-        progress|history|log|logs|journal|data|gains|figures|entries|numbers|results|stats|statistics|graph|chart|curve|trend
+        progress|history|log|logs|journal|data|gains|figures|entries|numbers|results|stats|statistics|graph
+        chart|curve|trend
         record|records|lifts|pr|prs|pb|pbs|bests|past _|previous _
         last (workout|workouts|session|sessions|time|week|weeks|set|sets|month|few _)
     """,
@@ -160,7 +163,11 @@ HISTORY = Pattern(
     have_i="have i|ive|i have|i|my|am i|(has|have) my|did my|is my|are my|was my|were my",
     got_on="""
         got on|getting on|progress~|improv~|develop~|look~|come along|coming along|changed
-        going|gone|doing|done|trending|moving
+        going|gone|doing|done|trending|trended|moving|moved|changed
+    """,
+    list_it="""
+        ^ [please|hi|hello|coach|,]* list|kindly list
+        (can|could|would|will) (you|u) [please|kindly|just]* list
     """,
     sessions="sessions|workouts|sets|lifts|trainings",
     my_log="[my] (progress|history|stats)|my (numbers|log|bests|prs|pbs)",
@@ -189,6 +196,7 @@ PLAN = Pattern(
     ^ [{so}]* how (heavy|many reps|much weight) (for|on|in|are|is|do) ..4 {asked}
     ^ [{so}]* how (much|heavy) (on|for|with) [the|my]* ..3 (today|now) ['?'|please]* $
     what do (i|we) need (on|for|in) [the|my]* ..3 {asked}
+    what have (you|u) got (me|us) (doing|down for|on|lined up)
     what have (i|we) [got|on|still|to do]* >('?'|$|today|tomorrow|left|next|after)
     (which|what) [ones|one|bits|things|{exercise}] (am i|are we|i am) [still|meant to be]* (down|in|on|up) for
     (send|tell|show|give) [to] me what (i|we) [still] (must|should|shall|{have_to}) {train}

@@ -14,7 +14,10 @@ REQUEST = Pattern(
     (swap|switch|replace|rotate|add|include|put) {thing} ....5 (next (time|week)|in the future)
     ({alter}|no more) {thing} ....6 {for_good}|{for_good} [,|please|can we|lets|i want to]* {alter} {thing}
     ({alter}|want|have) ....5 (out of|from|off|to|in|into) (the|my) {sheet} {closes}
-    (tell|teach|show) me how to|(let me know|lmk) (if|what|whether|how|when|your|ur)
+    (tell|teach|show) me how to|tell me (is|are|was|does|do|will|would|should|can|if|whether)
+    what (you|u) (think|reckon|say)
+    ^ [so|and|coach|,]* (is|are|will|would|does|do|can|could) ....6 {spoil} ..1 (my|the|any) [_] {gains}
+    (let me know|lmk) (if|what|whether|how|when|your|ur)
     (any|some|need|want|give me|looking for|after|love|like) {advice}
     (need|want|looking for|like|have) (a|an|some|any) (different|other|new|easier|alternative) {exercise}
     (id|i would|i|we) [_] {like} [you] [to|a|an|us to] {another}
@@ -53,6 +56,10 @@ REQUEST = Pattern(
     what (should|would|do|can|could|shall|must) (i|you|we)
     should (i|we|it|that|the|my)
     """,
+    spoil="""
+        kill|killing|ruin|ruining|hurt|harm|affect|cost me|slow|stop|eat|wreck|mess up|mess with|boost|help
+    """,
+    gains="gains|progress|strength|recovery|muscle|muscles|results|growth|training|lifts|gainz",
     you="you|u|ya|someone|we|the coach",
     so=words_of("so and ok okay coach hi hey quick question , : boss bro"),
     do_this="""
@@ -146,7 +153,7 @@ INSTEAD = words_of(
 
 BEFORE_A_REQUEST = words_of(
     """, : - please pls hi hey hello coach and so ok okay um uh but also btw just sorry can you u now then me
-    yo quick question ps wait hmm still afraid lemme"""
+    yo quick question ps wait hmm still afraid lemme someone"""
 )
 """What may stand before a request at the beginning of its sentence."""
 

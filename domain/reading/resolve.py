@@ -52,7 +52,7 @@ class Resolver:
     word_of: Callable[[Named], str]
     begins_another: Callable[[int, int], bool]
     is_of_last_time: Callable[[int, int], bool]
-    are_strange: Callable[[int], bool]
+    are_strange: Callable[[int, int], bool]
     unexplained: Unexplained | None = None
     asked_about: str | None = None
     """The only exercise that a question beside the sets names: theirs if nothing else tells whose."""
@@ -182,10 +182,14 @@ class Resolver:
 
     def _is_doubted(self, one: TrainingSet, known: Known, draft: Draft, group: Group) -> bool:
         """Return whether something beside a set puts it in doubt."""
-        at = draft.start if draft.end else group.start
-        if self.unexplained is not None and self.unexplained.is_doubted(one, at):
+        start, end = (draft.start, draft.end) if draft.end else (group.start, group.end)
+        if self.unexplained is not None and self.unexplained.is_doubted(one, start):
             return True
-        return isinstance(draft.load, Quantity) and is_out_of_strength(one, known) and self.are_strange(at)
+        return (
+            isinstance(draft.load, Quantity)
+            and is_out_of_strength(one, known)
+            and self.are_strange(start, end)
+        )
 
 
 _BESIDE_AN_AIM = frozenset({"target", "target more", "target fewer"})

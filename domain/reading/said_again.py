@@ -26,6 +26,7 @@ def without_repeats(message: Message, quantities: list[Quantity], named: Sequenc
     """Leave out a load and reps that only say again, in other words, those right before them."""
     if len(quantities) > 2:
         quantities = list(_without_first_joy(message, quantities, named))
+    if len(quantities) > 1:
         quantities = list(_without_cries(message, quantities))
     if len(quantities) < 4 or not _may_repeat(message, quantities):
         return quantities
@@ -74,7 +75,9 @@ def _without_cries(message: Message, quantities: Sequence[Quantity]) -> Iterator
     """Leave out reps that are only said once more in words, for joy: "40x10, TEN!"."""
     before: tuple[Quantity, ...] = ()
     for q in quantities:
-        if len(before) == 2 and _is_cry(message, *before, q):
+        if (len(before) == 2 and _is_cry(message, *before, q)) or (
+            before and before[-1].role == "reps" and _is_what_it_comes_to(message, before[-1], q)
+        ):
             message.take(q.start, q.end, "said again")
             continue
         before = (*before[-1:], q)
@@ -121,6 +124,7 @@ def _is_what_it_comes_to(message: Message, reps: Quantity, again: Quantity) -> b
 
 _COMES_TO = Pattern(
     "(,|.|!|-|'('|but) [so|but|and]* (it|that|i) [was|is|s|only|really|say|call it|count]*\n"
+    "(,|.|!|-|rep|reps) only\n"
     "so [that is|thats|its|it is|that makes|it was|call it|say|just|only]*"
 )
 """What leads to reps that were told before."""

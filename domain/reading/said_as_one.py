@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from domain.reading.number_words import UNITS
 from domain.reading.tokens import NUMBER, SIGN, WORD, Token
-from domain.reading.words import words_of
+from domain.reading.words import ORDINALS, words_of
 
 _NOT = "not"
 _WITH_NOT = {
@@ -41,6 +41,7 @@ _SEEN_IN = (
     | _POINT
     | _WAY
     | _GOT
+    | {"r", "l", "1", ">", "rep", "strength", "power", "force", "fist", "paw", "mitt"}
     | {_NOT, ";", "\n", "pain", "have", "ive", "after", "into", "set"}
     | _HELP
 )
@@ -93,9 +94,36 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
     said = [token.text for token in tokens]
     headed = not _HEADS.isdisjoint(said)
     with_commas = "," in said
+    beyond = 0
     for at, token in enumerate(tokens):
-        if token.text in _PLACES and said[at - 1 : at] == ["set"] and said[at + 1 : at + 2] in _TELLS:
+        if at < beyond:
+            continue
+        if (end := _end_of_weakness(said, at)) is not None:
+            beyond = end
+            yield token._replace(text="weak", end=tokens[end - 1].end)
+        elif token.text in _PLACES and said[at - 1 : at] == ["set"] and said[at + 1 : at + 2] in _TELLS:
             value = UNITS[token.text]
+            yield token._replace(kind=NUMBER, text=str(value), value=Decimal(value), spoken=True)
+        elif token.text in _SIDES and said[at + 1 : at + 2] in _LIMBS:
+            yield token._replace(text=_SIDES[token.text])
+        elif token.text in _FISTS and said[at - 1 : at] in _EVERY:
+            yield token._replace(text="hand")
+        elif (
+            token.text == "1"
+            and at > 0
+            and said[at - 1] in _BEFORE_ONE
+            and said[at + 1 : at + 2] not in _TIES
+        ):
+            # "The last 1 to failure"
+            yield token._replace(kind=WORD, text="one", value=None)
+        elif token.text == "-" and said[at + 1 : at + 2] == [">"] and _leads_to_a_word(tokens, at):
+            # "Today's workout -> Saturday"
+            yield token._replace(kind=WORD, text="to")
+        elif token.text == ">" and said[at - 1 : at] == ["-"] and _leads_to_a_word(tokens, at - 1):
+            continue
+        elif token.text in ORDINALS and said[at + 1 : at + 2] == ["rep"] and _is_reached(said, at):
+            # "Squeezed out a tenth rep"
+            value = ORDINALS[token.text]
             yield token._replace(kind=NUMBER, text=str(value), value=Decimal(value), spoken=True)
         elif said[at - 1 : at + 1] == ["after", "that"] and _is_then(tokens, at - 1):
             continue
@@ -113,6 +141,40 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
             yield token._replace(kind=SIGN, text=",") if goes_on else token
 
 
+_STRENGTH = words_of("strength power force")
+_NONE_OF = words_of("no without zero lost losing")
+
+
+def _end_of_weakness(said: list[str], at: int) -> int | None:
+    """Return where "no strength", or "without any force", ends that begins at a token; None where none does.
+
+    "No strength left for dips" leaves out the dips.
+    """
+    end = at + 1 + (said[at + 1 : at + 2] in _ANY_OF)
+    is_it = said[at] in _NONE_OF and end < len(said) and said[end] in _STRENGTH
+    return end + 1 if is_it and said[end + 1 : end + 2] not in _FOR_SOMETHING else None
+
+
+_ANY_OF = [[word] for word in ("any", "all", "the", "my", "much", "real")]
+_FOR_SOMETHING = [["left"], ["for"], ["to"]]
+_SIDES = {"r": "right", "l": "left"}
+_LIMBS = [[limb] for limb in ("arm", "leg", "side", "hand", "foot", "arms", "legs")]
+_FISTS = words_of("fist paw mitt")
+_EVERY = [["each"], ["every"], ["either"], ["per"]]
+_BEFORE_ONE = words_of("last this that next other which")
+_TIES = [[tie] for tie in ("x", "for", "kg", "lb", "rep", "reps", ".", "/", "*", "@")]
+
+
+def _leads_to_a_word(tokens: list[Token], at: int) -> bool:
+    return 0 < at < len(tokens) - 2 and WORD in {tokens[at + 2].kind} and tokens[at - 1].kind == WORD
+
+
+def _is_reached(said: list[str], at: int) -> bool:
+    """Return whether "a tenth rep" was done: behind "got a", "squeezed out a"."""
+    return said[at - 1 : at] in (["a"], ["an"], ["the"]) and not _REACHED.isdisjoint(said[max(0, at - 3) : at - 1])
+
+
+_REACHED = words_of("got out managed hit did made reached had")
 _PLACES = words_of("one two three four")
 _TELLS = [[word] for word in ("to", "was", "should", "is", ":")]
 """What follows on "set one" where it is the first set."""

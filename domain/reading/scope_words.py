@@ -14,6 +14,7 @@ PLAN_BEFORE = Pattern(
     plan|planning|planned|prescribed|scheduled|due to do|ready for|preparing for|(build|building) up? to
     try (for|to|and)|trying (for|to)|let me try
     next stop|thinking (about|of|maybe)|thinking >(#)|i (said|told you|wrote|typed)|think ill|maybe next
+    ^ [coach|please|can you|could you|,]* make the? _ [_] >(# [please|thanks|coach|,|.|!]* $)
     my target|the target|target (was|is|of|says|said)
     (dont|no need to|not to|please dont) (log|record|count|save|note|enter) (this|that|it|these|
         them) !([set|one|again|twice] (as|at|under|on|for|to|again|twice))

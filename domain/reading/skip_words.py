@@ -17,6 +17,7 @@ _ENDS_ALONE = "$|.|!|,|;|')'|'('|'\n'|today|because|since|as|cos|cause|so|sorry|
 
 SKIP = Pattern(
     """
+    (^|<(.|!|;|'\n'|,)) not done :
     plainly:((skip|skipped|skipping) !([ahead|on|straight]* to))
     ended:((drop|dropped|dropping) {no_load} !([the|my] ({what_helps}) [down|back]* to)|cut out?)
     (leave|left|leaving|stop|stopped|go|quit|finish|finished|home|out of time) before
@@ -133,6 +134,7 @@ SKIPPED = Pattern(
     (i|we) [unfortunately|sadly]* {could_not} [even|quite|unfortunately]* finish [it|them]* (anymore|any more)
     (didnt|havent|hasnt) (happen|happened) !(by|without)
     (fell|fallen|fall) victim
+    i (make|do|did|made|train) [it|them] not (today|anymore|any more)
     leave i (out|away|off)|[i] (didnt|couldnt) (come|manage|get) [to|it|them] (anymore|any more)
     (will be|have been|got|get) (skipped|left out|cut|cancelled|dropped|bumped|axed|binned|scrapped|
         ditched)|cancelled|can wait

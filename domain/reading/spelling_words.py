@@ -41,7 +41,7 @@ KEY_WORDS = words_of(
 
 NO_SLIPS = words_of(
     """
-    collapser feinted feinting heartb paid parsed passe pin plain planked pls slip srs swollens urines
+    collapser feinted feinting heartb paid parsed passe pin plain planked slip srs swollens urines
     weeing wees"""
 )
 """Good words that are too rare for the list of common English."""

@@ -4,7 +4,7 @@ Each is read as the word it stands for wherever it is said; some stand for two w
 """
 
 _FOR = {
-    "about": "abt abut",
+    "about": "abt",
     "and": "adn nad",
     "at": "att",
     "back": "bakc bk bck",
@@ -32,10 +32,10 @@ _FOR = {
     "my": "ma",
     "nothing": "nuthin nothin nuffin nuttin nowt",
     "out of": "outta outa outof",
-    "please": "plz pls plss plese pleas plox",
+    "please": "plz pls plss plese",
     "probably": "prolly probs",
     "reps": "rps repps",
-    "right": "rite rigt rigth",
+    "right": "rigt rigth",
     "set": "serie",
     "shoulder": "sholder",
     "shoulders": "sholders",

@@ -33,10 +33,12 @@ _EXPLAINED = Pattern(
     (for|with|by) [another]* >(# more)
     (rated|rate|rating|est|estimated|rm|max|score) [max|rm|#|is|at|about|of|around|must be|:|now]* >(#)
     (route|road|radio|chapter|channel|area|formula|windows|version) >(#)
+    {leaves} [me|us|again]* in >(# (,|.|!|$|min|mins|minute|minutes|'\n'))
     {weekday} >(# (or bust|next))
     (called|call|dial|dialled|ring|rang|phoned) >(#)
     (seat|back|pad|pin|hole|notch) ..2 >(#)
-    {another} [_] [also|only|always|still]* {counted} [me|it|that|they|was|were|at|only|about|just]* >(#)
+    {another} [_] [also|only|still]* {counted} [me|it|that|they|was|were|at|only|about|just]* >(# [reps]
+        [,|.|-]* (but|it was|i (counted|did|say|got)))
     (coach|you|sheet|plan|target|programme|program|app|goal) {set_down} [me|to|do|for|at|about|at least]* >(#)
     """,
     another=PERSON_WORDS | words_of("he she they"),
@@ -45,6 +47,9 @@ _EXPLAINED = Pattern(
     may_be="""
         could !(be #)|couldve|coulda|would|wouldve|woulda|should|shouldve|shoulda|id|wish|hope|hoping|want
         love|dream~|need|needs|needed|chasing|someday
+    """,
+    leaves="""
+        leaves|leave|leaving|starts|start|closes|close|closing|shuts|opens|due|home|off|out|back|there|begins
     """,
     weekday="monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow",
     short_of="(close|near|up|get|got|getting|come|came|make it) to|reach|almost",

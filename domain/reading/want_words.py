@@ -80,7 +80,8 @@ UNDO = Pattern(
     """
     (oops|whoops|sorry|please|pls) (delete|remove|scrap) >(.|!|$)
     undo !(my {worn}|something|things|stuff|sets|a|an) [that|it|the last [one|set]|last|please]
-    (please|pls|plz|kindly) [to|just|can you|could you]* {delete} [it|that|this|again]* {done_with}
+    (please|kindly) [to|just|can you|could you]* {delete} [it|that|this|again]* {done_with} !(from (my|the|
+        todays|this))
     (take|taking) (the|that|my) !({time}) ...4 (off|out) (again|please|>('?'|.|$))
     get rid of {the_last}|get rid [please|pls|of] >(.|!|$)
     {sent} [it|that|this|the last one] (twice|double|by accident|# times $)

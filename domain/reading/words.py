@@ -94,7 +94,7 @@ ACTIVITIES = words_of(
 
 TRAINING = words_of(
     """workout session training trained gym lifted lifting did log logged results result numbers sets report
-    forgot send sent text texted message write wrote reporting late done here finished went workouts
+    forgot send sent text texted message write wrote reporting late done here finished went workouts list
     sessions got train exercise exercises"""
 )
 """Words by which a day is the day of the training."""

@@ -38,6 +38,7 @@ MEASURED = (
     "other_writers_seventeen",
     "other_writers_eighteen",
     "other_writers_nineteen",
+    "other_writers_twenty",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

@@ -45,6 +45,10 @@ ALL = [(BENCH, 80, 8), (INCLINE, 26, 10), (DIP, 10, 8)]
         ("bench 80 8,8,7 incline 26 10,9", [*FALLING, (INCLINE, 26, 10), (INCLINE, 26, 9)]),
         ("bench 80x7 last week, now 80x8", [(BENCH, 80, 8)]),
         ("bench 80 x 6, 2 more with help", [(BENCH, 80, 6)]),
+        ("bench, three of them: 80 x 8/8/7", FALLING),
+        ("bench 80x8, 7 songs on repeat", [(BENCH, 80, 8)]),
+        ("bench 80x8 and 7 hours of sleep", [(BENCH, 80, 8)]),
+        ("bench 80 for 8. My husband says 9 but he counts the walk out", [(BENCH, 80, 8)]),
         ("mate got 100 for 3 on bench, i got 80 x 8", [(BENCH, 80, 8)]),
     ],
 )

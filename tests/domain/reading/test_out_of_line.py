@@ -46,8 +46,8 @@ def test_reps_that_fall_are_believed_and_so_is_what_is_told_with_its_load(
 @pytest.mark.parametrize(
     "text",
     [
-        "bench 130x8 according to the fella next to the mirror",
-        "bench 50x5 while the pulley squeaked and groaned",
+        "the regulars near the mirror squeezed out bench 130x8",
+        "the squeaky pulley machine bench 50x5",
     ],
 )
 def test_a_set_out_of_strength_among_strange_words_is_asked_about(text: str) -> None:
@@ -61,7 +61,9 @@ def test_a_set_out_of_strength_among_strange_words_is_asked_about(text: str) -> 
     [
         ("bench 110x8", (110, 8)),
         ("bench 50x8", (50, 8)),
-        ("bench 80x8 while the pulley squeaked and groaned", (80, 8)),
+        ("creaky cobwebby bones today bench 80x8", (80, 8)),
+        ("slept badly and dreamt weirdly, bench 110x8", (110, 8)),
+        ("bench 50x5 while the pulley squeaked and groaned", (50, 5)),
         ("bench 50x8, light day", (50, 8)),
     ],
 )
