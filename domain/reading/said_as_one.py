@@ -171,7 +171,8 @@ def _leads_to_a_word(tokens: list[Token], at: int) -> bool:
 
 def _is_reached(said: list[str], at: int) -> bool:
     """Return whether "a tenth rep" was done: behind "got a", "squeezed out a"."""
-    return said[at - 1 : at] in (["a"], ["an"], ["the"]) and not _REACHED.isdisjoint(said[max(0, at - 3) : at - 1])
+    is_one = said[at - 1 : at] in (["a"], ["an"], ["the"])
+    return is_one and not _REACHED.isdisjoint(said[max(0, at - 3) : at - 1])
 
 
 _REACHED = words_of("got out managed hit did made reached had")
