@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable
 from dataclasses import replace
 from decimal import Decimal
+from functools import lru_cache
 from typing import Literal
 
 from domain.expressions import Expression
@@ -287,8 +288,12 @@ _BETWEEN = Expression(
 """Words and marks that say nothing by themselves."""
 
 
+@lru_cache(maxsize=4096)
 def read_clause(text: str) -> tuple[tuple[Phrase, ...], str]:
-    """Return the phrases that `text` begins with, in order, and the words that no rule takes."""
+    """Return the phrases that `text` begins with, in order, and the words that no rule takes.
+
+    Kept, for the same words are looked at again: wherever a name may end, and as a sheet is said back.
+    """
     phrases: list[Phrase] = []
     position = 0
     while position < len(text):
