@@ -2,10 +2,13 @@
 
 import json
 import logging
+import ssl
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from functools import cache
 from typing import Any, Final, TypeAlias
 
+import httpx
 from telegram import Bot, Update
 from telegram.error import TelegramError
 from telegram.request import HTTPXRequest
@@ -25,6 +28,7 @@ _log = logging.getLogger(__name__)
 def make_bot(token: str, api_url: str = API_URL) -> Bot:
     """Return a client for the Bot API server at `api_url`; the caller opens and closes it."""
     base = api_url.rstrip("/")
+    shared = {"verify": _trusted()}
     return Bot(
         token,
         base_url=f"{base}/bot",
@@ -35,9 +39,18 @@ def make_bot(token: str, api_url: str = API_URL) -> Bot:
             read_timeout=20,
             write_timeout=20,
             pool_timeout=5,
+            httpx_kwargs=shared,
         ),
-        get_updates_request=UpdatesRequest(connection_pool_size=2, connect_timeout=5, read_timeout=10),
+        get_updates_request=UpdatesRequest(
+            connection_pool_size=2, connect_timeout=5, read_timeout=10, httpx_kwargs=shared
+        ),
     )
+
+
+@cache
+def _trusted() -> ssl.SSLContext:
+    """Return whom to trust, loaded once: each client would load it anew, which takes longer than the rest."""
+    return httpx.create_ssl_context()
 
 
 @asynccontextmanager
