@@ -6,9 +6,11 @@ that one out of a range of three reps. `python -m pytest -s` prints the figures.
 """
 
 import math
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
+from functools import cache
 from itertools import product
 from random import Random
 from statistics import NormalDist
@@ -50,6 +52,7 @@ class Lifter:
         return math.floor(repetitions_at(load, today, self.equation) + 1e-9)
 
 
+@cache
 def equipped_by(step: str) -> Equipment:
     """Return a gym in which every load goes up by `step` kilograms."""
     kg = Decimal(step)
@@ -96,7 +99,18 @@ def best_load(
         )
         return above - least
 
-    return max((each for each in loadable(exercise, equipment) if 0 < each <= strength), key=chance)
+    loads, masses = loads_of(exercise, equipment)
+    # Only those need be weighed with which about as many reps are done, and the next ones beyond.
+    heavy, light = (strength / one_rep_max(1, reps) for reps in (max(aimed.low - 3, 1), aimed.high + 4))
+    near = loads[max(bisect_left(masses, light) - 1, 0) : bisect_right(masses, heavy) + 1]
+    return max((each for each in near if 0 < each <= strength), key=chance)
+
+
+@cache
+def loads_of(exercise: Exercise, equipment: Equipment) -> tuple[list[Decimal], list[float]]:
+    """Return all loads there are, lightest first, and the same as floats."""
+    loads = [*loadable(exercise, equipment)]
+    return loads, [float(each) for each in loads]
 
 
 @dataclass(frozen=True)
@@ -116,18 +130,27 @@ class Shares:
         )
 
 
+@cache
+def lived(
+    aimed: tuple[int, int], noise: float, step: str, equation: Equation
+) -> tuple[tuple[int, Range], ...]:
+    """Return the reps of all the lifters who follow the targets in a range, each beside the range.
+
+    Several tests look at the same lives, which take long to live.
+    """
+    asked, equipment = Range(low=aimed[0], high=aimed[1]), equipped_by(step)
+    return tuple(
+        (reps, asked)
+        for (name, strength), gain in product(LIFTS.items(), GAINS)
+        for reps in followed(Lifter(name, strength, gain, noise, equation), asked, equipment)
+    )
+
+
 def reached(
     ranges: tuple[tuple[int, int], ...], noise: float, step: str = "2.5", equation: Equation = "epley"
 ) -> Shares:
     """Return what all the lifters reach by following the targets."""
-    cases = product(LIFTS.items(), (Range(low=low, high=high) for low, high in ranges), GAINS)
-    return Shares.of(
-        [
-            (reps, aimed)
-            for (name, strength), aimed, gain in cases
-            for reps in followed(Lifter(name, strength, gain, noise, equation), aimed, equipped_by(step))
-        ]
-    )
+    return Shares.of([each for aimed in ranges for each in lived(aimed, noise, step, equation)])
 
 
 def reachable(ranges: tuple[tuple[int, int], ...], noise: float, step: str = "2.5") -> Shares:
