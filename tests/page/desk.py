@@ -26,6 +26,7 @@ from bot.play.script import Script, Step
 from bot.roster import read_roster
 from bot.stage import Stage
 from persistence.store import Store
+from tests import loopback
 from tests.test_project import ROOT
 
 WIDE = (1280, 800)
@@ -179,7 +180,7 @@ async def served(scene: Scene = FIRST_DAY) -> AsyncIterator[Served]:
     fresh = httpx.Limits(max_keepalive_connections=0)
     async with (
         page((scene,)) as (address, guard, live),
-        httpx.AsyncClient(timeout=60, limits=fresh) as client,
+        loopback.client(timeout=60, limits=fresh) as client,
     ):
         await live.begun()
         yield Served(f"http://{address}{guard.path}", live, client)

@@ -13,6 +13,7 @@ from bot.page.guard import Guard
 from bot.page.scenes import Scene
 from bot.page.serving import page
 from bot.play.script import read_script
+from tests import loopback
 from tests.test_project import ROOT
 
 FIRST_DAY = '{"setup": "roster.json"}\n{"at": "2026-03-02T16:30:00+01:00"}'
@@ -65,7 +66,7 @@ async def on_page(*scenes: Scene) -> AsyncIterator[Asking]:
     async with page(scenes or (first_day(),)) as (address, guard, live):
         await live.begun()
         origin = f"http://{address}"
-        async with httpx.AsyncClient(base_url=origin, timeout=60) as client:
+        async with loopback.client(base_url=origin, timeout=60) as client:
             yield Asking(client, guard, origin)
 
 

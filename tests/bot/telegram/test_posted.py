@@ -3,7 +3,6 @@
 import asyncio
 import socket
 
-import httpx
 from sqlalchemy import Engine
 
 from bot.serve import serve
@@ -12,6 +11,7 @@ from bot.telegram.posting import Posting
 from bot.telegram.webhook import SECRET_HEADER
 from bot.web.address import Address
 from persistence.store import Store
+from tests import loopback
 from tests.bot.telegram.test_whole import until
 from tests.bot.telegram.village import codes, journal
 from tests.botapi.server import BotApi
@@ -37,7 +37,7 @@ async def test_a_client_reports_by_posts_and_the_bot_is_well(
         await until(lambda: api.world.webhook == posting.url)
         bram.says(f"/start {code['Bram']}")
         bram.says("seated cable row 60 kg x 8")
-        async with httpx.AsyncClient() as client:
+        async with loopback.client() as client:
             for update in api.world._updates:  # polling is refused while a webhook stands
                 answer = await client.post(
                     f"http://{inward}/in", json=update, headers={SECRET_HEADER: SECRET}

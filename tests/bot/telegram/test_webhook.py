@@ -17,6 +17,7 @@ from bot.web.address import Address
 from bot.web.server import listening
 from persistence.faults import DatabaseTrouble
 from persistence.store import Store
+from tests import loopback
 from tests.bot.telegram.test_polling import texts
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
@@ -31,7 +32,7 @@ async def webhook(bot: Bot, store: Store) -> AsyncIterator[httpx.AsyncClient]:
     into = Webhook(bot, Intake(bot, store, machine_time, lambda: None), POSTING)
     async with (
         listening(into.application, POSTING.address) as address,
-        httpx.AsyncClient(base_url=f"http://{address}", headers={SECRET_HEADER: SECRET}) as client,
+        loopback.client(base_url=f"http://{address}", headers={SECRET_HEADER: SECRET}) as client,
     ):
         yield client
 

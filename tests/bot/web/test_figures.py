@@ -20,6 +20,7 @@ from domain.parts import Say, Urgent
 from persistence.faults import DatabaseTrouble
 from persistence.fresh import write_fresh
 from persistence.store import Store, open_store
+from tests import loopback
 from tests.persistence.people import NOON, after, settled, text, work_all
 
 
@@ -58,7 +59,7 @@ def figures(store: Store, now: Now) -> Figures:
 async def client(figures: Figures) -> AsyncIterator[httpx.AsyncClient]:
     async with (
         listening(figures.application, Address("127.0.0.1", 0)) as address,
-        httpx.AsyncClient(base_url=f"http://{address}") as opened,
+        loopback.client(base_url=f"http://{address}") as opened,
     ):
         yield opened
 

@@ -12,6 +12,7 @@ from starlette.routing import Route
 from bot.faults import OperatorFault
 from bot.web.address import Address
 from bot.web.server import listening
+from tests import loopback
 
 LOOPBACK = Address("127.0.0.1", 0)
 
@@ -27,7 +28,7 @@ def application(begun: asyncio.Event, goes_on: asyncio.Event) -> Starlette:
 
 async def test_what_has_begun_is_answered_before_it_stops() -> None:
     begun, goes_on = asyncio.Event(), asyncio.Event()
-    async with httpx.AsyncClient() as client:
+    async with loopback.client() as client:
         async with listening(application(begun, goes_on), LOOPBACK) as address:
             asked = asyncio.create_task(client.get(f"http://{address}/slow"))
             await begun.wait()
@@ -46,5 +47,5 @@ async def test_a_port_that_is_taken_is_one_clear_line() -> None:
 
 
 async def test_it_listens_on_the_newer_protocol_too() -> None:
-    async with listening(Starlette(), Address("::1", 0)) as address, httpx.AsyncClient() as client:
+    async with listening(Starlette(), Address("::1", 0)) as address, loopback.client() as client:
         assert (await client.get(f"http://{address}/")).status_code == 404
