@@ -132,10 +132,11 @@ def test_every_story_is_told_and_the_coach_comes_last(told: Run) -> None:
 
 
 def test_on_a_terminal_the_chat_goes_on_with_the_same_people(tmp_path: Path) -> None:
+    """After its first days alone: the chat goes on from wherever they end."""
     printed = at_a_terminal(tmp_path, "how is Farah doing?\n:as Mateus\n:quit\n")
     told, _, chat = printed.partition("You are Marit.")
     assert "Farah (Orchard Base): trains" in chat
-    assert "Sat 04 Apr" in chat
+    assert "Sat 07 Mar" in chat
     assert "who needs me?" in told
 
 
@@ -143,7 +144,7 @@ def at_a_terminal(folder: Path, typed: str) -> str:
     """Run the demo at a terminal of its own, type, and return all that it showed; it must end by itself."""
     ours, its = pty.openpty()
     with subprocess.Popen(
-        [sys.executable, "-m", "demo"],
+        [sys.executable, "-m", "tests.demo.shortened"],
         cwd=ROOT,
         env={**os.environ, "TMPDIR": str(folder), "TERM": "dumb"},
         stdin=its,
