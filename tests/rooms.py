@@ -8,6 +8,7 @@ import ast
 import sys
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 from graphlib import CycleError, TopologicalSorter
 from pathlib import Path, PurePosixPath
 
@@ -87,8 +88,13 @@ def faults(files: Mapping[str, str]) -> list[str]:
     ]
 
 
-def imports(path: str, source: str) -> Iterator[Import]:
-    """Yield every import in `source`; of `from a import b` the target is `a.b`."""
+@cache
+def imports(path: str, source: str) -> tuple[Import, ...]:
+    """Return every import in `source`; of `from a import b` the target is `a.b`."""
+    return tuple(_imports(path, source))
+
+
+def _imports(path: str, source: str) -> Iterator[Import]:
     package = PurePosixPath(path).parent.parts
     for node in ast.walk(ast.parse(source)):
         if isinstance(node, ast.Import):
