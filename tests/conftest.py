@@ -3,6 +3,7 @@
 And what is said at the end of tests that this machine cannot run.
 """
 
+import gc
 import os
 import time
 import zoneinfo
@@ -30,6 +31,17 @@ zoneinfo.reset_tzpath(to=())
 # A slow machine is no failure; in CI every run tries the same cases, so that a red one can be had again.
 settings.register_profile("kilopost", deadline=None, derandomize=IN_CI, print_blob=True)
 settings.load_profile("kilopost")
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection() -> Iterator[None]:
+    """Let what the tests bring stay for good, and never look through it for what nobody needs any more."""
+    gc.disable()
+    try:
+        return (yield)
+    finally:
+        gc.freeze()
+        gc.enable()
 
 
 @pytest.fixture(scope="session")
