@@ -43,7 +43,8 @@ DENIED_WITH = (
         quite so too very that all anything anywhere longer further real actual serious major big
         bad new weird joint joints muscle muscles back no not did do does it this as like ever
         once since yesterday today now anymore still during after think thing things trouble
-        troubles issue issues problem problems discomfort complaint complaints"""
+        troubles issue issues problem problems discomfort complaint complaints
+        former old usual earlier previous recent"""
     )
 )
 """Words that can stand between a denial and what hurts, or is felt, that is denied."""

@@ -97,6 +97,8 @@ OF_A_MUSCLE = Pattern("<!(not|no|isnt|than) (muscle|muscles)")
 
 FIGURES = Pattern(
     """
+    (stop|keep|avoid|prevent) [my|the|me|from]* (elbows|elbow|knees|ribs) [from]* (flaring|caving)
+    (elbows|elbow|ribs) [keep|are|still|always|just|from]* (flaring|flare|flared) (out|on|in|during|at|when)
     pain in 'the' (neck|ass|arse|butt|bum|backside|rear|rump)|pain in my (ass|arse|butt|backside)
     (such|what|real|bit of|is|was|are) (a|an) {great} pain !(in (my|the)|{where_it_is})
     (pain|headache) to {task}|headache (to _|for me)

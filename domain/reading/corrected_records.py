@@ -61,11 +61,18 @@ def records_meant(
         or _last_few(message, done, pool)
         or (_of_the_day(message, done, pool) if not said else [])
         or _nth(message, pool)
-        or _all(message, pool)
+        or (_with_denied(_all(message, pool), old))
         or (_with_old_value(done, pool, next(iter(old)), named=bool(said)) if len(old) == 1 else [])
         or ([] if said or old else _whose_load_it_can_be(done, elements))
         or pool[-1:]
     )
+
+
+def _with_denied(records: list[TrainingSet], old: set[Decimal]) -> list[TrainingSet]:
+    """Return of several records those that have a number denied, all of them where none has: "those were 9,
+    not 11"."""
+    having = [one for one in records if not old.isdisjoint({one.load, Decimal(one.amount)})]
+    return having or records
 
 
 _POINTS = Pattern("{unit}|yesterday|failure", unit=KG_WORDS | LB_WORDS)

@@ -37,6 +37,9 @@ def with_values(
         one = replace(one, unit=unit)
     if not about and len(elements) == 1 and _is_the_load_already(one, elements[0]):
         about = "amount"
+    if exercise is not None and all(_is_its_load(record, element) for element in elements):
+        # "I meant leg curl for that 42.5" only points at the record.
+        elements = ()
     candidates: list[TrainingSet] = []
     for element in elements:
         outcome = _one_value(one, element, old, known, about)
@@ -150,6 +153,10 @@ def _is_the_load_already(one: TrainingSet, element: Element) -> bool:
     """Return whether just one number is said, and is recorded as the load: it can only put the reps right."""
     values = [q.value for q in element.quantities]
     return values == [one.load] and one.load <= MOST_REPS and one.load != one.amount
+
+
+def _is_its_load(record: TrainingSet, element: Element) -> bool:
+    return [q.value for q in element.quantities] == [record.load]
 
 
 def _told_by_old(one: TrainingSet, old: set[Decimal]) -> str:

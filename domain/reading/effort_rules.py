@@ -18,7 +18,7 @@ _REPS_LEFT = Pattern(
     n:# [_] _ in the? (tank|reserve)
     {fuel} [left|in the tank|in me]* for [maybe|about|perhaps|at least]* n:# more [{rep}]
     (could|couldve|could have|can|had) ..3 n:# more [rep|reps] [in me|in the tank|left] !(than|kg)
-    n:# more [{rep}] {would} (gone|possible|doable|there|worked|been there) !(x|#|for)
+    n:# more [{rep}] {would} [still|maybe|just]* (gone|possible|doable|there|worked|been there) !(x|#|for)
     n:# [{rep}] (short of|away from|from|before|shy of|off) (failure|failing)
     reserve of? n:#
     """,

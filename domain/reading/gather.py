@@ -28,6 +28,7 @@ from domain.reading.no_names import (
     is_no_name,
     is_not_done,
     is_where_it_is_done,
+    is_worn,
     tells_the_order,
 )
 from domain.reading.other_loads import speaks_of_another_load
@@ -123,6 +124,7 @@ def gather(
         if not ((n.weak or is_a_streak(message, n)) and is_no_name(message, n))
         and not is_a_moment(message, n)
         and not is_a_chin(message, n)
+        and not is_worn(message, n)
     ]
     named = [n for n in named if not (is_compared_to(message, n) or is_not_done(message, n))]
     named = [n for k, n in enumerate(named) if k == 0 or not tells_the_order(message, named[k - 1], n)]

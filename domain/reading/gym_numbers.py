@@ -32,7 +32,13 @@ _MACHINES = (
     ),
     Other(
         "which one of the gym's",
-        Pattern("(on|at|by) [the] (bench|rack|machine|platform|station) # (:|,|-|by|near|next|was|is)"),
+        Pattern(
+            """
+            (on|at|by) [the] (bench|rack|machine|platform|station) # (:|,|-|by|near|next|was|is)
+            (rack|machine|platform|station|cable|bench|bay|treadmill|tower) # (is|was) [finally|actually|
+                even|still]* (free|taken|busy|open|empty|broken|available|occupied|mine)
+            """
+        ),
         most=20,
     ),
     Other(
@@ -41,6 +47,8 @@ _MACHINES = (
             """
             ({thing}|exercise number) # !({lifted}|@|/|for|times|reps|rep)
             floor # !({lifted}|@|/|for|# (rir|rpe|,|.|$))
+            (^|<(.|!|;|'\n')) [thats|and]* all # [done|finished|in the bag|sorted|
+                of them|exercises|lifts]* (.|!|$)
             """,
             thing=words_of(
                 """song track episode chapter page room bus line day week number nr locker gate platform

@@ -15,7 +15,16 @@ _OPENINGS: dict[tuple[str, ...], frozenset[str]] = {
     for signs, openings in (
         (
             frozenset({""}),
-            (("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
+            (
+                *(("btw",), ("fyi",), ("just", "fyi"), ("by", "the", "way"), ("anyway",), ("anyways",)),
+                *(
+                    (*doubt, "if", this, matters, "but")
+                    for doubt in (("not", "sure"), ("dont", "know"), ("no", "idea"))
+                    for this in ("this", "it")
+                    for matters in ("matters", "counts", "helps")
+                ),
+                *(("for", "the", "record"), ("just", "so", "you", "know"), ("last", "thing")),
+            ),
         ),
         (frozenset({""}), tuple((hello, *whom) for hello in _HELLO for whom in ((), *_WHOM))),
         (_ASKED_WITH, (("brother",), ("bro",), ("friend",), ("my", "friend"), ("man",), ("sir",), ("boss",))),
@@ -49,6 +58,7 @@ _ENDINGS: frozenset[tuple[str, ...]] = frozenset(
         *((word,) for word in ("mate", "coach", "bro", "dude", "buddy", "pal", "boss")),
         ("thank", "you"),
         ("if", "that", "helps"),
+        *((",", word, "?") for word in ("ok", "okay", "cool", "alright")),
         (":", ")"),
         (",", ")"),
         (":", "-", ")"),

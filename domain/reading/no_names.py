@@ -60,6 +60,14 @@ _OF_A_CHIN = frozenset(
 )
 
 
+def is_worn(message: Message, name: Named) -> bool:
+    """Return whether something to wear is only called by an exercise: "my dip belt snapped"."""
+    return message.text(name.end) in _WORN
+
+
+_WORN = words_of("belt belts shoes shoe straps sleeves gloves")
+
+
 def is_a_moment(message: Message, name: Named) -> bool:
     """Return whether "hang on" asks for a moment: "bench 70, hang on, 72.5 for 7"."""
     start = name.start + (message.text(name.start) == "oh")

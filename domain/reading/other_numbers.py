@@ -61,7 +61,7 @@ _TIMES = (
             # in the (morning|afternoon|evening|am|pm|night)
             at # (sharp|o clock)
             (up|awake|woken|woke) at {hours} !({lifted}|for)
-            ({there}|train~|meet~) at # !({lifted}|for)
+            ({there}|train~|meet~) (at|by) # !({lifted}|for)
             (did|done) (it|this|that|them|these|the lot|everything) at # (today|yesterday) !({lifted}|for)
             """,
             lifted=LIFTED,
@@ -77,6 +77,7 @@ _TIMES = (
         Pattern(
             """
             (at|from|before|after|by|until|till) # : #
+            (last night|yesterday|today|morning|evening) [,|at|around]* # : # :
             # : # >(in the|this|last|bus|train|tram|ferry|flight|appointment|meeting|class)
             ({ride}) [home|back|was|is|leaves|left|goes|went|at|the|of]* # : #
             """,
@@ -130,6 +131,7 @@ _MEASURES = (
             """
             # (bpm|beats !(#|last|my|the|it)|pulse !([was|is|of|at|about]* #))
             (heart rate|heartrate|hr|pulse|bpm) [hit|reached|up to]* {leads} # [/ #]
+            (hr|heart rate|pulse|heart) ....4 (peaked|topped out|maxed out|spiked) at n:#
             (watch|chest strap|hr monitor|monitor) [buzzed|beeped|went off|says|said|showed|hit]* at n:#
             """,
             leads=LEADS,

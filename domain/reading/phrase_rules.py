@@ -33,7 +33,7 @@ _BODY = Pattern("""
     (without anything|with nothing) [on|added|extra|at all]*
     unweighted|weightless|zero added|no load
     (no|without) [the|a|my|any|extra]* (belt|plate|plates|vest|backpack|rucksack|chain|chains)
-    without [it|that] >(,|;|.|#|'\n')|without it? $
+    without [it|that] >(,|;|.|:|#|'\n')|without it? $
     unassisted|no (help|assistance|assist)|without any? (help|assistance|assist|band)
 """)
 _UNIT_UNKNOWN = Pattern(

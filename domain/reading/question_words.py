@@ -1,7 +1,7 @@
 """Turns of phrase of questions that the bot answers itself, as data: help, history, plan; and small talk."""
 
 from domain.reading.patterns import Pattern
-from domain.reading.words import words_of
+from domain.reading.words import MONTH_WORDS, words_of
 
 _TERM = """
     (working|work) (set|sets)
@@ -133,7 +133,7 @@ HISTORY = Pattern(
     remind me what (i|my|we) ..3 ({did}|last|best|was|were|numbers)
     what (weight|weights|load|reps|number|numbers) ..1 did i (use|do|lift|get|have|hit|put|manage)
     when did i last _
-    how did (i|it|that) ..1 (do|go) ..8 {then}
+    how did (i|it|that) ..1 (do|go|fare|get on) ..8 {then}
     how did !(you|your) (my|the) _ ..3 go >('?'|$|today|{then})
     how did !(you|your) _ ..2 go (last|before|yesterday|previous~)
     what (was|were) (the|my) ..2 (weight|weights|load|reps|number|numbers|score) ..8 (last|before|previous~)
@@ -177,8 +177,9 @@ HISTORY = Pattern(
     did_or_do=words_of(
         """did lifted used got had managed hit pressed squatted benched lift do get numbers weight weights"""
     ),
+    month=MONTH_WORDS,
     then="""
-        last|the (last|past)|over|since|lately|recently|on|before|previous~|yesterday
+        last|the (last|past)|over|since|lately|recently|on|before|previous~|yesterday|in {month}
         monday|tuesday|wednesday|thursday|friday|saturday|sunday
     """,
 )

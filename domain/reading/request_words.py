@@ -32,6 +32,7 @@ REQUEST = Pattern(
     (is|if|whether|was|are) (that|this|it|those|these|they|he|she) ..3 {normal}
     (is|are) [my|a|the|some]* _ [_] (bad|normal|dangerous|harmful|ok|okay|fine|safe|good|a problem|bad for
         (me|you|it|my _)) [or not|or (bad|ok|fine)|coach|then]* '?'
+    ^ [coach|so|hi|hey|,]* (is|are) !(it|this|that|there) _ [_] {harmless} [(at|for|with) ..4] $
     is (using|doing|taking|having|wearing|lifting|training) ..5 (cheating|allowed|ok|okay|fine|bad|wrong|
         safe) '?'
     (my|the|check|checking|check my|on my) form {form_is}
@@ -101,6 +102,7 @@ REQUEST = Pattern(
     """,
     deep="low|deep|far|fast|heavy|i should",
     hoped="ok|okay|alright|normal|fine|right|not (bad|wrong|a problem)",
+    harmless="safe|unsafe|dangerous|harmful|ok|okay|allowed|healthy|unhealthy|worth it|any good|any use",
     normal="""
         normal|true|ok|okay|alright|good|fine|right|correct|safe|allowed|enough|good enough|usual|common
         expected|bad|bad form|wrong|too much|dangerous|weird|a problem|an issue|(supposed|meant) to
@@ -153,7 +155,7 @@ INSTEAD = words_of(
 
 BEFORE_A_REQUEST = words_of(
     """, : - please pls hi hey hello coach and so ok okay um uh but also btw just sorry can you u now then me
-    yo quick question ps wait hmm still afraid lemme someone"""
+    yo quick question ps wait hmm still afraid lemme someone thinking"""
 )
 """What may stand before a request at the beginning of its sentence."""
 

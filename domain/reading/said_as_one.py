@@ -6,7 +6,7 @@ A rule written for one of them then holds for all.
 from collections.abc import Iterator
 from decimal import Decimal
 
-from domain.reading.number_words import UNITS
+from domain.reading.number_words import TENS, UNITS
 from domain.reading.tokens import NUMBER, SIGN, WORD, Token
 from domain.reading.words import ORDINALS, words_of
 
@@ -41,7 +41,7 @@ _SEEN_IN = (
     | _POINT
     | _WAY
     | _GOT
-    | {"r", "l", "1", ">", "rep", "strength", "power", "force", "fist", "paw", "mitt"}
+    | {"r", "l", "1", ">", "rep", "strength", "power", "force", "fist", "paw", "mitt", "one", "stop", "mark"}
     | {_NOT, ";", "\n", "pain", "have", "ive", "after", "into", "set"}
     | _HELP
 )
@@ -98,6 +98,13 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
     for at, token in enumerate(tokens):
         if at < beyond:
             continue
+        if at > 0 and tuple(said[at : at + 2]) in _DICTATED and said[at - 1 : at] not in _ARTICLES:
+            beyond = at + 2
+            yield token._replace(kind=SIGN, text=_DICTATED[said[at], said[at + 1]], end=tokens[at + 1].end)
+            continue
+        if token.text == "r" and 0 < at < len(tokens) - 1 and _stands_for_are(tokens, at):
+            yield token._replace(text="are")
+            continue
         if (end := _end_of_weakness(said, at)) is not None:
             beyond = end
             yield token._replace(text="weak", end=tokens[end - 1].end)
@@ -106,6 +113,9 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
             yield token._replace(kind=NUMBER, text=str(value), value=Decimal(value), spoken=True)
         elif token.text in _SIDES and said[at + 1 : at + 2] in _LIMBS:
             yield token._replace(text=_SIDES[token.text])
+        elif token.text == "one" and said[at - 1 : at] in _NTH and said[at + 1 : at + 2] in _TENS:
+            # "Second one sixty for nine"
+            yield token._replace(text="set")
         elif token.text in _FISTS and said[at - 1 : at] in _EVERY:
             yield token._replace(text="hand")
         elif (
@@ -159,6 +169,21 @@ _ANY_OF = [[word] for word in ("any", "all", "the", "my", "much", "real")]
 _FOR_SOMETHING = [["left"], ["for"], ["to"]]
 _SIDES = {"r": "right", "l": "left"}
 _LIMBS = [[limb] for limb in ("arm", "leg", "side", "hand", "foot", "arms", "legs")]
+_ARTICLES = [["a"], ["an"], ["the"]]
+_DICTATED = {("full", "stop"): ".", ("question", "mark"): "?", ("exclamation", "mark"): "!"}
+"""Signs that are said where speech is written down."""
+
+
+def _stands_for_are(tokens: list[Token], at: int) -> bool:
+    """Return whether an "r" between words is the verb: "legs r cooked"."""
+    before, after = tokens[at - 1], tokens[at + 1]
+    return (
+        before.kind == after.kind == WORD and [after.text] not in _LIMBS and before.text.endswith(("s", "e"))
+    )
+
+
+_NTH = [[word] for word in ("first", "second", "third", "fourth", "last", "next", "other")]
+_TENS = [[word] for word in TENS]
 _FISTS = words_of("fist paw mitt")
 _EVERY = [["each"], ["every"], ["either"], ["per"]]
 _BEFORE_ONE = words_of("last this that next other which")

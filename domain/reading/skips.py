@@ -147,6 +147,10 @@ def _named_after(message: Message, skip: Found, named: Sequence[Named]) -> list[
             for n in before
             if message.sentence[n.start] >= message.sentence[skip.start] - 1
             and not _followed_by_set(message, n)
+            and not (
+                message.text(skip.start) == "missed"
+                and message.numbers(message.clause_span(n.start)[0], n.start)
+            )
         ]
     return []
 

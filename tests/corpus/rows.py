@@ -39,6 +39,7 @@ MEASURED = (
     "other_writers_eighteen",
     "other_writers_nineteen",
     "other_writers_twenty",
+    "other_writers_twenty_one",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 
