@@ -52,6 +52,8 @@ def training_days(
         if day.kind not in {"weekday", "day of month", "numbers"}:
             return False
         start, end = message.clause_span(day.start)
+        if moved and message.text(day.start - 1) == "to":
+            return True
         if moved and not _GOES.isdisjoint(message.texts(last_set(start, day.start), day.start)):
             return True
         return (moved or message.text(end) == "?" or message.text(end - 1) == "?") and not has_set(start, end)

@@ -126,6 +126,16 @@ _MEASURES = (
         always=True,
     ),
     Other(
+        "a decade",
+        Pattern(
+            "n:# s ({music}|_ {music})",
+            music=words_of(
+                "hits music rock songs song pop disco radio playlist tunes movie movies style kid classics"
+            ),
+        ),
+        least=50,
+    ),
+    Other(
         "a heart rate",
         Pattern(
             """

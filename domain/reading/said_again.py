@@ -115,8 +115,11 @@ def _is_what_it_comes_to(message: Message, reps: Quantity, again: Quantity) -> b
     """Return whether a clause of its own only tells the reps just told once more: "8 and a half, so 8"."""
     if int(reps.value) != again.value or again.role not in {None, "reps"}:
         return False
-    if not _ANOTHER.isdisjoint(message.texts(reps.end, again.start)):
+    between = message.texts(reps.end, again.start)
+    if not _ANOTHER.isdisjoint(between):
         return False
+    if between == ["only"]:
+        return True
     return message.text(again.end) in _ENDS and any(
         found.end == again.start for found in _COMES_TO.find(message, reps.end, again.start)
     )

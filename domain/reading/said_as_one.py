@@ -41,7 +41,25 @@ _SEEN_IN = (
     | _POINT
     | _WAY
     | _GOT
-    | {"r", "l", "1", ">", "rep", "strength", "power", "force", "fist", "paw", "mitt", "one", "stop", "mark"}
+    | {
+        "r",
+        "l",
+        "1",
+        ">",
+        "rep",
+        "strength",
+        "power",
+        "force",
+        "pressed",
+        "pressing",
+        "presses",
+        "fist",
+        "paw",
+        "mitt",
+        "one",
+        "stop",
+        "mark",
+    }
     | {_NOT, ";", "\n", "pain", "have", "ive", "after", "into", "set"}
     | _HELP
 )
@@ -116,6 +134,8 @@ def _in_rows(tokens: list[Token]) -> Iterator[Token]:
         elif token.text == "one" and said[at - 1 : at] in _NTH and said[at + 1 : at + 2] in _TENS:
             # "Second one sixty for nine"
             yield token._replace(text="set")
+        elif token.text in _PRESSED and said[at - 1 : at] in _KINDS_OF_PRESS:
+            yield token._replace(text="press")
         elif token.text in _FISTS and said[at - 1 : at] in _EVERY:
             yield token._replace(text="hand")
         elif (
@@ -184,6 +204,8 @@ def _stands_for_are(tokens: list[Token], at: int) -> bool:
 
 _NTH = [[word] for word in ("first", "second", "third", "fourth", "last", "next", "other")]
 _TENS = [[word] for word in TENS]
+_PRESSED = words_of("pressed pressing")
+_KINDS_OF_PRESS = [[kind] for kind in ("overhead", "bench", "leg", "chest", "shoulder", "floor", "incline")]
 _FISTS = words_of("fist paw mitt")
 _EVERY = [["each"], ["every"], ["either"], ["per"]]
 _BEFORE_ONE = words_of("last this that next other which")

@@ -137,7 +137,8 @@ def _cost(
             return 0.0
         return (HALF_A_SET if gives else ACROSS) * bool(items) + HALF_A_SET * _is_half(items)
     if not gives:
-        return 0.5 if name.weak else NOTHING_OWNED
+        # "To failure, delts are toast": what is told behind a set is not of a name that has none.
+        return (0.5 if name.weak else NOTHING_OWNED) + LAGS * len(lead)
     cost = LAGS * sum(not _gives(item) for item in lead)
     completes = bool(lead) and _completes(lead, tail)
     if any(_gives(item) for item in lead):

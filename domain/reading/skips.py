@@ -242,7 +242,10 @@ def _followed_by_set(message: Message, name: Named) -> bool:
 
 
 _SET_ENDS = Pattern(
-    "[only|just|got]* # [kg|kgs|kilo|kilos|lb|lbs] (x|for|*|/) # [reps] (>(.|!|;|,|and|'\n')|$)"
+    """
+    [only|just|got]* # [kg|kgs|kilo|kilos|lb|lbs] (x|for|*|/) # [reps] (>(.|!|;|,|and|'\n')|$)
+    [i|there|only|just]* (got|did|managed|made) [only|just]* # [reps|on those|there] (>(.|!|;|,|'\n')|$)
+    """
 )
 
 

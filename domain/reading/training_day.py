@@ -179,6 +179,8 @@ def _is_of_its_clause(
     # "Last night after shift" is the training's; "after shift" only tells the hour.
     stop = next((at for at in range(day.end, end) if message.text(at) in {"after", "before"}), end)
     near = message.texts(max(start, day.start - 2), min(stop, day.end + 3))
+    if _HAVE_TRAINED.at(message, day.end) is not None:
+        return True
     if not _TRAINED.isdisjoint(message.texts(start, day.start)) or _goes_with_sets(message, day, start, end):
         return True
     if not ACTIVITIES.isdisjoint(near) or not _OTHER_DOINGS.isdisjoint(message.texts(start, end)):
@@ -235,6 +237,7 @@ _WENT = Pattern(
     "[i|we] [just|only]* went [there|in|along]* (with|to (the gym|train|lift)|alone|solo|together)"
 )
 """Told of a day, it is the training that one went to, whoever came along."""
+_HAVE_TRAINED = Pattern("[,]* i (have|ive|did|had|was)? [also|just|still]* (trained|train|training|lifted)")
 _TRAINED = words_of("trained lifted logging logged reporting reported recording recorded")
 """Verbs that make a day in their clause the training's, whatever else was done: "trained after the shift"."""
 _PLACES = words_of(

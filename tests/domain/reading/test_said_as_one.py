@@ -70,6 +70,7 @@ ALIKE = (
     ("bench 80 for 8. second set 60 for 9", "bench eighty for eight full stop second one sixty for nine"),
     ("bench 80x8, legs are cooked", "bench 80x8, legs r cooked"),
     ("skip dips", "skip dips, ok?"),
+    ("bench 80x8, dips +10x6", "bench 80x8, all on target except dips, only got 6"),
     ("my knee hurts", "not sure if this matters but my knee hurts"),
     ("left shoulder: no pain", "left shoulder: none of the old pain"),
     ("chin-ups, bodyweight, 8", "my dip belt snapped, chin-ups with body weight, 8"),
