@@ -96,7 +96,7 @@ _QUESTIONS: dict[Asked, str] = {
     r")?progress|improved)"
     r"(?: at all| yet)?|is (?:this|it|the (?:programme|program|training))(?: really| actually)? working|"
     r"does (?:this|it|the training) work|is my strength (?:rising|going up|increasing|improving)|how "
-    r"strong am i|"
+    r"strong am i|how am i (?:doing|getting on|coming along|progressing)|"
     r"how(?:'s it| is it| am i|'m i)(?: going| doing| getting on| coming along| progressing)+"
     r"(?:,? (?:so far|overall|over all|these days|in general|since (?:the (?:start|beginning)|i (?:started|"
     r"began))|compared (?:to|with) (?:the (?:start|beginning)|before|last month)))+",

@@ -26,6 +26,8 @@ _TURNS: tuple[tuple[Literal["in", "at", "later", "earlier", "some time"], str], 
         {asking} [give me|need|wait] [about|another|like] ({long}|n:# more (h:(hour|hours)|minutes|
         + min)) [more]
         snooze [it|this|that|me|the reminder] [for|by] [about] ({long}|{half})
+        [i|ill|i will|im|i am]* (going|training|starting|leaving|go|train|start) [there|to the gym] in [about]
+        + ({long}|{half})
         """,
     ),
     (
@@ -56,6 +58,10 @@ _TURNS: tuple[tuple[Literal["in", "at", "later", "earlier", "some time"], str], 
         + this evening|this afternoon)
         (remind|ping|nudge|ask|message|text|write to) me (again|once more|later) at clock:((_|#) ...4)
         (not now|not yet|cant now|busy) [,] [remind me] [again] at clock:((_|#) ...4)
+        [i|ill|i will|will|im|i am|gonna|going to|i plan to|planning to|i hope to|hoping to]* (train|training|
+        + go|going|going to the gym|do it|doing it|be there|lift|work out|go to the gym|
+        + be at the gym) [today]* (at|around|about) clock:((_|#) ...4)
+        (at|around|about) clock:(# ...3) today
         """,
     ),
     (

@@ -11,8 +11,8 @@ Usual = time | Literal["any", "unknown"]
 
 _LEAD = (
     r"(?:(?:please|ok|okay|well|yes|hi|oh|and|so|um+|hm+|maybe|perhaps|probably|preferably|usually|always|"
-    r"mostly|rather|ideally|i guess|i think|i'd say|let's say|say|me|remind me|reminders?|it's|in|on|at|"
-    r"around|about|sometime|some ?time|any ?time|during|for|the|i'd like|i would like|i prefer|sometimes|"
+    r"mostly|rather|ideally|i guess|i think|i'd say|let's say|say|me|remind me|reminders?|it's|in|on|at|this|"
+    r"later|around|about|sometime|some ?time|any ?time|during|for|the|i'd like|i would like|i prefer|sometimes|"
     r"i(?:'d)? (?:rather|like|prefer) (?:it )?|i(?: can| usually| only| always| mostly)* train)\b[,:]? ?)*"
 )
 _TAIL = (

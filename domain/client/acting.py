@@ -18,6 +18,7 @@ from domain.client.wants import do
 from domain.client.warming import is_of_warm_up
 from domain.courtesies import is_courtesy, is_thanks
 from domain.journal import Entry
+from domain.other_languages import is_other_language
 from domain.reading import Reading, Want, days_to_come, whole_workout_told
 from domain.sets import TrainingSet, is_within_reason
 
@@ -124,7 +125,7 @@ def answer_nothing(draft: Draft, text: str) -> None:
         draft.notice("thanked" if is_thanks(text) else "heard")
     elif not letters:
         draft.notice("nothing to read")
-    elif not any(letter.isascii() for letter in letters):
+    elif not any(letter.isascii() for letter in letters) or is_other_language(text):
         draft.notice("other script")
     elif is_ill(draft):
         draft.notice("still ill")

@@ -58,6 +58,7 @@ from domain.client.settings_within import take_settings
 from domain.client.strength import keep_strength
 from domain.client.talking import answer_coach, ask_coach, reply_to_coach
 from domain.client.tallying import keep_tally
+from domain.client.today import take_today
 from domain.client.trouble import IT_HURTS, note_illness, take_free_answer
 from domain.client.turn import take_turn
 from domain.client.understanding import came_of, put_right_again, understand, understand_of
@@ -269,6 +270,8 @@ def answer_words(draft: Draft, reading: Reading, text: str) -> TakenFor:
     if tells_of_doctor(draft, text):
         ask_coach(draft, text, ())
         return "a question"
+    if take_today(draft, text):
+        return "days asked"
     if take_illness_told(draft, text) or take_odd_feeling(draft, text):
         return "an answer"
     if (taken := take_each(draft, text, take_part)) is not None:

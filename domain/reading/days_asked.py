@@ -93,7 +93,8 @@ _ELSEWHEN = r"(?:another|a different|some other|any other) (?:day|date)"
 _ANOTHER_DAY = re.compile(
     rf"{_ASKING}(?:move|shift|reschedule|postpone|delay|put off)(?: {_WHICH})?"
     rf"(?: (?:to|for|till|until) {_ELSEWHEN})?|"
-    rf"{_ASKING}(?:do|train)(?: {_WHICH})? (?:on )?{_ELSEWHEN}(?: instead)?|{_ELSEWHEN}(?: instead)?"
+    rf"{_ASKING}(?:do|train)(?: {_WHICH})? (?:on )?{_ELSEWHEN}(?: instead)?|{_ELSEWHEN}(?: instead)?|"
+    rf"{_ASKING}(?:swap|change|switch) (?:the |my )?(?:training )?days?"
 )
 
 

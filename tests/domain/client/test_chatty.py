@@ -33,6 +33,8 @@ def trained() -> Life:
         ("the workout was a bit odd", ["nothing recorded"]),
         ("help what do I do today", ["plan"]),
         ("Help! How many workouts so far?", ["workouts counted"]),
+        ("¿qué hago hoy?", ["other script"]),
+        ("can I swap days", ["question"]),
         ("does it count for anything?", ["passed on"]),
         ("I'd like to stop now", ["which stop"]),
         ("can I stop training", ["which stop"]),

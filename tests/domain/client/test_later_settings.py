@@ -171,6 +171,12 @@ AGAIN = {
     "remind me tonight at 8": "20:00",
     "remind me at 6 pm today": "18:00",
     "not now, at 12:30": "12:30",
+    "I'll train at 7 pm": "19:00",
+    "going to the gym at half past six": "18:30",
+    "at 6 tonight": "18:00",
+    "going in an hour": "11:00",
+    "tonight": "18:00",
+    "maybe after work": "17:00",
 }
 
 
@@ -259,6 +265,9 @@ def test_without_training_there_is_nothing_to_be_reminded_of() -> None:
         ("later", None),
         ("I did it an hour later", None),
         ("remind me again at 25:00", None),
+        ("6 today", None),
+        ("got 6 today", None),
+        ("I train at 80", None),
     ],
 )
 def test_later_is_told_from_all_else(text: str, later: Later | None) -> None:

@@ -132,6 +132,9 @@ LOOK_UPS: dict[str, tuple[str, dict[str, object]]] = {
     "what's next?": ("plan", {}),
     "last time": ("last workout", {}),
     "history of rows": ("history", {"exercise": "Seated cable row"}),
+    "history rdl": ("history", {"exercise": "Romanian deadlift"}),
+    "how did I do?": ("beaten", {"workout": "Legs"}),
+    "how am I doing": ("strength so far", {}),
     "a picture of my progress": ("programme progress", {}),
     "what is a superset?": ("term", {}),
 }

@@ -1,0 +1,40 @@
+"""What a client answers to a reminder in a word or two: on another day, later today, or being there."""
+
+from datetime import UTC
+
+from domain.calendar import at_local
+from domain.client.days_ahead import say_when
+from domain.client.draft import Draft
+from domain.client.later import is_due, wait_until
+from domain.client.plans import keep_plans, plans_of, put_off
+from domain.client.rotation import due
+from domain.client.understanding import request_for
+from domain.client.wants import show_plan
+from domain.reading import read
+from domain.today_words import said_of_today
+
+
+def take_today(draft: Draft, text: str) -> bool:
+    """Do what a word or two say of the workout that is due, or say when the next one is; return whether they
+    do."""
+    said, coming = said_of_today(text), due(draft.state, draft.today)
+    if said is None:
+        return False
+    if draft.memory.barred or coming is None or said.what == "plan":
+        show_plan(draft)
+    elif not is_due(draft):
+        say_when(draft, coming)
+    elif said.hour is not None:
+        moment = at_local(draft.today, said.hour, draft.zone).astimezone(UTC)
+        if moment > draft.at:
+            wait_until(draft, moment)
+        else:
+            draft.notice("heard")
+    else:
+        on = read(request_for(draft, f"move it to {said.day}")).on
+        if on is None:
+            return False
+        before = plans_of(draft)
+        put_off(draft, on)
+        keep_plans(draft, before)
+    return True
