@@ -119,8 +119,10 @@ _QUESTIONS: dict[Asked, str] = {
     r"i(?:'m| am) (?:lost|confused)",
     "which stop": r"(?:(?:i(?:'d| would) like to|i(?: just)? want(?:ed)? to|i wanna|"
     r"(?:can|could|may|how (?:do|can)) i|i(?:'m| am) going to|"
-    r"i(?:'ll| will| must| have to| need to| think i'll| think i will)) (?:stop|finish)|"
-    r"(?:i(?:'m| am) )?stopping)(?: (?:training|it|this|that|everything|here|now|for (?:now|today)|today))*",
+    r"i(?:'ll| will| must| have to| need to| think i'll| think i will)) "
+    r"(?:stop|finish|end)(?: up)?|"
+    r"(?:i(?:'m| am) )?stopping)"
+    r"(?: (?:with|training|it|the bot|this|that|everything|here|now|for (?:now|today)|today))*",
     "dismiss": r"(?:(?:no|nah|hmm+),? )*(?:leave it(?: then)?|"
     r"forget (?:it|about it)|"
     r"never ?mind|nvm|don't bother|doesn't matter|don't "

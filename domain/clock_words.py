@@ -57,10 +57,19 @@ _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
 _ROUGHLY = Expression(r"(?<=\w)-?ish\b")
 
 
+_SMALL_HOURS = range(5)
+"""Hours at which hardly anybody is up. The house's own choice."""
+
+
 class Clock(NamedTuple):
     """A time of day; `times` are all that it can be, as said first, where the half of the day is not said."""
 
     times: tuple[time, ...]
+
+    @property
+    def awake(self) -> time:
+        """The time as the figures stand, but of a small hour that can be one of the afternoon, that one."""
+        return next((each for each in self.times if each.hour not in _SMALL_HOURS), self.as_said)
 
     @property
     def as_said(self) -> time:

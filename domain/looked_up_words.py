@@ -181,6 +181,7 @@ _TURNS: tuple[tuple[LookUp, str], ...] = (
         + [last time|in the last workout|the last workout|last workout|yesterday|today]
         did i beat (anything|something|last time|my last time|the last one|it) [last time|today|yesterday]
         (how|hows) (did|was|were) [the|my|it] last (workout|session|time) [go|went]
+        did i do (well|ok|okay|good|alright|fine|better) [last time|today|yesterday|this time]
         how (did|was) i [do] [last time|today|yesterday|this time|there]
         how did [it|that|the workout|the session|my workout] go (last time|yesterday|today)
         """,

@@ -278,6 +278,9 @@ class ClientMemory(Frozen):
     """How the plans stood before the message that last changed them, so that this can be undone."""
     undone: Undone | None = None
     """What the last undo took back, in case that was not meant."""
+    odd_part: str = ""
+    odd_at: datetime | None = None
+    """The part of the body of which it was asked whether it hurts, and when."""
     told_at: datetime | None = None
     """When the coach's words were passed on that the client has not answered yet."""
     told_to_several: bool = False

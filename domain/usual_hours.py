@@ -12,7 +12,8 @@ Usual = time | Literal["any", "unknown"]
 _LEAD = (
     r"(?:(?:please|ok|okay|well|yes|hi|oh|and|so|um+|hm+|maybe|perhaps|probably|preferably|usually|always|"
     r"mostly|rather|ideally|i guess|i think|i'd say|let's say|say|me|remind me|reminders?|it's|in|on|at|this|"
-    r"later|around|about|sometime|some ?time|any ?time|during|for|the|i'd like|i would like|i prefer|sometimes|"
+    r"later|around|about|sometime|some ?time|any ?time|during|for|the|i'd like|i would like|i prefer|"
+    r"sometimes|"
     r"i(?:'d)? (?:rather|like|prefer) (?:it )?|i(?: can| usually| only| always| mostly)* train)\b[,:]? ?)*"
 )
 _TAIL = (
@@ -76,7 +77,7 @@ def usual_hour(text: str) -> Usual | None:
         clock = clock_of(found["clock"])
     elif found := _EITHER.fullmatch(said):
         clock = _earlier(clock_of(found["one"]), clock_of(found["other"]))
-    return None if clock is None else clock.as_said
+    return None if clock is None else clock.awake
 
 
 def leaves_choice(text: str) -> bool:

@@ -43,7 +43,7 @@ from domain.client.likely import WHY, offer_likely
 from domain.client.lines import line_named, sets_left
 from domain.client.looking_up import take_look_up
 from domain.client.not_understood import drop_told_since, give_up_old_question
-from domain.client.odd_feeling import say_of_odd_feeling, take_odd_feeling
+from domain.client.odd_feeling import answer_odd_feeling, say_of_odd_feeling, take_odd_feeling
 from domain.client.other_workout import take_other_workout
 from domain.client.pain import fine_again, hold_for_pain
 from domain.client.picturing import take_picture
@@ -176,6 +176,8 @@ def hear_text(draft: Draft, text: str) -> Understood:
             return hear_text(draft, meant)
     if not hurts and (answer_leaving(draft, text) or take_leaving(draft, text)):
         return Understood("a wish to leave", reading)
+    if not hurts and answer_odd_feeling(draft, text):
+        return Understood("an answer", reading)
     if not hurts and draft.memory.joining is None and take_age_told(draft, text):
         return Understood("an age", reading)
     if draft.memory.joining is not None:

@@ -31,7 +31,8 @@ _ERASE = Expression(
 )
 _LEAVE_IT = Expression(
     r"(?:3|(?:just )?(?:leave|keep)(?: it| them| the journal| everything)*(?: with| to| for)?"
-    r"(?: my coach| the coach| her| him| them)?|just leave)"
+    r"(?: my coach| the coach| her| him| them)?|just leave|"
+    r"(?:just )?(?:send|give|pass|hand)(?: it| them| the journal| everything)* to (?:my|the) coach(?: only)?)"
 )
 _STAY = Expression(
     r"(?:4|(?:i(?:'ll| will|'d rather)? |i want to )?stay(?: here)?|no|nope|never ?mind|nvm|cancel|forget it|"

@@ -1,9 +1,12 @@
 """Words of what feels odd, and is neither pain nor a warning sign: "my shoulder is weird", "a bit dizzy"."""
 
 import re
+from datetime import timedelta
 
 from domain.actions import Words
 from domain.client.draft import Draft
+from domain.client.pain import hold_for_pain
+from domain.client.understanding import understand
 from domain.expressions import Expression
 
 _PART = (
@@ -22,12 +25,35 @@ _FEELS_ODD = Expression(
     r" (?:talking to me|talking|complain(?:s|ed|ing)?|grumbl(?:es|ed|ing)|moan(?:s|ed|ing)|niggl(?:es|ed|"
     r"ing|y)|"
     r"(?:playing|acting|plays|played|acted) up|making itself (?:known|felt)|letting me know|twinged|"
-    r"twinging|twinges|(?:gave|had|felt) a twinge|tweaked|not happy|"
+    r"twinging|twinges|(?:gave|had|felt) a twinge|tweaked|not happy|at me|"
     r"unhappy|"
     r"giving me (?:grief|trouble|jip|gyp|a hard time)|misbehaving|protesting)\b"
 )
 """What is said of a part that feels other than usual, or as if it spoke; whether it hurts is not said."""
+ANSWERED_WITHIN = timedelta(hours=2)
+"""For how long a yes is the answer to whether it hurts. The house's own choice."""
+_BIT = (
+    r"(?:a (?:bit|little|touch)|slightly|somewhat|kind of|kinda|sort of|quite|rather|very|really|badly|"
+    r"only|just)"
+)
+_SCORE = r"(?:(?:maybe|about|around|like|say|probably|it's|at|,|-)? ?)*(?:an? )?"
+_YES = (
+    r"(?:y|yes|yeah|yep|yup|aye|it does|it hurts|hurts|painful|it is painful|i think so|(?:it does |hurts )?"
+    rf"{_BIT})"
+)
+_SIDE = r"(?:it's |in |on )?(?:the |my )?(?:left|right|both)(?: (?:one|side|ones|sides))?"
+_IT_HURTS = Expression(
+    rf"(?=.*\b(?:{_YES}|left|right|both)\b|.*\d ?/ ?10|.*\d out of)"
+    rf"(?:{_YES}[ ,.;-]*)*(?:{_SIDE}[ ,.;-]*)?(?:{_YES}[ ,.;-]*)*"
+    rf"(?:{_SCORE}(?P<score>10|\d)(?:(?: ?/ ?| out of )(?:10|ten))?"
+    r"(?: (?:maybe|or so|i guess|i'd say|i think|probably|perhaps))?[ ,.;-]*)?"
+    rf"(?:{_SIDE}[ ,.;-]*)?(?:(?:when|if|only|at the|on the|in the|during|after)\b[^?\d]{{2,60}})?"
+)
+_WHICH_SIDE = Expression(r"\b(?P<side>left|right|both)\b")
 DOES_NOT_HURT = Words(text="It does not hurt", once=True)
+_NO = Expression(
+    r"(?:no|nope|nah|not (?:really|at all|yet)|no,? (?:not (?:really|at all)|it's (?:fine|ok|okay)))"
+)
 _NO_PAIN = Expression(
     r"(?:no,? )?(?:it|that|this) (?:does not|doesn't|doesnt) (?:really )?hurt(?: at all| though| really)*|"
     r"(?:it'?s )?(?:not|no) (?:really )?pain(?: really| at all| though)*"
@@ -74,6 +100,31 @@ def take_odd_feeling(draft: Draft, text: str) -> bool:
     return say_of_odd_feeling(draft, text)
 
 
+def answer_odd_feeling(draft: Draft, text: str) -> bool:
+    """Take `text` as the answer to whether it hurts, which was asked just now; return whether it is one.
+
+    A yes, a side or a score is one, and so is that it does not; a lone number may as well be a set.
+    """
+    asked_at, part = draft.memory.odd_at, draft.memory.odd_part
+    if asked_at is None or draft.at - asked_at > ANSWERED_WITHIN:
+        return False
+    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    if _NO_PAIN.fullmatch(said) or _NO.fullmatch(said):
+        draft.remember(odd_part="", odd_at=None)
+        draft.notice("no trouble")
+        return True
+    found = _IT_HURTS.fullmatch(said)
+    if found is None:
+        return False
+    draft.remember(odd_part="", odd_at=None)
+    which = _WHICH_SIDE.search(said)
+    side = f"{which['side']} " if which else ""
+    score = f", {found['score']} out of 10" if found["score"] else ""
+    reading = understand(draft, f"my {side}{part} hurts{score}")
+    hold_for_pain(draft, text, reading.pain, reading.names)
+    return True
+
+
 def say_of_odd_feeling(draft: Draft, text: str) -> bool:
     """Say what to do where something feels odd, be it beside sets; return whether it does."""
     said = " ".join(text.casefold().replace("’", "'").split()).rstrip(".! ")
@@ -85,6 +136,7 @@ def say_of_odd_feeling(draft: Draft, text: str) -> bool:
         return False
     part = found["part"] or found["speaks"]
     hurts = f"my {part} hurt" + ("" if part.endswith("s") else "s")
+    draft.remember(odd_part=part, odd_at=draft.at)
     draft.notice("feels odd", hurts=hurts, coach=draft.client.coach.name)
     draft.offer(Words(text=hurts.capitalize(), once=True), DOES_NOT_HURT)
     return True

@@ -193,12 +193,14 @@ def take_hour(draft: Draft, said: str) -> bool:
     """Change the hour of the reminder where `said` is just that; return whether it did."""
     if found := _HOUR.fullmatch(said):
         hour, minute = int(found["hour"]), int(found["minute"] or 0)
-        if found["half"] is None and 0 < hour <= 12:
+        if found["half"] is None and (clock := clock_of(f"{hour}:{minute:02d}")) is not None:
+            hour = clock.awake.hour
+        if found["half"] is None and int(found["hour"]) <= 12 and hour:
             draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}", once=True))
         return set_hour(draft, hour, minute, found["half"])
     found = _HOUR_IN_WORDS.fullmatch(said)
     if found and (clock := clock_of(found["clock"])):
-        return set_hour(draft, clock.as_said.hour, clock.as_said.minute, None)
+        return set_hour(draft, clock.awake.hour, clock.awake.minute, None)
     return found is not None and take_usual_hour(draft, found["clock"])
 
 

@@ -2,6 +2,7 @@
 
 import pytest
 
+from domain.parts import AlertPart, Safety
 from tests.domain.client.people import Life, at, kinds
 
 DIZZY = [
@@ -63,3 +64,47 @@ def test_a_joint_that_feels_odd_beside_a_set_is_asked_about() -> None:
     life = Life()
     assert kinds(life.says("row 60x9. my shoulder feels weird", at(2)))[-1] == "feels odd"
     assert "safety" in kinds(life.presses("My shoulder hurts", at(2)))
+
+
+@pytest.mark.parametrize(
+    ("said", "side", "score"),
+    [
+        ("yes", None, None),
+        ("yes, a 3 maybe", None, 3),
+        ("the right one, a 3 maybe", "right", 3),
+        ("a bit, left side", "left", None),
+        ("yeah 4/10", None, 4),
+        ("it does, when I pull", None, None),
+        ("kind of", None, None),
+    ],
+)
+def test_a_yes_to_whether_it_hurts_sets_aside_and_is_no_set(
+    said: str, side: str | None, score: int | None
+) -> None:
+    life = Life()
+    life.says("row 60x9", at(2))
+    life.says("my elbow feels off", at(2))
+    (part,) = life.says(said, at(2))
+    assert isinstance(part, Safety)
+    assert (part.where, part.side) == ("elbow", side)
+    (alert,) = [each for each in life.to_coach if isinstance(each, AlertPart)]
+    told = alert.evidence["pain"]["score"]
+    assert (alert.evidence["said"], None if told is None else int(told)) == (said, score)
+    assert len(life.state.entries) == 1
+
+
+@pytest.mark.parametrize("said", ["no", "not really", "it does not hurt", "no, it's fine"])
+def test_a_no_to_whether_it_hurts_is_heard(said: str) -> None:
+    life = Life()
+    life.says("my elbow feels off", at(2))
+    assert kinds(life.says(said, at(2))) == ["no trouble"]
+    assert life.state.holds == ()
+
+
+def test_sets_told_after_that_question_are_recorded() -> None:
+    life = Life()
+    life.says("my elbow feels off", at(2))
+    assert "verdict" in kinds(life.says("row 60x9", at(2)))
+    assert life.state.holds == ()
+    # Hours later a yes is no answer to it.
+    assert "safety" not in kinds(life.says("yes", at(2, 21)))

@@ -80,6 +80,7 @@ def test_the_plan_and_the_history_are_shown() -> None:
         ("Remind me at 18:30, please", "hour kept"),
         ("remind me at 25", "no such hour"),
         ("remind me in the evenings", "hour kept"),
+        ("I'd like to finish up with this", "which stop"),
         ("please remind me before work", "hour kept"),
         ("I use pounds", "unit kept"),
         ("I count in lb", "unit kept"),
