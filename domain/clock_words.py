@@ -151,6 +151,13 @@ def _in_its_half(clock: Clock, said: str) -> Clock:
     return Clock(tuple(each for each in clock.times if (each.hour >= 12) == late) or clock.times)
 
 
+_AT_THE_END = Expression(
+    r"\b(?:so|like|around|about|say|maybe|make it|perhaps)(?: (?:at|like|around|about|maybe))* "
+    r"(?P<clock>\d{1,2}(?: ?(?:am|pm))?)$"
+)
+"""An hour after words that say why it is that: "I work nights so like 4"."""
+
+
 def clock_in(text: str) -> Clock | None:
     """Return the one time of day that `text` says somewhere; None where it says none, or several."""
     said = " ".join(text.casefold().replace("’", "'").split())
@@ -158,6 +165,8 @@ def clock_in(text: str) -> Clock | None:
         return whole
     if whole := clock_of(_PART_OF_DAY.sub(" ", said).strip(" ,")):
         return _in_its_half(whole, said)
+    if last := _AT_THE_END.search(said):
+        return _in_its_half(clock, said) if (clock := clock_of(last["clock"])) else None
     found: list[str] = []
     for pattern in (_NOON, _PAST, _HALF, _FIGURES):
         for each in _alone(pattern, said):

@@ -9,7 +9,7 @@ _WORD = Expression(
     r"yes|yep|yeah|no|nope|hi|hello|hey|morning|evening|night|bye|cheers|got|it|will|do|alright|all|right|"
     r"love|awesome|wow|lol|haha|see|ya|later|coach|for|the|aw+|ah+|oh+|very|kind|sweet|lovely|amazing|"
     r"brilliant|you're|youre|are|your|really|appreciate|appreciated|day|have|one|helpful|help|always|is|was|"
-    r"that|that's|thats|glad|happy|please|friend|welcome|to|hear|me|my|too|dear|darling|grand|lovely|then|now|\W*)"
+    r"that|that's|thats|glad|happy|please|friend|welcome|to|hear|me|my|too|dear|darling|grand|lovely|then|now|bet|aight|dope|word|yup|np|gg|ugh|meh|argh|\W*)"
 )
 _BETWEEN = Expression(r"[\s.,!?]+")
 

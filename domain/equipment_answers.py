@@ -27,6 +27,7 @@ _DENIED = Expression(
     r"can't|cannot)\b"
     r"|n't\b"
 )
+_NO_BEFORE = Expression(r"\b(?:no|without|except|minus|lacking|missing)\b")
 _ONLY = Expression(
     r"\b(?:only|just|nothing but|mostly|usually|that's (?:it|all)|that is (?:it|all)|all (?:that )?(?:i|"
     r"we)(?:'ve| have)"
@@ -77,7 +78,10 @@ def answered(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Eq
         here = dict.fromkeys(_things_in(part, names))
         found = found or bool(here)
         if _DENIED.search(part):
-            lacking.extend(here)
+            before, _, after_no = _split_at_no(part)
+            denied = dict.fromkeys(_things_in(after_no, names))
+            there.update(_things_in(before, names) if denied else ())
+            lacking.extend(denied or here)
             continue
         there.update(here)
         if any(sign.isdigit() for sign in part):
@@ -92,6 +96,12 @@ def answered(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Eq
         return None
     known = [each for each in after.lacking if each not in lacking]
     return after.model_copy(update={"lacking": (*known, *dict.fromkeys(lacking))})
+
+
+def _split_at_no(part: str) -> tuple[str, str, str]:
+    """Return what stands before a "no" that has things behind it, and those: "bar and plates no bench"."""
+    found = _NO_BEFORE.search(part)
+    return (part[: found.start()], found[0], part[found.end() :]) if found else (part, "", "")
 
 
 def _is_beside(word: str, names: tuple[str, ...]) -> bool:

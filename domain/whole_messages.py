@@ -18,7 +18,8 @@ sorry|oh|thanks|morning|,|-|'.'|'!'|':'
 """
 _CLOSING = """
 please|pls|plz|thanks|thank you|thx|ta|cheers|ok|okay|now|again|then|actually|exactly|so far|by now|yet
-(right|just) now|by the way|btw|coach|in (all|total)|altogether|at all|anyway|,|'.'|'!'|'?'|'"'|'('|')'
+(right|just) now|by the way|btw|coach|in (all|total)|total
+overall|altogether|at all|anyway|,|'.'|'!'|'?'|'"'|'('|')'
 """
 _CONTINUED = Expression(r"(?<=\|)\n\s*\+ ?|\n\s*\+(?= )")
 

@@ -27,7 +27,8 @@ def equipment_words(facts: Facts, _reader: Reader) -> str:
     )
     changes = [f" {escape(other)} takes the place of {escape(name)}." for name, other in facts["instead"]]
     if facts.get("back"):
-        changes.append(f" {escape(listed(facts['back']))} is back in your workouts.")
+        are = "is" if len(facts["back"]) == 1 else "are"
+        changes.append(f" {escape(listed(facts['back']))} {are} back in your workouts.")
     loaded = " What I give you to aim for can be loaded with that." if said else ""
     return f"{known}{loaded}{lacking}{''.join(changes)}{nothing}"
 

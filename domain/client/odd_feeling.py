@@ -6,6 +6,7 @@ from datetime import timedelta
 from domain.actions import Words
 from domain.client.draft import Draft
 from domain.client.pain import hold_for_pain
+from domain.client.talking import pass_on
 from domain.client.understanding import understand
 from domain.expressions import Expression
 
@@ -41,15 +42,19 @@ _YES = (
     r"(?:y|yes|yeah|yep|yup|aye|it does|it hurts|hurts|painful|it is painful|i think so|(?:it does |hurts )?"
     rf"{_BIT})"
 )
-_SIDE = r"(?:it's |in |on )?(?:the |my )?(?:left|right|both)(?: (?:one|side|ones|sides))?"
+_PLACE = r"(?:left|right|both|lower|upper|inner|outer|inside|outside)"
+_SIDE = rf"(?:it's |in |on |at )?(?:the |my )?{_PLACE}(?: (?:one|side|ones|sides|part|back|bit))?"
 _IT_HURTS = Expression(
-    rf"(?=.*\b(?:{_YES}|left|right|both)\b|.*\d ?/ ?10|.*\d out of)"
+    rf"(?=.*\b(?:{_YES}|{_PLACE})\b|.*\d ?/ ?10|.*\d out of)"
     rf"(?:{_YES}[ ,.;-]*)*(?:{_SIDE}[ ,.;-]*)?(?:{_YES}[ ,.;-]*)*"
     rf"(?:{_SCORE}(?P<score>10|\d)(?:(?: ?/ ?| out of )(?:10|ten))?"
     r"(?: (?:maybe|or so|i guess|i'd say|i think|probably|perhaps))?[ ,.;-]*)?"
     rf"(?:{_SIDE}[ ,.;-]*)?(?:(?:when|if|only|at the|on the|in the|during|after)\b[^?\d]{{2,60}})?"
 )
+_IS_SCORE = Expression(r"\d ?/ ?10|\d out of|\ban? \d|\b(?:yes|yeah|yep|yup|it does|it hurts|hurts)\b")
+"""What makes a number beside a side a score, and not the reps of that side: "left 8, right 7"."""
 _WHICH_SIDE = Expression(r"\b(?P<side>left|right|both)\b")
+_PLACES = Expression(rf"\b{_PLACE}\b")
 DOES_NOT_HURT = Words(text="It does not hurt", once=True)
 _NO = Expression(
     r"(?:no|nope|nah|not (?:really|at all|yet)|no,? (?:not (?:really|at all)|it's (?:fine|ok|okay)))"
@@ -109,11 +114,13 @@ def answer_odd_feeling(draft: Draft, text: str) -> bool:
     if asked_at is None or draft.at - asked_at > ANSWERED_WITHIN:
         return False
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    if not part:
+        return tell_more(draft, text, said)
     if _NO_PAIN.fullmatch(said) or _NO.fullmatch(said):
         draft.remember(odd_part="", odd_at=None)
         draft.notice("no trouble")
         return True
-    found = _IT_HURTS.fullmatch(said)
+    found = it_hurts(said)
     if found is None:
         return False
     draft.remember(odd_part="", odd_at=None)
@@ -123,6 +130,21 @@ def answer_odd_feeling(draft: Draft, text: str) -> bool:
     reading = understand(draft, f"my {side}{part} hurts{score}")
     hold_for_pain(draft, text, reading.pain, reading.names)
     return True
+
+
+def tell_more(draft: Draft, text: str, said: str) -> bool:
+    """Pass on where and how much it hurts, told behind the pain itself: "the left one, 5/10"."""
+    found = it_hurts(said)
+    if found is None or not (found["score"] or _PLACES.search(said)):
+        return False
+    pass_on(draft, text)
+    return True
+
+
+def it_hurts(said: str) -> re.Match[str] | None:
+    """Return how it is said that something hurts, where it does, or how much; None for what can be a set."""
+    found = _IT_HURTS.fullmatch(said)
+    return None if found is None or (found["score"] and not _IS_SCORE.search(said)) else found
 
 
 def say_of_odd_feeling(draft: Draft, text: str) -> bool:

@@ -64,6 +64,7 @@ def hold_for_pain(
 
     Where it names none, those `asked` about are set aside whatever else is.
     """
+    draft.remember(odd_part="", odd_at=draft.at)
     for each in pain:
         causes = affected(draft, each.where, named)
         hurting = causes if named else tuple(dict.fromkeys((*causes, *asked)))

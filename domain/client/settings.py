@@ -25,6 +25,7 @@ from domain.units import Unit, convert
 from domain.usual_hours import usual_hour
 
 _REMIND = (
+    r"(?:(?:nvm|never ?mind|actually|no|nope|ok|okay|oh|sorry|wait|then|hm+)[,. ]+)*"
     r"(?:please |(?:can|could|will|would) you (?:please )?)?"
     r"(?:(?:remind|message|text|ping|write to) me|(?:i want |i'd like )?(?:the |my )?reminders?|"
     r"(?:send|move|change|set|put|shift) (?:it|(?:me )?(?:my|the) reminders?))"
@@ -62,7 +63,7 @@ _NOT = Expression(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = Expression(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
     r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
-    r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|"
+    r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|(?:now |just )?in(?= .{2,40} now$)|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
 )

@@ -108,3 +108,18 @@ def test_sets_told_after_that_question_are_recorded() -> None:
     assert life.state.holds == ()
     # Hours later a yes is no answer to it.
     assert "safety" not in kinds(life.says("yes", at(2, 21)))
+
+
+@pytest.mark.parametrize("said", ["lower, 5/10", "the left one", "right side, 4 out of 10", "yes, a 6"])
+def test_where_and_how_much_it_hurts_can_be_told_behind_it(said: str) -> None:
+    life = Life()
+    life.says("my back hurts", at(2))
+    assert kinds(life.says(said, at(2))) == ["passed on"]
+    assert life.state.entries == ()
+
+
+@pytest.mark.parametrize("said", ["left 8", "8", "row 60x9"])
+def test_sets_told_behind_a_pain_are_no_score(said: str) -> None:
+    life = Life()
+    life.says("my left ankle hurts", at(2))
+    assert "passed on" not in kinds(life.says(said, at(2)))
