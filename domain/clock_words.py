@@ -57,6 +57,7 @@ _NAMED = {"noon": 12, "midday": 12, "mid day": 12, "midnight": 0}
 _ROUGHLY = Expression(r"(?<=\w)-?ish\b")
 
 
+_NOON_HOUR = 12
 _SMALL_HOURS = range(5)
 """Hours at which hardly anybody is up. The house's own choice."""
 
@@ -66,10 +67,13 @@ class Clock(NamedTuple):
 
     times: tuple[time, ...]
 
-    @property
-    def awake(self) -> time:
-        """The time as the figures stand, but of a small hour that can be one of the afternoon, that one."""
-        return next((each for each in self.times if each.hour not in _SMALL_HOURS), self.as_said)
+    def awake(self, before: time | None = None) -> time:
+        """The time as the figures stand, but one of the afternoon where it would be a small hour else, or
+        where the one `before` it was one of the afternoon."""
+        later = before is not None and before.hour >= _NOON_HOUR
+        likely = [each for each in self.times if each.hour not in _SMALL_HOURS]
+        half = [each for each in likely if each.hour >= _NOON_HOUR] if later else likely
+        return (half or likely or [self.as_said])[0]
 
     @property
     def as_said(self) -> time:

@@ -130,7 +130,9 @@ _ALL_AGAIN = Expression(
     r"(?:(?:usual|normal|own|old|full|big|regular|home) )+gym(?: again| now)*"
     r"(?:,? (?:with|where there is|which has|it has|they have) (?:everything|all of it|all))?|"
     r"(?:i|we) have (?:everything|all of it|a full gym|a whole gym|the whole gym)(?: again| now| back)+|"
-    r"(?:everything|all of it)(?: is|'s)? (?:there|back)(?: again| now)*"
+    r"(?:everything|all of it)(?: is|'s)? (?:there|back)(?: again| now)*|"
+    r"(?:i|we) (?:can (?:now )?use|have|have got|'ve got) (?:all|every|the whole)(?: of)?(?: the| my)? "
+    r"(?:equipment|things|machines|gear|kit|stuff)(?: again| now| back| here)*"
 )
 """That nothing is lacking any longer."""
 

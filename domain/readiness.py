@@ -19,10 +19,15 @@ MATTERS: tuple[Matter, ...] = get_args(Matter)
 _ALL = Expression(r"\b(?:to |of )?(?:all|any)(?: of)?(?: the| these)? (?:4|four)\b|\bof the (?:4|four)\b")
 _NO_TROUBLE = (
     r"(?:no|not any|without(?: any)?) (?:problems?|issues?|complaints?|troubles?|worries|concerns)"
-    r"(?: (?:with|in) (?:any|all|those|these|that|them)(?: of (?:these|them|those))?| whatsoever)?"
+    r"(?: (?:with|in|of|for|about) (?:(?:any|all|those|these|that|them)(?: of (?:these|them|those))?|"
+    r"(?:(?:my|the|any) )?(?:health|body|heart|joints?|health or joints?))| whatsoever)?"
 )
 _NONE = Expression(
-    rf"(?:{_NO_TROUBLE}|no|nope|nah|none|nothing|never|not one|not any|neither|not at all|0|zero|nil|"
+    r"(?:(?:i|we) (?:have|have got|'ve got|got) |i've got )?"
+    rf"(?:{_NO_TROUBLE}|(?:all|4|four)(?: x|x| times)? no(?:es|s)?|n{{4}}|"
+    r"no (?:x ?)?(?:4|four)(?: times| x|x)?|"
+    r"(?:i )?(?:don't|do not|dont) have (?:any|one)|no|nope|nah|none|nothing|never|not one|not any|neither|"
+    r"not at all|0|zero|nil|"
     r"(?:nothing|none|not|nope not|no not) (?:that i(?:'m| am) aware of|to my knowledge|that i know(?: of)?|"
     r"(?:like|of) (?:that|the sort|the kind|those|these)|to (?:report|declare|mention|worry about)))"
     rf"(?:[ ,.]+(?:{_NO_TROUBLE}|no|none|nope|nothing|not one))*"
@@ -84,7 +89,9 @@ _OF: dict[Matter, Expression] = {
         r"diseases?|conditions?|illness|diagnos\w+|anaemi\w*|anemi\w*)\b"
     ),
     "joints": Expression(
-        r"\b(?:knees?|backs?|backache|shoulders?|hips?|ankles?|elbows?|wrists?|neck|joints?|dis[ck]s?|"
+        r"\b(?:knees?|(?<!come )(?<!came )(?<!coming )(?<!go )(?<!going )(?<!get )(?<!got )(?<!be )"
+        r"(?<!am )(?<!i'm )backs?(?! (?:to|home|from|then|soon|later|on)\b)|backache|"
+        r"shoulders?|hips?|ankles?|elbows?|wrists?|neck|joints?|dis[ck]s?|"
         r"slipped|"
         r"spine|spinal|hernia\w*|arthr\w+|osteo\w+|sciatica|tendons?|tendin\w+|ligaments?|meniscus|"
         r"injur\w+|bones?|pain|hurts?|sore)\b"

@@ -77,7 +77,7 @@ def usual_hour(text: str) -> Usual | None:
         clock = clock_of(found["clock"])
     elif found := _EITHER.fullmatch(said):
         clock = _earlier(clock_of(found["one"]), clock_of(found["other"]))
-    return None if clock is None else clock.awake
+    return None if clock is None else clock.awake()
 
 
 def leaves_choice(text: str) -> bool:

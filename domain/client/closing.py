@@ -25,7 +25,7 @@ _OVER = (
     r"|(?:i'?m |i am |we'?re |all )*(?:done|finished|through) (?:for (?:today|the day|now)|with (?:the|my) "
     r"(?:workout|training|session))|calling it (?:a day|quits)|(?:workout|session|training) (?:is )?"
     r"(?:done|over|finished|complete)|end of (?:the )?(?:workout|session|training)|(?:i'?m |i am )(?:all )?"
-    r"(?:done|finished)|all done|that (?:was|is) the whole of it)"
+    r"(?:done|finished)|all done|(?:i |i'?m )?finish(?: (?:for )?today)?|that (?:was|is) the whole of it)"
 )
 _REST = r"(?:the rest|(?:any(?:thing)? )?(?:more|else)|all of it)"
 _NOT_THE_REST = (

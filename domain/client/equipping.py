@@ -82,40 +82,61 @@ def tell_equipment(draft: Draft, facts: dict[str, Any]) -> None:
     tell_coach_of(draft, "within reach again", facts["again"])
 
 
-def take_as_there(draft: Draft, exercises: Collection[str]) -> dict[str, Any] | None:
+def take_as_there(
+    draft: Draft, exercises: Collection[str], workouts: Collection[int]
+) -> dict[str, Any] | None:
     """Take as there again what sets of `exercises` show to be there; return what comes of it, None: nothing.
 
-    They show it where the sheet has nothing else in the place. Where it has, the client is only offered to
-    say so, as a set of it may well be done somewhere else.
+    They show it where the sheet has nothing else in the place, or where in the `workouts` they are of several
+    replaced ones were done. Of one that has something in its place the client is only offered to say so, as a
+    set of it may well be done somewhere else.
     """
-    stored, lacking = draft.client.programme, draft.client.equipment.lacking
-    workouts = stored.programme.workouts if stored and lacking else ()
-    for prescription in (line for workout in workouts for line in workout.prescriptions):
-        shown = (each for each in lacking if brings_back(draft.state, prescription, each, exercises))
-        lacked = next(shown, None)
-        if lacked is None:
-            continue
-        if not line_for(draft.state, prescription).out_of_reach:
-            draft.offer(Words(text=f"I have {with_article(lacked)} again", once=True))
-            return None
-        draft.offer(Words(text=f"I have no {lacked}", once=True))
-        return keep_equipment(draft, without_lack(draft.client, lacked))
-    return None
+    equipment = draft.client.equipment
+    told = [
+        (line_for(draft.state, each), blocking)
+        for each in prescriptions_of(draft.client)
+        if equipment.lacking and each.exercise in exercises
+        if (blocking := what_blocks(draft.state, each))
+    ]
+    done = {each.set.exercise for each in draft.state.entries if each.workout in workouts}
+    replaced = {
+        each.exercise
+        for each in prescriptions_of(draft.client)
+        if equipment.lacking and each.exercise in done and what_blocks(draft.state, each)
+    }
+    if not told:
+        return None
+    shown = [thing for line, blocking in told if line.out_of_reach for thing in blocking]
+    if len(replaced) > 1:
+        shown = [thing for _, blocking in told for thing in blocking]
+    if not shown:
+        draft.offer(Words(text=f"I have {with_article(told[0][1][0])} again", once=True))
+        return None
+    draft.offer(Words(text=f"I have no {shown[0]}", once=True))
+    there = tuple(each for each in equipment.lacking if each not in shown)
+    return keep_equipment(draft, equipment.model_copy(update={"lacking": there}))
 
 
-def brings_back(
-    state: ClientState, prescription: Prescription, thing: str, exercises: Collection[str]
-) -> bool:
-    """Return whether one of `exercises` is done in a place of the sheet once that one thing is there."""
-    then = replace(state, client=replace(state.client, equipment=without_lack(state.client, thing)))
-    now, line = line_for(state, prescription), line_for(then, prescription)
-    return line != now and line.exercise in exercises and not line.out_of_reach
+def prescriptions_of(client: Client) -> tuple[Prescription, ...]:
+    """Return all lines of the client's sheet."""
+    workouts = client.programme.programme.workouts if client.programme else ()
+    return tuple(line for workout in workouts for line in workout.prescriptions)
 
 
-def without_lack(client: Client, thing: str) -> Equipment:
-    """Return the client's equipment with one thing there that was lacking."""
-    lacking = tuple(each for each in client.equipment.lacking if each != thing)
-    return client.equipment.model_copy(update={"lacking": lacking})
+def what_blocks(state: ClientState, prescription: Prescription) -> tuple[str, ...]:
+    """Return the things, in the client's words, for the lack of which the sheet's exercise is not done."""
+    return tuple(
+        each
+        for each in state.client.equipment.lacking
+        if not is_done_lacking(state, prescription, (each,)) and is_done_lacking(state, prescription, ())
+    )
+
+
+def is_done_lacking(state: ClientState, prescription: Prescription, lacking: tuple[str, ...]) -> bool:
+    """Return whether the sheet's own exercise is done by who lacks no more than that."""
+    equipment = state.client.equipment.model_copy(update={"lacking": lacking})
+    line = line_for(replace(state, client=replace(state.client, equipment=equipment)), prescription)
+    return line.exercise == prescription.exercise and not line.out_of_reach
 
 
 def with_article(thing: str) -> str:

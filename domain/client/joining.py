@@ -201,7 +201,8 @@ def take_hour(draft: Draft, text: str) -> Taken:
     if clock is None:
         # A yes is to the local time that was said back with the question.
         return "open" if agrees(said) else "unread"
-    set_hour(draft, clock.awake.hour, clock.awake.minute, None)
+    at = clock.awake()
+    set_hour(draft, at.hour, at.minute, None)
     return "settled"
 
 

@@ -49,9 +49,8 @@ def record(draft: Draft, sets: Sequence[TrainingSet], message: int, places: Sequ
     """
     touched = enter(draft, sets, message, places)
     now = {draft.today, day_lived(draft.at, draft.zone)}
-    shown = take_as_there(
-        draft, {name for (_, name), done in touched.items() if now & {each.on for each in done}}
-    )
+    of_now = [key for key, done in touched.items() if now & {each.on for each in done}]
+    shown = take_as_there(draft, {name for _, name in of_now}, {number for number, _ in of_now})
     answer_all(draft, touched)
     if shown is not None:
         tell_equipment(draft, shown)

@@ -62,7 +62,8 @@ _SYSTEMS: dict[str, Unit] = {
 _NOT = Expression(r"\b(?:not|no|never|don't|\d+)\b")
 _ZONE = Expression(
     r"(?:please )?(?:(?:i'm|im|i am|i live|we live|i've moved|i moved|i have moved|i'm staying|"
-    r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived))(?: now| back| home)* (?:in|to)|"
+    r"(?:i(?:'ve)? )?(?:just )?(?:landed|arrived|came back|got back|returned|reached))"
+    r"(?: now| back| home)*(?: safely)?(?: in| to)?|now|back (?=to )to|"
     r"(?:(?:now|safely) )*(?:back(?: home)?|home|home again) in|(?:now |just )?in(?= .{2,40} now$)|"
     r"my (?:time ?)?zone is|time ?zone(?: is)?)(?: now)? "
     r"(?P<place>[a-zà-ÿ+-][a-zà-ÿ0-9_/ .,'+:-]{1,40}?)(?: now| time)?"
@@ -84,7 +85,8 @@ _TRIP = Expression(
     r"for \w+ \w+))+"
 )
 _TIME_HERE = Expression(
-    r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?"
+    r"(?:it's|it is|the time is)(?: now)? (?P<place>.{1,25}?)(?: now)? (?:here|where i am)(?: now)?|"
+    r"(?:the time )?here(?: it)?(?:'s| is)(?: now)? (?P<time>\d.{0,24}?)(?: now)?"
 )
 _START = Expression(
     r"(?:(?:actually|no|oh|sorry|hm+|wait|ok|okay|well|please),? )*"
@@ -123,7 +125,8 @@ TOLD_WITHIN = timedelta(days=3)
 """For how long after the end of a pause the client can say that it is over. The house's own choice."""
 _WELL = Expression(
     r"(?:(?:hi|hello|hey|ok|okay|so)[,!. ]+)?"
-    r"(?:(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
+    r"(?:i (?:become|became|got|get|have become) (?:well|better|healthy)(?: again| now)*|"
+    r"(?:(?:i'm|im|i am|i feel|feeling|feel) )?(?:(?:all|much|fully|completely|totally) )*"
     r"(?:better|well|fine|healthy|recovered|fit|ok|good)(?: again| now)+|"
     r"(?:(?:i'm|im|i am|i have|i've) )?(?:fully |completely )?recovered(?: from .{1,20})?|"
     r"(?:(?:i'm|im|i am) )?(?:back |now )*(?:over|after) (?:the|my) (?:flu|cold|bug|covid|virus|illness)|"
@@ -195,13 +198,14 @@ def take_hour(draft: Draft, said: str) -> bool:
     if found := _HOUR.fullmatch(said):
         hour, minute = int(found["hour"]), int(found["minute"] or 0)
         if found["half"] is None and (clock := clock_of(f"{hour}:{minute:02d}")) is not None:
-            hour = clock.awake.hour
+            hour = clock.awake(draft.client.remind_at).hour
         if found["half"] is None and int(found["hour"]) <= 12 and hour:
             draft.offer(Words(text=f"Remind me at {(hour + 12) % 24:02d}:{minute:02d}", once=True))
         return set_hour(draft, hour, minute, found["half"])
     found = _HOUR_IN_WORDS.fullmatch(said)
     if found and (clock := clock_of(found["clock"])):
-        return set_hour(draft, clock.awake.hour, clock.awake.minute, None)
+        at = clock.awake(draft.client.remind_at)
+        return set_hour(draft, at.hour, at.minute, None)
     return found is not None and take_usual_hour(draft, found["clock"])
 
 
@@ -243,8 +247,9 @@ def take_trip(draft: Draft, said: str) -> bool:
 def take_zone(draft: Draft, said: str) -> bool:
     """Change the zone where `said` is just a place or the time there; return whether it did."""
     found = _ZONE.fullmatch(said) or _TIME_HERE.fullmatch(said)
-    zones = zones_said(draft, found["place"]) if found else ()
-    is_where = found is not None and (clock_of(found["place"]) is not None or _SURELY_WHERE.match(said))
+    place = next(filter(None, found.groups()), "") if found else ""
+    zones = zones_said(draft, place) if found else ()
+    is_where = found is not None and (clock_of(place) is not None or _SURELY_WHERE.match(said))
     if len(zones) > 1:
         draft.notice("which town")
     elif zones:

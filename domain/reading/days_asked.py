@@ -20,6 +20,7 @@ _WHEN = re.compile(
     rf"(?: {_WORKOUT})?(?: due| on)?)?|"
     r"when (?:do|should|must|can|shall|am) i (?:to |have to |supposed to )?"
     rf"{_TRAIN}(?:ing)?(?: again| next)?|"
+    r"when (?:do|can|should|shall|will) i (?:start|begin)(?: again| training)*|"
     r"when am i (?:on|due|in|up|back)? ?(?:next|again)?|"
     rf"(?:which|what) day (?:is (?:it|(?:my|the) next {_WORKOUT})|do i {_TRAIN}(?: again| next)?)|"
     rf"(?:how many days|how long)(?: is it)? (?:until|till|to|before) (?:i {_TRAIN}(?: again)?|(?:my |the )?"

@@ -90,6 +90,27 @@ def test_a_set_of_what_has_something_in_its_place_offers_to_say_that_it_is_there
     assert lacking(life) == []
 
 
+TWO_REPLACED = """\
+Home
+Train every 3 days in turn: One
+
+One
+1. Back squat, 5-8 reps
+   no barbell: Goblet squat, 8-12 reps
+2. Bench press, 5-8 reps
+   no barbell: Push-up, 8-20 reps
+3. Plank, hold 30-60 seconds
+"""
+
+
+def test_several_replaced_ones_done_in_a_workout_show_that_what_they_need_is_there_again() -> None:
+    life = Life(noor(TWO_REPLACED, lacking=("barbell", "bands")))
+    assert topics(life.says("back squat 60x6", at(2))) == []
+    assert lacking(life) == ["barbell", "bands"]
+    assert topics(life.says("bench press 40x6", at(2))) == ["equipment kept"]
+    assert lacking(life) == ["bands"]
+
+
 def lacking(life: Life) -> list[str]:
     """Return what the client has not got."""
     return list(life.state.client.equipment.lacking)
