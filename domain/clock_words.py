@@ -58,8 +58,9 @@ _ROUGHLY = Expression(r"(?<=\w)-?ish\b")
 
 
 _NOON_HOUR = 12
-_SMALL_HOURS = range(5)
-"""Hours at which hardly anybody is up. The house's own choice."""
+_UP_FROM, _UP_AT_LAST_FROM = time(5), time(4)
+"""From which hour on people are up, where an hour alone is said, and where minutes are, as of an early
+shift. The house's own choice."""
 
 
 class Clock(NamedTuple):
@@ -68,11 +69,11 @@ class Clock(NamedTuple):
     times: tuple[time, ...]
 
     def awake(self, before: time | None = None) -> time:
-        """The time as the figures stand, but one of the afternoon where it would be a small hour else, or
-        where the one `before` it was one of the afternoon."""
-        later = before is not None and before.hour >= _NOON_HOUR
-        likely = [each for each in self.times if each.hour not in _SMALL_HOURS]
-        half = [each for each in likely if each.hour >= _NOON_HOUR] if later else likely
+        """The time as the figures stand, but one of the afternoon where it would be a small hour else, or,
+        said without minutes, where the one `before` it was one of the afternoon."""
+        likely = [each for each in self.times if each >= (_UP_FROM if each.minute == 0 else _UP_AT_LAST_FROM)]
+        is_bare = before is not None and before.hour >= _NOON_HOUR and self.as_said.minute == 0
+        half = [each for each in likely if each.hour >= _NOON_HOUR] if is_bare else likely
         return (half or likely or [self.as_said])[0]
 
     @property

@@ -22,7 +22,7 @@ _TURNS: tuple[tuple[What, str], ...] = (
         "plan",
         """
         [im|i am|am|we are] [just|already] (at|in|inside|arrived at|arrived in) the gym [now|already]
-        [im|i am|am|we are] [just] (here|there|arrived|starting|ready|ready to (go|start|train)|all set) [now|
+        [im|i am|am|we are] [just] (here|arrived|starting|ready|ready to (go|start|train)|all set) [now|
         + at last|finally]
         [im|i am|am] (doing it|training|at it) (now|right now|at last)
         [im|i am|am|we are] (on my way|omw|heading (there|to the gym)|off to the gym|going now) [now|already]

@@ -299,12 +299,14 @@ HOUR, ROUGHLY = timedelta(hours=1), timedelta(minutes=20)
 def zones_said(draft: Draft, place: str, among: tuple[str, ...] = ()) -> tuple[str, ...]:
     """Return the zones that a place, an offset or the time there can mean; none where it is none of these.
 
-    Of an offset it is that of the zones `among` which it can be, else the coach's, else one of fixed offset.
+    Of an offset it is that of the zones `among` which it can be, else the client's as it stands, the coach's,
+    or one of fixed offset.
     The time can be said roughly, as "half past four" at a quarter past.
     """
     if zones := zones_of(place):
         return zones
-    likely = among or (draft.client.coach.zone,)
+    here = () if draft.memory.joining is not None else (draft.client.zone,)
+    likely = among or (*here, draft.client.coach.zone)
     offset, clock = offset_of(place), clock_of(place)
     if offset is None and clock is not None:
         offset = offset_at(clock, draft.at, likely[0])
