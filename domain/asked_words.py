@@ -52,7 +52,7 @@ _QUESTIONS: dict[Asked, str] = {
     r"where does (?:my data|it|this) go",
     "stored": r"what (?:happens|do you do|is done|will happen|becomes) (?:to|with|of) (?:all )?(?:my|the) "
     r"(?:data|messages|information|answers|journal)|"
-    r"what(?:'s| is| do| does| all| data| information| else| exactly| kind of data)*"
+    r"what(?:'?s| is| do| does| all| data| information| else| exactly| kind of data)*"
     r"(?: (?:you|this|it|the bot|kilopost|is|gets?|do|does))* (?:store|save|keep|know|collect|record|have|"
     r"stored|saved|"
     r"kept|collected)s?(?: (?:about|on|of|from) (?:me|us))?|what (?:data|information) (?:do you have|is "
@@ -61,15 +61,15 @@ _QUESTIONS: dict[Asked, str] = {
     r"(?:stored|kept|keep it|keep my data|saved)",
     "equipment": r"(?:what|which)(?: kind of)? (?:equipment|kit|gear|plates|dumbbells|weights|bands|bar)"
     r"(?: and \w+)? (?:do i have|have i(?: got)?|do you (?:think i have|have(?: for me)?|know of|assume)|"
-    r"am i (?:using|down for))(?: here)?|what(?:'s| is| are)? (?:my )?(?:equipment|kit|gear)|"
+    r"am i (?:using|down for))(?: here)?|what(?:'?s| is| are)? (?:my )?(?:equipment|kit|gear)|"
     r"what do (?:i|you think i) have to train with|(?:my |the )?equipment|(?:show )?my (?:equipment|plates|"
     r"gear|kit)",
-    "settings": r"(?:what(?:'s| is| are)? )?(?:my |the )?settings|/settings|"
+    "settings": r"(?:what(?:'?s| is| are)? )?(?:my |the )?settings|/settings|"
     r"(?:when|what time|at what time|at what hour)(?: do| will| are)? (?:you (?:remind|message|write to|"
     r"text) me|"
     r"(?:my |the )?reminders?(?: come| set)?|i get (?:my |the )?reminders?)|"
     r"(?:what|which) (?:unit|units)(?: do i (?:use|have)| am i (?:in|using)| are (?:set|we using))?|"
-    r"what(?:'s| is) my (?:unit|time ?zone|reminder(?: time| hour)?|hour|coach(?:'s name)?|programme|"
+    r"what(?:'?s| is) my (?:unit|time ?zone|reminder(?: time| hour)?|hour|coach(?:'s name)?|programme|"
     r"program)|"
     r"(?:what|which) (?:time ?zone|zone)(?: am i in| do i have| are you using)?|"
     r"(?:what time|when|at what (?:time|hour)) is (?:my |the )(?:next )?reminder|"
@@ -80,7 +80,7 @@ _QUESTIONS: dict[Asked, str] = {
     r"(?:(?:my |the )?last (?:time|workout|session|training)|last time)(?: i (?:trained|did))?|"
     r"(?:when|what) (?:was|did) (?:my last (?:workout|session|training)|i (?:last )?train(?: last)?)|"
     r"when did i (?:last )?train(?: last)?|what did i do (?:last|the last) (?:time|workout|session)",
-    "best": r"(?:what(?:'s| is| are| was)? |show )?(?:my |the )?(?:all[- ]time |personal )?"
+    "best": r"(?:what(?:'?s| is| are| was)? |show )?(?:my |the )?(?:all[- ]time |personal )?"
     r"(?:bests?|records?|pbs?|prs?)(?: (?:ever|lifts?|sets?|so far))?"
     r"(?: (?:on|at|in|of|for|with) (?:the |my )?(?P<of>.{1,40}?)| (?P<named>(?!on |at |in |of |for |with "
     r").{1,40}?))?"
@@ -121,8 +121,10 @@ _QUESTIONS: dict[Asked, str] = {
     r"(?:can|could|may|how (?:do|can)) i|i(?:'m| am) going to|"
     r"i(?:'ll| will| must| have to| need to| think i'll| think i will)) "
     r"(?:stop|finish|end)(?: up)?|"
-    r"(?:i(?:'m| am) )?stopping)"
-    r"(?: (?:with|training|it|the bot|this|that|everything|here|now|for (?:now|today)|today))*",
+    r"(?:i(?:'m| am) )?stopping|"
+    r"(?:i(?:'m| am) )?not (?:gonna|going to) (?:carry on|continue|go on|keep (?:this|it) up)|i give up|"
+    r"(?:i(?:'m| am) )?giving up)"
+    r"(?: (?:with|training|it|the bot|this|that|everything|here|now|for (?:now|today)|today|sorry))*",
     "dismiss": r"(?:(?:no|nah|hmm+),? )*(?:leave it(?: then)?|"
     r"forget (?:it|about it)|"
     r"never ?mind|nvm|don't bother|doesn't matter|don't "

@@ -15,7 +15,8 @@ country."""
 
 _AGREES = Expression(
     r"(?!(?:is|am|do|have) )"
-    r"(?:(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|all|alright|right|fine|"
+    r"(?:(?:y|yes|yeah|yep|yup|ya|yea|yeh|ye|yh|yass?|aye|sure|ok|okay|k|"
+    r"no (?:worries|problem|prob)|all|alright|right|fine|"
     r"great|perfect|good|cool|deal|happy|"
     r"glad|of course|absolutely|certainly|definitely|why not|agree(?:d|ing)?|accept(?:ed)?|consent|"
     r"i|i'm|i am|i've|i have|am|have|it's|its|it is|that's|thats|that is|this is|is|sounds?|read|"
@@ -26,7 +27,8 @@ _AGREES = Expression(
 )
 """Words that leave a yes a yes, in any order; no denial, condition or question is among them."""
 _CLEARLY = Expression(
-    r"\b(?:y|yes|yeah|yep|yup|ya|aye|sure|ok|okay|k|no (?:worries|problem|prob)|alright|all right|fine|"
+    r"\b(?:y|yes|yeah|yep|yup|ya|yea|yeh|ye|yh|yass?|aye|sure|ok|okay|k|"
+    r"no (?:worries|problem|prob)|alright|all right|fine|"
     r"deal|of course|absolutely|certainly|"
     r"definitely|agreed?|agreeing|accept|accepted|i do|consent|i'm in|i am in|perfect|"
     r"(?:sounds|all) (?:good|great|cool)|(?:good|happy|cool) with|go (?:ahead|on|for it)|please do|"

@@ -15,6 +15,11 @@ What = Literal["plan", "day", "hour"]
 _WEEKDAY = """
 (mon|monday|tue|tues|tuesday|wed|wednesday|thu|thur|thurs|thursday|fri|friday|sat|saturday|sun|sunday)
 """.strip()
+_BEFORE = (
+    "actually|maybe|better|rather|then|no|nope|sorry|busy [today]|not today|how about|what about|"
+    "will do [it]|ill do it|ill go|,|-"
+)
+_BEHIND = "then|instead|maybe|rather|works|suits me|is better|works better|probably"
 _PART = "morning|afternoon|evening|night|after work|before work|at lunch|first thing"
 
 _TURNS: tuple[tuple[What, str], ...] = (
@@ -35,18 +40,14 @@ _TURNS: tuple[tuple[What, str], ...] = (
     (
         "day",
         f"""
-        [maybe|better|rather|then|no|nope|sorry|busy [today]|not today|how about|what about|will do [it]|
-        + ill do it|ill go|,|-]* day:([on|this|next] {_WEEKDAY}) [{_PART}] [then|instead|maybe|rather|
-        + works|suits me|is better|works better|probably]*
-        [maybe|better|rather|then|no|nope|sorry|busy [today]|not today|how about|what about|will do [it]|
-        + ill do it|ill go|,|-]* day:(tomorrow|the day after tomorrow|day after tomorrow) [{_PART}] [then|
-        + instead|maybe|rather|works|suits me|is better|works better|probably]*
+        [{_BEFORE}]* day:([on|this|next] {_WEEKDAY}) [{_PART}] [{_BEHIND}]*
+        [{_BEFORE}]* day:(tomorrow|[the] day after tomorrow) [{_PART}] [{_BEHIND}]*
         """,
     ),
     (
         "hour",
         """
-        [maybe|better|rather|probably|late|ill do it|will do [it]|ill train|ill go|doing it|going]*
+        [actually|maybe|better|rather|probably|late|ill do it|will do [it]|ill train|ill go|doing it|going]*
         + hour:(today|in the evening|in the afternoon|after work|after lunch|after dinner|after school|late
         + today|at lunch|lunchtime|at lunchtime) [then|instead|maybe|rather|works|probably|is better]*
         """,

@@ -40,6 +40,7 @@ _NOT_THE_REST = (
     r"(?: (?:today|yesterday|this time|then))?"
 )
 _OVER = rf"(?:{_OVER}(?: (?:today|yesterday))?|{_NOT_THE_REST})"
+_THANKS = Expression(r"(?:[ ,.!-]+(?:thx|thanks|thank you|ty|ta|cheers|pls|please|lol|mate|coach))+$")
 _DONE = frozenset({"done", "finished", "all done", "complete", "completed", "done it", "done them", "did it"})
 """What is said of one exercise as well, while a workout is under way."""
 _IS_OVER = Expression(rf"(?:(?:ok|okay|right|so|and|phew),? )?{_OVER}")
@@ -97,7 +98,7 @@ def end_with(draft: Draft, text: str) -> bool:
 def plain(text: str) -> str:
     """Return what was typed without what makes no difference to it."""
     lines = (" ".join(line.casefold().replace("’", "'").split()) for line in text.splitlines())
-    return "\n".join(line for line in lines if line).rstrip(".! ")
+    return _THANKS.sub("", "\n".join(line for line in lines if line).rstrip(".! ")).rstrip(".!, ")
 
 
 def has_sets(draft: Draft, workout: WorkoutRecord) -> bool:

@@ -12,6 +12,8 @@ COMMANDS = {
     "/stop": "stop the reminders",
     "next": "what's next?",
     "next one": "what's next?",
+    "what now": "what's next?",
+    "now what": "what's next?",
     "nxt": "what's next?",
     "cant": "can't today",
     "can't": "can't today",

@@ -28,6 +28,7 @@ def reminded() -> Life:
         ("sorry, tomorrow then", 3),
         ("thursday", 5),
         ("maybe on Thursday", 5),
+        ("actually tomorrow", 3),
         ("the day after tomorrow", 4),
     ],
 )
@@ -68,3 +69,14 @@ def test_to_the_coach_who_has_just_asked_it_is_an_answer() -> None:
     life.says("tomorrow", at(2, 10, 5))
     assert life.to_coach
     assert life.state.memory.moved_to is None
+
+
+def test_asked_what_became_of_yesterday_an_hour_is_today_and_a_day_is_that_one() -> None:
+    life = copy.copy(reminded())
+    life.passes_to(at(3, 9))
+    assert kinds(life.says("I'll do it after school", at(3, 9))) == ["moved", "again later"]
+    life = copy.copy(reminded())
+    life.passes_to(at(3, 9))
+    (moved,) = life.says("thursday", at(3, 9))
+    assert isinstance(moved, Notice)
+    assert (moved.topic, moved.facts["on"]) == ("moved", "2026-03-05")
