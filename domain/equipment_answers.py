@@ -28,6 +28,9 @@ _DENIED = Expression(
     r"|n't\b"
 )
 _NO_BEFORE = Expression(r"\b(?:no|without|except|minus|lacking|missing)\b")
+_PLACE = Expression(r"^(?:at )?(?:my )?(?:home|garage|basement|hotel|home gym|garage gym):? ?(?=\w)(?!gym)")
+"""Where it is, said before what is there: "home: dumbbells"."""
+_TO_SO_MUCH = Expression(r"(?<!up )\bto (?=\d)")
 _ONLY = Expression(
     r"\b(?:only|just|nothing but|mostly|usually|that's (?:it|all)|that is (?:it|all)|all (?:that )?(?:i|"
     r"we)(?:'ve| have)"
@@ -42,7 +45,7 @@ _BESIDE = Expression(
     r"hotel|gym|gyms|only|just|small|little|own|adjustable|heavy|light|old|bench|benches|rack|racks|mat|"
     r"box|chair|"
     r"step|plates?|weights?|set|sets|light|usually|mostly|train|use|there|is|are|that's|it|all|to|or|"
-    r"garage|basement)"
+    r"garage|basement|up|kgs?|kilos?|lbs?|pounds?)"
 )
 """What stands beside the names in a list of all that there is, and changes nothing."""
 
@@ -71,6 +74,7 @@ def answered(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Eq
     bars = [each for each in names if each.endswith(" bars")]
     if len(bars) == 1 and bars[0] not in said:
         said = re.sub(r"\b(?<!-)bars\b", bars[0], said)
+    said = _PLACE.sub("", said)
     parts = [each.strip() for each in _CLAUSE.split(_ALL_BUT.sub(", no ", said)) if each and each.strip()]
     there, lacking, is_list, found = set[str](), list[str](), True, False
     after = equipment
@@ -85,7 +89,8 @@ def answered(text: str, equipment: Equipment, names: tuple[str, ...] = ()) -> Eq
             continue
         there.update(here)
         if any(sign.isdigit() for sign in part):
-            after = told(part, after, names) or told(f"I have {part}", after, names) or after
+            amounts = _TO_SO_MUCH.sub("up to ", part)
+            after = told(amounts, after, names) or told(f"I have {amounts}", after, names) or after
         is_list = is_list and all(_is_beside(word, names) for word in re.findall(r"[a-z']+", part))
     if not found:
         return None

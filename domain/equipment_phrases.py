@@ -178,3 +178,15 @@ def canonical(text: str) -> tuple[str, bool]:
         if found := pattern.match(said):
             return form + re.sub(r"^(?:some |the |an? (?!pair))", "", said[found.end() :]), on_top
     return re.sub(r"^(?:my|the|our) ", "", said), on_top
+
+
+ALL_AGAIN = Expression(
+    r"(?:(?:and|ok|now|finally),? )*(?:i'm |i am |we're )?(?:now )?(?:back )?(?:at|in|to) (?:my|our|the) "
+    r"(?:(?:usual|normal|own|old|full|big|regular|home) )+gym(?: again| now)*"
+    r"(?:,? (?:with|where there is|which has|it has|they have) (?:everything|all of it|all))?|(?:i|we) have "
+    r"(?:everything|all of it|a full gym|a whole gym|the whole gym)(?: again| now| back)+|"
+    r"(?:everything|all of it)(?: is|'s)? (?:there|back)(?: again| now)*|(?:i|we) (?:can (?:now )?use|have|"
+    r"have got|'ve got) (?:all|every|the whole)(?: of)?(?: the| my)? "
+    r"(?:equipment|things|machines|gear|kit|stuff)(?: again| now| back| here)*"
+)
+"""That nothing is lacking any longer."""

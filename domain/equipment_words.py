@@ -11,7 +11,18 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from domain.equipment import Equipment, Plate, default_equipment
-from domain.equipment_phrases import AND, COUNTED, LIST, MASS, PLURALS, Item, canonical, items, mass_of
+from domain.equipment_phrases import (
+    ALL_AGAIN,
+    AND,
+    COUNTED,
+    LIST,
+    MASS,
+    PLURALS,
+    Item,
+    canonical,
+    items,
+    mass_of,
+)
 from domain.equipment_racks import HALF_STEP, listed, with_clauses
 from domain.exercises import lookup
 from domain.expressions import Expression
@@ -125,20 +136,8 @@ _PLATES_FIRST = Expression(
 """Masses behind the word, as in "new plates, 1.25 kg ones"."""
 
 
-_ALL_AGAIN = Expression(
-    r"(?:(?:and|ok|now|finally),? )*(?:i'm |i am |we're )?(?:now )?(?:back )?(?:at|in|to) (?:my|our|the) "
-    r"(?:(?:usual|normal|own|old|full|big|regular|home) )+gym(?: again| now)*"
-    r"(?:,? (?:with|where there is|which has|it has|they have) (?:everything|all of it|all))?|"
-    r"(?:i|we) have (?:everything|all of it|a full gym|a whole gym|the whole gym)(?: again| now| back)+|"
-    r"(?:everything|all of it)(?: is|'s)? (?:there|back)(?: again| now)*|"
-    r"(?:i|we) (?:can (?:now )?use|have|have got|'ve got) (?:all|every|the whole)(?: of)?(?: the| my)? "
-    r"(?:equipment|things|machines|gear|kit|stuff)(?: again| now| back| here)*"
-)
-"""That nothing is lacking any longer."""
-
-
 def _told(text: str, equipment: Equipment, names: tuple[str, ...]) -> Equipment | None:
-    if equipment.lacking and _ALL_AGAIN.fullmatch(
+    if equipment.lacking and ALL_AGAIN.fullmatch(
         " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
     ):
         return equipment.model_copy(update={"lacking": ()})

@@ -42,7 +42,7 @@ _NAMED: tuple[tuple[str, Usual], ...] = (
     (r"(?:i )?(?:don't|do not|dont) (?:mind|care)|no preference", "any"),
     (r"(?:i )?(?:don't|do not|dont) know|dunno|idk|(?:i'm )?not sure(?: yet)?|no idea", "unknown"),
     (r"either(?: way| one)?|(?:it )?(?:doesn't|does not|doesnt) matter(?: to me)?", "any"),
-    (r"(?:it )?(?:varies|depends|changes)", "unknown"),
+    (r"(?:it )?(?:varies|depends|changes)(?: (?:on|with|from) [a-z ]{2,30})?", "unknown"),
     (r"surprise me|(?:the )?(?:usual|normal|standard|default)(?: time| hour)?", "any"),
 )
 """What is said, and the hour that it is taken for: the house's own choice, and said back."""

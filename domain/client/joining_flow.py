@@ -136,6 +136,18 @@ def answer_joining(draft: Draft, text: str) -> bool:
     return taken != "unread" or put_right_before(draft, step, text)
 
 
+def take_equipment_ahead(draft: Draft, text: str) -> bool:
+    """Take what there is to train with, told in the words of an answer before it was asked; return whether it
+    was."""
+    step = next(each for each in STEPS if each.name == "equipment")
+    tried = draft.trial()
+    if step.name in joining_of(draft).settled or step.take(tried, text) != "settled" or tried.is_empty:
+        return False
+    step.take(draft, text)
+    note(draft, settled=(*joining_of(draft).settled, step.name), reminded=False)
+    return True
+
+
 def put_right_before(draft: Draft, step: Step, text: str) -> bool:
     """Take `text` as another answer to a question before `step`, the latest first, where that is a setting:
     "8 pm", once its hour was said back. Return whether it is one; the question that is open stays."""
@@ -196,6 +208,8 @@ def hear_joining(draft: Draft, text: str, reading: Reading) -> bool:
         return True
     if agreed and take_setting(draft, text):
         settle_by_setting(draft)
+        return True
+    if agreed and not reading.sets and take_equipment_ahead(draft, text):
         return True
     if (reading.sets or reading.open) and not is_slip(draft, text, reading):
         keep(draft, text)

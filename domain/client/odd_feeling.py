@@ -45,7 +45,7 @@ _YES = (
 _PLACE = r"(?:left|right|both|lower|upper|inner|outer|inside|outside)"
 _SIDE = rf"(?:it's |in |on |at )?(?:the |my )?{_PLACE}(?: (?:one|side|ones|sides|part|back|bit))?"
 _IT_HURTS = Expression(
-    rf"(?=.*\b(?:{_YES}|{_PLACE})\b|.*\d ?/ ?10|.*\d out of)"
+    rf"(?=.*\b(?:{_YES}|{_PLACE})\b|.*\d ?/ ?10|.*\d out of|.*\ban? (?:10|\d)\b)"
     rf"(?:{_YES}[ ,.;-]*)*(?:{_SIDE}[ ,.;-]*)?(?:{_YES}[ ,.;-]*)*"
     rf"(?:{_SCORE}(?P<score>10|\d)(?:(?: ?/ ?| out of )(?:10|ten))?"
     r"(?: (?:maybe|or so|i guess|i'd say|i think|probably|perhaps))?[ ,.;-]*)?"

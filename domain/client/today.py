@@ -1,6 +1,6 @@
 """What a client answers to a reminder in a word or two: on another day, later today, or being there."""
 
-from datetime import UTC
+from datetime import UTC, timedelta
 
 from domain.calendar import at_local
 from domain.client.days_ahead import say_when
@@ -15,6 +15,8 @@ from domain.reading import read
 from domain.today_words import Said, said_of_today
 
 TODAY = "today instead"
+PUT_RIGHT_WITHIN = timedelta(minutes=30)
+"""For how long after a move a day that is said is meant instead. The house's own choice."""
 
 
 def take_today(draft: Draft, text: str) -> bool:
@@ -32,7 +34,7 @@ def take_today(draft: Draft, text: str) -> bool:
         later_today(draft, said)
     elif said.what == "plan":
         show_plan(draft)
-    elif not is_due(draft) and not is_asked:
+    elif not is_due(draft) and not is_asked and not (said.what == "day" and has_just_moved(draft)):
         say_when(draft, coming)
     elif said.what == "hour":
         later_today(draft, said)
@@ -44,6 +46,12 @@ def take_today(draft: Draft, text: str) -> bool:
         put_off(draft, on)
         keep_plans(draft, before)
     return True
+
+
+def has_just_moved(draft: Draft) -> bool:
+    """Return whether the workout was moved just now, so that a day puts that right."""
+    plans = draft.memory.plans_before
+    return plans is not None and plans.at is not None and draft.at - plans.at <= PUT_RIGHT_WITHIN
 
 
 def later_today(draft: Draft, said: Said) -> None:

@@ -135,6 +135,8 @@ DAY_OF_MONTH = Pattern(
     {before} the # {ending} !({counted})
     (report|log|date|results|session|workout|training|day) ,? the # {ending}
     (till|until|til|(back|home|return|returning|again) (on|by|from)) # {ending} !({counted})
+    from # {ending} >(to|till|til|until|-|through|thru)
+    <({ending}) (to|-|through|thru) # {ending} !({counted})
     back # {ending} >(.|,|!|$|of|so|and)
     ^ the # {ending} >(:|,|'\n'|#|_ #)
     (till|until|til|(back|home|return|again) (on|by|from)|away to|off to) the {ordinal} >(.|,|!|$|so|and|

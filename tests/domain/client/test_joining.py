@@ -76,6 +76,14 @@ def test_an_answer_to_a_question_before_puts_that_right_and_the_open_one_stays(
     assert notices(parts) == ([] if topic is None else [topic])
 
 
+def test_equipment_told_before_it_is_asked_about_is_taken_and_is_no_set() -> None:
+    life = joining_at("zone")
+    parts = life.says("home: dumbbells to 12 kg, a bench, no leg press", NOW)
+    assert (asked(parts), notices(parts)) == ("zone", ["equipment kept"])
+    assert asked(life.says("Lisbon", NOW)) == "hour"
+    assert asked(life.says("7", NOW)) == "first day"
+
+
 def test_a_button_of_the_same_question_still_answers_it_after_a_detour() -> None:
     life = joining_at("unit")
     life.says("what a nice day", NOW)

@@ -110,7 +110,9 @@ def test_sets_told_after_that_question_are_recorded() -> None:
     assert "safety" not in kinds(life.says("yes", at(2, 21)))
 
 
-@pytest.mark.parametrize("said", ["lower, 5/10", "the left one", "right side, 4 out of 10", "yes, a 6"])
+@pytest.mark.parametrize(
+    "said", ["lower, 5/10", "the left one", "right side, 4 out of 10", "yes, a 6", "maybe a 4"]
+)
 def test_where_and_how_much_it_hurts_can_be_told_behind_it(said: str) -> None:
     life = Life()
     life.says("my back hurts", at(2))

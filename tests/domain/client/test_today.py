@@ -80,3 +80,12 @@ def test_asked_what_became_of_yesterday_an_hour_is_today_and_a_day_is_that_one()
     (moved,) = life.says("thursday", at(3, 9))
     assert isinstance(moved, Notice)
     assert (moved.topic, moved.facts["on"]) == ("moved", "2026-03-05")
+
+
+def test_a_day_right_after_a_move_is_meant_instead() -> None:
+    life = copy.copy(reminded())
+    life.says("not today, slept 2 hours", at(2, 12))
+    (moved,) = life.says("thursday", at(2, 12, 1))
+    assert isinstance(moved, Notice)
+    assert (moved.topic, moved.facts["on"]) == ("moved", "2026-03-05")
+    assert kinds(life.says("sunday", at(3, 12))) == ["next day"]

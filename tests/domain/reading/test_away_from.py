@@ -25,6 +25,7 @@ SENT = datetime.fromisoformat("2026-03-09T18:00:00")
         ("away from friday", 13, None),
         ("away next week", 16, 23),
         ("away this weekend", 14, 16),
+        ("away from 13th to 20th, no gym", 13, 20),
         ("surgery on Friday, back on the 30th", 13, 30),
         ("leaving thursday for ten days", 12, 22),
         ("leaving for ten days on thursday", 12, 22),
