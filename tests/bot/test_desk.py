@@ -13,8 +13,10 @@ from domain import decide
 from domain.client import waking
 from domain.incoming import Text
 from domain.parts import Notice
+from domain.state import ClientState
 from persistence.faults import DatabaseTrouble
 from persistence.inbox import Received
+from persistence.work import SET_ASIDE_WAKE
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
 ROSTER: dict[str, Any] = {
@@ -100,6 +102,31 @@ def test_a_turn_goes_on_at_once_when_the_database_is_back(monkeypatch: pytest.Mo
             the_desk.clear()
         monkeypatch.setattr(store, "work", work)
         assert the_desk.clear() == 1
+
+
+def test_who_cannot_be_woken_holds_up_nobody_who_is_woken_in_the_same_breath(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """All of them are due at once: the others are welcomed once, and the one is let be for an hour."""
+    names = [f"Client {number}" for number in range(30)]
+    many = {**ROSTER, "clients": [{**ROSTER["clients"][0], "name": name} for name in names]}
+
+    def wake(state: Any, now: datetime) -> Any:
+        if isinstance(state, ClientState) and state.client.name == names[7]:
+            raise ValueError
+        return decide.wake(state, now)
+
+    monkeypatch.setattr(desk, "wake", wake)
+    with passing() as store:
+        store.load_roster(read_roster(many), NOW)
+        desk.Desk(store, lambda: NOW).clear()
+        heard = []
+        while (lease := store.claim_chat(NOW, 60)) is not None:
+            while (outgoing := store.next_message(lease, NOW)) is not None:
+                heard.append(outgoing.name)
+                store.sent(lease, outgoing.number, "", [], [], NOW)
+        assert sorted(heard) == sorted([*names[:7], *names[8:]])
+        assert store.next_due(NOW) == NOW + SET_ASIDE_WAKE
 
 
 def sent(store: Any) -> list[tuple[Any, ...]]:
