@@ -63,6 +63,16 @@ def postgres_url(postgres_server: Server) -> Iterator[str]:
         yield url
 
 
+def pytest_xdist_auto_num_workers() -> int:
+    """Return how many workers share in the tests: one more than there are processors, as some mostly wait."""
+    return (os.cpu_count() or 1) + 1
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with the tests that mostly wait: one worker goes through them while the others reckon."""
+    items.sort(key=lambda item: item.get_closest_marker("waits") is None)
+
+
 def pytest_addoption(parser: pytest.Parser) -> None:
     """Let a row be chosen by its name."""
     told = "let each row of a table be a test of its own, so that -k can choose it"

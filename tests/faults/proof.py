@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TypeAlias
 
 import psycopg
 import psycopg.sql
@@ -28,16 +29,20 @@ PLATFORM: tuple[Failure, ...] = (
     Cut(done=True),
     Nonsense(),
     Odd({"ok": True, "result": []}),
-    Slow(2),
+    Slow(1),
 )
+ASKING: tuple[Failure, ...] = (Broken(502, done=True), Cut(done=True), Nonsense(), TooMany(1))
 TIME_OUT = Slow(22)
 """Longer than the bot waits for an answer."""
 
-LOCKED_SECONDS = BUSY_SECONDS + 1.5
+LOCKED_SECONDS = BUSY_SECONDS + 0.5
 """Longer than the bot waits for a lock."""
-AWAY_SECONDS = 3.0
+AWAY_SECONDS = 1.5
 JUMPS = (3600.0, -1800.0, 0.0)
 """Where the clock is set to, in seconds from the true time, one after the other."""
+
+Trouble: TypeAlias = tuple[str, Callable[[], AbstractContextManager[None]]]
+"""What it is called, and what lets it last."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,13 +72,11 @@ def prove(rounds: int, seed: int, folder: Path, url: str, *, long: bool) -> Proo
             with village.talking(random.Random(rounds)):
                 for _ in range(rounds):
                     village.complain()
-                    _platform(api, chance, failed, (*PLATFORM, TIME_OUT) if long else PLATFORM)
-                    for name, trouble in _troubles(folder, url, bot):
-                        with trouble():
-                            time.sleep(chance.uniform(0.2, 1.0))
-                        failed[name] = failed.get(name, 0) + 1
-                    # Else they pile up: the more in a row, the longer the bot waits before it asks again.
-                    until(lambda: not api.world.failures, going_on=lambda: len(api.world.failures))
+                    kinds = (*PLATFORM, TIME_OUT) if long else PLATFORM
+                    kinds = tuple(chance.sample(kinds, len(kinds)))
+                    half = len(kinds) // 2
+                    _fails(api, chance, kinds[:half], ASKING[:2], _of_database(url, bot), failed)
+                    _fails(api, chance, kinds[half:], ASKING[2:], _of_clock(folder), failed)
             until(village.all_answered, going_on=village.sent)
             faults = [] if (status := bot.stop()) == 0 else [f"stopped with {status}"]
             faults += [
@@ -84,28 +87,47 @@ def prove(rounds: int, seed: int, folder: Path, url: str, *, long: bool) -> Proo
     return Proof(failed, time.monotonic() - began, found)
 
 
-def _platform(
-    api: BotApi, chance: random.Random, failed: dict[str, int], failures: tuple[Failure, ...]
+def _fails(
+    api: BotApi,
+    chance: random.Random,
+    sending: tuple[Failure, ...],
+    asking: tuple[Failure, ...],
+    troubles: Iterator[Trouble],
+    failed: dict[str, int],
 ) -> None:
-    """Let sending fail in each of these ways, and asking for updates in some of them."""
-    for failure in chance.sample(failures, len(failures)):
+    """Let the platform fail in these ways, and beside it what else there is, until all of it has failed."""
+    _platform(api, sending, asking, failed)
+    for name, trouble in troubles:
+        with trouble():
+            time.sleep(chance.uniform(0.2, 1.0))
+        failed[name] = failed.get(name, 0) + 1
+    # Else they pile up: the more in a row, the longer the bot waits before it tries again.
+    until(lambda: not api.world.failures, going_on=lambda: len(api.world.failures))
+
+
+def _platform(
+    api: BotApi, sending: tuple[Failure, ...], asking: tuple[Failure, ...], failed: dict[str, int]
+) -> None:
+    """Let sending fail in each of these ways, and asking for updates in those."""
+    for failure in sending:
         api.fail("sendMessage", failure)
         surely = isinstance(failure, TooMany) or (failure != TIME_OUT and isinstance(failure, Slow))
         name = type(failure).__name__ + (f" {failure.code}" if isinstance(failure, Broken) else "")
         name = ("time-out" if failure == TIME_OUT else name.lower()) + ("" if surely else " (unclear)")
         failed[name] = failed.get(name, 0) + 1
-    for failure in (Broken(502, done=True), Cut(done=True), Nonsense(), TooMany(1)):
+    for failure in asking:
         api.fail("getUpdates", failure)
 
 
-def _troubles(
-    folder: Path, url: str, bot: Process
-) -> Iterator[tuple[str, Callable[[], AbstractContextManager[None]]]]:
+def _of_database(url: str, bot: Process) -> Iterator[Trouble]:
     if url.startswith("sqlite"):
         yield "locked database", lambda: _locked(url)
         yield "full disk", lambda: _full_disk(bot)
     else:
         yield "database gone and back", lambda: _away(url)
+
+
+def _of_clock(folder: Path) -> Iterator[Trouble]:
     for jump in JUMPS:
         yield "clock set", lambda jump=jump: _clock_set(folder, jump)  # type: ignore[misc]  # mypy wants it spelled out
 

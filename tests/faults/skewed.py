@@ -11,7 +11,7 @@ import persistence.engine
 from bot.__main__ import main
 
 SKEW = Path("skew")
-BUSY_SECONDS = 2
+BUSY_SECONDS = 1
 
 
 def skewed() -> datetime:

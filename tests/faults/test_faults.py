@@ -7,6 +7,8 @@ import pytest
 from tests.faults.proof import Proof, prove
 from tests.kill.both import on_both
 
+pytestmark = pytest.mark.waits
+
 
 def test_nothing_is_lost_doubled_or_out_of_order_whatever_fails(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], request: pytest.FixtureRequest

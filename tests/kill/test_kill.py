@@ -7,7 +7,9 @@ import pytest
 from tests.kill.both import on_both
 from tests.kill.proof import Proof, prove
 
-KILLS = 3
+pytestmark = pytest.mark.waits
+
+KILLS = 2
 
 
 def test_killed_under_traffic_nothing_is_lost_doubled_or_out_of_order(

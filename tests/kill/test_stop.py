@@ -3,10 +3,14 @@
 import random
 from pathlib import Path
 
+import pytest
+
 from tests.botapi.errors import Slow
 from tests.botapi.server import BotApi
 from tests.kill.process import process, until
 from tests.kill.traffic import counted, settled
+
+pytestmark = pytest.mark.waits
 
 
 def test_told_to_stop_under_traffic_it_loses_nothing_and_says_nothing_twice(tmp_path: Path) -> None:

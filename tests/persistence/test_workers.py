@@ -18,6 +18,8 @@ from persistence.tables import EntryRow, InboxRow, OutboxRow, PersonRow
 from tests.persistence.people import LEASE_SECONDS, settled, text
 from tests.persistence.worker import decide, step
 
+pytestmark = pytest.mark.waits
+
 NAMES = [f"client {number}" for number in range(12)]
 MESSAGES = 20
 

@@ -6,6 +6,7 @@ The Bot API server runs here and outlives each of them, as the real one does.
 import re
 from pathlib import Path
 
+import pytest
 from sqlalchemy import Engine
 
 from persistence.store import Store
@@ -13,6 +14,8 @@ from tests.bot.telegram.village import codes, inbox_count
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 from tests.kill.process import Process, process, until
+
+pytestmark = pytest.mark.waits
 
 
 def loads_answered(person: Person) -> list[int]:

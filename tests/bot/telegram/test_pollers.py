@@ -20,6 +20,8 @@ from tests.bot.telegram.village import polling_of
 from tests.botapi.people import Person
 from tests.botapi.server import BotApi
 
+pytestmark = pytest.mark.waits
+
 LEASE_SECONDS = 0.6
 
 
