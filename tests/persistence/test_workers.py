@@ -15,6 +15,7 @@ from domain.incoming import Decided, Text
 from persistence.engine import open_engine, reading
 from persistence.store import Store, open_store
 from persistence.tables import EntryRow, InboxRow, OutboxRow, PersonRow
+from tests.kill.process import HUNG_SECONDS
 from tests.persistence.people import LEASE_SECONDS, settled, text
 from tests.persistence.worker import decide, step
 
@@ -130,7 +131,7 @@ def test_workers_that_are_killed_lose_nothing_and_do_nothing_twice(url: str, kil
             worker.kill()
             sent += worker.stdout.read().splitlines()
     store = open_store(url)
-    deadline = time.monotonic() + 20
+    deadline = time.monotonic() + HUNG_SECONDS
     latest = datetime.now(UTC) + timedelta(seconds=1)
     while datetime.now(UTC) < latest or step(store):
         assert time.monotonic() < deadline
