@@ -26,6 +26,7 @@ from domain.reading.pattern_ways import Way, that_can_be
 from domain.reading.said_as_one import with_ways_as_one
 from domain.reading.spelling import with_words_put_right
 from domain.reading.tokens import NUMBER, WORD, Token, tokenise
+from domain.reading.two_lists import with_lists_paired
 from domain.reading.words import KG_WORDS, LB_WORDS, REP_WORDS, words_of
 
 _STOPS = frozenset(".!?;\n")
@@ -160,7 +161,8 @@ def _parsed(text: str) -> Message:
     if "-" in text or not plain:
         tokens = list(_without_hyphens(tokens))
     tokens = with_words_put_right(without_adverbs(without_hesitations(without_points_of_days(tokens))))
-    tokens = without_ending(without_opening(without_order(with_number_words(with_ways_as_one(tokens)))))
+    tokens = with_lists_paired(with_number_words(with_ways_as_one(tokens)))
+    tokens = without_ending(without_opening(without_order(tokens)))
     return message_of_tokens(tokens, frozenset() if plain else _after_a_picture(text, tokens))
 
 
