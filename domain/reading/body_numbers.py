@@ -53,6 +53,7 @@ _BODY_WEIGHT = (
             # [{mass}] (on|said|says|showed) [the|my]* (scale|scales)
             {weighed} {leads} # [{mass}] {when} {then} # [{mass}] (down|up) !(for)
             # {mass} (less|more|lighter|heavier) {since}
+            {weighed} {leads} # [{mass}] {when} [,|and]* # [{mass}] (less|more|lighter|heavier) than
             (lost|gained|put on) {about} # [,|.|and|so|now|i]* {weighed} {leads} # [{mass}]
             {weighed} {leads} # [{mass}] !(x|for|rep|reps|@|+|/|,)
             weighed (me|myself|in) {leads} [,|:] # [{mass}] !(x|for|rep|reps|@|+|/|#)

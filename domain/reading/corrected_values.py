@@ -35,7 +35,7 @@ def with_values(
             return opened(one, request, ("load",), drop_load=True)
     if unit is not None:
         one = replace(one, unit=unit)
-    if not about and len(elements) == 1 and _is_the_load_already(one, elements[0]):
+    if not about and len(elements) == 1 and _is_the_load_already(one, elements[0], known):
         about = "amount"
     if exercise is not None and all(_is_its_load(record, element) for element in elements):
         # "I meant leg curl for that 42.5" only points at the record.
@@ -149,10 +149,15 @@ def _could_be_load(one: TrainingSet, value: Decimal) -> bool:
     return one.load_kind == "body" or one.load == 0 or LIGHTEST * one.load <= value <= HEAVIEST * one.load
 
 
-def _is_the_load_already(one: TrainingSet, element: Element) -> bool:
-    """Return whether just one number is said, and is recorded as the load: it can only put the reps right."""
+def _is_the_load_already(one: TrainingSet, element: Element, known: Known) -> bool:
+    """Return whether just one number is said, and is recorded as the load: it can only put the reps right, if
+    so many are done of the exercise."""
     values = [q.value for q in element.quantities]
-    return values == [one.load] and one.load <= MOST_REPS and one.load != one.amount
+    most = known.plan.range_high + _BEYOND_RANGE if known.plan is not None else MOST_REPS
+    return values == [one.load] and one.load <= most and one.load != one.amount
+
+
+_BEYOND_RANGE = 5
 
 
 def _is_its_load(record: TrainingSet, element: Element) -> bool:

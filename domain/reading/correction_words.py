@@ -138,6 +138,7 @@ SIGN = Pattern(
 ASIDE = Pattern(
     """
     (make|change|be) ....4 # [{unit}|rep|reps] [,|'('|-|.|please|pls|plz|thanks]* {because} ....9 n:#
+    (counted|did|took) n:# (twice|double)|counted # n:(#)
     (cant|only|never|couldnt) ..1 count [up|only]* (to|past|beyond|over|above|after) n:#
     (counted|lost count|stopped counting) [up|only|it]* (to|past|beyond|over|above|after|at) n:#
     """,

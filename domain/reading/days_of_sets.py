@@ -9,6 +9,7 @@ from datetime import date, datetime
 from domain.reading.day_contrast import day_of_set_not_today
 from domain.reading.days import Day
 from domain.reading.message import Message
+from domain.reading.move_words import MOVE
 from domain.reading.naming import Named
 from domain.reading.quantities import Quantity
 from domain.reading.tokens import NUMBER
@@ -52,7 +53,7 @@ def training_days(
         if day.kind not in {"weekday", "day of month", "numbers"}:
             return False
         start, end = message.clause_span(day.start)
-        if moved and message.text(day.start - 1) == "to":
+        if moved and (message.text(day.start - 1) == "to" or MOVE.is_in(message, start, end)):
             return True
         if moved and not _GOES.isdisjoint(message.texts(last_set(start, day.start), day.start)):
             return True

@@ -62,6 +62,7 @@ _TIMES = (
             at # (sharp|o clock)
             (up|awake|woken|woke) at {hours} !({lifted}|for)
             ({there}|train~|meet~) (at|by) # !({lifted}|for)
+            (got|have|had) # (done|finished) [already|before|so far|today|now]* !({lifted}|for)
             (did|done) (it|this|that|them|these|the lot|everything) at # (today|yesterday) !({lifted}|for)
             """,
             lifted=LIFTED,

@@ -101,7 +101,7 @@ HISTORY = Pattern(
     [i|id|should|would|like|love|want|to|please]* see (what|how much) (i|we|ive|i have) {did}
     (show|send|give) me? my _ ..2 (over|since|from|in|for) the? (last|past)|what was it (last|before)
     (numbers|results|sets) (from|of) (last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
-    show {history}
+    show [me|my|the|our]* [_ [_]] {history}
     (show|send|give|tell|see|view|look at|pull up|list) ..2 (my|the|me|all) ..3 {log}
     list my ..2 {sessions}
     {list_it} (what (i|ive|i have) {did_or_do}|my _ ..2 {numbers})

@@ -76,7 +76,7 @@ def _without_cries(message: Message, quantities: Sequence[Quantity]) -> Iterator
     before: tuple[Quantity, ...] = ()
     for q in quantities:
         if (len(before) == 2 and _is_cry(message, *before, q)) or (
-            before and before[-1].role == "reps" and _is_what_it_comes_to(message, before[-1], q)
+            before and before[-1].role in {None, "reps"} and _is_what_it_comes_to(message, before[-1], q)
         ):
             message.take(q.start, q.end, "said again")
             continue
@@ -120,12 +120,14 @@ def _is_what_it_comes_to(message: Message, reps: Quantity, again: Quantity) -> b
         return False
     if between == ["only"]:
         return True
-    return message.text(again.end) in _ENDS and any(
+    return message.text(again.end) in _ENDS | _EVER and any(
         found.end == again.start for found in _COMES_TO.find(message, reps.end, again.start)
     )
 
 
+_EVER = words_of("before until till ever")
 _COMES_TO = Pattern(
+    "(,|.|!) [i|ive]* (never|not) [ever|once|managed|even]* (did|done|got|had|hit|made|reached)\n"
     "(,|.|!|-|'('|but) [so|but|and]* (it|that|i) [was|is|s|only|really|say|call it|count]*\n"
     "(,|.|!|-|rep|reps) only\n"
     "so [that is|thats|its|it is|that makes|it was|call it|say|just|only]*"

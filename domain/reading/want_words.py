@@ -121,7 +121,7 @@ UNDO = Pattern(
     my ..1 {small} (sent|typed|wrote|logged|posted|pressed|hit|tapped) (that|this|it !(#)|send|the (last|
         button))
     [i] (didnt|havent|never) [actually|really|even] (do|did|done|finish) {not_done}
-    (that [one|set]|it) (doesnt|didnt|shouldnt) count !(as)
+    <!(one|ones|rep|reps|half|but|and) (that [one|set]|it) (doesnt|didnt|shouldnt) count !(as)
     ^ [sorry|oops|no|,]* [the] last (one|set) (doesnt|didnt|shouldnt) count !(as)
     <!(you|u|we|i|if|they|people) dont (count|log|record|save) (that|it|the last [one|set])
     (nevermind|never mind|nvm|forget) (that|that last|the last|what i (said|sent|wrote)) [one|set]

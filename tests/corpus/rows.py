@@ -40,6 +40,7 @@ MEASURED = (
     "other_writers_nineteen",
     "other_writers_twenty",
     "other_writers_twenty_one",
+    "other_writers_twenty_two",
 )
 """Folders of rows that somebody else wrote, without knowing the rules of the reading: those measure it.
 

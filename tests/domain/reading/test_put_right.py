@@ -137,3 +137,9 @@ def test_the_reps_of_the_last_record_are_put_right(words: str) -> None:
 def test_the_load_of_the_last_record_is_put_right(words: str) -> None:
     for around in AROUND:
         assert _put_right(around.format(words)) == (["correct"], [("Overhead press", 45, 7)]), around
+
+
+def test_a_number_that_is_the_load_already_and_too_many_reps_is_asked_about() -> None:
+    light = {**_OHP, "exercise": "Incline dumbbell press", "load": 20, "load_kind": "each", "reps": 9}
+    found = reading_to_json(read(request_from({**_REQUEST, "done": [light], "text": "think it was 20"})))
+    assert (found["sets"], found["asks"]) == ([], ["confirm"])
