@@ -13,10 +13,13 @@ from tests.domain.client.people import Life, at, kinds, noor
 
 WISHES = {
     "leave": "leave|/leave|I want to leave|I quit|quit|I'm leaving|I'd like to leave the bot|How do I leave?|"
-    "can I leave?|leave Kilopost|done with this|close my account|unsubscribe",
+    "can I leave?|leave Kilopost|"
+    "i want to leave the programme|I am leaving the coaching|cancel my coaching|drop out|im quitting|"
+    "done with this|close my account|unsubscribe",
     "erase": "delete my data|please delete my data|erase everything|Delete everything you have about me|"
     "forget me|delete my journal|clear my history|remove me|delete my messages|wipe my data, please|"
-    "I want you to delete my data|I want to be erased|erase all my data for good",
+    "delete all about me|erase all you know about me|I want you to delete my data|"
+    "I want to be erased|erase all my data for good",
     "export": "send me my data|export|export my data|Can I have a copy of my data?|download my data|"
     "give me everything you have on me|I want my data|can you send me all my data please|export my journal",
 }
@@ -24,7 +27,8 @@ NO_WISHES = (
     "stop|stop messages|forget it|forget that|leave it|leave out squats|leave the rows|leave early|"
     "delete my last set|delete that|delete everything from today|delete all sets|remove the row|erase it|"
     "show my history|what do you store about me|send me everything for today|I'm done|undo|I left the gym|"
-    "leave me alone|leaving for work now|quit halfway through the rows|show me my journal of rows"
+    "leave me alone|leaving for work now|"
+    "leave the programme as it is|quit halfway through the rows|show me my journal of rows"
 )
 
 
