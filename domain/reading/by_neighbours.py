@@ -130,8 +130,13 @@ def _set(row: Row, at: int) -> Swap | None:
 _KINDS_OF_PRESS = words_of("overhead bench leg chest shoulder floor incline")
 
 
+_BEFORE_ONES_OWN = words_of("i ive and then also just did") | {"", ",", ".", "!"}
+
+
 def _press(row: Row, at: int) -> Swap | None:
-    return _as(row, at, "press") if row.word(at - 1) in _KINDS_OF_PRESS else None
+    """The name in what the client did: "overhead pressed 42.5", and not "my boss leg pressed 150"."""
+    is_name = row.word(at - 1) in _KINDS_OF_PRESS and row.word(at - 2) in _BEFORE_ONES_OWN
+    return _as(row, at, "press") if is_name else None
 
 
 _EVERY = words_of("each every either per")

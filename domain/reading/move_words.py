@@ -42,7 +42,7 @@ MOVE = Pattern(
     (push|pushing|move|moving) (it|this|that|today|training|{the_one}) [off|back] (to|until|till|for)
     ({workout}|itll) ..3 (wait|waits) (until|till|til|for) ({weekday}|tomorrow)
     the rest !(day|days) [of {unfinished}] ..4 ([on] {weekday}|tomorrow|next time)
-    the (other|last) (ones|two|three|four|#) {then}
+    'the' (other|last) (ones|two|three|four|#) {then}
     the remaining (bits|bit|stuff|part|parts|ones|exercises|work|sets|two|three|four|#) {then}
     (everything else|the others|[the] other half|[the] second half) {then}
     (finish|finishing|continue|continuing) [it|this|up|off|the|my|workout|session|training]* {then}

@@ -72,8 +72,8 @@ _HIM_OR_HER = Pattern(
 )
 _WHOEVER = Pattern(
     """
-    <!(with|by|to) (my|our|this|that|the|some|a) who:_ [of _] [just|only|even]* ({kind} press|[{kind}] (
-        {lifted})) [{what}]* >(#)
+    <!(with|by|to) (my|our|this|that|the|some|a) who:_ [of _] [just|only|even]* [{kind}] (
+        {lifted}) [{what}]* >(#)
     (the|that|this|some|a|one) who:_ (on|in|at|from|of) (my|our|the) ..2 ({does}) [{what}]* >(#)
     (the|that|this|some|a|one) who:_ {beside} (the|me|my) ..2 (is|was|just|s|be|keeps) ({lifted}|{lifting})
     """,
