@@ -63,13 +63,8 @@ def postgres_url(postgres_server: Server) -> Iterator[str]:
         yield url
 
 
-def pytest_xdist_auto_num_workers() -> int:
-    """Return how many workers share in the tests: one more than there are processors, as some mostly wait."""
-    return (os.cpu_count() or 1) + 1
-
-
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Begin with the tests that mostly wait: one worker goes through them while the others reckon."""
+    """Begin with the tests that mostly wait: they take long, and none is left for the end."""
     items.sort(key=lambda item: item.get_closest_marker("waits") is None)
 
 

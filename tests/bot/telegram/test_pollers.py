@@ -22,7 +22,7 @@ from tests.botapi.server import BotApi
 
 pytestmark = pytest.mark.waits
 
-LEASE_SECONDS = 0.6
+LEASE_SECONDS = 1.5
 
 
 @pytest.fixture(autouse=True)
