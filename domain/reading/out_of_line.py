@@ -14,7 +14,7 @@ from domain.reading.quantities import Quantity
 
 _RATIO, _APART = Decimal("1.7"), 3
 """So far apart are reps at one load that are not all taken. Of 8,000 right readings of messages by many
-writers 2 had such sets, and those named the load each time; of 225 wrong ones 39."""
+writers 2 had such sets, and those named the load each time; of 225 wrong ones 38."""
 _BODY_RATIO, _BODY_APART = Decimal(3), 5
 """The same of reps at the usual load or with body weight alone, and of holds: no load joins them."""
 _USUAL = Decimal("1.5")
